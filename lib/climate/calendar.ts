@@ -1,0 +1,29 @@
+import { SECONDS_PER_DAY } from '../formula/index.js';
+
+/** Calendar of a day counted from 1970-01-01 (UTC). */
+export function calendarOf(day: number): { year: number; month: number; date: number; dayOfYear: number } {
+  const d = new Date(Math.floor(day) * SECONDS_PER_DAY * 1000);
+  const year = d.getUTCFullYear();
+  return {
+    year,
+    month: d.getUTCMonth() + 1,
+    date: d.getUTCDate(),
+    dayOfYear: Math.floor(day) - Date.UTC(year, 0, 1) / (SECONDS_PER_DAY * 1000) + 1,
+  };
+}
+
+/** Days since 1970-01-01 of a calendar date. */
+export function dayNumber(year: number, month: number, date: number): number {
+  return Date.UTC(year, month - 1, date) / (SECONDS_PER_DAY * 1000);
+}
+
+/** ISO 8601 date of a day number. */
+export function isoDate(day: number): string {
+  return new Date(Math.floor(day) * SECONDS_PER_DAY * 1000).toISOString().slice(0, 10);
+}
+
+/** November to April in the north, May to October in the south: when clay ground stands wet. Common practice. */
+export function isWetHalf(month: number, latitude: number): boolean {
+  const winter = month >= 11 || month <= 4;
+  return latitude >= 0 ? winter : !winter;
+}

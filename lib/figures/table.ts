@@ -1,0 +1,55 @@
+/** Tables as plain data, and as HTML or text. */
+import { escapeHtml } from './escape.js';
+
+export interface Column {
+  /** name in code and CSV files, with the unit as suffix */
+  key: string;
+  /** heading for people, without the unit */
+  label: string;
+  unit?: string;
+}
+
+/** Rows hold one value a column, in order; null where there is none. */
+export interface Table {
+  name?: string;
+  columns: Column[];
+  rows: (string | number | null)[][];
+}
+
+/** A column's heading with its unit: `depth to water (m)`. */
+export function heading({ label, unit }: Column): string {
+  return unit ? `${label} (${unit})` : label;
+}
+
+/** A cell as people read it: numbers to 6 significant digits, nothing where there is no value. */
+export function cellText(value: string | number | null): string {
+  if (value === null) return '';
+  return typeof value === 'number' ? String(Number(value.toPrecision(6))) : value;
+}
+
+/** The table as an HTML `<table>`, numbers right-aligned. */
+export function tableHtml(table: Table): string {
+  const caption = table.name ? `<caption>${escapeHtml(table.name)}</caption>` : '';
+  const head = table.columns.map((column) => `<th scope="col">${escapeHtml(heading(column))}</th>`).join('');
+  const body = table.rows.map((row) => {
+    const cells = row.map((value) => {
+      const align = typeof value === 'number' ? ' style="text-align:right"' : '';
+      return `<td${align}>${escapeHtml(cellText(value))}</td>`;
+    });
+    return `<tr>${cells.join('')}</tr>`;
+  });
+  return `<table>${caption}<thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table>`;
+}
+
+/** The table as text in columns, for a terminal or a reader without HTML. */
+export function tableText(table: Table): string {
+  const lines = [table.columns.map(heading), ...table.rows.map((row) => row.map(cellText))];
+  const widths = table.columns.map((_, at) => Math.max(...lines.map((line) => line[at]!.length)));
+  const text = lines.map((line) =>
+    line
+      .map((cell, at) => cell.padEnd(widths[at]!))
+      .join('  ')
+      .trimEnd(),
+  );
+  return [...(table.name ? [table.name] : []), ...text].join('\n');
+}

@@ -1,0 +1,5 @@
+/** Unit weight of water at about 5 °C, N/m³ (9.81 kN/m³, the value used in the codes cited). */
+export const UNIT_WEIGHT_OF_WATER = 9810;
+/** Standard gravity, m/s² (CGPM 1901). */
+export const GRAVITY = 9.80665;
+export const SECONDS_PER_DAY = 86400;

@@ -1,0 +1,68 @@
+/** One symbol of a formula: what it means, its SI unit, and the range in which the formula holds. */
+export interface Parameter {
+  meaning: string;
+  unit: string;
+  min: number;
+  max: number;
+}
+
+/** What a formula says about itself; see {@link formula}. */
+export interface Declaration<C extends (...args: number[]) => number> {
+  /** the name a practitioner would look up */
+  title: string;
+  /** symbol and SI unit of the result */
+  symbol: string;
+  unit: string;
+  /** plain maths in the parameters' symbols; evaluated against `compute` by the tests */
+  expression: string;
+  /** in the order in which `compute` takes them */
+  parameters: Record<string, Parameter>;
+  compute: C;
+  /** where it holds and what it leaves out */
+  validity: string;
+  /** publication, and 'from memory' where it was not seen */
+  source: string;
+}
+
+/** A declared formula: the declaration, and `of`, which checks its arguments. */
+export interface Formula<C extends (...args: number[]) => number = (...args: number[]) => number>
+  extends Declaration<C> {
+  kind: 'formula';
+  /**
+   * The formula by named arguments in SI units, each checked against its range.
+   * @throws FormulaError naming the argument, its value, unit and allowed range
+   */
+  of(values: Record<string, number>): number;
+}
+
+/** A value outside the range in which a formula holds, or one that is missing. */
+export class FormulaError extends Error {
+  override name = 'FormulaError';
+}
+
+/**
+ * Declares a formula once: `compute` is what loops call, `expression` is what a reader is shown, and a test
+ * holds the two together.
+ */
+export function formula<C extends (...args: number[]) => number>(declaration: Declaration<C>): Formula<C> {
+  const { title, parameters, compute } = declaration;
+  const names = Object.keys(parameters);
+  return {
+    kind: 'formula',
+    ...declaration,
+    of(values) {
+      for (const name of Object.keys(values))
+        if (!(name in parameters))
+          throw new FormulaError(`${title}: unknown argument ${name}; it takes ${names.join(', ')}`);
+      const args = names.map((name) => {
+        const { unit, min, max } = parameters[name]!;
+        const value = values[name];
+        if (value === undefined) throw new FormulaError(`${title}: missing ${name} (${unit})`);
+        if (!(value >= min && value <= max))
+          throw new FormulaError(`${title}: ${name} = ${value} ${unit} is outside ${min} to ${max} ${unit}`);
+        return value;
+      });
+      return compute(...args);
+    },
+  };
+}

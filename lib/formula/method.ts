@@ -1,0 +1,13 @@
+/** A method card: what a store, fit or solver does, for the same index as the formulas. */
+export interface Method {
+  kind: 'method';
+  title: string;
+  what: string;
+  assumptions: string[];
+  source: string;
+}
+
+/** Declares a method card beside the code it describes. */
+export function method(card: Omit<Method, 'kind'>): Method {
+  return { kind: 'method', ...card };
+}

@@ -1,0 +1,51 @@
+import { type ClimateRecord, DEPLETION_FRACTION, type RootZoneSeries, runRootZone } from '../climate/index.js';
+import { runTableStore, type TableParameters } from './tableStore.js';
+
+/** Daily series of one parameter set; the arrays are reused from run to run. */
+export interface ColumnSeries extends RootZoneSeries {
+  /** depth to water, m below the ground */
+  depth: Float64Array;
+  /** saturation excess, m a day */
+  spill: Float64Array;
+}
+
+/** Buffers for a record. */
+export function columnSeries(days: number): ColumnSeries {
+  return {
+    recharge: new Float64Array(days),
+    unmet: new Float64Array(days),
+    depth: new Float64Array(days),
+    spill: new Float64Array(days),
+  };
+}
+
+/**
+ * Root zone and water table over a record. The first year is run twice, so that the start is forgotten.
+ * @returns largest closure error of the two balances, m
+ */
+export function runColumn(record: ClimateRecord, p: TableParameters, out: ColumnSeries): { closure: number } {
+  const warm = Math.min(365, record.liquid.length);
+  const first = {
+    recharge: out.recharge.subarray(0, warm),
+    unmet: out.unmet.subarray(0, warm),
+  };
+  const root0 = runRootZone(
+    record.liquid.subarray(0, warm),
+    record.demand.subarray(0, warm),
+    p.rootCapacity,
+    DEPLETION_FRACTION,
+    0.3 * p.rootCapacity,
+    first,
+  );
+  const table0 = runTableStore(
+    first.recharge,
+    first.unmet,
+    p,
+    0.5 * (p.baseDepth - p.spillDepth),
+    out.depth.subarray(0, warm),
+    out.spill.subarray(0, warm),
+  );
+  const root = runRootZone(record.liquid, record.demand, p.rootCapacity, DEPLETION_FRACTION, root0.deficit, out);
+  const table = runTableStore(out.recharge, out.unmet, p, table0.height, out.depth, out.spill);
+  return { closure: Math.max(Math.abs(root.closure), Math.abs(table.closure)) };
+}

@@ -1,0 +1,38 @@
+import type { Site } from '../site/index.js';
+import type { Draws } from './draws.js';
+import { type Measures, NOTHING } from './measures.js';
+import { type Option, raiseNeeded } from './options.js';
+import type { OptionName } from './result.js';
+
+/** A set of measures that may be recommended, under the name of its main one. */
+export interface Candidate {
+  option: OptionName;
+  measures: Measures;
+}
+
+/**
+ * What may be recommended, in the order in which it is: what needs no drain first, what keeps itself in order
+ * before what needs a pump, structure last. Common practice; DESIGN of the tool.
+ */
+export function candidatesOf(site: Site, draws: Draws, options: Option[]): Candidate[] {
+  const get = (name: OptionName) => options.find((o) => o.name === name)?.measures;
+  const surface = get('surface-water-only');
+  const cutoff = get('cutoff-drain');
+  const way = surface ? ('keptOut' as const) : NOTHING.way;
+  const list: Candidate[] = [{ option: 'no-drain', measures: NOTHING }];
+  const raised = (m: Measures): Measures => ({ ...m, raise: raiseNeeded(site, draws, m) });
+  const add = (option: OptionName, measures: Measures | undefined) => measures && list.push({ option, measures });
+  add('surface-water-only', surface);
+  if (get('raise-pond')) {
+    add('raise-pond', raised(NOTHING));
+    if (surface) add('raise-pond', raised(surface));
+  }
+  if (cutoff) {
+    add('cutoff-drain', cutoff);
+    if (get('raise-pond')) add('cutoff-drain', raised({ ...cutoff, way }));
+  }
+  for (const name of ['drain-to-outlet', 'drain-to-sump', 'ballast'] as const) add(name, get(name));
+  const outlet = get('drain-to-outlet');
+  if (outlet && get('raise-pond')) add('drain-to-outlet', raised({ ...outlet, way }));
+  return list;
+}

@@ -1,0 +1,123 @@
+import type { Site } from '../site/index.js';
+import { type Candidate, candidatesOf } from './candidates.js';
+import type { Shift } from './chance.js';
+import { digMonths } from './digging.js';
+import type { Draws } from './draws.js';
+import { namesOf, type Measures, NOTHING } from './measures.js';
+import type { Option } from './options.js';
+import type { Advice, Governs } from './result.js';
+import { gasUnder, lacksEvidence, stopOf } from './stops.js';
+import { type Verdict, verdictAt } from './verdict.js';
+
+/** What is recommended, before it is put into words. */
+export interface Decision {
+  option: Advice;
+  also: Advice[];
+  measures: Measures;
+  depth: number;
+  /** what fails at the wish when nothing is done */
+  governs: Governs;
+  /** of the measures at the depth; absent where a stop decided */
+  verdict?: Verdict;
+  /** safe as long as the pond is emptied only in some months */
+  emptyingRuled: boolean;
+  /** verdicts that were passed over, in order */
+  rejected: { candidate: Candidate; verdict: Verdict }[];
+}
+
+/** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
+const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
+const STEP = 0.05;
+
+export interface DecideOptions {
+  shift?: Shift;
+  subset?: ArrayLike<number>;
+}
+
+/** The decision for a site: stops first, then the first candidate that is safe, then what can be had instead. */
+export function decide(site: Site, draws: Draws, options: Option[], how: DecideOptions = {}): Decision {
+  const wish = site.pond.depth;
+  const base = { measures: NOTHING, depth: wish, also: [] as Advice[], emptyingRuled: false, rejected: [] as Decision['rejected'] };
+  const stop = stopOf(site);
+  if (stop) return { ...base, option: stop.option, governs: stop.governs, depth: stop.option === 'do-not-dig' ? 0 : wish };
+  const judge = { ...how, months: digMonths(site) };
+  const candidates = candidatesOf(site, draws, options);
+  const nothing = verdictAt(site, draws, NOTHING, wish, judge);
+  const accepted = site.pond.acceptedRisk;
+  const keptSafe = (v: Verdict) => (v.chance.modes['lift-drawn-down'] ?? 0) <= accepted;
+  const ruledAnyway = site.pond.emptiedIn === 'any';
+  const rejected: Decision['rejected'] = [];
+  let dryOnes: Candidate[] = [];
+  let keptOnes: { candidate: Candidate; verdict: Verdict }[] = [];
+
+  const decided = (candidate: Candidate, verdict: Verdict, extra: Partial<Decision> = {}): Decision => {
+    const names = namesOf(candidate.measures).filter((n) => n !== candidate.option && n !== 'no-drain');
+    const option: Advice = extra.option ?? candidate.option;
+    const also: Advice[] = option === candidate.option || candidate.option === 'no-drain' ? names : [candidate.option, ...names];
+    return {
+      ...base,
+      governs: nothing.governs,
+      measures: candidate.measures,
+      verdict,
+      rejected,
+      ...extra,
+      option,
+      also,
+    };
+  };
+
+  const gas = gasUnder(site);
+  for (const candidate of candidates) {
+    const verdict = candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, judge);
+    const ruled = ruledAnyway && verdict.diggable && keptSafe(verdict) && !verdict.safe;
+    if (verdict.safe || ruled) {
+      if (gas) return decided(candidate, verdict, { option: 'vent', governs: 'gas', emptyingRuled: ruled });
+      return decided(candidate, verdict, { emptyingRuled: ruled });
+    }
+    rejected.push({ candidate, verdict });
+    if (verdict.dry || (ruledAnyway && keptSafe(verdict))) dryOnes = [...dryOnes, candidate];
+    else if (keptSafe(verdict)) keptOnes = [...keptOnes, { candidate, verdict }];
+  }
+
+  if (dryOnes.length > 0) {
+    // The water would be in order: the dig itself is what limits the depth.
+    const limited = deepestSafe(site, draws, dryOnes, judge, ruledAnyway);
+    if (limited) return decided(limited.candidate, limited.verdict, { option: 'shallower', depth: limited.depth, emptyingRuled: ruledAnyway && !limited.verdict.safe });
+    return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
+  }
+  if (lacksEvidence(site)) return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
+  const kept = keptOnes.find((k) => k.verdict.diggable);
+  const shallower = deepestSafe(site, draws, candidates.slice(0, 2), judge, false);
+  if (shallower && shallower.depth >= 0.7 * wish) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
+  if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
+  if (shallower) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
+  if (options.some((o) => o.why?.governs === 'discharge' && site.survey.site.discharge_allowed !== 'no'))
+    return decided(candidates[0], nothing, { option: 'measure-first', governs: nothing.governs });
+  return decided(candidates[0], nothing, { option: 'move' });
+}
+
+/** The deepest safe depth above the wish of the first candidate that has one worth digging. */
+function deepestSafe(
+  site: Site,
+  draws: Draws,
+  candidates: Candidate[],
+  judge: DecideOptions & { months: number[] },
+  emptyingRuled: boolean,
+): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
+  const wish = site.pond.depth;
+  for (const candidate of candidates)
+    for (let depth = Math.floor((wish - 1e-9) / STEP) * STEP; depth >= WORTH_DIGGING(wish) - 1e-9; depth -= STEP) {
+      const verdict = verdictAt(site, draws, candidate.measures, depth, judge);
+      const kept = emptyingRuled && verdict.diggable && (verdict.chance.modes['lift-drawn-down'] ?? 0) <= site.pond.acceptedRisk;
+      if (verdict.safe || kept) return { candidate, depth: Number(depth.toFixed(3)), verdict };
+    }
+  return undefined;
+}
+
+/** The verdict could go either way: a chance that decided lies within two standard errors of what is accepted. */
+export function isCloseCall(site: Site, decision: Decision): boolean {
+  const accepted = site.pond.acceptedRisk;
+  const near = ({ chance }: Verdict) => Math.abs(chance.perYear - accepted) <= 2 * chance.standardError && chance.standardError > 0;
+  const decisive = decision.rejected.filter((r) => r.verdict.diggable).map((r) => r.verdict);
+  return [...decisive, ...(decision.verdict ? [decision.verdict] : [])].some(near);
+}

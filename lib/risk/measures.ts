@@ -1,0 +1,47 @@
+import { reliefLevel } from '../drain/index.js';
+import type { Outlet, Site, Way } from '../site/index.js';
+import type { OptionName } from './result.js';
+
+/** What is done about the water, whatever the depth. Levels m above the datum. */
+export interface Measures {
+  /** surface water turned away and the ring capped */
+  way: Way;
+  /** rim and floor lifted together, m */
+  raise: number;
+  /** a drain uphill of the pond: level of its water behind the uphill wall */
+  cutoff?: number;
+  drain?: { kind: 'outlet'; outlet: Outlet; flood: number } | { kind: 'sump'; distance: number };
+  /** head held down by a slab with facings, on floor and sides, m */
+  ballast: number;
+}
+
+/** Nothing done. */
+export const NOTHING: Measures = { way: 'asIs', raise: 0, ballast: 0 };
+
+/** The options that make up a set of measures, for `recommendation.also`. */
+export function namesOf(m: Measures): OptionName[] {
+  const names: OptionName[] = [];
+  if (m.way === 'keptOut') names.push('surface-water-only');
+  if (m.raise > 0) names.push('raise-pond');
+  if (m.cutoff !== undefined) names.push('cutoff-drain');
+  if (m.drain) names.push(m.drain.kind === 'outlet' ? 'drain-to-outlet' : 'drain-to-sump');
+  if (m.ballast > 0) names.push('ballast');
+  return names.length > 0 ? names : ['no-drain'];
+}
+
+/** Level to which a drain lets the water in its bed fall, for a floor level, without the receiver's own water. */
+export function drainLevel(drain: NonNullable<Measures['drain']>, floor: number): number {
+  return drain.kind === 'outlet'
+    ? reliefLevel(floor, drain.outlet.level, drain.outlet.distance)
+    : reliefLevel(floor, Number.NEGATIVE_INFINITY, 0);
+}
+
+/** Liner's lowest point, m above the datum, for a depth on the axis of the wish. */
+export function floorLevel(depth: number, m: Measures): number {
+  return m.raise - depth;
+}
+
+/** Usual lowest pond level, m above the datum. */
+export function lowestUsualLevel(site: Site, m: Measures): number {
+  return site.pond.fullLevel + m.raise - site.pond.usualDrawdown;
+}

@@ -1,0 +1,173 @@
+import { BED_LOSS } from '../drain/index.js';
+import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { discInflow } from '../seepage/index.js';
+import type { Outlet, Site } from '../site/index.js';
+import { quantileSorted } from '../sampling/index.js';
+import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
+import type { Draws } from './draws.js';
+import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
+import type { Governs, OptionName } from './result.js';
+
+/** An option made concrete for a site, or the reason why it cannot be had. */
+export interface Option {
+  name: OptionName;
+  measures?: Measures;
+  why?: { governs: Governs; text: string };
+}
+
+/** Thickest slab offered inside a liner, m; beyond it another answer is cheaper. Our choice. */
+const THICKEST_SLAB = 0.3;
+/** Rise of the ground at the rim that makes an uphill side, m. Our choice. */
+const UPHILL = 0.1;
+/** A cut-off drain stands half a metre off the wall and as deep as the pond, at most 1 m. Common practice. */
+const CUTOFF = { distance: 0.5, depth: 1 };
+/** Steady winter recharge over the conductivity holds up the water between cut-off and wall: mean 2 mm/d. */
+const WINTER_RECHARGE = 0.002 / 86400;
+const STEP = 0.05;
+
+/** Highest receiving water where the survey has a ditch or outlet but no flood mark, m above it. Our choice. */
+export const FLOOD_ABOVE = 0.4;
+
+/** Flood level at an outlet, m above the datum. */
+export function floodOf(outlet: Outlet): number {
+  return outlet.flood ?? (outlet.ditch ?? outlet.level) + FLOOD_ABOVE;
+}
+
+/** Yearly highs that only one year in 1/(1−p) exceeds, undrained, at the worst place. */
+export function designHigh(draws: Draws, m: Pick<Measures, 'way' | 'cutoff'>, p: number): number {
+  const highs = Float64Array.from(draws.clayLow, (low, i) => {
+    const high = m.cutoff === undefined ? draws.clayHigh[i] : Math.min(draws.clayHigh[i], Math.max(m.cutoff, low));
+    return Math.max(low, high, draws.tub ? draws.tub[m.way][i] : Number.NEGATIVE_INFINITY);
+  }).sort();
+  return quantileSorted(highs, p);
+}
+
+/** Every option of the contract, concrete at the wished depth. */
+export function optionsOf(site: Site, draws: Draws): Option[] {
+  return [
+    { name: 'no-drain', measures: NOTHING },
+    surfaceWater(site),
+    cutoff(site),
+    outletDrain(site, draws),
+    sumpDrain(site, draws),
+    raise(site, draws),
+    ballast(site, draws),
+  ];
+}
+
+/** Raise enough for the design high and the margin, in steps of 5 cm, at most what is allowed. */
+export function raiseNeeded(site: Site, draws: Draws, m: Measures): number {
+  const high = designHigh(draws, m, 1 - site.pond.acceptedRisk / 2);
+  const lacking = high + site.pond.margin - lowestUsualLevel(site, { ...m, raise: 0 });
+  const wanted = Math.ceil(Math.max(lacking, STEP) / STEP - 1e-9) * STEP;
+  return Number(Math.min(wanted, site.pond.highestRaise).toFixed(4));
+}
+
+function surfaceWater(site: Site): Option {
+  const name = 'surface-water-only';
+  const { catchment, tub } = site;
+  if (!tub) return { name, why: { governs: 'none', text: 'no permeable layer touches the liner, so no surface water gets behind it' } };
+  if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
+    return { name, why: { governs: 'none', text: 'surface water is already kept out' } };
+  return { name, measures: { ...NOTHING, way: 'keptOut' } };
+}
+
+function cutoff(site: Site): Option {
+  const name = 'cutoff-drain';
+  const { highRim, outlets } = site.places;
+  if (highRim < UPHILL)
+    return { name, why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is level within 0.1 m' } };
+  const lawful = lawfulReason(site);
+  if (lawful) return { name, why: lawful };
+  const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
+  const invert = highRim - depth;
+  const outlet = outlets.find((o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert);
+  if (!outlet) return { name, why: { governs: 'fall', text: 'no outlet lies low enough for a drain uphill of the pond' } };
+  const k = site.ground.ksat.median;
+  const left = CUTOFF.distance * Math.min(Math.sqrt(WINTER_RECHARGE / k), 1);
+  return { name, measures: { ...NOTHING, cutoff: invert + left } };
+}
+
+function lawfulReason(site: Site): Option['why'] {
+  const said = site.survey.site.discharge_allowed;
+  if (said === 'no') return { governs: 'discharge', text: 'there is no lawful place for the water (discharge_allowed is no)' };
+  if (said !== 'yes')
+    return { governs: 'discharge', text: 'nobody has said that water may be discharged (discharge_allowed is not yes): ask first' };
+  return undefined;
+}
+
+function endlessFlow(site: Site, level: number): Option['why'] {
+  const limit = site.survey.site.abstraction_limit;
+  if (limit === undefined) return undefined;
+  const { low } = { low: site.water.clayLow.month };
+  const winter = quantileSorted(Float64Array.from(low).sort(), 0.9);
+  const { shape, depth } = site.pond;
+  const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
+  const flow = discInflow.compute(site.ground.ksat.median, radius, Math.max(winter - level, 0));
+  if (flow <= limit) return undefined;
+  const perDay = (v: number) => (v * 86400).toPrecision(2);
+  return {
+    governs: 'discharge',
+    text: `it would run for ever with about ${perDay(flow)} m³ a day, above the limit of ${perDay(limit)} m³ a day`,
+  };
+}
+
+function outletDrain(site: Site, draws: Draws): Option {
+  const name = 'drain-to-outlet';
+  const lawful = lawfulReason(site);
+  const { outlets, boundary } = site.places;
+  if (outlets.length === 0) return { name, why: { governs: 'fall', text: 'the survey has no point where a drain may end by gravity' } };
+  if (lawful) return { name, why: lawful };
+  const floor = floorLevel(site.pond.depth, NOTHING);
+  const reachable = outlets.filter((o) => boundary === undefined || o.distance <= boundary);
+  if (reachable.length === 0)
+    return { name, why: { governs: 'discharge', text: 'the boundary lies between the pond and every outlet' } };
+  const best = reachable
+    .map((outlet) => ({ kind: 'outlet' as const, outlet, flood: floodOf(outlet) }))
+    .reduce((a, b) => (drainLevel(b, floor) < drainLevel(a, floor) ? b : a));
+  const level = drainLevel(best, floor);
+  const lowest = lowestUsualLevel(site, NOTHING);
+  if (level + BED_LOSS >= Math.min(lowest, designHigh(draws, NOTHING, 0.5)) && level >= floor)
+    return {
+      name,
+      why: { governs: 'fall', text: `the outlet ${best.outlet.name} is too high: with 1 % fall it holds the water at ${level.toFixed(2)} m` },
+    };
+  const endless = endlessFlow(site, level);
+  if (endless) return { name, why: endless };
+  return { name, measures: { ...NOTHING, drain: best } };
+}
+
+function sumpDrain(site: Site, _draws: Draws): Option {
+  const name = 'drain-to-sump';
+  const { mains_power, pump_acceptable } = site.survey.site;
+  if (mains_power !== 'yes' || pump_acceptable !== 'yes')
+    return { name, why: { governs: 'lift-power-out', text: 'it needs mains power and an owner who accepts a pump' } };
+  const lawful = lawfulReason(site);
+  if (lawful) return { name, why: lawful };
+  const to = site.places.discharge ?? site.places.outlets[0];
+  if (!to) return { name, why: { governs: 'discharge', text: 'the survey has no lawful place for pumped water (levels.csv, role discharge)' } };
+  const drain = { kind: 'sump' as const, distance: to.distance };
+  const endless = endlessFlow(site, drainLevel(drain, floorLevel(site.pond.depth, NOTHING)));
+  if (endless) return { name, why: endless };
+  return { name, measures: { ...NOTHING, drain } };
+}
+
+function raise(site: Site, draws: Draws): Option {
+  const name = 'raise-pond';
+  if (site.pond.highestRaise <= 0) return { name, why: { governs: 'none', text: 'the rim must stay (highest_raise is 0)' } };
+  return { name, measures: { ...NOTHING, raise: raiseNeeded(site, draws, NOTHING) } };
+}
+
+/** A concrete slab with facings inside the liner, thick enough for the design high with the margin. */
+function ballast(site: Site, draws: Draws): Option {
+  const name = 'ballast';
+  const lacking = designHigh(draws, NOTHING, 1 - site.pond.acceptedRisk / 2) + site.pond.margin - lowestUsualLevel(site, NOTHING);
+  if (lacking <= 0) return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
+  const thickness = Math.ceil(slabThickness.compute(1, lacking, CONCRETE_UNIT_WEIGHT) * 100) / 100;
+  if (thickness > THICKEST_SLAB)
+    return { name, why: { governs: 'lift-full', text: `it would need ${thickness.toFixed(2)} m of concrete on floor and sides` } };
+  return {
+    name,
+    measures: { ...NOTHING, ballast: ballastHead.compute(CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER, thickness) },
+  };
+}

@@ -1,0 +1,73 @@
+import type { Site } from '../site/index.js';
+import { BED_THICKNESS, reliefLevel } from '../drain/index.js';
+import type { Decision } from './decide.js';
+import type { Governs } from './result.js';
+import { stopOf } from './stops.js';
+
+const FAILURE: Record<Governs, string> = {
+  'lift-full': 'the water outside would stand above even the full pond and lift the liner',
+  'lift-drawn-down': 'the water outside would stand above the pond at its usual lowest level and lift the liner',
+  'lift-emptied': 'the water outside would lift the liner while the pond stands empty',
+  'lift-power-out': 'the liner would lift when the power fails',
+  'floor-heave': 'the water under pressure below the clay would heave the floor while it is dug',
+  'side-slump': 'the sides would not stand with enough safety',
+  'wet-dig': 'more water would come into the hole than can be bailed',
+  fall: 'there is not enough fall to an outlet',
+  'outlet-flood': 'the ditch in flood stands too high',
+  envelope: 'the stone would silt up',
+  discharge: 'there is no lawful place for the water',
+  footing: 'the dig would cut the 45° line from a footing',
+  gas: 'gas from organic ground would gather under the liner',
+  protected: 'the ground is protected',
+  evidence: 'nothing is known of the water in the wet half-year',
+  none: 'nothing lifts the liner as it is planned',
+};
+
+const percent = (p: number) => (p < 0.001 ? 'less than 0.1 %' : `${Number((100 * p).toPrecision(2))} %`);
+const metres = (v: number) => `${v.toFixed(2)} m`;
+
+/** Why this is recommended, in a few sentences with the numbers that decide. */
+export function reasonOf(site: Site, d: Decision): string {
+  const stop = stopOf(site);
+  if (stop) return stop.reason;
+  const risk = d.verdict?.chance.perYear;
+  const first = d.rejected[0];
+  const untreated = first
+    ? `With nothing done, ${FAILURE[first.verdict.governs]}${
+        first.verdict.diggable ? ` in ${percent(first.verdict.chance.perYear)} of years` : ''
+      }. `
+    : '';
+  const accepted = `(${percent(site.pond.acceptedRisk)} a year is accepted)`;
+  switch (d.option) {
+    case 'no-drain':
+      return d.emptyingRuled
+        ? `Kept full it stays put; emptied at the wrong time it does not. Keep to the months given and no drain is needed.`
+        : `Nothing lifts the liner in ${percent(1 - (risk ?? 0))} of years ${accepted}: no drain is needed.`;
+    case 'surface-water-only':
+      return `${untreated}Kept out of the ring, surface water no longer gets behind the liner: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+    case 'raise-pond':
+      return `${untreated}With rim and floor raised ${metres(d.measures.raise)} the pond stands above the water outside: ${percent(risk ?? 0)} of years fail ${accepted}. It has no moving parts and needs no outlet.`;
+    case 'cutoff-drain':
+      return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${metres(d.measures.raise)}` : ''}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+    case 'drain-to-outlet': {
+      const drain = d.measures.drain;
+      const outlet = drain?.kind === 'outlet' ? drain.outlet : undefined;
+      const level = outlet ? reliefLevel(d.measures.raise - d.depth, outlet.level, outlet.distance) : 0;
+      return `${untreated}A filtered bed ${metres(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${metres(level)}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+    }
+    case 'drain-to-sump':
+      return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump: ${percent(risk ?? 0)} of years fail ${accepted}, as long as the alarm is heeded.`;
+    case 'ballast':
+      return `${untreated}A concrete slab with facings inside the liner holds down ${metres(d.measures.ballast)} of head on floor and sides: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+    case 'shallower':
+      return `${untreated}At ${metres(d.depth)} it is safe.`;
+    case 'move':
+      return `${untreated}No depth worth digging is safe here: another spot is the answer.`;
+    case 'vent':
+      return 'Organic ground lies under or near the floor: the gas it gives off gathers under a liner. A vent from the high point lets it out; a water drain at the low point would not.';
+    case 'measure-first':
+      return `${untreated}The survey says too little of the wet half-year to decide; a wet season of dips in sealed standpipes would.`;
+    default:
+      return untreated;
+  }
+}

@@ -1,0 +1,184 @@
+import type { Percentiles } from '../sampling/index.js';
+import type { Assumption } from '../site/index.js';
+import type { Warning } from '../survey/index.js';
+
+/** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
+
+export const OPTIONS = [
+  'no-drain',
+  'surface-water-only',
+  'cutoff-drain',
+  'drain-to-outlet',
+  'drain-to-sump',
+  'raise-pond',
+  'ballast',
+] as const;
+export type OptionName = (typeof OPTIONS)[number];
+
+export type Advice =
+  | OptionName
+  | 'shallower'
+  | 'move'
+  | 'vent'
+  | 'relieve-and-keep-full'
+  | 'measure-first'
+  | 'do-not-dig';
+
+export type Governs =
+  | 'lift-full'
+  | 'lift-drawn-down'
+  | 'lift-emptied'
+  | 'lift-power-out'
+  | 'floor-heave'
+  | 'side-slump'
+  | 'wet-dig'
+  | 'fall'
+  | 'outlet-flood'
+  | 'envelope'
+  | 'discharge'
+  | 'footing'
+  | 'gas'
+  | 'protected'
+  | 'evidence'
+  | 'none';
+
+export interface Rule {
+  code: string;
+  /** months it holds in; absent: always */
+  months?: number[];
+  level_m?: number;
+  text: string;
+}
+
+export interface PerDig {
+  heave: number;
+  slump: number;
+  wet_floor: number;
+  /** factors the first two are counted against */
+  factor: { heave: number; slump: number };
+}
+
+export interface OptionResult {
+  option: OptionName;
+  possible: boolean;
+  why_not: string | null;
+  /** 0: not even shallow; null: no limit down to depth_searched_m */
+  safe_depth_m: number | null;
+  depth_searched_m: number;
+  governs: Governs;
+  risk_at_wish: { per_year: number; standard_error: number };
+  risk_in_life: number;
+  per_dig: PerDig;
+  full: { net_head_m: Percentiles; where: string; safe: boolean };
+  /** January to December; null: may be emptied */
+  lowest_safe_level_m: (number | null)[];
+  /** January to December; null: no limit */
+  hours_empty_safe: (number | null)[];
+}
+
+export interface Recommendation {
+  option: Advice;
+  also: Advice[];
+  /** on the axis of the wish: from the rim's ground, which `raise_m` lifts, to the liner's lowest point */
+  depth_m: number;
+  raise_m: number;
+  governs: Governs;
+  reason: string;
+  rules: Rule[];
+  close_call: boolean;
+  measure_next: { what: string; where: string; month: number | null; chance_to_change: number }[];
+}
+
+export interface DrainResult {
+  inflow_m3_s: { clay: number; ring_storm: number; roof: number; uphill: number; leak: number };
+  pipe_diameter_m: number;
+  pipe_capacity_m3_s: number;
+  fall_needed_m: number;
+  fall_available_m: number | null;
+  outlet: string;
+  weakest_link: string;
+  reserve: Record<string, number>;
+  quantities: { item: string; amount: number; unit: string }[];
+}
+
+export interface TippingPoint {
+  input: string;
+  value: number;
+  unit: string;
+  from: Advice;
+  to: Advice;
+}
+
+export interface Result {
+  contract: 1;
+  survey: { name: string; sha256: string };
+  ground: {
+    layers: { pit: string; top_m: number; bottom_m: number; texture: string; ksat_m_s: Percentiles; evidence: string[] }[];
+  };
+  water: {
+    seasonal_high_depth_m: Percentiles;
+    spill_level_m: number;
+    model: string;
+    closure_mm: number;
+    by_month: {
+      month: number;
+      table_depth_m: Percentiles;
+      tub_level_m: Percentiles | null;
+      dry_floor_chance: number;
+    }[];
+  };
+  options: OptionResult[];
+  recommendation: Recommendation;
+  drain: DrainResult | null;
+  tipping_points: TippingPoint[];
+  assumptions: Assumption[];
+  warnings: Warning[];
+}
+
+/** Risk against depth of one option, for the figure and the slider. */
+export interface DepthCurve {
+  option: OptionName;
+  possible: boolean;
+  depth_m: number[];
+  per_year: number[];
+  /** the larger of the chances per dig */
+  per_dig: number[];
+  governs: Governs[];
+  safe: boolean[];
+}
+
+/** Everything the figures and the page show, as plain data. */
+export interface Report {
+  result: Result;
+  units: 'metric' | 'us';
+  curves: DepthCurve[];
+  accepted_risk: number;
+  pond: {
+    shape: 'box' | 'round' | 'oval';
+    length_m: number;
+    width_m: number;
+    depth_m: number;
+    side_slope: number;
+    full_level_m: number;
+    usual_drawdown_m: number;
+    ring_width_m: number;
+    ring_depth_m: number;
+    bedding_m: number;
+    high_rim_m: number;
+    emptied_in: number[] | 'any';
+  };
+  outlet: { name: string; level_m: number; distance_m: number; flood_m: number | null } | null;
+  /** daily bands over the weather, else twelve monthly rows; depth m below ground, levels m */
+  water_year: WaterDay[];
+  /** looks at the water in the ground, m below the datum ground */
+  dips: { day: number; date: string; depth_m: number; says: 'level' | 'below' | 'above'; pit: string }[];
+}
+
+/** A row of `water-year.csv`. `date` is ISO 8601, or `--MM` for a month of an ordinary year. */
+export interface WaterDay {
+  date: string;
+  table_depth_m: Percentiles;
+  tub_level_m: Percentiles | null;
+  head_undrained_m: Percentiles;
+  head_drained_m: Percentiles | null;
+}

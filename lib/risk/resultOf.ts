@@ -1,0 +1,119 @@
+import { percentiles } from '../sampling/index.js';
+import { logPercentiles } from '../soil/index.js';
+import { type Assessment, recommend } from './assess.js';
+import { headAt, lifeChance } from './chance.js';
+import { safeDepth } from './depthCurve.js';
+import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
+import { monthlyLimits } from './monthlyLimits.js';
+import type { DrainResult, OptionResult, Result } from './result.js';
+import { verdictAt } from './verdict.js';
+
+/** The contract's `result.json` of an assessment; numbers with 6 significant digits. */
+export function resultOf(a: Assessment): Result {
+  const { site } = a;
+  const { survey, ground, water } = site;
+  return rounded({
+    contract: 1,
+    survey: { name: survey.name, sha256: survey.digest },
+    ground: {
+      layers: ground.layers.map(({ row, texture, ksat }) => ({
+        pit: row.pit,
+        top_m: row.top,
+        bottom_m: row.bottom,
+        texture,
+        ksat_m_s: logPercentiles(ksat),
+        evidence: ksat.evidence,
+      })),
+    },
+    water: {
+      seasonal_high_depth_m: percentiles(a.draws.clayLow.map((h) => -h)),
+      spill_level_m: site.tub?.spill ?? Math.min(0, site.places.spill ?? 0),
+      model: site.waterModel,
+      closure_mm: water.closure * 1000,
+      by_month: Array.from({ length: 12 }, (_, m) => monthOf(a, m)),
+    },
+    options: a.options.map((_, i) => optionResult(a, i)),
+    recommendation: recommend(a),
+    drain: drainResult(a),
+    tipping_points: a.tippingPoints,
+    assumptions: a.assumptions,
+    warnings: site.warnings,
+  });
+}
+
+function monthOf(a: Assessment, m: number): Result['water']['by_month'][number] {
+  const { water, pond } = a.site;
+  const n = water.samples * water.years;
+  const of = (levels: Float32Array) => Float64Array.from({ length: n }, (_, i) => levels[i * 12 + m]);
+  const table = of(water.clayLow.month);
+  const floor = -pond.depth;
+  return {
+    month: m + 1,
+    table_depth_m: percentiles(table.map((h) => -h)),
+    tub_level_m: a.site.tub && water.tub ? percentiles(of(water.tub.asIs.month)) : null,
+    dry_floor_chance: table.filter((h) => h < floor).length / n,
+  };
+}
+
+function optionResult(a: Assessment, index: number): OptionResult {
+  const { site, draws } = a;
+  const option = a.options[index];
+  const curve = a.curves[index];
+  const { pond, survey } = site;
+  const measures = option.measures ?? NOTHING;
+  const v = verdictAt(site, draws, measures, pond.depth);
+  const safe = option.measures ? safeDepth(curve) : { depth: 0, governs: option.why!.governs };
+  const limits = monthlyLimits(site, draws, measures, pond.depth);
+  const lowest = lowestUsualLevel(site, measures) + measures.ballast;
+  const floor = floorLevel(pond.depth, measures);
+  const flood = measures.drain?.kind === 'outlet' ? measures.drain.flood : Number.NEGATIVE_INFINITY;
+  const tub = draws.tub?.[measures.way];
+  const net = Float64Array.from(draws.clayLow, (low, i) =>
+    lowest - headAt(measures, floor, low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, { blocked: false, flapStuck: false, flood }),
+  );
+  return {
+    option: option.name,
+    possible: option.measures !== undefined,
+    why_not: option.why?.text ?? null,
+    safe_depth_m: safe.depth,
+    depth_searched_m: curve.depth_m[curve.depth_m.length - 1],
+    governs: option.measures ? (v.safe ? safe.governs : v.governs) : safe.governs,
+    risk_at_wish: { per_year: v.chance.perYear, standard_error: v.chance.standardError },
+    risk_in_life: lifeChance(v.chance.shares, survey.site.life ?? 20),
+    per_dig: v.dig,
+    full: {
+      net_head_m: percentiles(net),
+      where: site.places.highRim > 0.02 && measures.cutoff === undefined ? 'uphill wall' : tub ? 'ring and clay alike' : 'all round',
+      safe: (v.chance.modes['lift-drawn-down'] ?? 0) <= pond.acceptedRisk,
+    },
+    lowest_safe_level_m: limits.lowestSafeLevel,
+    hours_empty_safe: limits.hoursEmpty,
+  };
+}
+
+function drainResult({ drain }: Assessment): DrainResult | null {
+  if (!drain) return null;
+  return {
+    inflow_m3_s: drain.inflow,
+    pipe_diameter_m: drain.pipeDiameter,
+    pipe_capacity_m3_s: drain.pipeCapacity,
+    fall_needed_m: drain.fallNeeded,
+    fall_available_m: drain.fallAvailable ?? null,
+    outlet: drain.outlet,
+    weakest_link: drain.weakestLink,
+    reserve: drain.reserve,
+    quantities: drain.quantities,
+  };
+}
+
+/** Every number to 6 significant digits; a number that is not finite is an error of ours, never written. */
+function rounded<T>(value: T, path = 'result'): T {
+  if (typeof value === 'number') {
+    if (!Number.isFinite(value)) throw new Error(`${path} is ${value}`);
+    return Number(value.toPrecision(6)) as T;
+  }
+  if (Array.isArray(value)) return value.map((v, i) => rounded(v, `${path}[${i}]`)) as T;
+  if (value !== null && typeof value === 'object')
+    return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, rounded(v, `${path}.${k}`)])) as T;
+  return value;
+}

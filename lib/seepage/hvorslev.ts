@@ -1,0 +1,50 @@
+import { formula } from '../formula/index.js';
+
+const K = { meaning: 'hydraulic conductivity', unit: 'm/s', min: 1e-12, max: 1e-2 };
+
+/** Shape factor of a cylindrical intake in uniform ground. */
+export const intakeShapeFactor = formula({
+  title: 'Shape factor of a cylindrical intake (Hvorslev)',
+  symbol: 'F',
+  unit: 'm',
+  expression: '2*pi*L/asinh(L/(2*R))',
+  parameters: {
+    L: { meaning: 'open length', unit: 'm', min: 0.02, max: 10 },
+    R: { meaning: 'radius of the hole or sand pack', unit: 'm', min: 0.005, max: 0.5 },
+  },
+  compute: (L: number, R: number) => (2 * Math.PI * L) / Math.asinh(L / (2 * R)),
+  validity: 'uniform ground, intake below the water; tends to 2πL/ln(L/R) for L/R > 8',
+  source: 'Hvorslev 1951, case of the cylindrical intake (general form from memory)',
+});
+
+/** Basic time lag of a hole or standpipe. */
+export const basicTimeLag = formula({
+  title: 'Basic time lag of a hole or standpipe',
+  symbol: 'T0',
+  unit: 's',
+  expression: 'pi*r^2/(F*K)',
+  parameters: {
+    r: { meaning: 'radius of the pipe or hole in which the water rises', unit: 'm', min: 0.003, max: 0.5 },
+    F: { meaning: 'shape factor of the intake', unit: 'm', min: 0.01, max: 100 },
+    K,
+  },
+  compute: (r: number, F: number, K: number) => (Math.PI * r * r) / (F * K),
+  validity: 'after one lag 63 %, after 2.3 lags 90 % of the way to the level outside',
+  source: 'Hvorslev 1951; K = r² ln(L/R)/(2 L T0) for L/R > 8 read in teaching notes',
+});
+
+/** Level a sealed standpipe is heading for, from three looks at equal intervals. */
+export const equalLooksLevel = formula({
+  title: 'Level a standpipe is heading for, from three equal looks',
+  symbol: 'h∞',
+  unit: 'm',
+  expression: 'c + v*q/(1 - q)',
+  parameters: {
+    c: { meaning: 'level at the last look', unit: 'm', min: -10, max: 10 },
+    v: { meaning: 'rise between the last two looks', unit: 'm', min: 0, max: 3 },
+    q: { meaning: 'that rise over the one before', unit: '-', min: 0, max: 0.95 },
+  },
+  compute: (c: number, v: number, q: number) => c + (v * q) / (1 - q),
+  validity: 'sealed intake, water outside steady meanwhile, looks past half way; not an open hole',
+  source: 'exponential recovery (Hvorslev 1951); algebra',
+});

@@ -1,0 +1,3 @@
+export * from './discInflow.js';
+export * from './dupuit.js';
+export * from './hvorslev.js';

@@ -1,0 +1,102 @@
+import type { LevelPoint, LevelRole, Survey } from '../survey/index.js';
+
+/** A place where a drain may end, with the water it meets there. Levels m above the lowest rim ground. */
+export interface Outlet {
+  name: string;
+  level: number;
+  /** from the pond's edge, m */
+  distance: number;
+  /** ordinary and highest water at the receiver, m; absent where the survey does not say */
+  ditch?: number;
+  flood?: number;
+}
+
+/** A footing near the dig. */
+export interface Footing {
+  name: string;
+  /** underside, m above the lowest rim ground */
+  level: number;
+  distance: number;
+}
+
+/** Levelled points, brought to metres above the lowest natural ground at the rim. */
+export interface Places {
+  /** level of that ground on the survey's mark, m */
+  datum: number;
+  /** highest rim ground, m */
+  highRim: number;
+  outlets: Outlet[];
+  /** a lawful place for pumped water */
+  discharge?: { name: string; level: number; distance: number };
+  footings: Footing[];
+  /** lowest spill point, m */
+  spill?: number;
+  houses: { name: string; level: number; distance: number; neighbour: boolean }[];
+  /** distance to the boundary, m */
+  boundary?: number;
+  pondPoint?: number;
+  dipPipePoint?: number;
+  /** ground at a pit, m */
+  pits: Map<string, number>;
+}
+
+/** Distance of a point from the pond's edge: as taped, else from its coordinates to the nearest rim point. */
+function distanceOf(point: LevelPoint, rims: LevelPoint[]): number | undefined {
+  if (point.distance !== undefined) return point.distance;
+  const { x, y } = point;
+  if (x === undefined || y === undefined) return undefined;
+  const gaps = rims.filter((r) => r.x !== undefined && r.y !== undefined).map((r) => Math.hypot(x - r.x!, y - r.y!));
+  return gaps.length > 0 ? Math.min(...gaps) : undefined;
+}
+
+/** Brings the levelled points of a survey to one datum. */
+export function placesOf(survey: Survey): Places {
+  const of = (role: LevelRole) => survey.levels.filter((p) => p.role === role);
+  const rims = of('rim');
+  const ground = rims.length > 0 ? rims : of('spot').slice(0, 1);
+  const datum = ground.length > 0 ? Math.min(...ground.map((p) => p.level)) : 0;
+  const level = (p: LevelPoint) => p.level - datum;
+  const lowest = (points: LevelPoint[]) => (points.length > 0 ? Math.min(...points.map(level)) : undefined);
+  const nearest = (points: LevelPoint[], to: number | undefined) =>
+    [...points].sort(
+      (a, b) => Math.abs((distanceOf(a, rims) ?? 0) - (to ?? 0)) - Math.abs((distanceOf(b, rims) ?? 0) - (to ?? 0)),
+    )[0];
+  const outlets = of('outlet').map((p): Outlet => {
+    const distance = distanceOf(p, rims) ?? 0;
+    const ditch = nearest(of('ditch'), distance);
+    const flood = nearest(of('flood'), distance);
+    return {
+      name: p.point,
+      level: level(p),
+      distance,
+      ditch: ditch && level(ditch),
+      flood: flood && level(flood),
+    };
+  });
+  const discharge = of('discharge')[0];
+  const boundaries = of('boundary')
+    .map((p) => distanceOf(p, rims))
+    .filter((d): d is number => d !== undefined);
+  return {
+    datum,
+    highRim: ground.length > 0 ? Math.max(...ground.map(level)) : 0,
+    outlets,
+    discharge: discharge && {
+      name: discharge.point,
+      level: level(discharge),
+      distance: distanceOf(discharge, rims) ?? 0,
+    },
+    footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: distanceOf(p, rims) ?? 0 })),
+    spill: lowest(of('spill')),
+    houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
+      name: p.point,
+      level: level(p),
+      distance: distanceOf(p, rims) ?? 0,
+      neighbour: p.role === 'neighbour-house',
+    })),
+    boundary: boundaries.length > 0 ? Math.min(...boundaries) : undefined,
+    pondPoint: lowest(of('pond')),
+    dipPipePoint: lowest(of('dip-pipe')),
+    pits: new Map(of('pit').map((p) => [p.point, level(p)])),
+  };
+}

@@ -1,0 +1,67 @@
+import type { ClimateRecord } from '../climate/index.js';
+import { SECONDS_PER_DAY } from '../formula/index.js';
+import { CAP_LEAK, type ColumnSeries, type TubGeometry } from '../groundwater/index.js';
+import { STORM_RUNOFF } from '../drain/index.js';
+import type { SiteFacts } from '../survey/index.js';
+import { outline, planArea } from '../uplift/index.js';
+import type { Places } from './places.js';
+import type { Pond } from './pond.js';
+
+/** Drainable porosity of what a ring is filled with. Common practice; loosened clay from its table, doubled. */
+const FILL_POROSITY = { clay: 0.06, topsoil: 0.12, sand: 0.25, gravel: 0.35 };
+const BED_POROSITY = { none: 0, sand: 0.25, gravel: 0.35, mat: 0.8 };
+/** Slack between liner and clay where bedding has no ring around it, m. Common practice. */
+const LINER_EDGE = 0.01;
+
+/** The tub around a pond, or undefined where no permeable layer touches the liner. Levels on the site's datum. */
+export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
+  const { ring, bedding, shape, depth } = pond;
+  if (ring.width === 0 && bedding.kind === 'none') return undefined;
+  const ringDepth = ring.depth ?? depth;
+  const perimeter = outline(shape);
+  return {
+    floor: -Math.min(ringDepth, depth),
+    spill: Math.min(0, places.spill ?? 0),
+    ringArea: perimeter * Math.max(ring.width, LINER_EDGE),
+    ringPorosity: ring.width > 0 ? FILL_POROSITY[ring.fill] : 1,
+    perimeter,
+    bedArea: bedding.kind === 'none' ? 0 : planArea(shape, depth),
+    bedThickness: bedding.thickness,
+    bedPorosity: BED_POROSITY[bedding.kind],
+  };
+}
+
+/** What drains towards the ring. */
+export interface Catchment {
+  uphillArea: number;
+  cover: NonNullable<SiteFacts['uphill_cover']>;
+  roofArea: number;
+  capped: boolean;
+}
+
+/**
+ * Water reaching the tub, m³ a day. Lawn and bare ground shed what the full ground cannot hold, and what the clay
+ * below cannot take in a day; woodland half of that; paving nearly all rain.
+ */
+export function tubInflow(
+  record: ClimateRecord,
+  column: ColumnSeries,
+  tub: TubGeometry,
+  c: Catchment,
+  conductivity: number,
+  out: Float64Array,
+): void {
+  const intake = conductivity * SECONDS_PER_DAY;
+  const share = c.capped ? CAP_LEAK : 1;
+  const cover = c.cover === 'woodland' ? 0.5 : 1;
+  for (let d = 0; d < out.length; d++) {
+    const excess = column.recharge[d] - intake;
+    const shed =
+      c.cover === 'paved'
+        ? STORM_RUNOFF.paved * record.liquid[d]
+        : cover * Math.max(column.spill[d], excess > 0 ? excess : 0);
+    out[d] =
+      share *
+      (record.liquid[d] * (tub.ringArea + STORM_RUNOFF.roof * c.roofArea) + shed * c.uphillArea);
+  }
+}

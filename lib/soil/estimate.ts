@@ -1,0 +1,25 @@
+/** A positive quantity known with spread: log-normal, with the evidence it rests on. */
+export interface LogEstimate {
+  /** SI unit of the quantity */
+  median: number;
+  /** standard deviation of the natural logarithm */
+  spread: number;
+  evidence: string[];
+}
+
+/** Value of a log-normal estimate at a standard normal score. */
+export function logValue(estimate: LogEstimate, score: number): number {
+  return estimate.median * Math.exp(estimate.spread * score);
+}
+
+/** Standard normal score of the 10 % and 90 % points. */
+export const SCORE_90 = 1.2815515655446004;
+
+/** p10, p50 and p90 of a log-normal estimate. */
+export function logPercentiles(estimate: LogEstimate): { p10: number; p50: number; p90: number } {
+  return {
+    p10: logValue(estimate, -SCORE_90),
+    p50: estimate.median,
+    p90: logValue(estimate, SCORE_90),
+  };
+}

@@ -1,0 +1,23 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
+
+/**
+ * SHA-256 over files: for each, by name, the length and bytes of its name, then of its content, so that no two
+ * different sets of files run together to the same bytes. Lengths are 4 bytes, least first; text counts as UTF-8.
+ * @param files by name
+ * @returns 64 hexadecimal digits
+ */
+export function digestOf(files: Readonly<Record<string, string | Uint8Array>>): string {
+  const hash = sha256.create();
+  const add = (content: string | Uint8Array) => {
+    const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+    const length = new Uint8Array(4);
+    new DataView(length.buffer).setUint32(0, bytes.length, true);
+    hash.update(length).update(bytes);
+  };
+  for (const name of Object.keys(files).sort()) {
+    add(name);
+    add(files[name] as string | Uint8Array);
+  }
+  return bytesToHex(hash.digest());
+}

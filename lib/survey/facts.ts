@@ -1,0 +1,155 @@
+/** Files of one fact a row, `item,value,unit,note`: site.csv and pond.csv. */
+
+import { findUnit, QuantityError, readQuantity } from '../units/index.js';
+import { CellFault, type Column, faultOf, required, text } from './column.js';
+import type { Findings } from './problem.js';
+import type { Sheet } from './sheet.js';
+import { didYouMean } from './suggest.js';
+import type { Origin } from './survey.js';
+import { type Row, readTable, type Values } from './table.js';
+
+const FACT = { item: required(text()), value: text(), unit: text(), note: text() };
+type FactRow = Row<Values<typeof FACT>>;
+
+/** The readers of a facts file by item; `F` is the interface of what it yields. */
+export type Items<F> = { [K in keyof F]-?: Column<NonNullable<F[K]>> };
+
+export interface Facts<F> {
+  facts: F;
+  /** the value cell of each item */
+  origins: Partial<Record<keyof F, Origin>>;
+  /** where an item stood, for the problem of a later check */
+  cell(item: keyof F): (Origin & { found?: string }) | undefined;
+}
+
+/**
+ * Reads a facts file. An item left without a value is told and taken as not said.
+ * @param sheet undefined when the file is absent or was refused as a whole
+ * @param items its schema
+ * @param findings receives every fault
+ */
+export function readFacts<F extends object>(
+  sheet: Sheet | undefined,
+  items: Items<F>,
+  findings: Findings,
+): Facts<F> {
+  const names = Object.keys(items) as (keyof F & string)[];
+  const facts: Partial<F> = {};
+  const said = new Map<keyof F, FactRow>();
+  for (const row of readTable(sheet, FACT, findings)) {
+    const item = names.find((name) => name === row.values.item.toLowerCase());
+    if (item === undefined) {
+      const found = row.values.item;
+      const remedy = didYouMean(found, names);
+      findings.refuse({
+        ...row.cell('item'),
+        code: 'unknown-item',
+        message: `unknown item '${found}'`,
+        found,
+        expected: names.join(', '),
+        remedy,
+      });
+      continue;
+    }
+    if (row.values.value === undefined) {
+      findings.warn({
+        ...row.origin,
+        column: 'value',
+        code: 'empty-item',
+        message: `'${item}' has no value, so the survey does not say it`,
+      });
+      continue;
+    }
+    const value = readValue(row, items[item], findings);
+    if (value === undefined) continue;
+    const earlier = said.get(item);
+    if (!earlier) {
+      facts[item] = value;
+      said.set(item, row);
+    } else if (JSON.stringify(facts[item]) === JSON.stringify(value)) {
+      findings.warn({
+        ...row.origin,
+        code: 'duplicate-row',
+        message: `'${item}' already stands in line ${earlier.origin.line}`,
+      });
+    } else {
+      findings.refuse({
+        ...row.cell('value'),
+        code: 'contradiction',
+        message: `invalid '${row.values.value}' - line ${earlier.origin.line} says ${item} is '${earlier.values.value}'`,
+        remedy: 'Keep the row that is right.',
+      });
+    }
+  }
+  const origins = Object.fromEntries(
+    [...said].map(([item, row]) => [item, { ...row.origin, column: 'value' }]),
+  );
+  return {
+    facts: facts as F,
+    origins: origins as Facts<F>['origins'],
+    cell: (item) => said.get(item)?.cell('value'),
+  };
+}
+
+function readValue<T>(row: FactRow, column: Column<T>, findings: Findings): T | undefined {
+  const found = row.values.value as string;
+  const given = row.values.unit === '-' ? undefined : row.values.unit;
+  try {
+    checkUnitCell(found, given, column);
+  } catch (error) {
+    const { found: _value, ...place } = row.cell('unit');
+    findings.refuse({ ...place, found: given ?? '', ...faultOf(error) });
+    return undefined;
+  }
+  try {
+    const plainUnit = given !== undefined && column.unitWords?.includes(given.toLowerCase());
+    // Nothing is nothing in every unit of length or area.
+    const zero =
+      /^0+(\.0+)?$/.test(found) &&
+      (column.dimension === 'length' ? 'm' : column.dimension === 'area' ? 'm2' : undefined);
+    const value = column.read(found, (plainUnit ? undefined : given) ?? column.unit ?? (zero || undefined));
+    const odd = column.odd?.(value);
+    if (odd) {
+      const message = `${row.values.item} '${found}' is ${odd}`;
+      findings.warn({ ...row.origin, column: 'value', code: 'odd-value', message });
+    }
+    return value;
+  } catch (error) {
+    findings.refuse({ ...row.cell('value'), ...faultOf(error) });
+    return undefined;
+  }
+}
+
+/** A unit cell has to fit the item, and the unit written with the value if there is one. */
+function checkUnitCell(value: string, unit: string | undefined, column: Column<unknown>): void {
+  if (unit === undefined || column.unitWords?.includes(unit.toLowerCase())) return;
+  const { dimension } = column;
+  if (dimension === undefined || dimension === 'none') {
+    throw new CellFault(
+      'unknown-unit',
+      `unknown '${unit}' - this item takes no unit`,
+      'an empty cell',
+      'Empty the unit cell.',
+    );
+  }
+  if (!findUnit(unit, dimension)) readQuantity(`1 ${unit}`, dimension);
+  const own = unitsBeside(value, dimension);
+  const same = (name: string) => findUnit(name, dimension) === findUnit(unit, dimension);
+  if (own.length > 0 && !own.some(same)) {
+    throw new CellFault(
+      'contradiction',
+      `invalid '${unit}' - the value '${value}' carries another unit`,
+      own.join(' '),
+      'Keep the unit in one of the two cells.',
+    );
+  }
+}
+
+function unitsBeside(value: string, dimension: NonNullable<Column<unknown>['dimension']>): string[] {
+  try {
+    return readQuantity(value, dimension, undefined).units;
+  } catch (error) {
+    if (error instanceof QuantityError) return [];
+    throw error;
+  }
+}

@@ -1,0 +1,42 @@
+/** heads.csv: water levels already known. */
+
+import { type Column, month, quantity, required, text, wordOr } from './column.js';
+import type { Findings } from './problem.js';
+import { byName, distinct, sorted } from './rows.js';
+import type { Sheet } from './sheet.js';
+import type { HeadRow } from './survey.js';
+import { readTable } from './table.js';
+
+const SCHEMA = {
+  place: required(place()),
+  month: required(wordOr('high', month())),
+  depth: required(quantity('length', { min: -10, max: 30, oddBelow: -3, oddAbove: 15 })),
+  spread: quantity('length', { min: 0, max: 5, oddAbove: 1 }),
+  source: text(),
+};
+
+/** `site`, `uphill` and `below:` in any case; what else is written is the name of a pit. */
+function place(): Column<string> {
+  return {
+    read: (cell) => cell.replace(/^(site|uphill)$|^below:\s*/i, (known) => known.trim().toLowerCase()),
+  };
+}
+
+/** Reads heads.csv: one level for a place and month, by place, months in order with `high` last. */
+export function readHeads(sheet: Sheet | undefined, findings: Findings): HeadRow[] {
+  const once = distinct(
+    readTable(sheet, SCHEMA, findings),
+    ({ place, month }) => `place and month (${place}, ${month})`,
+    ({ depth, spread }) => ({ depth, spread }),
+    'depth',
+    findings,
+  );
+  const kind = (month: number | 'high') => (month === 'high' ? 'high' : 'month');
+  const rows = sorted(
+    once,
+    (head) => `${head.place} ${kind(head.month)}`,
+    (head) => (head.month === 'high' ? 13 : head.month),
+    findings,
+  );
+  return rows.map((row) => ({ ...row.values, origin: row.origin })).sort((a, b) => byName(a.place, b.place));
+}

@@ -1,0 +1,166 @@
+/** pond.csv: the pond that is planned, or there. */
+
+import { type Column, months, quantity, word, wordOr } from './column.js';
+import { type Facts, type Items, readFacts } from './facts.js';
+import type { Findings, Problem } from './problem.js';
+import type { Sheet } from './sheet.js';
+import { BALLASTS, BEDDINGS, LINERS, type PondFacts, RING_FILLS, SHAPES } from './survey.js';
+
+const DAY = 86_400;
+
+/** Days as a plain number; the unit cell may say hours. */
+function days(): Column<number> {
+  const time = quantity('time', { min: 3600, max: 366 * DAY, unit: 'd', oddAbove: 90 * DAY });
+  return {
+    ...time,
+    read: (cell, unit) => time.read(cell, unit) / DAY,
+    odd: (value) => time.odd?.(value * DAY),
+  };
+}
+
+const ITEMS: Items<PondFacts> = {
+  shape: word(SHAPES),
+  length: quantity('length', { min: 0.3, max: 200, oddAbove: 50 }),
+  width: quantity('length', { min: 0.3, max: 200, oddAbove: 50 }),
+  area: quantity('area', { min: 0.1, max: 20_000, oddAbove: 1000, oddBelow: 0.5 }),
+  depth: quantity('length', { min: 0.1, max: 6, oddAbove: 3, oddBelow: 0.2 }),
+  side_slope: quantity('none', { min: 0, max: 10, oddAbove: 5 }),
+  shelf_depth: quantity('length', { min: 0, max: 3 }),
+  shelf_width: quantity('length', { min: 0, max: 20 }),
+  full_level: quantity('length', { min: -500, max: 9000 }),
+  water_above_rim_ground: quantity('length', { min: -3, max: 3, oddAbove: 1, oddBelow: -1 }),
+  highest_raise: quantity('length', { min: 0, max: 3, oddAbove: 1.5 }),
+  ring_width: quantity('length', { min: 0, max: 5, oddAbove: 1.5 }),
+  ring_depth: quantity('length', { min: 0, max: 6 }),
+  ring_fill: word(RING_FILLS),
+  ring_cap: word(['yes', 'no']),
+  bedding: word(BEDDINGS),
+  bedding_thickness: quantity('length', { min: 0, max: 1, oddAbove: 0.5 }),
+  liner: word(LINERS),
+  ballast: word(BALLASTS),
+  ballast_thickness: quantity('length', { min: 0, max: 1.5, oddAbove: 0.6 }),
+  floor_fall: quantity('fraction', { min: 0, max: 0.5, unit: '%', oddAbove: 0.1, oddBelow: 0.001 }),
+  edging_load: quantity('pressure', { min: 0, max: 200_000, oddAbove: 30_000 }),
+  usual_drawdown: quantity('length', { min: 0, max: 6, oddAbove: 1 }),
+  emptied_in: wordOr('never', months()),
+  days_empty: days(),
+  built_in: months(),
+  filled_in: months(),
+  margin: quantity('length', { min: 0, max: 1, oddAbove: 0.5 }),
+  accepted_risk: quantity('fraction', { min: 1e-5, max: 0.9, unit: 'ratio', oddAbove: 0.2, oddBelow: 1e-4 }),
+  state: word(['planned', 'existing']),
+  bulge: word(['yes', 'no']),
+};
+
+/** Reads pond.csv: a depth and a size are needed, and what it says must hold together. */
+export function readPond(sheet: Sheet | undefined, findings: Findings): Facts<PondFacts> {
+  const pond = readFacts<PondFacts>(sheet, ITEMS, findings);
+  if (!sheet) return pond;
+  // An item refused in its own row is not missing.
+  if (findings.clean('pond.csv')) requireSize(pond.facts, findings);
+  for (const [item, message, remedy] of contradictions(pond.facts)) {
+    const place = pond.cell(item);
+    if (place)
+      findings.refuse({
+        ...place,
+        code: 'contradiction',
+        message: `invalid '${place.found}' - ${message}`,
+        remedy,
+      });
+  }
+  return pond;
+}
+
+function requireSize(pond: PondFacts, findings: Findings): void {
+  const missing = (item: keyof PondFacts, why: string, remedy: string): Problem => ({
+    file: 'pond.csv',
+    column: 'item',
+    code: 'missing-item',
+    message: `missing item '${item}' - ${why}`,
+    expected: item,
+    remedy,
+  });
+  if (pond.depth === undefined) {
+    findings.refuse(
+      missing('depth', 'nothing can be said without the depth wished for', "Add a row like 'depth,1.0,m,'."),
+    );
+  }
+  if (pond.area !== undefined) return;
+  if (pond.length === undefined) {
+    findings.refuse(
+      missing(
+        'length',
+        'the size of the pond is not said',
+        'Add length and width (a round pond: length is its diameter), or area.',
+      ),
+    );
+  } else if (pond.width === undefined && pond.shape !== 'round') {
+    findings.refuse(
+      missing(
+        'width',
+        'only a round pond is described by its length alone',
+        "Add width or area, or 'shape,round,,'.",
+      ),
+    );
+  }
+}
+
+function contradictions(pond: PondFacts): [item: keyof PondFacts, message: string, remedy: string][] {
+  const found: [keyof PondFacts, string, string][] = [];
+  const check = (broken: boolean, item: keyof PondFacts, message: string, remedy: string) => {
+    if (broken) found.push([item, message, remedy]);
+  };
+  const { depth = Number.POSITIVE_INFINITY, length, width = length, area } = pond;
+  check(
+    pond.full_level !== undefined && pond.water_above_rim_ground !== undefined,
+    'water_above_rim_ground',
+    'full_level gives the water level already',
+    'Keep one of full_level and water_above_rim_ground.',
+  );
+  check(
+    (pond.shelf_depth ?? 0) > depth,
+    'shelf_depth',
+    'the shelf lies deeper than the pond',
+    'Check shelf_depth and depth.',
+  );
+  check(
+    (pond.usual_drawdown ?? 0) > depth,
+    'usual_drawdown',
+    'it is more than the pond is deep',
+    'Check usual_drawdown and depth.',
+  );
+  check(
+    area !== undefined && length !== undefined && width !== undefined && area > length * width * 1.05,
+    'area',
+    'it is more than length times width',
+    'Check area, length and width.',
+  );
+  check(
+    pond.shape === 'round' &&
+      length !== undefined &&
+      width !== undefined &&
+      Math.abs(length - width) > 0.02 * length,
+    'width',
+    'a round pond has one diameter',
+    "Leave width out, or write 'oval' as the shape.",
+  );
+  check(
+    pond.bedding === 'none' && (pond.bedding_thickness ?? 0) > 0,
+    'bedding_thickness',
+    'bedding is none',
+    'Name the bedding, or leave its thickness out.',
+  );
+  check(
+    pond.ballast === 'none' && (pond.ballast_thickness ?? 0) > 0,
+    'ballast_thickness',
+    'ballast is none',
+    'Name the ballast, or leave its thickness out.',
+  );
+  check(
+    pond.state === 'planned' && pond.bulge === 'yes',
+    'bulge',
+    'a planned pond has no bulge',
+    "Write 'existing' as the state.",
+  );
+  return found;
+}

@@ -1,0 +1,60 @@
+/** From the files of a folder to a survey. */
+
+import { checkAgreement } from './agreement.js';
+import { digestOf } from './digest.js';
+import { isSurveyFile, openFolder, SURVEY_FILES } from './folder.js';
+import { readHeads } from './heads.js';
+import { readLevels } from './levels.js';
+import { readPits } from './pits.js';
+import { readPond } from './pondFacts.js';
+import { readPrices } from './prices.js';
+import { Findings, SurveyError } from './problem.js';
+import { readSite } from './siteFacts.js';
+import { readSoakage } from './soakage.js';
+import type { Survey } from './survey.js';
+import { readWater } from './water.js';
+import { readClimate, readWeather } from './weather.js';
+
+/**
+ * Reads a survey: every file of the contract, in SI, with the place each value came from.
+ * @param files everything in the folder by file name, as bytes or as text decoded from UTF-8
+ * @param options `name`: what the survey is called when site.csv does not say (the folder's name)
+ * @returns the survey, with what is worth knowing as `warnings`
+ * @throws SurveyError with every problem of every file
+ */
+export function parseSurvey(
+  files: Readonly<Record<string, string | Uint8Array>>,
+  options: { name?: string } = {},
+): Survey {
+  const findings = new Findings();
+  const sheets = openFolder(files, findings);
+  const read = Object.fromEntries(Object.entries(files).filter(([name]) => isSurveyFile(name)));
+  const site = readSite(sheets['site.csv'], findings);
+  const pond = readPond(sheets['pond.csv'], findings);
+  const survey: Survey = {
+    name: site.facts.name ?? options.name ?? 'survey',
+    digest: digestOf(read),
+    files: SURVEY_FILES.filter((name) => name in read),
+    site: site.facts,
+    pond: pond.facts,
+    origins: { site: site.origins, pond: pond.origins },
+    layers: readPits(sheets['pits.csv'], findings),
+    looks: readWater(sheets['water.csv'], findings),
+    soakage: readSoakage(sheets['soakage.csv'], findings),
+    heads: readHeads(sheets['heads.csv'], findings),
+    levels: readLevels(sheets['levels.csv'], findings),
+    weather: readWeather(sheets['weather.csv'], findings),
+    climate: readClimate(sheets['climate.csv'], findings),
+    prices: readPrices(sheets['prices.csv'], findings),
+    warnings: findings.warnings,
+  };
+  checkAgreement(survey, findings);
+  if (findings.problems.length > 0) {
+    const place = (file: string) => (isSurveyFile(file) ? SURVEY_FILES.indexOf(file) : SURVEY_FILES.length);
+    const inOrder = [...findings.problems].sort(
+      (a, b) => place(a.file) - place(b.file) || (a.line ?? 0) - (b.line ?? 0),
+    );
+    throw new SurveyError(inOrder, findings.warnings);
+  }
+  return survey;
+}

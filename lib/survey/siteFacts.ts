@@ -1,0 +1,47 @@
+/** site.csv: what the place is like and what is allowed there. */
+
+import { type Column, quantity, text, word } from './column.js';
+import { type Facts, type Items, readFacts } from './facts.js';
+import type { Findings } from './problem.js';
+import type { Sheet } from './sheet.js';
+import { COVERS, type SiteFacts, type YesNo } from './survey.js';
+
+const YES_NO_UNKNOWN: Column<YesNo> = word(['yes', 'no', 'unknown']);
+
+const ITEMS: Items<SiteFacts> = {
+  name: text(),
+  latitude: {
+    ...quantity('angle', { min: -90, max: 90, unit: 'deg' }),
+    odd: (deg) => (Math.abs(deg) > 70 ? 'unusually far from the equator' : undefined),
+  },
+  show_units: word(['metric', 'us']),
+  uphill_area: quantity('area', { min: 0, max: 1e6, oddAbove: 1e5 }),
+  uphill_cover: word(COVERS),
+  roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 1000 }),
+  storm_rain: quantity('length', { min: 0, max: 2, oddAbove: 0.4, oddBelow: 0.005 }),
+  storm_hours: quantity('time', { min: 300, max: 14 * 86_400, oddAbove: 3 * 86_400, unit: 'h' }),
+  mains_power: YES_NO_UNKNOWN,
+  pump_acceptable: YES_NO_UNKNOWN,
+  discharge_allowed: YES_NO_UNKNOWN,
+  protected_ground: YES_NO_UNKNOWN,
+  wet_plants: YES_NO_UNKNOWN,
+  shrinkable_clay: YES_NO_UNKNOWN,
+  organic_smell: YES_NO_UNKNOWN,
+  outlet_setback: quantity('length', { min: 0, max: 1000 }),
+  abstraction_limit: quantity('flow', { min: 0, max: 1, unit: 'm3/d' }),
+  highest_water_mark: quantity('length', { min: -100, max: 9000 }),
+  life: quantity('none', { min: 1, max: 200, oddAbove: 100, unitWords: ['year', 'years', 'yr', 'a'] }),
+};
+
+/** Reads site.csv; absent: nothing is said. */
+export function readSite(sheet: Sheet | undefined, findings: Findings): Facts<SiteFacts> {
+  const site = readFacts<SiteFacts>(sheet, ITEMS, findings);
+  if (site.facts.latitude === undefined && findings.clean('site.csv')) {
+    findings.warn({
+      file: 'site.csv',
+      code: 'missing-latitude',
+      message: 'missing latitude - which months are winter must be assumed',
+    });
+  }
+  return site;
+}

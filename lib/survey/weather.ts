@@ -1,0 +1,97 @@
+/** weather.csv, a row a day, and climate.csv, a row a month of an ordinary year. */
+
+import { date, dateText, month, quantity, required } from './column.js';
+import type { Findings } from './problem.js';
+import { distinct, sorted } from './rows.js';
+import type { Sheet } from './sheet.js';
+import type { ClimateMonth, WeatherDay } from './survey.js';
+import { readTable } from './table.js';
+
+const TEMPERATURE = { min: -60, max: 60 };
+
+const DAY = {
+  date: required(date()),
+  rain: quantity('length', { min: 0, max: 2, oddAbove: 0.4 }),
+  tmin: quantity('temperature', TEMPERATURE),
+  tmax: quantity('temperature', TEMPERATURE),
+  et0: quantity('length', { min: -0.005, max: 0.03, oddAbove: 0.015 }),
+};
+
+/** Reads weather.csv: one row a day in order; days without a row are told. */
+export function readWeather(sheet: Sheet | undefined, findings: Findings): WeatherDay[] {
+  const once = distinct(
+    readTable(sheet, DAY, findings),
+    ({ date: day }) => `day (${dateText(day)})`,
+    (said) => said,
+    'date',
+    findings,
+  );
+  const rows = sorted(
+    once,
+    () => 'day',
+    ({ date: day }) => day,
+    findings,
+  );
+  let missing = 0;
+  rows.forEach((row, at) => {
+    const { date: day, tmin, tmax } = row.values;
+    const before = rows[at - 1]?.values.date;
+    if (before !== undefined) missing += day - before - 1;
+    if (tmin !== undefined && tmax !== undefined && tmin > tmax) {
+      const place = row.cell('tmin');
+      const message = `invalid '${place.found}' - the day's lowest is above its highest, '${row.cell('tmax').found}'`;
+      findings.refuse({
+        ...place,
+        code: 'contradiction',
+        message,
+        remedy: 'Check the two temperatures and their units.',
+      });
+    }
+  });
+  if (missing > 0 && findings.clean('weather.csv')) {
+    findings.warn({
+      file: 'weather.csv',
+      code: 'missing-days',
+      message: `missing days - ${missing} between the first and the last have no row`,
+    });
+  }
+  return rows.map(({ values: { date: day, ...rest } }) => ({ day, ...rest }));
+}
+
+const MONTH = {
+  month: required(month()),
+  rain: quantity('length', { min: 0, max: 5, oddAbove: 1 }),
+  tmean: quantity('temperature', TEMPERATURE),
+  et0: quantity('length', { min: 0, max: 0.6, oddAbove: 0.3 }),
+};
+
+/** Reads climate.csv: all twelve months, in order. */
+export function readClimate(sheet: Sheet | undefined, findings: Findings): ClimateMonth[] {
+  const once = distinct(
+    readTable(sheet, MONTH, findings),
+    ({ month }) => `month (${month})`,
+    (said) => said,
+    'month',
+    findings,
+  );
+  const rows = sorted(
+    once,
+    () => 'year',
+    ({ month }) => month,
+    findings,
+  );
+  const absent = Array.from({ length: 12 }, (_, at) => at + 1).filter(
+    (month) => !rows.some((row) => row.values.month === month),
+  );
+  if (sheet && absent.length > 0 && findings.clean('climate.csv')) {
+    findings.refuse({
+      file: 'climate.csv',
+      column: 'month',
+      code: 'missing-month',
+      message: `missing ${absent.length === 1 ? 'month' : 'months'} ${absent.join(', ')} - an ordinary year has twelve`,
+      expected: '1 to 12',
+      remedy: 'Add the rows, or take the file out.',
+    });
+  }
+  return rows.map((row) => ({ ...row.values, origin: row.origin }));
+}

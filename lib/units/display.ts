@@ -1,0 +1,149 @@
+/** Quantities as people read them, in either system. */
+
+/** Which units a reader is used to. */
+export type UnitSystem = 'metric' | 'us';
+
+/**
+ * What is shown: `length`; `level`, a signed length (+ above, − below); `area`; `volume` of water; `bulk`, a volume of
+ * soil or stone; `flow`; `conductivity`; `pressure`; `fraction`; `time`; `temperature`.
+ */
+export type QuantityKind =
+  | 'length'
+  | 'level'
+  | 'area'
+  | 'volume'
+  | 'bulk'
+  | 'flow'
+  | 'conductivity'
+  | 'pressure'
+  | 'fraction'
+  | 'time'
+  | 'temperature';
+
+const MINUS = '\u2212';
+const THIN = '\u202f';
+const INCH = 0.0254;
+const FOOT = 0.3048;
+const DAY = 86_400;
+const GALLON = 231 * INCH ** 3;
+const PSF = (0.45359237 * 9.80665) / FOOT ** 2;
+
+/**
+ * Writes a quantity with its unit, rounded to what a tape, a bucket or a bill can use; what it writes (for a
+ * conductivity: the part before the bracket) `parseQuantity` reads back to the same rounding.
+ * @param value in SI (fraction 0–1, temperature °C); must be finite
+ * @param kind what it is
+ * @param system `metric`, or `us` for US customary units
+ * @returns such as `0.95 m`, `45 mm`, `3 ft 1 1/2 in`, `130 gal/day`, `1.0×10⁻⁸ m/s (0.86 mm/day)`
+ * @throws RangeError when the value is not finite: a figure that does not exist must never be shown
+ */
+export function formatQuantity(value: number, kind: QuantityKind, system: UnitSystem): string {
+  if (!Number.isFinite(value))
+    throw new RangeError(`invalid ${kind} ${value} - only finite numbers can be shown`);
+  const us = system === 'us';
+  const size = Math.abs(value);
+  const text = (amount: number, unit: string) => `${significant(amount)} ${unit}`;
+  switch (kind) {
+    case 'length':
+      return signed(value, length(size, us), '');
+    case 'level':
+      return signed(value, length(size, us), '+');
+    case 'area':
+      return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
+    case 'volume':
+      return signed(value, us ? text(size / GALLON, 'gal') : litres(size, ''), '');
+    case 'bulk':
+      return signed(value, us ? text(size / (3 * FOOT) ** 3, 'yd³') : text(size, 'm³'), '');
+    case 'flow':
+      return signed(value, us ? text((size * DAY) / GALLON, 'gal/day') : litres(size * DAY, '/day'), '');
+    case 'conductivity':
+      return signed(value, conductivity(size, us), '');
+    case 'pressure':
+      return signed(value, us ? text(size / PSF, 'lb/ft²') : text(size / 1000, 'kPa'), '');
+    case 'fraction':
+      return signed(value, text(size * 100, '%'), '');
+    case 'time':
+      return signed(value, duration(size), '');
+    case 'temperature': {
+      const degrees = us ? value * 1.8 + 32 : value;
+      return signed(degrees, `${fixed(Math.abs(degrees), 1)} °${us ? 'F' : 'C'}`, '');
+    }
+  }
+}
+
+function length(size: number, us: boolean): string {
+  if (us) return feetAndInches(size);
+  const millimetres = Math.round(size * 1000);
+  if (millimetres >= 100) return `${grouped(size.toFixed(2))} m`;
+  return millimetres >= 10 ? `${millimetres} mm` : `${significant(size * 1000, 2)} mm`;
+}
+
+/** To the nearest 1/2 in from a foot up, 1/4 in below, 1/16 in below one inch. */
+function feetAndInches(size: number): string {
+  const inches = size / INCH;
+  if (inches < 1 / 16) return `${significant(inches, 1)} in`;
+  const parts = inches >= 12 ? 2 : inches >= 1 ? 4 : 16;
+  const steps = Math.round(inches * parts);
+  const feet = Math.floor(steps / (12 * parts));
+  const rest = steps - feet * 12 * parts;
+  const whole = Math.floor(rest / parts);
+  const fraction = reduced(rest - whole * parts, parts);
+  const inchText = [whole > 0 ? String(whole) : '', fraction].filter(Boolean).join(' ');
+  return [feet > 0 ? `${grouped(String(feet))} ft` : '', inchText ? `${inchText} in` : '']
+    .filter(Boolean)
+    .join(' ');
+}
+
+function reduced(above: number, below: number): string {
+  if (above === 0) return '';
+  return above % 2 === 0 ? reduced(above / 2, below / 2) : `${above}/${below}`;
+}
+
+function litres(cubicMetres: number, per: string): string {
+  return cubicMetres < 0.9995
+    ? `${significant(cubicMetres * 1000)} L${per}`
+    : `${significant(cubicMetres)} m³${per}`;
+}
+
+function conductivity(size: number, us: boolean): string {
+  const perDay = us
+    ? `${significant((size * DAY) / INCH, 2)} in/day`
+    : `${significant(size * DAY * 1000, 2)} mm/day`;
+  if (size === 0) return `0 m/s (${perDay})`;
+  const [digits = '', exponent = ''] = size.toExponential(1).split('e');
+  const power = String(Number(exponent)).replace(/[-\d]/g, (sign) =>
+    sign === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'.charAt(Number(sign)),
+  );
+  return `${digits}×10${power} m/s (${perDay})`;
+}
+
+function duration(seconds: number): string {
+  if (seconds < 2 * 3600) return `${significant(seconds / 60)} min`;
+  return seconds < 3 * DAY ? `${significant(seconds / 3600)} h` : `${significant(seconds / DAY)} days`;
+}
+
+/** `digits` significant figures, never an exponent, whole numbers kept whole. */
+function significant(size: number, digits = 3): string {
+  if (size === 0) return '0';
+  const rounded = Number(size.toPrecision(digits));
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(rounded)));
+  return grouped(fixed(rounded, Math.min(decimals, 100)));
+}
+
+function fixed(size: number, decimals: number): string {
+  const text = size.toFixed(decimals);
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+/** Groups of three from five digits on, apart by a thin space: a comma would be read as a decimal sign by some. */
+function grouped(text: string): string {
+  const [whole = '', decimals] = text.split('.');
+  const spaced = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, THIN) : whole;
+  return decimals === undefined ? spaced : `${spaced}.${decimals}`;
+}
+
+/** Puts the sign before the size; what rounds to nothing has none. */
+function signed(value: number, size: string, positive: '' | '+'): string {
+  if (!/[1-9]/.test(size.replace(/\(.*|[²³]|10[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+/g, ''))) return size;
+  return (value < 0 ? MINUS : positive) + size;
+}

@@ -1,0 +1,185 @@
+/** A number with its unit, as written on a tape, a plan or a form. */
+
+import { QuantityError } from './error.js';
+import { NUMBER, parseNumber, plain } from './number.js';
+import { type Dimension, dimensionOf, EXAMPLES, findUnit, type Unit } from './unit.js';
+
+/** A quantity read, and the units that stood beside its numbers (empty: it took the default unit). */
+export interface Quantity {
+  /** in SI */
+  value: number;
+  units: string[];
+}
+
+interface Part {
+  text: string;
+  number: number;
+  unit: string;
+}
+
+const PLAIN_NUMBER = /^-?\d+(\.\d+)?(e[+-]?\d+)?$/i;
+const METRIC_LENGTH = /^(k|c|m)?m|metre|meter/i;
+
+/**
+ * Reads a quantity such as `3 ft 2 1/2 in`, `3'2"`, `1 m 20 cm`, `0,95 m`, `1e-7 cm/s`, `20 °C` or `38½ in`.
+ * A comma is taken only where it can mean one thing. Lengths and times may have several parts, each smaller than
+ * one of the part before, all but the last whole.
+ * @param text what was written; typographic signs are understood
+ * @param dimension what it has to measure
+ * @param defaultUnit the unit of a bare number, such as that of the column's header; without it a unit is needed
+ *   (a bare number is complete where the dimension is `none`)
+ * @returns the value in SI (°C, degrees and fractions for those dimensions) and the units written
+ * @throws QuantityError with the fault, the text and a remedy
+ */
+export function readQuantity(text: string, dimension: Dimension, defaultUnit?: string): Quantity {
+  const given = text.trim();
+  if (given === '') throw new QuantityError('missing-value', text, 'nothing is written', 'Write a number.');
+  if (PLAIN_NUMBER.test(given))
+    return { value: bare(Number(given), given, dimension, defaultUnit), units: [] };
+
+  const written = plain(given).replace(/^\+/, '');
+  const sign = written.startsWith('-') ? -1 : 1;
+  const body = written.replace(/^-\s*/, '');
+  const parts = dimension === 'length' || dimension === 'time' ? severalParts(body) : onePart(body);
+  if (!parts) throw notUnderstood(given, dimension);
+
+  const [first] = parts as [Part, ...Part[]];
+  if (parts.length === 1 && first.unit === '') {
+    return { value: bare(sign * first.number, given, dimension, defaultUnit), units: [] };
+  }
+  const units = parts.map((part) => unitOf(part, given, dimension));
+  refuseOddParts(parts, units, given, dimension);
+  const size = parts.reduce((sum, part, at) => sum + part.number * (units[at] as Unit).factor, 0);
+  return {
+    value: finite(sign * size + (units[0]?.offset ?? 0), given),
+    units: parts.map((part) => part.unit),
+  };
+}
+
+/**
+ * The value of `readQuantity` alone.
+ * @param text what was written
+ * @param dimension what it has to measure
+ * @param defaultUnit the unit of a bare number
+ * @returns the value in SI
+ * @throws QuantityError with the fault, the text and a remedy
+ */
+export function parseQuantity(text: string, dimension: Dimension, defaultUnit?: string): number {
+  return readQuantity(text, dimension, defaultUnit).value;
+}
+
+function severalParts(body: string): Part[] | undefined {
+  // A hyphen may join feet and inches, as on plans: 3'-2 1/2".
+  const part = new RegExp(String.raw`\s*-?(${NUMBER})\s*([a-z]+\.?|['"])?`, 'iy');
+  const parts: Part[] = [];
+  while (part.lastIndex < body.length) {
+    const match = part.exec(body);
+    if (!match || (parts.length === 0 && match[0].startsWith('-'))) return undefined;
+    parts.push({
+      text: match[0].trim(),
+      number: parseNumber((match[1] as string).toLowerCase()),
+      unit: match[2] ?? '',
+    });
+  }
+  return parts;
+}
+
+function onePart(body: string): Part[] | undefined {
+  const match = new RegExp(`^(${NUMBER})\\s*(.*)$`, 'i').exec(body);
+  if (!match || /^[\d.,-]/.test(match[2] as string)) return undefined;
+  return [{ text: body, number: parseNumber((match[1] as string).toLowerCase()), unit: match[2] as string }];
+}
+
+function bare(number: number, given: string, dimension: Dimension, defaultUnit: string | undefined): number {
+  if (dimension === 'none') return finite(number, given);
+  const unit = defaultUnit === undefined ? undefined : findUnit(defaultUnit, dimension);
+  if (!unit) {
+    throw new QuantityError(
+      'missing-unit',
+      given,
+      `${article(dimension)} needs one`,
+      `Write ${EXAMPLES[dimension]} behind the number.`,
+    );
+  }
+  return finite(number * unit.factor + (unit.offset ?? 0), given);
+}
+
+function unitOf(part: Part, given: string, dimension: Dimension): Unit {
+  const unit = findUnit(part.unit, dimension);
+  if (unit) return unit;
+  if (part.unit !== '') throw unknownUnit(part.unit, given, dimension);
+  throw (
+    ofAnotherDimension(given, dimension) ??
+    new QuantityError(
+      'missing-unit',
+      given,
+      `'${part.text}' has no unit`,
+      'Write a unit behind every number.',
+    )
+  );
+}
+
+function unknownUnit(name: string, given: string, dimension: Dimension): QuantityError {
+  const other = dimensionOf(name);
+  if (other) {
+    const why =
+      dimension === 'none'
+        ? `'${name}' is a unit, but this is a plain number`
+        : `'${name}' measures ${article(other)}, not ${article(dimension)}`;
+    return new QuantityError('wrong-unit', given, why, `Use ${EXAMPLES[dimension]}.`);
+  }
+  return new QuantityError(
+    'unknown-unit',
+    given,
+    dimension === 'none' ? `'${name}' does not belong to a number` : `'${name}' is no unit of ${dimension}`,
+    `Use ${EXAMPLES[dimension]}.`,
+  );
+}
+
+/** `3 m2` is read as 3 m and a stray 2 where a length is expected; better to say that it is an area. */
+function ofAnotherDimension(given: string, dimension: Dimension): QuantityError | undefined {
+  const tail = /^-?[\d.,]+\s*(\D.*)$/.exec(plain(given))?.[1];
+  return tail !== undefined && dimensionOf(tail) ? unknownUnit(tail, given, dimension) : undefined;
+}
+
+function notUnderstood(given: string, dimension: Dimension): QuantityError {
+  return (
+    ofAnotherDimension(given, dimension) ??
+    new QuantityError(
+      'invalid-number',
+      given,
+      `not ${article(dimension)}`,
+      `Write one number${dimension === 'none' ? '' : ` and its unit (${EXAMPLES[dimension]})`}, nothing else.`,
+    )
+  );
+}
+
+function article(dimension: Dimension): string {
+  if (dimension === 'none') return 'a number';
+  return `${dimension.startsWith('a') ? 'an' : 'a'} ${dimension}`;
+}
+
+/** `3.5 ft 2 in`, `1 ft 14 in`, `2 in 1 ft` and `1 m 2 in` are slips more often than they are meant. */
+function refuseOddParts(parts: Part[], units: Unit[], given: string, dimension: Dimension): void {
+  for (let at = 1; at < parts.length; at++) {
+    const [before, part] = [parts[at - 1] as Part, parts[at] as Part];
+    const mixed = dimension === 'length' && METRIC_LENGTH.test(before.unit) !== METRIC_LENGTH.test(part.unit);
+    const whole = Number.isInteger(before.number);
+    const smaller = part.number * (units[at] as Unit).factor < (units[at - 1] as Unit).factor * (1 - 1e-12);
+    if (mixed || !whole || !smaller) {
+      const why = mixed
+        ? 'metric and feet are mixed'
+        : !whole
+          ? `'${before.text}' is not whole, yet more follows`
+          : `'${part.text}' is not less than 1 ${before.unit}`;
+      throw new QuantityError('invalid-number', given, why, 'Write it in one unit, or like 3 ft 2 1/2 in.');
+    }
+  }
+}
+
+function finite(value: number, given: string): number {
+  if (!Number.isFinite(value)) {
+    throw new QuantityError('invalid-number', given, 'the number is too large', 'Check the power of ten.');
+  }
+  return value;
+}

@@ -1,0 +1,6 @@
+export * from './ballast.js';
+export * from './floorHeave.js';
+export * from './netHead.js';
+export * from './pondShape.js';
+export * from './sideStability.js';
+export * from './timeToLift.js';

@@ -1,0 +1,79 @@
+import { formula, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+
+const c = { meaning: 'undrained strength', unit: 'Pa', min: 1000, max: 400000 };
+const g = { meaning: 'unit weight of the clay', unit: 'N/m³', min: 14000, max: 23000 };
+
+/** Height of an upright cut without cracks: an upper bound. */
+export const uprightCut = formula({
+  title: 'Height of an upright cut in clay, no crack',
+  symbol: 'Hc',
+  unit: 'm',
+  expression: '4*c/g',
+  parameters: { c, g },
+  compute: (c: number, g: number) => (4 * c) / g,
+  validity: 'an upper bound for hours, not days: no crack, no softening',
+  source: 'plane-wedge solution; example read at a public question bank',
+});
+
+/** Height of an upright cut with a crack to half its depth, full of water. */
+export const wetCrackedCut = formula({
+  title: 'Height of an upright cut with a water-filled crack',
+  symbol: 'Hc',
+  unit: 'm',
+  expression: '8*c/(3*g + 9810)',
+  parameters: { c, g },
+  compute: (c: number, g: number) => (8 * c) / (3 * g + UNIT_WEIGHT_OF_WATER),
+  validity: 'crack to half the height; with an empty crack it is 2.67 c/γ (Terzaghi 1943)',
+  source: 'derived from the plane wedge 2c(H−z) = γ(H²−z²)/2 + γw z²/2 at z = H/2',
+});
+
+/** Taylor's stability number of a slope in clay, for 53° and steeper straight between his points. */
+export function taylorNumber(angleDegrees: number): number {
+  const points = [
+    [53, 0.181],
+    [60, 0.191],
+    [75, 0.219],
+    [90, 0.261],
+  ];
+  if (!(angleDegrees > 0 && angleDegrees <= 90))
+    throw new RangeError(`invalid slope angle ${angleDegrees}°: above 0 to 90°`);
+  // Below 53° failure runs deep and the number no longer depends on the angle.
+  if (angleDegrees <= 53) return 0.181;
+  const i = points.findIndex(([angle]) => angleDegrees <= angle);
+  const [a0, n0] = points[i - 1];
+  const [a1, n1] = points[i];
+  return n0 + ((angleDegrees - a0) / (a1 - a0)) * (n1 - n0);
+}
+
+/**
+ * Height a wet, cracked clay side stands at factor 1, m: the upright cut with a water-filled crack, raised for a
+ * flatter side in the proportion of Taylor's numbers, less what an edging load uses up.
+ * @param strength - undrained strength, Pa
+ * @param unitWeight - N/m³
+ * @param sideSlope - horizontal to 1 vertical, 0 upright
+ * @param edgingLoad - Pa at the edge
+ */
+export function standingHeight(strength: number, unitWeight: number, sideSlope: number, edgingLoad: number): number {
+  const angle = (Math.atan2(1, sideSlope) * 180) / Math.PI;
+  const upright = wetCrackedCut.compute(strength, unitWeight);
+  return (upright * taylorNumber(90)) / taylorNumber(angle) - edgingLoad / unitWeight;
+}
+
+/** Factor of an infinite slope with seepage along it. */
+export const seepingSlopeFactor = formula({
+  title: 'Long slope with seepage parallel to its face, no cohesion',
+  symbol: 'FS',
+  unit: '-',
+  expression: '(1 - 9810/g)*tan(p)/tan(b)',
+  parameters: {
+    g: { meaning: 'saturated unit weight', unit: 'N/m³', min: 14000, max: 23000 },
+    p: { meaning: 'angle of friction', unit: 'rad', min: 0.2, max: 0.8 },
+    b: { meaning: 'slope angle', unit: 'rad', min: 0.02, max: 1.2 },
+  },
+  compute: (g: number, p: number, b: number) => ((1 - UNIT_WEIGHT_OF_WATER / g) * Math.tan(p)) / Math.tan(b),
+  validity: 'long-term, drained, shallow slip; water at the face',
+  source: 'Skempton & DeLory 1957, from memory; GATE Civil 2014 Q16 as worked example',
+});
+
+/** Factor wanted for a side that people work beside. Common practice. */
+export const SIDE_FACTOR_WANTED = 1.5;

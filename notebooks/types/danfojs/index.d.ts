@@ -1,0 +1,1 @@
+export * from 'danfojs/dist/danfojs-browser/src/index';

@@ -1,0 +1,4 @@
+/** The tests that take minutes or a network: `npm run test:long`. */
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({ test: { include: ['test/**/*.long.ts'], testTimeout: 900_000 } });

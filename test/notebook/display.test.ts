@@ -1,0 +1,61 @@
+import { expect, it, vi } from 'vitest';
+import type { DisplayOutput } from '../../lib/notebook/nbformat.js';
+import { runNotebook } from '../../lib/notebook/run.js';
+import { itInChromium } from '../chromium.js';
+import { notebookOf, PROJECT } from './notebooks.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const TABLE = `{ name: 'pits', columns: [{ key: 'pit', label: 'pit' }, { key: 'depth_m', label: 'depth', unit: 'm' }],
+  rows: [['<A>', 0.1 + 0.2], ['B', null]] as (string | number | null)[][] }`;
+
+it('shows tables, frames, HTML and figures in the kernel, each with its plain text', async () => {
+  const notebook = await runNotebook(
+    notebookOf(
+      `import { show, toDataFrame } from 'underpond/node';\nconst table = ${TABLE};\nawait show(table);`,
+      'const frame = await toDataFrame(table);\nawait show(frame.head(1));\nconst mean: number = frame.column("depth_m").mean();\nmean.toFixed(1)',
+      "await show({ html: '<b>deep</b>', alt: 'deep' });",
+      "const figure = (words: string) => ({ data: [{ y: [1, 2], name: '</script>' }], layout: {}, alt: words });\nawait show(figure('rising <fast>'));",
+      "await show(figure('again'));",
+    ),
+    { cwd: PROJECT },
+  );
+  const shown = notebook.cells.slice(1).map((cell) => (cell.outputs![0] as DisplayOutput).data);
+  expect(shown[0]!['text/plain']).toBe('pits\npit  depth (m)\n<A>  0.3\nB');
+  expect(shown[0]!['text/html']).toContain(
+    '<tr><td>&lt;A&gt;</td><td style="text-align:right">0.3</td></tr><tr><td>B</td><td></td></tr>',
+  );
+  expect(shown[1]!['text/plain']).toBe('pit  depth_m\n<A>  0.3');
+  expect(notebook.cells[2]!.outputs![1]).toMatchObject({ text: '0.3\n' });
+  expect(shown[2]).toEqual({ 'text/html': '<b>deep</b>', 'text/plain': 'deep' });
+  const [first, second] = [shown[3]!, shown[4]!];
+  expect(first['text/plain']).toBe('rising <fast>');
+  expect(first['text/html']).toMatch(
+    /^<script>[\s\S]{1000000,}<\/script><div id="figure-1-[0-9a-f]{8}" role="img"/,
+  );
+  expect(first['text/html']!.match(/<\/script/g)).toHaveLength(2);
+  expect(second['text/html']).toMatch(
+    /^<div id="figure-2-[0-9a-f]{8}" role="img" aria-label="again">again<\/div>/,
+  );
+  expect(second['text/html']!.length).toBeLessThan(1000);
+});
+
+itInChromium(
+  'figures are drawn in their places, and the words stay where scripts do not run',
+  async (page) => {
+    const notebook = await runNotebook(
+      notebookOf(
+        "import { show } from 'underpond/node';\nconst figure = { data: [{ y: [1, 2] }], layout: {}, alt: 'rising' };\nawait show(figure);",
+        "await show({ ...figure, alt: 'again' });",
+      ),
+      { cwd: PROJECT },
+    );
+    const html = notebook.cells.slice(1).map((cell) => (cell.outputs![0] as DisplayOutput).data['text/html']);
+    await page.setContent(`<!doctype html>${html.join('')}`);
+    for (const alt of ['rising', 'again'])
+      expect(await page.getByRole('img', { name: alt }).locator('path.js-line').count(), alt).toBe(1);
+    expect(await page.getByText('rising').count()).toBe(0);
+    await page.setContent(`<!doctype html>${html[1]!.replace(/<script>.*<\/script>/, '')}`);
+    expect(await page.getByText('again').count()).toBe(1);
+  },
+);

@@ -1,0 +1,34 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { expect, it } from 'vitest';
+import { PROJECT, passingFolder } from './notebooks.js';
+
+const start = (...args: string[]) =>
+  spawnSync(process.execPath, [join(PROJECT, 'dist', 'notebook', 'start.js'), ...args], { encoding: 'utf8' });
+
+const outOf = (folder: string) => join(PROJECT, 'out', basename(folder));
+
+it('refuses a faulty survey with every problem, status 2 and nothing written', () => {
+  const folder = passingFolder();
+  writeFileSync(join(folder, 'pond.csv'), 'item,value,unit,note\ndepth,deep,m,\nlenght,4,m,\n');
+  const { status, stderr, stdout } = start(folder);
+  expect(status).toBe(2);
+  expect(stderr).toMatch(/pond\.csv:2[^\n]*deep/);
+  expect(stderr).toMatch(/pond\.csv:3[^\n]*lenght/);
+  expect(stdout).toBe('');
+  expect(existsSync(outOf(folder))).toBe(false);
+});
+
+it('ends with status 1 and words where there is no such folder, or more than one', () => {
+  const nowhere = join(passingFolder(), 'nowhere');
+  expect(start(nowhere)).toMatchObject({
+    status: 1,
+    stderr: expect.stringContaining(`missing folder '${nowhere}'`),
+  });
+  expect(start('one', 'two', 'three')).toMatchObject({
+    status: 1,
+    stderr: expect.stringContaining("unknown 'two three'"),
+  });
+  expect(existsSync(outOf(nowhere))).toBe(false);
+});

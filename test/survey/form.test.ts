@@ -1,0 +1,234 @@
+/** Files as such: which are there, how they are encoded, how their rows hold together. */
+
+import { describe, expect, test } from 'vitest';
+import { formatProblem, SurveyError } from '../../lib/survey/index.js';
+import { GOOD, problem, problems, read, warnings } from './folder.js';
+
+test('a good survey has neither problem nor warning', () => {
+  const survey = read();
+  expect(survey.warnings).toEqual([]);
+  expect(survey.name).toBe('lawn');
+  expect(survey.files).toEqual(['site.csv', 'pond.csv', 'pits.csv', 'heads.csv']);
+});
+
+describe('missing and unknown files', () => {
+  test('no pond.csv', () => {
+    expect(problem({ 'pond.csv': undefined })).toMatchObject({
+      code: 'missing-file',
+      file: 'pond.csv',
+      remedy: 'Add it, with at least its depth, length and width.',
+    });
+  });
+
+  test('a name written otherwise is told, and the remedy is to rename it', () => {
+    expect(problem({ 'pond.csv': undefined, 'Pond.CSV': GOOD['pond.csv'] })).toMatchObject({
+      code: 'missing-file',
+      remedy: "Rename 'Pond.CSV' to 'pond.csv'.",
+    });
+  });
+
+  test('neither pits nor heads', () => {
+    expect(problem({ 'pits.csv': undefined, 'heads.csv': undefined })).toMatchObject({
+      code: 'missing-file',
+      file: 'pits.csv',
+      remedy: expect.stringContaining('heads.csv'),
+    });
+  });
+
+  test('one of pits and heads is enough', () => {
+    expect(read({ 'pits.csv': undefined }).heads).toHaveLength(1);
+    expect(read({ 'heads.csv': undefined }).layers).toHaveLength(2);
+  });
+
+  test('an unknown file is a warning; photos, read-me files and hidden files are none', () => {
+    expect(warnings({ 'levls.csv': 'x' })).toEqual([
+      {
+        file: 'levls.csv',
+        code: 'unknown-file',
+        message: expect.stringContaining("did you mean 'levels.csv'?"),
+      },
+    ]);
+    expect(
+      warnings({ 'P1.jpg': new Uint8Array([0xff]), 'README.txt': '', 'notes.md': '', '.hidden': '' }),
+    ).toEqual([]);
+  });
+
+  test.each(['', '\n\n', '\ufeff', '# only a remark\n'])('an empty file %j', (content) => {
+    expect(problem({ 'levels.csv': content })).toMatchObject({
+      code: 'empty-file',
+      file: 'levels.csv',
+      remedy: 'Fill it in, or take the file out of the folder.',
+    });
+  });
+
+  test('a header and nothing else', () => {
+    expect(problem({ 'levels.csv': '\npoint,role,level_m\n' })).toMatchObject({
+      code: 'empty-file',
+      line: 2,
+    });
+  });
+});
+
+describe('encoding', () => {
+  const bytes = (text: string) => new TextEncoder().encode(text);
+
+  test('byte-order mark, CRLF, CR, blank lines, remarks and quotes change nothing', () => {
+    const plain = read().layers;
+    const text =
+      '\ufeff# dug by hand\r\n\r\npit,top_m,bottom_m,texture\r\nP1,0,0.25,"clay loam"\r\n,,,\r\n P1 , 0.25 ,"2.5",clay\r\n';
+    const values = (layers: typeof plain) => layers.map(({ origin, ...rest }) => rest);
+    for (const content of [text, bytes(text), text.replaceAll('\r\n', '\r')]) {
+      const layers = read({ 'pits.csv': content }).layers;
+      expect(values(layers)).toEqual(values(plain));
+      expect(layers.map((layer) => layer.origin.line)).toEqual([4, 6]);
+    }
+  });
+
+  test('a quoted cell may hold commas, quotes and line breaks; later lines keep their number', () => {
+    const layers = read({
+      'pits.csv': 'pit,top_m,bottom_m,note\nP1,0,0.25,"wet, ""grey""\nand soft"\nP1,0.25,2.5,\n',
+    }).layers;
+    expect(layers[0]).toMatchObject({ note: 'wet, "grey"\nand soft', origin: { line: 2 } });
+    expect(layers[1]?.origin.line).toBe(4);
+  });
+
+  test.each([
+    ['little-endian', [0xff, 0xfe, 0x70, 0x00]],
+    ['big-endian', [0xfe, 0xff, 0x00, 0x70]],
+  ])('UTF-16, %s', (_name, start) => {
+    expect(problem({ 'pits.csv': new Uint8Array(start) })).toMatchObject({
+      code: 'not-utf8',
+      file: 'pits.csv',
+      message: expect.stringContaining('UTF-16'),
+      remedy: expect.stringContaining('UTF-8'),
+    });
+  });
+
+  test('Latin-1: the line of the first byte that is not UTF-8', () => {
+    const latin = Uint8Array.from('pit,top_m,bottom_m,note\nP1,0,1,ok\nP1,1,2,½ wet\n', (sign) =>
+      sign.charCodeAt(0),
+    );
+    expect(problem({ 'pits.csv': latin })).toMatchObject({
+      code: 'not-utf8',
+      line: 3,
+      remedy: expect.stringContaining('UTF-8'),
+    });
+  });
+
+  test('NUL bytes, and characters lost before', () => {
+    expect(problem({ 'pits.csv': 'pit,top_m\nP\0,1\n' })).toMatchObject({ code: 'not-text', line: 2 });
+    expect(problem({ 'pits.csv': 'pit,top_m\nP1,1\nP\ufffd,1\n' })).toMatchObject({
+      code: 'not-utf8',
+      line: 3,
+    });
+  });
+});
+
+describe('rows and quotes', () => {
+  test('more cells than the header: a decimal comma', () => {
+    expect(problem({ 'heads.csv': 'place,month,depth_m\nsite,high,0,3\n' })).toMatchObject({
+      code: 'ragged-row',
+      file: 'heads.csv',
+      line: 2,
+      found: '4',
+      remedy: expect.stringContaining('decimals with a point'),
+    });
+  });
+
+  test('fewer cells than the header', () => {
+    expect(problem({ 'heads.csv': 'place,month,depth_m\nsite,high,0.3\nsite,3\n' })).toMatchObject({
+      code: 'ragged-row',
+      line: 3,
+      remedy: expect.stringContaining('missing commas'),
+    });
+  });
+
+  test('semicolons', () => {
+    expect(problem({ 'heads.csv': 'place;month;depth_m\nsite;high;0,3\n' })).toMatchObject({
+      code: 'wrong-separator',
+      line: 1,
+      remedy: expect.stringContaining('commas'),
+    });
+  });
+
+  test('a quote never closed', () => {
+    expect(
+      problem({ 'heads.csv': 'place,month,depth_m\nsite,1,0.3\nsite,"2,0.3\nsite,3,0.3\n' }),
+    ).toMatchObject({
+      code: 'invalid-quotes',
+      line: 3,
+      remedy: expect.stringContaining('double'),
+    });
+  });
+
+  test('feet and inches with their signs, quoted or not', () => {
+    const heads = read({
+      'heads.csv': `place,month,depth_ft\nsite,1,3' 2"\nsite,2,"3' 2"""\nsite,3,38"\n`,
+    }).heads;
+    expect(heads.map((head) => head.depth)).toEqual([1, 2, 3].map(() => expect.closeTo(0.9652, 12)));
+  });
+
+  test("a row behind '#' is not lost in silence", () => {
+    expect(
+      warnings({
+        'heads.csv': 'place,month,depth_m\n# from the old well, by hand\nsite,high,0.3\n#2,3,0.4\n',
+      }),
+    ).toEqual([
+      { file: 'heads.csv', line: 4, code: 'commented-row', message: expect.stringContaining("'#'") },
+    ]);
+  });
+});
+
+describe('everything at once', () => {
+  const broken = {
+    'pond.csv': 'item,value,unit,note\nlength,4,m,\nwidth,3,,\ndepth,9,m,\nlenght,3,m,\n',
+    'pits.csv': 'pit,top_m,bottom_m,colour\nP1,0,0.25,red\nP1,0.5,0.3,red\n',
+    'heads.csv': 'place;month\nsite;1\n',
+  };
+
+  test('every problem of every file, in the order of files and lines', () => {
+    expect(problems(broken).map(({ file, line, column, code }) => [file, line, column, code])).toEqual([
+      ['pond.csv', 3, 'value', 'missing-unit'],
+      ['pond.csv', 4, 'value', 'outside-range'],
+      ['pond.csv', 5, 'item', 'unknown-item'],
+      ['pits.csv', 1, 'colour', 'unknown-column'],
+      ['pits.csv', 3, 'bottom_m', 'layer-upside-down'],
+      ['heads.csv', 1, undefined, 'wrong-separator'],
+    ]);
+  });
+
+  test('each is a line with place, finding and remedy, and the error says all', () => {
+    const all = problems(broken);
+    expect(formatProblem(all[4]!)).toBe(
+      "pits.csv:3 bottom_m: invalid '0.3' - a layer must end deeper than its top, '0.5'. Write depths downwards from the ground; swap the two if they were exchanged.",
+    );
+    expect(
+      formatProblem({
+        file: 'pond.csv',
+        code: 'missing-file',
+        message: "missing file 'pond.csv'",
+        remedy: 'Add it.',
+      }),
+    ).toBe("pond.csv: missing file 'pond.csv'. Add it.");
+    for (const one of all) {
+      expect(one.message).toMatch(/^(invalid|unknown|missing|outside) /);
+      expect(one.remedy).toMatch(/[.?]$/);
+      expect(new SurveyError(all, []).message).toContain(formatProblem(one));
+    }
+  });
+});
+
+describe('digest', () => {
+  test('the same bytes give the same digest, in whatever order and whether text or bytes', () => {
+    const { digest } = read();
+    expect(digest).toMatch(/^[0-9a-f]{64}$/);
+    const turned = Object.fromEntries(
+      Object.entries(GOOD)
+        .reverse()
+        .map(([name, text]) => [name, new TextEncoder().encode(text)]),
+    );
+    expect(read(turned).digest).toBe(digest);
+    expect(read({ 'P1.jpg': 'a photo is not read' }).digest).toBe(digest);
+    expect(read({ 'pond.csv': `${GOOD['pond.csv']}\n` }).digest).not.toBe(digest);
+  });
+});
