@@ -45,23 +45,24 @@ export interface Chance {
   modes: Partial<Record<Governs, number>>;
 }
 
-/** Head outside in one sample and year as measures leave it, at the worst place. */
-export function headAt(
-  m: Measures,
-  floor: number,
-  low: number,
-  high: number,
-  tub: number,
-  drain: { blocked: boolean; flapStuck: boolean; flood: number },
-): number {
-  const uphill = m.cutoff === undefined ? high : Math.min(high, Math.max(m.cutoff, low));
-  const undrained = Math.max(uphill, low, tub);
-  if (!m.drain || drain.blocked) return undrained;
-  const level = drainLevel(m.drain, floor);
-  if (m.drain.kind === 'sump') return relievedHead.compute(undrained, level, level, BED_LOSS);
-  return drain.flapStuck
-    ? unflappedHead.compute(undrained, level, drain.flood, BED_LOSS)
-    : relievedHead.compute(undrained, level, drain.flood, BED_LOSS);
+/**
+ * Head outside as measures leave it, at the worst place, for measures and a floor level.
+ * @returns a function of the levels in the clay at the low side, behind the uphill wall and in the ring, of whether
+ * the drain is blocked and its flap stuck, and of the receiving water; all m above the datum
+ */
+export function headWith(m: Measures, floor: number) {
+  const { cutoff, drain } = m;
+  const level = drain ? drainLevel(drain, floor) : Number.NaN;
+  const sump = drain?.kind === 'sump';
+  return (low: number, high: number, tub: number, blocked: boolean, flapStuck: boolean, receiver: number): number => {
+    const uphill = cutoff === undefined ? high : Math.min(high, Math.max(cutoff, low));
+    const undrained = Math.max(uphill, low, tub);
+    if (!drain || blocked) return undrained;
+    if (sump) return relievedHead.compute(undrained, level, level, BED_LOSS);
+    return flapStuck
+      ? unflappedHead.compute(undrained, level, receiver, BED_LOSS)
+      : relievedHead.compute(undrained, level, receiver, BED_LOSS);
+  };
 }
 
 /** Seconds until an emptied liner lifts, for a head above the floor and what stands in the ring. */
@@ -105,6 +106,7 @@ export function chanceOf(
   const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
   const calm = m.drain?.kind === 'outlet' ? (m.drain.outlet.ditch ?? Number.NEGATIVE_INFINITY) : flood;
   const nothing = Number.NEGATIVE_INFINITY;
+  const headOf = headWith(m, floor);
   let fullFails = 0;
   let drawnFails = 0;
   let powerFails = 0;
@@ -119,24 +121,35 @@ export function chanceOf(
     let failing = 0;
     for (let y = 0; y < years; y++) {
       const i = s * years + y;
-      const state = {
-        blocked: m.drain !== undefined && draws.luckDrain[i] < blockedChance,
-        flapStuck: draws.luckFlap[i] < FLAP_STUCK,
+      const blocked = m.drain !== undefined && draws.luckDrain[i] < blockedChance;
+      const stuck = draws.luckFlap[i] < FLAP_STUCK;
+      const head = headOf(
+        draws.clayLow[i] + shift.water,
+        draws.clayHigh[i] + shift.water,
+        tubYear ? tubYear[i] : nothing,
+        blocked,
+        stuck,
         flood,
-      };
-      const head = headAt(m, floor, draws.clayLow[i] + shift.water, draws.clayHigh[i] + shift.water, tubYear ? tubYear[i] : nothing, state);
+      );
       const failsDrawn = head > drawn;
       if (head > full) fullFails++;
       if (failsDrawn) {
         drawnFails++;
-        if (sump && state.blocked) powerFails++;
+        if (sump && blocked) powerFails++;
       }
       let failsEmptied = false;
       for (const month of months) {
         const w = i * 12 + month;
         const tub = tubWindow ? tubWindow[w] : nothing;
         const receiver = draws.floodMonth[i] === month ? flood : calm;
-        const h = headAt(m, floor, water.clayLow.window[w] + shift.water, water.clayHigh.window[w] + shift.water, tub, { ...state, flood: receiver });
+        const h = headOf(
+          water.clayLow.window[w] + shift.water,
+          water.clayHigh.window[w] + shift.water,
+          tub,
+          blocked,
+          stuck,
+          receiver,
+        );
         // A working drain keeps the ring down too.
         const lifts = h > emptiedHold && secondsToLift(site, depth, emptiedHold, h, Math.min(tub, h), k) < days;
         if (!lifts) {

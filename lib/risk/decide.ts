@@ -1,7 +1,6 @@
 import type { Site } from '../site/index.js';
 import { type Candidate, candidatesOf } from './candidates.js';
 import type { Shift } from './chance.js';
-import { digMonths } from './digging.js';
 import type { Draws } from './draws.js';
 import { namesOf, type Measures, NOTHING } from './measures.js';
 import type { Option } from './options.js';
@@ -40,9 +39,8 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
   const base = { measures: NOTHING, depth: wish, also: [] as Advice[], emptyingRuled: false, rejected: [] as Decision['rejected'] };
   const stop = stopOf(site);
   if (stop) return { ...base, option: stop.option, governs: stop.governs, depth: stop.option === 'do-not-dig' ? 0 : wish };
-  const judge = { ...how, months: digMonths(site) };
   const candidates = candidatesOf(site, draws, options);
-  const nothing = verdictAt(site, draws, NOTHING, wish, judge);
+  const nothing = verdictAt(site, draws, NOTHING, wish, how);
   const accepted = site.pond.acceptedRisk;
   const keptSafe = (v: Verdict) => (v.chance.modes['lift-drawn-down'] ?? 0) <= accepted;
   const ruledAnyway = site.pond.emptiedIn === 'any';
@@ -68,7 +66,7 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
 
   const gas = gasUnder(site);
   for (const candidate of candidates) {
-    const verdict = candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, judge);
+    const verdict = candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, how);
     const ruled = ruledAnyway && verdict.diggable && keptSafe(verdict) && !verdict.safe;
     if (verdict.safe || ruled) {
       if (gas) return decided(candidate, verdict, { option: 'vent', governs: 'gas', emptyingRuled: ruled });
@@ -81,13 +79,13 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
 
   if (dryOnes.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
-    const limited = deepestSafe(site, draws, dryOnes, judge, ruledAnyway);
+    const limited = deepestSafe(site, draws, dryOnes, how, ruledAnyway);
     if (limited) return decided(limited.candidate, limited.verdict, { option: 'shallower', depth: limited.depth, emptyingRuled: ruledAnyway && !limited.verdict.safe });
     return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
   }
   if (lacksEvidence(site)) return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
   const kept = keptOnes.find((k) => k.verdict.diggable);
-  const shallower = deepestSafe(site, draws, candidates.slice(0, 2), judge, false);
+  const shallower = deepestSafe(site, draws, candidates.slice(0, 2), how, false);
   if (shallower && shallower.depth >= 0.7 * wish) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
   if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
   if (shallower) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
@@ -101,7 +99,7 @@ function deepestSafe(
   site: Site,
   draws: Draws,
   candidates: Candidate[],
-  judge: DecideOptions & { months: number[] },
+  judge: DecideOptions,
   emptyingRuled: boolean,
 ): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
   const wish = site.pond.depth;

@@ -1,6 +1,6 @@
 import type { Site } from '../site/index.js';
 import { deepestFloor } from '../uplift/index.js';
-import { digMonths, worstDig } from './digging.js';
+import { worstDig } from './digging.js';
 import type { Draws } from './draws.js';
 import type { Option } from './options.js';
 import type { DepthCurve } from './result.js';
@@ -29,9 +29,8 @@ export function depthCurve(site: Site, draws: Draws, option: Option, depths: num
     safe: [],
   };
   if (!measures) return curve;
-  const months = digMonths(site);
   for (const depth of depths) {
-    const v = verdictAt(site, draws, measures, depth, { months });
+    const v = verdictAt(site, draws, measures, depth);
     curve.per_year.push(v.chance.perYear);
     curve.per_dig.push(worstDig(v.dig).chance);
     curve.governs.push(v.governs);

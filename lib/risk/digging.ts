@@ -19,11 +19,11 @@ export const diggingMethod = method({
   title: 'Chances while digging',
   what:
     'Chance that the floor lacks a factor of 1.25 against heave over a seam, that the sides lack 1.5 against ' +
-    'slumping, and that more water comes in than is bailed in a morning.',
+    'slumping, and that more water comes in than can be bailed.',
   assumptions: [
     'the seam at its highest known pressure; unit weight of clay 18.5 ± 0.7 kN/m³',
     'sides wet and cracked to half their height',
-    'a floor counts as wet when more than 200 L a day seep in (our choice), in the months of digging or, where none ' +
+    'a floor counts as wet when more than 1 m³ a day seeps in, a hundred buckets (our choice), in the months of digging or, where none ' +
       'is named, in the driest month',
   ],
   source: 'formulas cited; limits common practice and our choice',
@@ -31,25 +31,16 @@ export const diggingMethod = method({
 
 /** Unit weight of wet clay, N/m³. Common practice. */
 const UNIT_WEIGHT = { mean: 18500, spread: 700 };
-/** Inflow that makes a dig wet, m³/s: 200 L a day. Our choice. */
-export const WET_INFLOW = 0.2 / 86400;
+/** Inflow that makes a dig wet, m³/s: 1 m³ a day, a hundred buckets. Our choice. */
+export const WET_INFLOW = 1 / 86400;
 
 /** How deep is dug for a depth on the axis of the wish, m below the datum. */
 export function dugDepth(site: Site, m: Measures, depth: number): number {
   return depth - m.raise + (m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
 }
 
-/** Month in which it is dug, 1–12: the worst of those named, else the driest. */
-export function digMonths(site: Site): number[] {
-  if (site.pond.builtIn) return site.pond.builtIn;
-  const { clayLow, samples, years } = site.water;
-  const sums = new Float64Array(12);
-  for (let i = 0; i < samples * years; i++) for (let mth = 0; mth < 12; mth++) sums[mth] += clayLow.month[i * 12 + mth];
-  return [sums.indexOf(Math.min(...sums)) + 1];
-}
-
 /** Chances per dig at a depth. */
-export function perDig(site: Site, draws: Draws, m: Measures, depth: number, months = digMonths(site)): PerDig {
+export function perDig(site: Site, draws: Draws, m: Measures, depth: number): PerDig {
   const dug = dugDepth(site, m, depth);
   const { ground, water, pond } = site;
   const n = draws.samples;
@@ -71,8 +62,7 @@ export function perDig(site: Site, draws: Draws, m: Measures, depth: number, mon
       if (stands < SIDE_FACTOR_WANTED * dug) slump++;
     }
     for (let y = 0; y < water.years; y++) {
-      const i = (s * water.years + y) * 12;
-      const head = Math.max(...months.map((mth) => water.clayLow.month[i + mth - 1])) + dug;
+      const head = draws.digHead[s * water.years + y] + dug;
       if (head > 0 && discInflow.compute(water.conductivity[s], radius, head) > WET_INFLOW) wet++;
     }
   }

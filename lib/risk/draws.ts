@@ -16,6 +16,8 @@ export interface Draws {
   /** one a sample and year, 0–1 */
   luckDrain: Float32Array;
   luckFlap: Float32Array;
+  /** highest level in the clay in the months of digging, one a sample and year */
+  digHead: Float32Array;
   /** month of the ditch's flood, 0–11 */
   floodMonth: Uint8Array;
   /** shift of the strength, unit weight and seam head, standard normal, one a sample */
@@ -43,13 +45,17 @@ export function drawsOf(site: Site): Draws {
   return {
     samples,
     years,
-    clayLow: yearly(water.clayLow.month),
-    clayHigh: yearly(water.clayHigh.month),
-    tub: water.tub && { asIs: yearly(water.tub.asIs.month), keptOut: yearly(water.tub.keptOut.month) },
+    clayLow: highestOf(water.clayLow.month, ALL_MONTHS),
+    clayHigh: highestOf(water.clayHigh.month, ALL_MONTHS),
+    tub: water.tub && {
+      asIs: highestOf(water.tub.asIs.month, ALL_MONTHS),
+      keptOut: highestOf(water.tub.keptOut.month, ALL_MONTHS),
+    },
     blocked: column(0, (z) => Math.min(DRAIN_BLOCKED.median * Math.exp(DRAIN_BLOCKED.spread * z), 1)),
     pumpOut: column(1, (z) => Math.min(PUMP_OUT.median * Math.exp(PUMP_OUT.spread * z), 1)),
     luckDrain: spread(latinNormals(n, 1, seed + 47)),
     luckFlap: spread(latinNormals(n, 1, seed + 53)),
+    digHead: highestOf(water.clayLow.month, digMonths(site)),
     floodMonth: Uint8Array.from({ length: n }, () => wet[Math.floor(next() * wet.length)]),
     strength: column(2, (z) => z),
     unitWeight: column(3, (z) => z),
@@ -57,15 +63,24 @@ export function drawsOf(site: Site): Draws {
   };
 }
 
-/** Highest of the twelve months of each year. */
-function yearly(months: Float32Array): Float32Array {
-  const out = new Float32Array(months.length / 12);
-  for (let i = 0; i < out.length; i++) {
-    let high = months[i * 12];
-    for (let m = 1; m < 12; m++) if (months[i * 12 + m] > high) high = months[i * 12 + m];
-    out[i] = high;
-  }
-  return out;
+const ALL_MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
+
+/** Highest of some months (1–12) of each year. */
+function highestOf(levels: Float32Array, months: number[]): Float32Array {
+  return Float32Array.from({ length: levels.length / 12 }, (_, i) => {
+    let high = Number.NEGATIVE_INFINITY;
+    for (const m of months) if (levels[i * 12 + m - 1] > high) high = levels[i * 12 + m - 1];
+    return high;
+  });
+}
+
+/** Months in which it is dug: those named, else the driest one. */
+export function digMonths(site: Site): number[] {
+  if (site.pond.builtIn) return site.pond.builtIn;
+  const { month } = site.water.clayLow;
+  const sums = new Float64Array(12);
+  for (let i = 0; i < month.length; i++) sums[i % 12] += month[i];
+  return [sums.indexOf(Math.min(...sums)) + 1];
 }
 
 /** Normal scores to uniforms. */

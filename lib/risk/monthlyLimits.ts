@@ -1,7 +1,7 @@
 import { quantileSorted } from '../sampling/index.js';
 import type { Site } from '../site/index.js';
 import type { Draws } from './draws.js';
-import { headAt, secondsToLift } from './chance.js';
+import { headWith, secondsToLift } from './chance.js';
 import { floorLevel, type Measures } from './measures.js';
 
 /** Month by month: how low the pond may be let, and how long it may stand empty. */
@@ -23,6 +23,7 @@ export function monthlyLimits(site: Site, draws: Draws, m: Measures, depth: numb
   const tub = water.tub?.[m.way].month;
   const calm = m.drain?.kind === 'outlet' ? Math.max(m.drain.flood, m.drain.outlet.level) : floor;
   const k = quantileSorted(Float64Array.from(water.conductivity).sort(), 0.9);
+  const headOf = headWith(m, floor);
   const n = draws.samples * draws.years;
   const heads = new Float64Array(n);
   const tubs = new Float64Array(n);
@@ -32,11 +33,7 @@ export function monthlyLimits(site: Site, draws: Draws, m: Measures, depth: numb
     for (let i = 0; i < n; i++) {
       const at = i * 12 + month;
       tubs[i] = tub ? tub[at] : Number.NEGATIVE_INFINITY;
-      heads[i] = headAt(m, floor, water.clayLow.month[at], water.clayHigh.month[at], tubs[i], {
-        blocked: false,
-        flapStuck: false,
-        flood: calm,
-      });
+      heads[i] = headOf(water.clayLow.month[at], water.clayHigh.month[at], tubs[i], false, false, calm);
     }
     const high = quantileSorted(heads.slice().sort(), 1 - pond.acceptedRisk);
     const level = high + pond.margin - m.ballast;

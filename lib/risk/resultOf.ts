@@ -1,7 +1,7 @@
 import { percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Assessment, recommend } from './assess.js';
-import { headAt, lifeChance } from './chance.js';
+import { headWith, lifeChance } from './chance.js';
 import { safeDepth } from './depthCurve.js';
 import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
@@ -68,8 +68,9 @@ function optionResult(a: Assessment, index: number): OptionResult {
   const floor = floorLevel(pond.depth, measures);
   const flood = measures.drain?.kind === 'outlet' ? measures.drain.flood : Number.NEGATIVE_INFINITY;
   const tub = draws.tub?.[measures.way];
+  const headOf = headWith(measures, floor);
   const net = Float64Array.from(draws.clayLow, (low, i) =>
-    lowest - headAt(measures, floor, low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, { blocked: false, flapStuck: false, flood }),
+    lowest - headOf(low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, false, false, flood),
   );
   return {
     option: option.name,

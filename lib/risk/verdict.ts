@@ -1,6 +1,6 @@
 import type { Site } from '../site/index.js';
 import { type Chance, chanceOf, NO_SHIFT, type Shift } from './chance.js';
-import { type Condition, digConditions, digMonths, perDig, worstDig } from './digging.js';
+import { type Condition, digConditions, perDig, worstDig } from './digging.js';
 import type { Draws } from './draws.js';
 import type { Measures } from './measures.js';
 import type { Governs, PerDig } from './result.js';
@@ -24,11 +24,11 @@ export function verdictAt(
   draws: Draws,
   m: Measures,
   depth: number,
-  { shift = NO_SHIFT, subset, months = digMonths(site) }: { shift?: Shift; subset?: ArrayLike<number>; months?: number[] } = {},
+  { shift = NO_SHIFT, subset }: { shift?: Shift; subset?: ArrayLike<number> } = {},
 ): Verdict {
   const accepted = site.pond.acceptedRisk;
   const chance = chanceOf(site, draws, m, depth, shift, subset);
-  const dig = perDig(site, draws, m, depth, months);
+  const dig = perDig(site, draws, m, depth);
   const conditions = site.pond.existing ? [] : digConditions(site, m, depth);
   const worst = worstDig(dig);
   const broken = conditions.find((c) => c.met !== 'yes');

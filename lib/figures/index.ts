@@ -1,0 +1,10 @@
+export { escapeHtml, scriptJson } from './escape.js';
+export type { Figure } from './figure.js';
+export type { FigureSize } from './layout.js';
+export { riskDepthFigure } from './riskDepthFigure.js';
+export { sectionFigure } from './sectionFigure.js';
+export { type Column, cellText, heading, type Table, tableHtml, tableText } from './table.js';
+export { optionTable, quantityTable, waterMonthTable } from './tables.js';
+export { visible } from './visible.js';
+export { waterYearFigure } from './waterYearFigure.js';
+export * from './words.js';

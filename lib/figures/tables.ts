@@ -1,0 +1,113 @@
+import type { Report } from '../risk/result.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Table } from './table.js';
+import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, monthName } from './words.js';
+
+/** The options side by side, one a row. */
+export function optionTable({ result }: Report, units: UnitSystem): Table {
+  return {
+    name: 'Options compared',
+    columns: [
+      { key: 'option', label: 'option' },
+      { key: 'safe_depth', label: 'safe depth' },
+      { key: 'per_year', label: 'chance a year at the wish' },
+      { key: 'in_life', label: 'chance in its life' },
+      { key: 'head_full', label: 'to spare when full, 1 year in 10' },
+      { key: 'heave', label: 'heave, a dig' },
+      { key: 'slump', label: 'slump, a dig' },
+      { key: 'wet_floor', label: 'wet floor, a dig' },
+      { key: 'governs', label: 'what fails first' },
+    ],
+    rows: result.options.map((option) => {
+      const name = ADVICE_NAMES[option.option];
+      if (!option.possible)
+        return [name, null, null, null, null, null, null, null, `not possible: ${option.why_not ?? 'no reason given'}`];
+      return [
+        name,
+        depthText(option.safe_depth_m, option.depth_searched_m, units),
+        `${chanceText(option.risk_at_wish.per_year)}${errorText(option.risk_at_wish)}`,
+        chanceText(option.risk_in_life),
+        formatQuantity(option.full.net_head_m.p10, 'level', units),
+        chanceText(option.per_dig.heave),
+        chanceText(option.per_dig.slump),
+        chanceText(option.per_dig.wet_floor),
+        GOVERNS_WORDS[option.governs],
+      ];
+    }),
+  };
+}
+
+function depthText(safe: number | null, searched: number, units: UnitSystem): string {
+  if (safe === 0) return 'at no depth';
+  return safe === null
+    ? `${formatQuantity(searched, 'length', units)} at least`
+    : formatQuantity(safe, 'length', units);
+}
+
+/** The sampling error, where it shows. */
+function errorText({ per_year, standard_error }: { per_year: number; standard_error: number }): string {
+  return per_year >= 0.001 && standard_error >= 0.0005 ? ` ± ${chanceText(standard_error)}` : '';
+}
+
+/** Water by month, and how low the pond may be let down in it as recommended. */
+export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
+  const columns = result.options.filter(
+    ({ option, possible }) => possible && (option === 'no-drain' || option === result.recommendation.option),
+  );
+  const depth = (value: number) => formatQuantity(value, 'length', units);
+  return {
+    name: 'Water and the pond by month',
+    columns: [
+      { key: 'month', label: 'month' },
+      { key: 'table_p10', label: 'depth to water, 1 year in 10 nearer' },
+      { key: 'table_p50', label: 'middle year' },
+      { key: 'table_p90', label: '1 in 10 deeper' },
+      { key: 'tub', label: 'level in the ring, 1 in 10 higher' },
+      { key: 'dry_floor', label: 'chance the floor is dry' },
+      ...columns.map(({ option }) => ({
+        key: `lowest_${option.replaceAll('-', '_')}`,
+        label: `keep the pond above: ${ADVICE_NAMES[option].toLowerCase()}`,
+      })),
+    ],
+    rows: result.water.by_month.map(({ month, table_depth_m, tub_level_m, dry_floor_chance }) => [
+      monthName(month),
+      depth(table_depth_m.p10),
+      depth(table_depth_m.p50),
+      depth(table_depth_m.p90),
+      tub_level_m && formatQuantity(tub_level_m.p90, 'level', units),
+      chanceText(dry_floor_chance),
+      ...columns.map(({ lowest_safe_level_m }) => {
+        const level = lowest_safe_level_m[month - 1];
+        return level === null || level === undefined ? 'may be emptied' : formatQuantity(level, 'level', units);
+      }),
+    ]),
+  };
+}
+
+/** What to buy and dig for the drain; no rows where none is recommended. */
+export function quantityTable({ result }: Report, units: UnitSystem): Table {
+  return {
+    name: 'To buy and to dig',
+    columns: [
+      { key: 'item', label: 'item' },
+      { key: 'amount', label: 'amount' },
+    ],
+    rows: (result.drain?.quantities ?? []).map(({ item, amount, unit }) => [item, amountText(amount, unit, units)]),
+  };
+}
+
+function amountText(amount: number, unit: string, units: UnitSystem): string {
+  switch (unit) {
+    case 'm':
+      return formatQuantity(amount, 'length', units);
+    case 'm²':
+    case 'm2':
+      return formatQuantity(amount, 'area', units);
+    case 'm³':
+    case 'm3':
+      return formatQuantity(amount, 'bulk', units);
+    default:
+      return `${Number(amount.toPrecision(3))}${unit === 'piece' ? '' : ` ${unit}`}`;
+  }
+}
+

@@ -1,0 +1,129 @@
+/** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
+import type { Advice, Governs } from '../risk/result.js';
+
+/** What fails. */
+export const GOVERNS_WORDS: Record<Governs, string> = {
+  'lift-full': 'liner lifts under a full pond',
+  'lift-drawn-down': 'liner lifts at the usual low level',
+  'lift-emptied': 'liner lifts when emptied',
+  'lift-power-out': 'liner lifts when the power fails',
+  'floor-heave': 'floor heaves from water below the clay',
+  'side-slump': 'sides slump while digging',
+  'wet-dig': 'floor wet while digging',
+  fall: 'not enough fall to the outlet',
+  'outlet-flood': 'ditch in flood backs up the drain',
+  envelope: 'drain silts up',
+  discharge: 'no lawful place for the water',
+  footing: 'too near a footing',
+  gas: 'gas from organic soil lifts the liner',
+  protected: 'protected ground',
+  evidence: 'too little measured',
+  none: 'nothing found',
+};
+
+/** What may be done. */
+export const ADVICE_NAMES: Record<Advice, string> = {
+  'no-drain': 'No drain',
+  'surface-water-only': 'Surface water kept out',
+  'cutoff-drain': 'Cut-off drain uphill',
+  'drain-to-outlet': 'Drain to an outlet',
+  'drain-to-sump': 'Drain to a pumped sump',
+  'raise-pond': 'Pond raised',
+  ballast: 'Slab on the liner',
+  shallower: 'Dig less deep',
+  move: 'Another spot',
+  vent: 'Gas vent under the liner',
+  'relieve-and-keep-full': 'Relieve slowly and keep full',
+  'measure-first': 'Measure first',
+  'do-not-dig': 'Do not dig',
+};
+
+const RULE_WORDS: Record<string, string> = {
+  'dip-pipe': 'Dip pipe',
+  'do-not-lower': 'Do not lower the water',
+  'empty-only-in': 'Empty only then',
+  'keep-above-level': 'Keep the water above',
+  flap: 'Flap at the outlet',
+  'animal-guard': 'Animal guard',
+  'inspection-pipe': 'Inspection pipe',
+  'keep-surface-water-out': 'Keep surface water out',
+  'ring-outlet': 'Way out for the ring',
+  'pump-alarm': 'Pump alarm',
+  'full-if-power-fails': 'Full if the power fails',
+  'leave-gravel-out': 'Leave the gravel out',
+  'vent-high-point': 'Vent at the high point',
+  'batter-sides': 'Flatten the sides',
+  'do-not-cut-bulge': 'Do not cut a bulge',
+  'ask-regulator': 'Ask the regulator',
+  'ask-engineer': 'Ask an engineer',
+  'notify-neighbour': 'Tell the neighbour',
+};
+
+/** Heading of a rule of use. */
+export function ruleWords(code: string): string {
+  return RULE_WORDS[code] ?? sentence(code.replaceAll('-', ' '));
+}
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+/** Name of a month 1–12. */
+export function monthName(month: number): string {
+  return MONTHS[month - 1]!;
+}
+
+/** First three letters of a month 1–12, for axes and table columns. */
+export function monthShort(month: number): string {
+  return monthName(month).slice(0, 3);
+}
+
+/** Months as runs round the year: `November to February`, `March and September`. */
+export function monthsText(months: number[]): string {
+  const held = new Set(months);
+  if (held.size === 0) return 'no month';
+  if (held.size === 12) return 'any month';
+  const runs: string[] = [];
+  for (let first = 1; first <= 12; first++) {
+    if (!held.has(first) || held.has(first === 1 ? 12 : first - 1)) continue;
+    let last = first;
+    while (held.has((last % 12) + 1)) last = (last % 12) + 1;
+    const next = (first % 12) + 1;
+    runs.push(
+      last === first
+        ? monthName(first)
+        : `${monthName(first)} ${last === next ? 'and' : 'to'} ${monthName(last)}`,
+    );
+  }
+  return listText(runs);
+}
+
+/** Items joined for reading: `a, b and c`. */
+export function listText(items: string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** Least chance that is shown as a number: below it lies within what the sampling can tell. */
+export const LEAST_CHANCE = 0.001;
+
+/** A chance in percent, two digits: `4.1 %`, `below 0.1 %`. */
+export function chanceText(chance: number): string {
+  if (chance < LEAST_CHANCE) return 'below 0.1 %';
+  return `${Number((chance * 100).toPrecision(2))} %`;
+}
+
+/** First letter large. */
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

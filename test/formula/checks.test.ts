@@ -1,0 +1,29 @@
+import { describe, expect, test } from 'vitest';
+import { CHECKS } from '../checks/index.js';
+import { everyFormula } from './rooms.js';
+
+const all = Object.values(CHECKS).flat();
+
+describe.each(Object.entries(CHECKS))('%s against the outside', (_, checks) => {
+  test.each(checks.map((c) => [`${c.what} — ${c.source}`, c] as const))('%s', (_, check) => {
+    expect(Math.abs(check.ours() - check.expected)).toBeLessThanOrEqual(check.tolerance);
+  });
+});
+
+test('every formula has a source, and a check against something published or exact', () => {
+  const covered = new Set(all.filter((c) => c.kind !== 'recalled').flatMap((c) => c.covers));
+  for (const [name, formula] of Object.entries(everyFormula)) {
+    expect(formula.source, name).toMatch(/\w{4}/);
+    expect(covered, name).toContain(name);
+  }
+});
+
+test('a check that covers a formula names one that exists', () => {
+  const others = new Set(['calendarOf', 'rootZoneBalance']);
+  for (const name of all.flatMap((c) => c.covers)) if (!others.has(name)) expect(everyFormula).toHaveProperty(name);
+});
+
+test('at least 15 published sources, rows of one table counted once', () => {
+  const published = new Set(all.filter((c) => c.kind === 'published').map((c) => c.source.replace(/ \(.*| \(intermediate\)/, '')));
+  expect(published.size).toBeGreaterThanOrEqual(15);
+});

@@ -1,0 +1,18 @@
+import * as climate from '../../lib/climate/index.js';
+import * as drain from '../../lib/drain/index.js';
+import { catalogue, type Formula, type Method } from '../../lib/formula/index.js';
+import * as groundwater from '../../lib/groundwater/index.js';
+import * as risk from '../../lib/risk/index.js';
+import * as seepage from '../../lib/seepage/index.js';
+import * as site from '../../lib/site/index.js';
+import * as soil from '../../lib/soil/index.js';
+import * as uplift from '../../lib/uplift/index.js';
+
+const entries = [soil, climate, seepage, groundwater, uplift, drain, site, risk].flatMap((room) =>
+  Object.entries(catalogue(room)),
+);
+
+/** Every formula of the library by its export name. */
+export const everyFormula = Object.fromEntries(entries.filter((e): e is [string, Formula] => e[1].kind === 'formula'));
+/** Every method card by its export name. */
+export const everyMethod = Object.fromEntries(entries.filter((e): e is [string, Method] => e[1].kind === 'method'));

@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import { assess, recommend, resultOf } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+
+const decide = (files: Record<string, string>, seed = 1) =>
+  recommend(assess(siteModel(surveyOf(files), { seed, samples: 400 })));
+
+describe('the clay hollow', () => {
+  const files = demoFiles('clay-hollow');
+
+  test('needs a sump: full, it lifts, and no lower ground takes the water', () => {
+    const r = decide(files);
+    expect(r.option).toBe('drain-to-sump');
+    expect(r.governs).toBe('lift-full');
+    expect(r.rules.map((x) => x.code)).toEqual(expect.arrayContaining(['pump-alarm', 'full-if-power-fails', 'dip-pipe']));
+  });
+
+  test('needs no drain once run-off is turned away and the rim is raised', () => {
+    const dry = withItem(withItem(files, 'site.csv', 'uphill_area', '0', 'm2'), 'pond.csv', 'ring_cap', 'yes');
+    expect(decide(withItem(dry, 'pond.csv', 'water_above_rim_ground', '0.30', 'm')).option).toBe('no-drain');
+  });
+});
+
+describe('the clay slope', () => {
+  const files = demoFiles('clay-slope');
+  const noDitch = edited(files, 'levels.csv', (t) =>
+    t.split('\n').filter((row) => !/,(outlet|ditch|flood),/.test(row)).join('\n'),
+  );
+
+  test('drains to the ditch: full it holds, emptied in March it lifts', () => {
+    const a = assess(siteModel(surveyOf(files), { samples: 400 }));
+    const r = recommend(a);
+    expect(r.option).toBe('drain-to-outlet');
+    expect(r.governs).toBe('lift-emptied');
+    expect(resultOf(a).options.find((o) => o.option === 'no-drain')!.full.safe).toBe(true);
+    expect(r.rules.map((x) => x.code)).toEqual(expect.arrayContaining(['flap', 'animal-guard', 'inspection-pipe']));
+  });
+
+  test('pumps from a sump without its ditch', () => {
+    expect(decide(noDitch).option).toBe('drain-to-sump');
+  });
+
+  test('needs no drain when it is never emptied', () => {
+    expect(decide(withItem(files, 'pond.csv', 'emptied_in', 'never')).option).toBe('no-drain');
+  });
+});
+
+describe('the loam terrace', () => {
+  const files = demoFiles('loam-terrace');
+
+  test('needs no drain: the water is deep', () => {
+    const r = decide(files);
+    expect(r.option).toBe('no-drain');
+    expect(r.governs).toBe('none');
+  });
+
+  test('needs one with the March water 0.2 m down', () => {
+    const wet = { ...files, 'heads.csv': 'place,month,depth_m,spread_m,source\nsite,3,0.2,0.05,sealed pipe\n' };
+    expect(decide(wet).option).not.toBe('no-drain');
+  });
+});
+
+test.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('%s: another seed, the same answer', (name) => {
+  const files = demoFiles(name);
+  const answers = [2, 3, 4].map((seed) => decide(files, seed));
+  const first = decide(files);
+  for (const a of answers) expect(a.option === first.option || first.close_call).toBe(true);
+});
