@@ -1,5 +1,5 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
-import type { Advice, Governs } from '../risk/result.js';
+import { type Advice, type Governs, monthWords } from '../risk/index.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {
@@ -64,49 +64,14 @@ export function ruleWords(code: string): string {
   return RULE_WORDS[code] ?? sentence(code.replaceAll('-', ' '));
 }
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 /** Name of a month 1–12. */
 export function monthName(month: number): string {
-  return MONTHS[month - 1]!;
+  return monthWords([month]);
 }
 
 /** First three letters of a month 1–12, for axes and table columns. */
 export function monthShort(month: number): string {
   return monthName(month).slice(0, 3);
-}
-
-/** Months as runs round the year: `November to February`, `March and September`. */
-export function monthsText(months: number[]): string {
-  const held = new Set(months);
-  if (held.size === 0) return 'no month';
-  if (held.size === 12) return 'any month';
-  const runs: string[] = [];
-  for (let first = 1; first <= 12; first++) {
-    if (!held.has(first) || held.has(first === 1 ? 12 : first - 1)) continue;
-    let last = first;
-    while (held.has((last % 12) + 1)) last = (last % 12) + 1;
-    const next = (first % 12) + 1;
-    runs.push(
-      last === first
-        ? monthName(first)
-        : `${monthName(first)} ${last === next ? 'and' : 'to'} ${monthName(last)}`,
-    );
-  }
-  return listText(runs);
 }
 
 /** Items joined for reading: `a, b and c`. */

@@ -1,0 +1,152 @@
+/** The verdict in sentences, for the page, the notebook and the terminal. */
+import { ADVICE_NAMES, chanceText, listText, monthName, sentence } from '../figures/words.js';
+import { monthWords, OPTIONS, type OptionName, type OptionResult, type Report } from '../risk/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+
+export interface VerdictWords {
+  /** what happens while the pond is kept full */
+  full: string;
+  /** what happens when it is emptied, and when it may be */
+  emptied: string;
+  /** where the water goes */
+  water: string;
+  /** what is not known, and what would tell */
+  unknown: string;
+  /** what to do, and why */
+  recommendation: string;
+}
+
+/**
+ * The verdict of a report in plain sentences.
+ * @param report what was computed
+ * @param units system of the numbers; the survey's own unless said
+ * @returns five paragraphs without markup; names from the survey stand in them as written
+ */
+export function verdictWords(report: Report, units: UnitSystem = report.units): VerdictWords {
+  const undrained = report.result.options.find(({ option }) => option === 'no-drain');
+  const advised = advisedOption(report);
+  const treated = advised?.option === 'no-drain' ? undefined : advised;
+  return {
+    full: paragraph([
+      undrained && `With no drain ${fullWords(undrained, report, units)}`,
+      treated && `${withOption(treated)} ${fullWords(treated, report, units)}`,
+    ]),
+    emptied: paragraph([
+      undrained && `With no drain ${emptiedWords(undrained, report, units)}`,
+      treated && `${withOption(treated)} ${emptiedWords(treated, report, units)}`,
+    ]),
+    water: waterWords(report, units),
+    unknown: unknownWords(report),
+    recommendation: recommendationWords(report, units),
+  };
+}
+
+/** The option that is recommended, where it is one that was computed. */
+export function advisedOption({ result }: Report): OptionResult | undefined {
+  const { option, also } = result.recommendation;
+  const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
+  const name = [option, ...also].find(isOption);
+  return result.options.find((each) => each.option === name && each.possible);
+}
+
+function withOption({ option }: OptionResult): string {
+  const words: Record<OptionName, string> = {
+    'no-drain': 'With no drain',
+    'surface-water-only': 'With surface water kept out',
+    'cutoff-drain': 'With a cut-off drain uphill',
+    'drain-to-outlet': 'With the drain to an outlet',
+    'drain-to-sump': 'With the drain to a pumped sump',
+    'raise-pond': 'With the pond raised',
+    ballast: 'With the slab on the liner',
+  };
+  return words[option];
+}
+
+function fullWords({ full }: OptionResult, { accepted_risk }: Report, units: UnitSystem): string {
+  const { p10 } = full.net_head_m;
+  const size = formatQuantity(Math.abs(p10), 'length', units);
+  if (full.safe)
+    return p10 >= 0
+      ? `the liner stays down: in nine years of ten even the pond's usual lowest level keeps at least ${size} above the highest water outside (worst place: ${full.where}).`
+      : `the liner stays down in all but ${chanceText(accepted_risk)} of years.`;
+  return p10 < 0
+    ? `the liner lifts: in one year of ten the water outside rises ${size} or more above the pond's usual lowest level (worst place: ${full.where}).`
+    : `it holds in nine years of ten, by ${size} or more (worst place: ${full.where}), but fails oftener than the accepted ${chanceText(accepted_risk)} a year.`;
+}
+
+function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem): string {
+  const months = Array.from({ length: 12 }, (_, at) => at + 1);
+  const levelIn = (month: number) => option.lowest_safe_level_m[month - 1] ?? null;
+  const free = months.filter((month) => levelIn(month) === null);
+  if (free.length === 12) return 'it may be emptied in any month.';
+  const bound = months.filter((month) => levelIn(month) !== null);
+  const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));
+  const planned = pond.emptied_in === 'any' ? [] : pond.emptied_in.filter((month) => levelIn(month) !== null);
+  const hours = planned.map((month) => option.hours_empty_safe[month - 1] ?? null).filter((h) => h !== null);
+  const level = formatQuantity(levelIn(worst)!, 'level', units);
+  const above = levelIn(worst)! > pond.full_level_m && option.option !== 'raise-pond' ? ', higher than the pond itself' : '';
+  return [
+    free.length === 0 ? 'it may be emptied in no month' : `it may be emptied in ${monthWords(free)} only`,
+    `; in ${monthName(worst)} its level must not fall below ${level} (from the lowest ground at the rim${above}).`,
+    hours.length > 0
+      ? ` Emptied in ${listText(planned.map(monthName))} as planned, the liner could lift ${timeWords(Math.min(...hours), units)}.`
+      : '',
+  ].join('');
+}
+
+function timeWords(hours: number, units: UnitSystem): string {
+  return hours < 0.1 ? 'at once' : `after about ${formatQuantity(hours * 3600, 'time', units)}`;
+}
+
+function waterWords({ result, outlet }: Report, units: UnitSystem): string {
+  const { drain, recommendation } = result;
+  if (!drain)
+    return recommendation.option === 'do-not-dig'
+      ? 'Nothing is dug and nothing is drained.'
+      : 'No drain is recommended, so no water is led away: what runs over the brim leaves at the lowest ground of the rim, as rain does there now.';
+  const { clay, leak, ring_storm, roof, uphill } = drain.inflow_m3_s;
+  const storm = clay + leak + ring_storm + roof + uphill;
+  const flow = (value: number) => formatQuantity(value, 'flow', units);
+  const place = outlet
+    ? `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond${
+        outlet.flood_m === null ? '' : ` (highest water there ${formatQuantity(outlet.flood_m, 'level', units)})`
+      }`
+    : drain.outlet;
+  return (
+    `The drain leads to ${place}. It carries about ${flow(clay)} from the clay in the wet half-year, ` +
+    `and ${flow(storm)} at the worst of a storm with everything that reaches it.`
+  );
+}
+
+function unknownWords({ result }: Report): string {
+  const { recommendation, assumptions } = result;
+  const next = recommendation.measure_next[0];
+  const items = assumptions.slice(0, 3).map(({ item }) => item.replaceAll('_', ' '));
+  const assumed =
+    assumptions.length === 0
+      ? 'Nothing had to be assumed beyond the survey.'
+      : `${assumptions.length === 1 ? 'One value is' : `${assumptions.length} values are`} assumed, not measured: ${listText(items)}${
+          assumptions.length > items.length ? ' among them' : ''
+        }.`;
+  return paragraph([
+    assumed,
+    next &&
+      `What would most likely change the answer (chance ${chanceText(next.chance_to_change)}): ${next.what}, at ${next.where}${
+        next.month === null ? '' : `, in ${monthName(next.month)}`
+      }.`,
+    recommendation.close_call && 'It is a close call: a small change of what was measured changes the answer.',
+    'Holes show the ground at the holes only; water can stand higher than was seen.',
+  ]);
+}
+
+function recommendationWords({ result }: Report, units: UnitSystem): string {
+  const { option, also, depth_m, raise_m, reason } = result.recommendation;
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const what = [ADVICE_NAMES[option], ...also.map((name) => ADVICE_NAMES[name].toLowerCase())].join(', with ');
+  const dug = depth_m > 0 ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}` : '';
+  return paragraph([`${what}${dug}.`, `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`]);
+}
+
+function paragraph(sentences: (string | undefined | false)[]): string {
+  return sentences.filter(Boolean).join(' ');
+}

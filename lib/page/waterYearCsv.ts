@@ -1,0 +1,28 @@
+import type { Percentiles } from '../sampling/index.js';
+import type { Report, WaterDay } from '../risk/index.js';
+
+const SERIES: [key: Exclude<keyof WaterDay, 'date'>, column: string][] = [
+  ['table_depth_m', 'table_depth_m'],
+  ['tub_level_m', 'tub_level_m'],
+  ['head_undrained_m', 'head_undrained_m'],
+  ['head_drained_m', 'head_drained_m'],
+];
+const PARTS: (keyof Percentiles)[] = ['p10', 'p50', 'p90'];
+
+/**
+ * `water-year.csv`: a row a day of the weather, or a month (`--MM`) of an ordinary year: depth to the water table (m
+ * below the lowest ground at the rim), level in the tub and head under the liner, undrained and drained (m above it).
+ * @returns header and rows ended by LF; numbers with 6 significant digits, nothing where there is no such water
+ */
+export function waterYearCsv({ water_year }: Report): string {
+  const header = ['date', ...SERIES.flatMap(([, column]) => PARTS.map((part) => `${column}_${part}`))];
+  const rows = water_year.map((row) => [
+    row.date,
+    ...SERIES.flatMap(([key]) => PARTS.map((part) => numberText(row[key]?.[part]))),
+  ]);
+  return [header, ...rows].map((cells) => `${cells.join(',')}\n`).join('');
+}
+
+function numberText(value: number | undefined): string {
+  return value === undefined ? '' : String(Number(value.toPrecision(6)));
+}
