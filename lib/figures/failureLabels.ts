@@ -45,8 +45,14 @@ export function failureLabels(
         for (const along of ALONG) {
           const at = from + Math.round(along * (to - from));
           const x = pixels.x(line.depth_m[at]!);
-          const box = { x: x - width / 2, y: pixels.y(line.log[at]!) - up - font / 2 - 1, width, height: font + 2 };
-          if (box.x < 1 || box.x + width > plot.width - 1 || box.y < 0 || box.y + box.height > plot.height) continue;
+          const box = {
+            x: x - width / 2,
+            y: pixels.y(line.log[at]!) - up - font / 2 - 1,
+            width,
+            height: font + 2,
+          };
+          if (box.x < 1 || box.x + width > plot.width - 1 || box.y < 0 || box.y + box.height > plot.height)
+            continue;
           const covered = tracks.reduce((sum, track) => sum + track.filter((p) => inside(p, box)).length, 0);
           const cost = covered + 100 * boxes.filter((other) => touch(box, other)).length + Math.abs(up) / 20;
           if (best === undefined || cost < best.cost)

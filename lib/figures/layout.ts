@@ -32,19 +32,21 @@ export function unbroken(quantity: string): string {
 
 /** A label on lines of at most so many characters, where words allow. */
 export function folded(text: string, most: number): string {
-  return text
-    .split(' ')
-    .reduce<string[]>((rows, word) => {
-      const last = rows.at(-1);
-      return last !== undefined && last.length + word.length < most
-        ? [...rows.slice(0, -1), `${last} ${word}`]
-        : [...rows, word];
-    }, [])
-    .join('<br>');
+  const rows: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = rows.at(-1);
+    if (last !== undefined && last.length + word.length < most) rows[rows.length - 1] = `${last} ${word}`;
+    else rows.push(word);
+  }
+  return rows.join('<br>');
 }
 
 /** Layout before axes and labels. */
-export function baseLayout(size: FigureSize, height: number, margin: { l: number; r: number; t: number; b: number }) {
+export function baseLayout(
+  size: FigureSize,
+  height: number,
+  margin: { l: number; r: number; t: number; b: number },
+) {
   return {
     autosize: true,
     height,
@@ -62,7 +64,9 @@ export function baseLayout(size: FigureSize, height: number, margin: { l: number
 /** A thin axis with ticks outside and no grid. */
 export function thinAxis(size: FigureSize, title?: string) {
   return {
-    ...(title ? { title: { text: title, standoff: 6, font: { color: FAINT_INK, size: LABEL_SIZE[size] } } } : {}),
+    ...(title
+      ? { title: { text: title, standoff: 6, font: { color: FAINT_INK, size: LABEL_SIZE[size] } } }
+      : {}),
     showgrid: false,
     zeroline: false,
     showline: true,

@@ -1,10 +1,22 @@
 import type { Report } from '../risk/result.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import type { Figure } from './figure.js';
-import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, lengthScale, roomFor, short, thinAxis, unbroken } from './layout.js';
-import { ALARM, FAINT_INK, INK } from './palette.js';
 import { failureLabels } from './failureLabels.js';
-import { BOTTOM, drawnLines, type DrawnLine, LEAST } from './riskLines.js';
+import type { Figure } from './figure.js';
+import {
+  baseLayout,
+  DESIGN_WIDTH,
+  type FigureSize,
+  folded,
+  LABEL_SIZE,
+  label,
+  lengthScale,
+  roomFor,
+  short,
+  thinAxis,
+  unbroken,
+} from './layout.js';
+import { ALARM, FAINT_INK, INK } from './palette.js';
+import { BOTTOM, type DrawnLine, drawnLines, LEAST } from './riskLines.js';
 import { spread } from './spread.js';
 import { visible } from './visible.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, listText } from './words.js';
@@ -65,7 +77,11 @@ export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureS
         borderpad: 0,
       }),
     ),
-    label(`accepted: ${chanceText(accepted_risk)} a year`, 0, accepted, { xshift: 4, yanchor: 'bottom', font: { color: ALARM } }),
+    label(`accepted: ${chanceText(accepted_risk)} a year`, 0, accepted, {
+      xshift: 4,
+      yanchor: 'bottom',
+      font: { color: ALARM },
+    }),
     label(`wish ${formatQuantity(pond.depth_m, 'length', units)}`, short(pond.depth_m * per_m), 1, {
       yref: 'paper',
       yanchor: 'bottom',
@@ -96,7 +112,17 @@ export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureS
       ticktext: ['', '0.1 %', '1 %', '10 %', '100 %'],
     },
     shapes: [
-      { type: 'rect', xref: 'paper', x0: 0, x1: 1, y0: BOTTOM, y1: -3, line: { width: 0 }, fillcolor: '#f1efe9', layer: 'below' },
+      {
+        type: 'rect',
+        xref: 'paper',
+        x0: 0,
+        x1: 1,
+        y0: BOTTOM,
+        y1: -3,
+        line: { width: 0 },
+        fillcolor: '#f1efe9',
+        layer: 'below',
+      },
       { ...across, y0: accepted, y1: accepted, line: { color: ALARM, width: 1.25, dash: '6px,3px' } },
       {
         type: 'line',
@@ -142,7 +168,14 @@ function tracesOf(line: DrawnLine, report: Report, units: UnitSystem, per_m: num
           },
         ];
   return [
-    { ...drawn, name, y: line.log.map(short), line: { color: line.colour, width: 1.5, dash: line.dash }, hoverinfo: 'text', text: hover },
+    {
+      ...drawn,
+      name,
+      y: line.log.map(short),
+      line: { color: line.colour, width: 1.5, dash: line.dash },
+      hoverinfo: 'text',
+      text: hover,
+    },
     {
       ...drawn,
       name: `${name}: safe`,
@@ -185,7 +218,9 @@ function altOf(lines: DrawnLine[], report: Report, units: UnitSystem): string {
       );
     }),
   );
-  const out = report.result.options.filter(({ possible }) => !possible).map(({ option }) => ADVICE_NAMES[option].toLowerCase());
+  const out = report.result.options
+    .filter(({ possible }) => !possible)
+    .map(({ option }) => ADVICE_NAMES[option].toLowerCase());
   return visible(
     `Chance in a year that the liner lifts, against the depth dug, from 0.1 % to 100 %; smaller chances lie in the grey strip. ` +
       `Accepted is ${chanceText(report.accepted_risk)} a year; the wish is ${formatQuantity(report.pond.depth_m, 'length', units)}. ` +

@@ -27,7 +27,8 @@ export function drainWay(section: Section, report: Report, units: UnitSystem): D
   if (!drain) return undefined;
   const pipeStart: Point = [section.right(section.floor), section.floor - section.bedThickness * 0.6];
   const edge = section.right(section.crest) + BANK;
-  const sump = drain.fall_available_m === null || report.outlet === null || recommendation.option === 'drain-to-sump';
+  const sump =
+    drain.fall_available_m === null || report.outlet === null || recommendation.option === 'drain-to-sump';
   return sump ? toSump(section, report, pipeStart, edge) : toOutlet(section, report, units, pipeStart, edge);
 }
 
@@ -76,20 +77,44 @@ function toOutlet(section: Section, report: Report, units: UnitSystem, start: Po
       line('pipe bore', [start, [mouth + 0.02, level_m]], '#ffffff', 1.25),
       ...(flood_m === null
         ? []
-        : [line('flood', [[mouth + (lip > flood_m ? 0 : 0.1), flood_m], [end + 60, flood_m]], ALARM, 1.25, '5px,3px')]),
-      line('water in the ditch', [[mouth + 0.08, ditchFoot + 0.06], [end + 60, ditchFoot + 0.06]], WATER, 2),
+        : [
+            line(
+              'flood',
+              [
+                [mouth + (lip > flood_m ? 0 : 0.1), flood_m],
+                [end + 60, flood_m],
+              ],
+              ALARM,
+              1.25,
+              '5px,3px',
+            ),
+          ]),
+      line(
+        'water in the ditch',
+        [
+          [mouth + 0.08, ditchFoot + 0.06],
+          [end + 60, ditchFoot + 0.06],
+        ],
+        WATER,
+        2,
+      ),
     ],
     labels: (size) => {
       const font = { size: LABEL_SIZE[size] - 1, color: INK };
       const outlet = plotText(name);
       return [
-        label(`${outlet}<br>${distance}${size === 'wide' ? ' away' : '<br>away'}`, short(end - 0.04), short(Math.max(lip, rim)), {
-          xanchor: 'right',
-          align: 'right',
-          yanchor: 'bottom',
-          yshift: 4,
-          font,
-        }),
+        label(
+          `${outlet}<br>${distance}${size === 'wide' ? ' away' : '<br>away'}`,
+          short(end - 0.04),
+          short(Math.max(lip, rim)),
+          {
+            xanchor: 'right',
+            align: 'right',
+            yanchor: 'bottom',
+            yshift: 4,
+            font,
+          },
+        ),
         label(`pipe falls<br>${fall}`, short(edge + 0.15), short((start[1] + 2 * level_m) / 3), {
           yanchor: 'top',
           yshift: -8,
@@ -121,7 +146,15 @@ function toSump(section: Section, report: Report, start: Point, edge: number): D
     lines: [
       line('pipe', [start, [place, start[1] - 0.03]], LINER, 3),
       line('sump', shaft, LINER, 2),
-      line('water in the sump', [[place, foot + 0.2], [place + 0.45, foot + 0.2]], WATER, 2),
+      line(
+        'water in the sump',
+        [
+          [place, foot + 0.2],
+          [place + 0.45, foot + 0.2],
+        ],
+        WATER,
+        2,
+      ),
     ],
     labels: (size) => [
       label(size === 'wide' ? 'sump and pump' : 'sump', short(place + 0.22), short(top + 0.05), {

@@ -32,10 +32,32 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
 
   const shapeTop = Math.max(section.crest, section.ground(-APRON), section.high, section.full) + 0.12;
   const logFoot = log.length > 0 ? Math.min(-log.at(-1)!.bottom_m, section.floor - 0.2) : section.floor - 0.5;
-  const bottom = Math.min(section.floor - section.bedThickness - 0.3, Math.max(dry - 0.15, logFoot), drain?.bottom ?? 0);
-  const x: [number, number] = [Math.min(section.left(section.crest), 0) - APRON, drain?.end ?? section.right(section.crest) + APRON + (report.pond.ring_width_m > 0 ? 0.5 : 0)];
-  const names = levelNames(section, report, units, size, { wet, dry, wetMonth: wettest.month, dryMonth: driest.month, bottom });
-  const margin = { l: roomFor(names.map(({ text }) => text), size, LEADER), r: 8, t: 30, b: size === 'wide' ? 26 : 66 };
+  const bottom = Math.min(
+    section.floor - section.bedThickness - 0.3,
+    Math.max(dry - 0.15, logFoot),
+    drain?.bottom ?? 0,
+  );
+  const x: [number, number] = [
+    Math.min(section.left(section.crest), 0) - APRON,
+    drain?.end ?? section.right(section.crest) + APRON + (report.pond.ring_width_m > 0 ? 0.5 : 0),
+  ];
+  const names = levelNames(section, report, units, size, {
+    wet,
+    dry,
+    wetMonth: wettest.month,
+    dryMonth: driest.month,
+    bottom,
+  });
+  const margin = {
+    l: roomFor(
+      names.map(({ text }) => text),
+      size,
+      LEADER,
+    ),
+    r: 8,
+    t: 30,
+    b: size === 'wide' ? 26 : 66,
+  };
   const width = DESIGN_WIDTH[size] - margin.l - margin.r;
   const least = size === 'wide' ? 215 : 190;
   const flat = ((shapeTop - bottom) / (x[1] - x[0])) * width;
@@ -46,14 +68,24 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
   const data: object[] = [
     area('not dug into', edgeBand(section, 0, FAR), '#eeebe4'),
     ...log.map((layer) =>
-      area(`${plotText(layer.texture)}, ${plotText(layer.pit)}`, edgeBand(section, layer.top_m, layer.bottom_m), soilColour(layer.texture)),
+      area(
+        `${plotText(layer.texture)}, ${plotText(layer.pit)}`,
+        edgeBand(section, layer.top_m, layer.bottom_m),
+        soilColour(layer.texture),
+      ),
     ),
     ...(drain?.areas ?? []).map(({ name, points, colour }) => area(name, points, colour)),
     ...banksOf(section).map((bank) => area('bank', bank, '#b9a07c', FAINT_INK)),
-    area('pond', section.outline(Math.max(section.crest, section.ground(0), section.ground(section.length))), '#ffffff'),
+    area(
+      'pond',
+      section.outline(Math.max(section.crest, section.ground(0), section.ground(section.length))),
+      '#ffffff',
+    ),
     area('water', section.outline(section.full), POND_WATER),
     ...ringOf(section, report).map((ring) => area('filled back', ring, RING)),
-    ...(bedOf(section, report) ? [area(section.drained ? 'drain bed' : 'bedding', bedOf(section, report)!, STONE, FAINT_INK)] : []),
+    ...(bedOf(section, report)
+      ? [area(section.drained ? 'drain bed' : 'bedding', bedOf(section, report)!, STONE, FAINT_INK)]
+      : []),
     path('ground', groundLine(section), FAINT_INK, 1.25),
     ...tableLines(section, report, wet, 'wettest', 'solid', 2),
     ...tableLines(section, report, dry, 'driest', '7px,4px', 1.5),
@@ -83,7 +115,9 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
       label(
         [
           stretch === 1 ? 'To scale' : `Heights drawn ${stretch} times the lengths`,
-          size === 'narrow' ? 'red: push of the water outside on an<br>emptied liner, no drain, 1 year in 10' : '',
+          size === 'narrow'
+            ? 'red: push of the water outside on an<br>emptied liner, no drain, 1 year in 10'
+            : '',
           drain?.areas.length ? 'distance beyond the break shortened' : '',
           log[0] ? `layers as in ${plotText(log[0].pit)}` : '',
         ]
@@ -91,14 +125,40 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
           .join(size === 'wide' ? '; ' : '<br>'),
         1,
         0,
-        { xref: 'paper', yref: 'paper', xanchor: 'right', yanchor: 'top', align: 'right', yshift: -6, font: { color: FAINT_INK, size: LABEL_SIZE[size] - 1 } },
+        {
+          xref: 'paper',
+          yref: 'paper',
+          xanchor: 'right',
+          yanchor: 'top',
+          align: 'right',
+          yshift: -6,
+          font: { color: FAINT_INK, size: LABEL_SIZE[size] - 1 },
+        },
       ),
       ...(report.pond.high_rim_m > 0.02
-        ? [label('uphill', 0, 1, { xref: 'paper', yref: 'paper', yanchor: 'bottom', yshift: 6, font: { color: FAINT_INK } })]
+        ? [
+            label('uphill', 0, 1, {
+              xref: 'paper',
+              yref: 'paper',
+              yanchor: 'bottom',
+              yshift: 6,
+              font: { color: FAINT_INK },
+            }),
+          ]
         : []),
     ],
   };
-  return { data, layout, alt: altOf(section, report, units, { wet, dry, wetMonth: wettest.month, dryMonth: driest.month }, drain?.words) };
+  return {
+    data,
+    layout,
+    alt: altOf(
+      section,
+      report,
+      units,
+      { wet, dry, wetMonth: wettest.month, dryMonth: driest.month },
+      drain?.words,
+    ),
+  };
 }
 
 function area(name: string, points: Point[], fillcolor: string, edge?: string): object {
@@ -115,7 +175,14 @@ function area(name: string, points: Point[], fillcolor: string, edge?: string): 
 }
 
 function path(name: string, points: Point[], color: string, width: number, dash = 'solid'): object {
-  return { type: 'scatter', mode: 'lines', name, ...columns(points), line: { color, width, dash }, hoverinfo: 'skip' };
+  return {
+    type: 'scatter',
+    mode: 'lines',
+    name,
+    ...columns(points),
+    line: { color, width, dash },
+    hoverinfo: 'skip',
+  };
 }
 
 function columns(points: Point[]) {
@@ -143,14 +210,51 @@ function across({ left, right }: Section, z: number): Point[] {
 }
 
 /** The water table in the ground on both sides; it does not pass through the pond. */
-function tableLines(section: Section, { pond }: Report, z: number, name: string, dash: string, width: number): object[] {
+function tableLines(
+  section: Section,
+  { pond }: Report,
+  z: number,
+  name: string,
+  dash: string,
+  width: number,
+): object[] {
   const { floor, bedThickness, left, right } = section;
   const out = pond.ring_width_m;
   const end = section.drained ? right(section.crest) + BANK : FAR;
-  if (z <= floor - bedThickness) return [path(name, [[-FAR, z], [end, z]], WATER, width, dash)];
+  if (z <= floor - bedThickness)
+    return [
+      path(
+        name,
+        [
+          [-FAR, z],
+          [end, z],
+        ],
+        WATER,
+        width,
+        dash,
+      ),
+    ];
   return [
-    path(name, [[-FAR, z], [left(z) - out, z]], WATER, width, dash),
-    path(name, [[right(z) + out, z], [end, z]], WATER, width, dash),
+    path(
+      name,
+      [
+        [-FAR, z],
+        [left(z) - out, z],
+      ],
+      WATER,
+      width,
+      dash,
+    ),
+    path(
+      name,
+      [
+        [right(z) + out, z],
+        [end, z],
+      ],
+      WATER,
+      width,
+      dash,
+    ),
   ];
 }
 
@@ -184,4 +288,3 @@ function altOf(
       `What governs: ${GOVERNS_WORDS[recommendation.governs]}.${drainWords ? ` ${drainWords}` : ''}`,
   );
 }
-

@@ -134,7 +134,8 @@ export function banksOf({ left, right, crest, ground }: Section): Point[][] {
 /** Layers of the log that reaches deepest, top to bottom. */
 export function logShown({ result }: Report): Report['result']['ground']['layers'] {
   const { layers } = result.ground;
-  const reach = (pit: string) => Math.max(...layers.filter((layer) => layer.pit === pit).map((layer) => layer.bottom_m));
+  const reach = (pit: string) =>
+    Math.max(...layers.filter((layer) => layer.pit === pit).map((layer) => layer.bottom_m));
   const deepest = layers.reduce<string | undefined>(
     (best, { pit }) => (best === undefined || reach(pit) > reach(best) ? pit : best),
     undefined,

@@ -27,7 +27,10 @@ export function levelNames(
 ): LevelName[] {
   const say = (words: string, z: number, color: string): LevelName => ({
     z,
-    text: size === 'wide' ? `${words} ${formatQuantity(z, 'level', units)}` : `${words}<br>${formatQuantity(z, 'level', units)}`,
+    text:
+      size === 'wide'
+        ? `${words} ${formatQuantity(z, 'level', units)}`
+        : `${words}<br>${formatQuantity(z, 'level', units)}`,
     color,
   });
   const flood = section.drained ? report.outlet?.flood_m : undefined;
@@ -49,7 +52,12 @@ export function levelLabels(
 ): object[] {
   const y = (z: number) => (frame.top - z) * frame.pixels;
   const gap = LABEL_SIZE[size] * (size === 'wide' ? 1.35 : 2.6);
-  const places = spread(names.map(({ z }) => y(z)), gap, 2, y(frame.bottom) - 4);
+  const places = spread(
+    names.map(({ z }) => y(z)),
+    gap,
+    2,
+    y(frame.bottom) - 4,
+  );
   return names.map(({ z, text, color }, at) => ({
     text,
     x: 0,
@@ -119,14 +127,25 @@ export function liftArrows(
             ALARM,
           ),
         ]
-      : [words(folded('emptied: water outside stays below the floor', most), floor + 0.3 * section.depth, WATER)]),
+      : [
+          words(
+            folded('emptied: water outside stays below the floor', most),
+            floor + 0.3 * section.depth,
+            WATER,
+          ),
+        ]),
     label(
       spare >= 0
         ? `full: ${formatQuantity(spare, 'length', units)} to spare`
         : `full, ${undrained}1 year in 10: ${formatQuantity(-spare, 'length', units)} short`,
       short(section.length / 2),
       short(Math.max(section.full, section.high)),
-      { xanchor: 'center', yanchor: 'bottom', yshift: 2, font: { color: spare >= 0 ? WATER : ALARM, size: LABEL_SIZE[size] - 0.5 } },
+      {
+        xanchor: 'center',
+        yanchor: 'bottom',
+        yshift: 2,
+        font: { color: spare >= 0 ? WATER : ALARM, size: LABEL_SIZE[size] - 0.5 },
+      },
     ),
   ];
 }
@@ -144,7 +163,14 @@ export function namesInside(
     const top = section.ground(at) - top_m;
     const foot = Math.max(section.ground(at) - bottom_m, bottom);
     if ((top - foot) * pixels < font + 2) return [];
-    return [label(size === 'wide' ? plotText(texture) : folded(plotText(texture), 7), short(at), short((top + foot) / 2), { font: { size: font } })];
+    return [
+      label(
+        size === 'wide' ? plotText(texture) : folded(plotText(texture), 7),
+        short(at),
+        short((top + foot) / 2),
+        { font: { size: font } },
+      ),
+    ];
   });
   const ring =
     pond.ring_width_m > 0 && !section.drained
@@ -168,14 +194,18 @@ export function namesInside(
   const bed =
     section.bedThickness > 0
       ? [
-          label(section.drained ? 'drain bed and pipe' : 'bedding', short(section.length / 2), short(section.floor - section.bedThickness), {
-            xanchor: 'center',
-            yanchor: 'top',
-            yshift: -2,
-            font: { size: font, color: INK },
-          }),
+          label(
+            section.drained ? 'drain bed and pipe' : 'bedding',
+            short(section.length / 2),
+            short(section.floor - section.bedThickness),
+            {
+              xanchor: 'center',
+              yanchor: 'top',
+              yshift: -2,
+              font: { size: font, color: INK },
+            },
+          ),
         ]
       : [];
   return [...layers, ...ring, ...bed];
 }
-

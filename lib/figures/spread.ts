@@ -13,7 +13,11 @@ export function spread(wanted: number[], gap: number, low: number, high: number)
   const blocks: { members: number[]; start: number }[] = [];
   for (const at of order) {
     let block = { members: [at], start: clamp(wanted[at]!, low, high) };
-    for (let last = blocks.at(-1); last && last.start + last.members.length * step > block.start; last = blocks.at(-1)) {
+    for (
+      let last = blocks.at(-1);
+      last && last.start + last.members.length * step > block.start;
+      last = blocks.at(-1)
+    ) {
       blocks.pop();
       const members = [...last.members, ...block.members];
       const mean = members.reduce((sum, m, i) => sum + wanted[m]! - i * step, 0) / members.length;

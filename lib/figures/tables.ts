@@ -21,7 +21,17 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
     rows: result.options.map((option) => {
       const name = ADVICE_NAMES[option.option];
       if (!option.possible)
-        return [name, null, null, null, null, null, null, null, `not possible: ${option.why_not ?? 'no reason given'}`];
+        return [
+          name,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          `not possible: ${option.why_not ?? 'no reason given'}`,
+        ];
       return [
         name,
         depthText(option.safe_depth_m, option.depth_searched_m, units),
@@ -78,7 +88,9 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
       chanceText(dry_floor_chance),
       ...columns.map(({ lowest_safe_level_m }) => {
         const level = lowest_safe_level_m[month - 1];
-        return level === null || level === undefined ? 'may be emptied' : formatQuantity(level, 'level', units);
+        return level === null || level === undefined
+          ? 'may be emptied'
+          : formatQuantity(level, 'level', units);
       }),
     ]),
   };
@@ -92,7 +104,10 @@ export function quantityTable({ result }: Report, units: UnitSystem): Table {
       { key: 'item', label: 'item' },
       { key: 'amount', label: 'amount' },
     ],
-    rows: (result.drain?.quantities ?? []).map(({ item, amount, unit }) => [item, amountText(amount, unit, units)]),
+    rows: (result.drain?.quantities ?? []).map(({ item, amount, unit }) => [
+      item,
+      amountText(amount, unit, units),
+    ]),
   };
 }
 
@@ -110,4 +125,3 @@ function amountText(amount: number, unit: string, units: UnitSystem): string {
       return `${Number(amount.toPrecision(3))}${unit === 'piece' ? '' : ` ${unit}`}`;
   }
 }
-

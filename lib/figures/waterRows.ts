@@ -31,11 +31,17 @@ export function waterRows({ water_year, dips }: Report): WaterRows {
   const last = water_year.at(-1)!.date;
   const held = dips.filter((dip) => dip.date >= first && dip.date <= last);
   const usual = `${String(Number(last.slice(0, 4)) - YEARS_SHOWN).padStart(4, '0')}${last.slice(4)}`;
-  const from = held.reduce((a, dip) => (dip.date < a ? dip.date : a), usual);
+  const from = [usual, ...held.map((dip) => dip.date)].sort()[0]!;
   const shown = water_year.filter((row) => row.date >= from);
   const every = Math.ceil(shown.length / MOST_ROWS);
   const rows = shown.filter((_, at) => (shown.length - 1 - at) % every === 0);
-  return { monthly: false, x: rows.map((row) => row.date), rows, dips: held.map((dip) => ({ ...dip, x: dip.date })), every };
+  return {
+    monthly: false,
+    x: rows.map((row) => row.date),
+    rows,
+    dips: held.map((dip) => ({ ...dip, x: dip.date })),
+    every,
+  };
 }
 
 /** A date on an axis on which month m reaches from m − ½ to m + ½. */

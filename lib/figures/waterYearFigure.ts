@@ -16,8 +16,8 @@ import {
 import { ALARM, FAINT_INK, HAIRLINE, INK, WATER, WATER_BAND } from './palette.js';
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
-import { monthName, monthShort } from './words.js';
 import { waterRows } from './waterRows.js';
+import { monthName, monthShort } from './words.js';
 
 const SIGNS = { level: 'circle', below: 'triangle-down', above: 'triangle-up' } as const;
 const MARKS = { level: '\u25cf', below: '\u25bc', above: '\u25b2' } as const;
@@ -94,8 +94,16 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
   const last = rows.at(-1)!.table_depth_m;
   const ends = [
     { at: 0, text: 'ground', color: FAINT_INK },
-    { at: full, text: `pond full ${unbroken(formatQuantity(pond.full_level_m, 'level', units))}`, color: INK },
-    { at: pond.depth_m, text: `pond floor ${unbroken(formatQuantity(-pond.depth_m, 'level', units))}`, color: ALARM },
+    {
+      at: full,
+      text: `pond full ${unbroken(formatQuantity(pond.full_level_m, 'level', units))}`,
+      color: INK,
+    },
+    {
+      at: pond.depth_m,
+      text: `pond floor ${unbroken(formatQuantity(-pond.depth_m, 'level', units))}`,
+      color: ALARM,
+    },
     { at: last.p10, text: '1 year in 10 nearer', color: WATER },
     { at: last.p50, text: 'middle year', color: WATER },
     { at: last.p90, text: '1 year in 10 deeper', color: WATER },
@@ -104,11 +112,21 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
   const looks = key(dips, size);
   const keyRows = looks === '' ? 0 : looks.split('<br>').length;
   const leader = size === 'wide' ? 16 : 9;
-  const margin = { l: size === 'wide' ? 52 : 40, r: roomFor(texts, size, leader), t: 34 + keyRows * 17, b: 40 };
+  const margin = {
+    l: size === 'wide' ? 52 : 40,
+    r: roomFor(texts, size, leader),
+    t: 34 + keyRows * 17,
+    b: 40,
+  };
   const pixels = (height - margin.t - margin.b) / (bottom - top);
   const lines = size === 'wide' ? 1 : 2;
   const gap = LABEL_SIZE[size] * (lines === 1 ? 1.35 : 2.7);
-  const places = spread(ends.map((end) => (end.at - top) * pixels), gap, 8, height - margin.t - margin.b - 8);
+  const places = spread(
+    ends.map((end) => (end.at - top) * pixels),
+    gap,
+    8,
+    height - margin.t - margin.b - 8,
+  );
   const annotations = ends.map((end, i) => ({
     text: texts[i]!,
     x: 1,
@@ -146,7 +164,12 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
               size === 'wide' ? monthShort(at + 1) : monthShort(at + 1).charAt(0),
             ),
           }
-        : { type: 'date', range: [dayBefore(String(x[0]), 20), x.at(-1)], nticks: size === 'wide' ? 12 : 5, tickformat: '%b\n%Y' }),
+        : {
+            type: 'date',
+            range: [dayBefore(String(x[0]), 20), x.at(-1)],
+            nticks: size === 'wide' ? 12 : 5,
+            tickformat: '%b\n%Y',
+          }),
     },
     yaxis: { ...thinAxis(size), range: [scaled(bottom), scaled(top)] },
     shapes: [
@@ -164,7 +187,11 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
       ...(dips.length > 0 ? [label(looks, 0, 1, { ...above, yshift: 8 })] : []),
     ],
   };
-  return { data, layout, alt: altOf(report, units, monthly, every, dips.length, result.water.seasonal_high_depth_m) };
+  return {
+    data,
+    layout,
+    alt: altOf(report, units, monthly, every, dips.length, result.water.seasonal_high_depth_m),
+  };
 }
 
 function dayBefore(date: string, days: number): string {
@@ -174,7 +201,9 @@ function dayBefore(date: string, days: number): string {
 /** What the marks of the looks mean, those that occur. */
 function key(dips: Report['dips'], size: FigureSize): string {
   if (dips.length === 0) return '';
-  const kinds = (Object.keys(MARKS) as (keyof typeof MARKS)[]).filter((says) => dips.some((dip) => dip.says === says));
+  const kinds = (Object.keys(MARKS) as (keyof typeof MARKS)[]).filter((says) =>
+    dips.some((dip) => dip.says === says),
+  );
   const signs = kinds.map((says) => `${MARKS[says]} ${SAYS[says]}`);
   return ['looks into holes:', ...signs].join(size === 'wide' ? '  ' : '<br>');
 }

@@ -1,23 +1,31 @@
 /** `npm start [-- FOLDER]`: runs the worked notebook on a survey and lays what it makes into `out/`. */
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import type { Result } from '../risk/index.js';
 import { SurveyError } from '../survey/index.js';
 import { writeAtomically } from './files.js';
+import type { ExecutedNotebook } from './nbformat.js';
 import { OUTPUTS } from './outputs.js';
 import { PROJECT } from './project.js';
 import { readSurvey } from './readSurvey.js';
 import { runNotebook } from './run.js';
-import { summary } from './summary.js';
 
 const NOTEBOOK = 'worked-analysis.ipynb';
 const DEMO = join(PROJECT, 'datasets', 'clay-slope');
 
 const print = (line: string) => process.stdout.write(`${line}\n`);
 
-/** @returns the recommendation in words, and where the rest is */
+/** What the notebook printed in the cells tagged `verdict`. */
+function verdictOf({ cells }: ExecutedNotebook): string {
+  return cells
+    .filter(({ metadata }) => (metadata.tags as string[] | undefined)?.includes('verdict'))
+    .flatMap(({ outputs = [] }) => outputs)
+    .map((output) => (output.output_type === 'stream' ? output.text : ''))
+    .join('');
+}
+
+/** @returns the verdict in words, and where the rest is */
 async function start(folder: string): Promise<string> {
-  const { show_units = 'metric' } = readSurvey(folder).site; // A refused survey never gets as far as a kernel.
+  readSurvey(folder); // A survey that is refused never gets as far as a kernel.
   const out = join(PROJECT, 'out', basename(folder));
   mkdirSync(dirname(out), { recursive: true });
   const passing = mkdtempSync(`${out}-`);
@@ -32,8 +40,7 @@ async function start(folder: string): Promise<string> {
   if (missing.length > 0) throw new Error(`missing ${missing.join(', ')}: ${NOTEBOOK} did not write it`);
   mkdirSync(out, { recursive: true });
   for (const name of made) renameSync(join(passing, name), join(out, name));
-  const result: Result = JSON.parse(readFileSync(join(out, 'result.json'), 'utf8'));
-  return `${summary(result, show_units)}\n\nAll of it is in ${out}`;
+  return `${verdictOf(notebook)}\nAll of it is in ${out}`;
 }
 
 /** @returns the exit status: 0 result, 2 survey refused, 1 anything else */

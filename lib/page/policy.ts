@@ -20,8 +20,10 @@ export function policyOf(scripts: string[]): string {
 /** A script's text with the line ends an HTML reader makes of it, and nothing that would end the script early. */
 export function inlineScript(text: string): string {
   const read = text.replace(/\r\n?/g, '\n');
-  if (/<\/script|<!--/i.test(read))
-    throw new Error("invalid script - it holds '</script' or '<!--'. Give the library as it was published");
+  if (/<\/?script/i.test(read))
+    throw new Error(
+      "invalid script - it holds '<script' or '</script'. Give the library as it was published",
+    );
   return read;
 }
 

@@ -43,5 +43,8 @@ function rowAt(curve: DepthCurve, at: number): SliderRow {
 }
 
 function nearest(sorted: number[], value: number): number {
-  return sorted.reduce((best, each, at) => (Math.abs(each - value) < Math.abs(sorted[best]! - value) ? at : best), 0);
+  return sorted.reduce(
+    (best, each, at) => (Math.abs(each - value) < Math.abs(sorted[best]! - value) ? at : best),
+    0,
+  );
 }

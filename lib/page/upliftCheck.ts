@@ -1,8 +1,8 @@
 /** The one check without chances, for the inspector: EN 1997-1, limit state UPL, by hand in two minutes. */
 import { ADVICE_NAMES } from '../figures/words.js';
-import { netHead, waterPressure } from '../uplift/index.js';
 import type { OptionResult, Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { netHead, waterPressure } from '../uplift/index.js';
 
 /** EN 1997-1:2004 table A.15, recommended values: permanent actions that lift, and that hold. */
 const LIFTS = 1.0;
@@ -31,7 +31,12 @@ export interface UpliftCheck {
  * @param raise rise of rim and floor that goes with the option, m
  * @param depth dug, m
  */
-export function upliftCheck({ pond }: Report, option: OptionResult, raise: number, depth: number): UpliftCheck {
+export function upliftCheck(
+  { pond }: Report,
+  option: OptionResult,
+  raise: number,
+  depth: number,
+): UpliftCheck {
   const { p10, p50 } = option.full.net_head_m;
   const lowest = pond.full_level_m + raise - pond.usual_drawdown_m;
   const high95 = lowest - (p50 - ((p50 - p10) * SCORE_95) / SCORE_90);

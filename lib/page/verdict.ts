@@ -82,9 +82,12 @@ function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem)
   const bound = months.filter((month) => levelIn(month) !== null);
   const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));
   const planned = pond.emptied_in === 'any' ? [] : pond.emptied_in.filter((month) => levelIn(month) !== null);
-  const hours = planned.map((month) => option.hours_empty_safe[month - 1] ?? null).filter((h) => h !== null);
+  const hours = planned.flatMap((month) => option.hours_empty_safe[month - 1] ?? []);
   const level = formatQuantity(levelIn(worst)!, 'level', units);
-  const above = levelIn(worst)! > pond.full_level_m && option.option !== 'raise-pond' ? ', higher than the pond itself' : '';
+  const above =
+    levelIn(worst)! > pond.full_level_m && option.option !== 'raise-pond'
+      ? ', higher than the pond itself'
+      : '';
   return [
     free.length === 0 ? 'it may be emptied in no month' : `it may be emptied in ${monthWords(free)} only`,
     `; in ${monthName(worst)} its level must not fall below ${level} (from the lowest ground at the rim${above}).`,
@@ -109,7 +112,9 @@ function waterWords({ result, outlet }: Report, units: UnitSystem): string {
   const flow = (value: number) => formatQuantity(value, 'flow', units);
   const place = outlet
     ? `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond${
-        outlet.flood_m === null ? '' : ` (highest water there ${formatQuantity(outlet.flood_m, 'level', units)})`
+        outlet.flood_m === null
+          ? ''
+          : ` (highest water there ${formatQuantity(outlet.flood_m, 'level', units)})`
       }`
     : drain.outlet;
   return (
@@ -134,7 +139,8 @@ function unknownWords({ result }: Report): string {
       `What would most likely change the answer (chance ${chanceText(next.chance_to_change)}): ${next.what}, at ${next.where}${
         next.month === null ? '' : `, in ${monthName(next.month)}`
       }.`,
-    recommendation.close_call && 'It is a close call: a small change of what was measured changes the answer.',
+    recommendation.close_call &&
+      'It is a close call: a small change of what was measured changes the answer.',
     'Holes show the ground at the holes only; water can stand higher than was seen.',
   ]);
 }
@@ -142,9 +148,15 @@ function unknownWords({ result }: Report): string {
 function recommendationWords({ result }: Report, units: UnitSystem): string {
   const { option, also, depth_m, raise_m, reason } = result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
-  const what = [ADVICE_NAMES[option], ...also.map((name) => ADVICE_NAMES[name].toLowerCase())].join(', with ');
-  const dug = depth_m > 0 ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}` : '';
-  return paragraph([`${what}${dug}.`, `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`]);
+  const what = [ADVICE_NAMES[option], ...also.map((name) => ADVICE_NAMES[name].toLowerCase())].join(
+    ', with ',
+  );
+  const dug =
+    depth_m > 0 ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}` : '';
+  return paragraph([
+    `${what}${dug}.`,
+    `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`,
+  ]);
 }
 
 function paragraph(sentences: (string | undefined | false)[]): string {

@@ -1,5 +1,5 @@
-import type { Percentiles } from '../sampling/index.js';
 import type { Report, WaterDay } from '../risk/index.js';
+import type { Percentiles } from '../sampling/index.js';
 
 const SERIES: [key: Exclude<keyof WaterDay, 'date'>, column: string][] = [
   ['table_depth_m', 'table_depth_m'],

@@ -1,4 +1,4 @@
-import { method, SECONDS_PER_DAY } from '../formula/index.js';
+import { method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { relievedHead, tubVolume, unflappedHead } from '../groundwater/index.js';
 import { discInflow } from '../seepage/index.js';
@@ -50,7 +50,7 @@ export interface Chance {
  * @returns a function of the levels in the clay at the low side, behind the uphill wall and in the ring, of whether
  * the drain is blocked and its flap stuck, and of the receiving water; all m above the datum
  */
-export function headWith(m: Measures, floor: number) {
+export function headWith(m: Measures, floor: number, use: Use = unrecorded) {
   const { cutoff, drain } = m;
   const level = drain ? drainLevel(drain, floor) : Number.NaN;
   const sump = drain?.kind === 'sump';
@@ -58,23 +58,31 @@ export function headWith(m: Measures, floor: number) {
     const uphill = cutoff === undefined ? high : Math.min(high, Math.max(cutoff, low));
     const undrained = Math.max(uphill, low, tub);
     if (!drain || blocked) return undrained;
-    if (sump) return relievedHead.compute(undrained, level, level, BED_LOSS);
+    if (sump) return use(relievedHead, undrained, level, level, BED_LOSS);
     return flapStuck
-      ? unflappedHead.compute(undrained, level, receiver, BED_LOSS)
-      : relievedHead.compute(undrained, level, receiver, BED_LOSS);
+      ? use(unflappedHead, undrained, level, receiver, BED_LOSS)
+      : use(relievedHead, undrained, level, receiver, BED_LOSS);
   };
 }
 
 /** Seconds until an emptied liner lifts, for a head above the floor and what stands in the ring. */
-export function secondsToLift(site: Site, depth: number, floor: number, head: number, tub: number, k: number): number {
+export function secondsToLift(
+  site: Site,
+  depth: number,
+  floor: number,
+  head: number,
+  tub: number,
+  k: number,
+  use: Use = unrecorded,
+): number {
   if (head <= floor) return Number.POSITIVE_INFINITY;
   const floorArea = Math.max(planArea(site.pond.shape, depth), 0.05);
   const volume = LIFT_VOLUME_DEPTH * floorArea;
   const standing = site.tub && tub > floor ? tubVolume(site.tub, tub) - tubVolume(site.tub, floor) : 0;
   if (standing >= volume) return 0;
   const gathering = (floorArea + planArea(site.pond.shape, Math.max(depth - (head - floor), 0))) / 2;
-  const inflow = discInflow.compute(k, Math.sqrt(gathering / Math.PI), head - floor);
-  return fillTime.compute((volume - standing) / floorArea, floorArea, inflow);
+  const inflow = use(discInflow, k, Math.sqrt(gathering / Math.PI), head - floor);
+  return use(fillTime, (volume - standing) / floorArea, floorArea, inflow);
 }
 
 /**

@@ -30,7 +30,7 @@ export const diggingMethod = method({
 });
 
 /** Unit weight of wet clay, N/m³. Common practice. */
-const UNIT_WEIGHT = { mean: 18500, spread: 700 };
+export const UNIT_WEIGHT = { mean: 18500, spread: 700 };
 /** Inflow that makes a dig wet, m³/s: 1 m³ a day, a hundred buckets. Our choice. */
 export const WET_INFLOW = 1 / 86400;
 

@@ -17,3 +17,4 @@ export * from './rules.js';
 export * from './stops.js';
 export * from './tippingPoints.js';
 export * from './verdict.js';
+export * from './workedSheet.js';

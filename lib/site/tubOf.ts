@@ -9,6 +9,8 @@ import type { Pond } from './pond.js';
 
 /** Drainable porosity of what a ring is filled with. Common practice; loosened clay from its table, doubled. */
 const FILL_POROSITY = { clay: 0.06, topsoil: 0.12, sand: 0.25, gravel: 0.35 };
+/** Water between field capacity and half the wilting point in the top 0.1 m (FAO-56 eq. 73, Table 19 rounded), m. */
+const FILL_HOLD = { clay: 0.02, topsoil: 0.02, sand: 0.01, gravel: 0 };
 const BED_POROSITY = { none: 0, sand: 0.25, gravel: 0.35, mat: 0.8 };
 /** Slack between liner and clay where bedding has no ring around it, m. Common practice. */
 const LINER_EDGE = 0.01;
@@ -24,6 +26,7 @@ export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
     spill: Math.min(0, places.spill ?? 0),
     ringArea: perimeter * Math.max(ring.width, LINER_EDGE),
     ringPorosity: ring.width > 0 ? FILL_POROSITY[ring.fill] : 1,
+    ringHold: ring.width > 0 ? FILL_HOLD[ring.fill] : 0,
     perimeter,
     bedArea: bedding.kind === 'none' ? 0 : planArea(shape, depth),
     bedThickness: bedding.thickness,
@@ -41,7 +44,8 @@ export interface Catchment {
 
 /**
  * Water reaching the tub, m³ a day. Lawn and bare ground shed what the full ground cannot hold, and what the clay
- * below cannot take in a day; woodland half of that; paving nearly all rain.
+ * below cannot take in a day; woodland half of that; paving nearly all rain. Rain on the ring first wets what dried
+ * at its top.
  */
 export function tubInflow(
   record: ClimateRecord,
@@ -54,14 +58,16 @@ export function tubInflow(
   const intake = conductivity * SECONDS_PER_DAY;
   const share = c.capped ? CAP_LEAK : 1;
   const cover = c.cover === 'woodland' ? 0.5 : 1;
+  let dry = 0;
   for (let d = 0; d < out.length; d++) {
+    const rain = record.liquid[d];
+    const through = rain > dry ? rain - dry : 0;
+    dry = Math.min((rain > dry ? 0 : dry - rain) + record.demand[d], tub.ringHold);
     const excess = column.recharge[d] - intake;
     const shed =
       c.cover === 'paved'
-        ? STORM_RUNOFF.paved * record.liquid[d]
+        ? STORM_RUNOFF.paved * rain
         : cover * Math.max(column.spill[d], excess > 0 ? excess : 0);
-    out[d] =
-      share *
-      (record.liquid[d] * (tub.ringArea + STORM_RUNOFF.roof * c.roofArea) + shed * c.uphillArea);
+    out[d] = share * (through * tub.ringArea + rain * STORM_RUNOFF.roof * c.roofArea + shed * c.uphillArea);
   }
 }

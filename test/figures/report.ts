@@ -1,5 +1,12 @@
 /** A report with invented numbers that agree with each other, for figures and page without the engine. */
-import type { DepthCurve, Governs, OptionName, OptionResult, Report, WaterDay } from '../../lib/risk/result.js';
+import type {
+  DepthCurve,
+  Governs,
+  OptionName,
+  OptionResult,
+  Report,
+  WaterDay,
+} from '../../lib/risk/result.js';
 
 const ACCEPTED = 0.02;
 const WISH = 1;
@@ -25,7 +32,14 @@ interface Shape {
 const emptiedThenSlump = (depth: number): Governs => (depth < 1.5 ? 'lift-emptied' : 'side-slump');
 const SHAPES: Shape[] = [
   { option: 'no-drain', turn: 0.46, steep: 9, governs: emptiedThenSlump, spare: 0.31, emptied: false },
-  { option: 'surface-water-only', turn: 0.46, steep: 9, governs: emptiedThenSlump, spare: 0.31, emptied: false },
+  {
+    option: 'surface-water-only',
+    turn: 0.46,
+    steep: 9,
+    governs: emptiedThenSlump,
+    spare: 0.31,
+    emptied: false,
+  },
   {
     option: 'cutoff-drain',
     turn: 0.58,
@@ -42,8 +56,21 @@ const SHAPES: Shape[] = [
     spare: 1.25,
     emptied: true,
   },
-  { option: 'drain-to-sump', turn: 1.4, steep: 1.5, governs: () => 'lift-power-out', spare: 1.2, emptied: true },
-  { option: 'raise-pond', whyNot: 'highest_raise is 0 m', governs: () => 'none', spare: 0.31, emptied: false },
+  {
+    option: 'drain-to-sump',
+    turn: 1.4,
+    steep: 1.5,
+    governs: () => 'lift-power-out',
+    spare: 1.2,
+    emptied: true,
+  },
+  {
+    option: 'raise-pond',
+    whyNot: 'highest_raise is 0 m',
+    governs: () => 'none',
+    spare: 0.31,
+    emptied: false,
+  },
   { option: 'ballast', turn: 0.86, steep: 9, governs: emptiedThenSlump, spare: 0.56, emptied: false },
 ];
 
@@ -72,7 +99,9 @@ function optionOf(shape: Shape): OptionResult {
       const level = -tableDepth(at + 1) + 0.15;
       return shape.emptied || level < -WISH ? null : Number(level.toFixed(3));
     }),
-    hours_empty_safe: Array.from({ length: 12 }, (_, at) => (shape.emptied || tableDepth(at + 1) > 1.1 ? null : 30)),
+    hours_empty_safe: Array.from({ length: 12 }, (_, at) =>
+      shape.emptied || tableDepth(at + 1) > 1.1 ? null : 30,
+    ),
   };
 }
 
@@ -147,11 +176,17 @@ export function invented(change: (report: Report) => void = () => {}): Report {
         depth_m: 1,
         raise_m: 0,
         governs: 'lift-emptied',
-        reason: 'emptied each March, when the water outside stands 0.9 m above the floor; the ditch is low enough',
+        reason:
+          'emptied each March, when the water outside stands 0.9 m above the floor; the ditch is low enough',
         rules: [
           { code: 'dip-pipe', text: 'Put a dip pipe to the low point and look before every lowering.' },
           { code: 'empty-only-in', months: [6, 7, 8, 9], text: 'Empty only when the dip pipe is dry.' },
-          { code: 'keep-above-level', months: [11, 12, 1, 2, 3, 4], level_m: 0.05, text: 'Keep the pond above this level while the drain is not yet proved.' },
+          {
+            code: 'keep-above-level',
+            months: [11, 12, 1, 2, 3, 4],
+            level_m: 0.05,
+            text: 'Keep the pond above this level while the drain is not yet proved.',
+          },
           { code: 'flap', text: 'Fit a flap at the outlet and free it each autumn.' },
         ],
         close_call: false,
@@ -179,7 +214,13 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       ],
       assumptions: [{ item: 'edging_load', value: 0, unit: 'Pa', reason: 'no heavy edging mentioned' }],
       warnings: [
-        { code: 'dry-too-soon', message: "'dry' in P1 says nothing", file: 'water.csv', line: 7, column: 'reading' },
+        {
+          code: 'dry-too-soon',
+          message: "'dry' in P1 says nothing",
+          file: 'water.csv',
+          line: 7,
+          column: 'reading',
+        },
       ],
     },
     units: 'metric',
@@ -215,10 +256,19 @@ export function invented(change: (report: Report) => void = () => {}): Report {
 /** The same by months of an ordinary year, as where there is no weather. */
 export function inventedByMonth(): Report {
   return invented((report) => {
-    report.water_year = Array.from({ length: 12 }, (_, at) => waterDay(`--${String(at + 1).padStart(2, '0')}`, at + 1));
+    report.water_year = Array.from({ length: 12 }, (_, at) =>
+      waterDay(`--${String(at + 1).padStart(2, '0')}`, at + 1),
+    );
   });
 }
 
-function layer(pit: string, top_m: number, bottom_m: number, texture: string, ksat: number, evidence: string[]) {
+function layer(
+  pit: string,
+  top_m: number,
+  bottom_m: number,
+  texture: string,
+  ksat: number,
+  evidence: string[],
+) {
   return { pit, top_m, bottom_m, texture, ksat_m_s: { p10: ksat / 3, p50: ksat, p90: ksat * 3 }, evidence };
 }

@@ -1,0 +1,36 @@
+/** Pieces of HTML; every text goes through `text`. */
+import { escapeHtml } from '../figures/escape.js';
+import { type Table, tableHtml } from '../figures/table.js';
+import { visible } from '../figures/visible.js';
+
+/** Any text, fit to stand between tags or in a quoted attribute. */
+export function text(value: string): string {
+  return escapeHtml(visible(value));
+}
+
+/** A part of the page under its heading; nothing where it would be empty. */
+export function section(id: string, title: string, ...content: string[]): string {
+  const body = content.filter(Boolean).join('\n');
+  return body === ''
+    ? ''
+    : `<section id="${id}" aria-labelledby="${id}-title">\n<h2 id="${id}-title">${title}</h2>\n${body}\n</section>`;
+}
+
+export function paragraph(value: string, kind?: string): string {
+  return `<p${kind ? ` class="${kind}"` : ''}>${text(value)}</p>`;
+}
+
+export function list(items: string[]): string {
+  return items.length === 0 ? '' : `<ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul>`;
+}
+
+/** A table that scrolls sideways by itself where the window is narrow; nothing without rows. */
+export function table(content: Table, kind = ''): string {
+  if (content.rows.length === 0) return '';
+  const shown: Table = {
+    ...content,
+    columns: content.columns.map((column) => ({ ...column, label: visible(column.label) })),
+    rows: content.rows.map((row) => row.map((cell) => (typeof cell === 'string' ? visible(cell) : cell))),
+  };
+  return `<div class="table ${kind}" tabindex="0" role="group" aria-label="${text(content.name ?? 'table')}">${tableHtml(shown)}</div>`;
+}

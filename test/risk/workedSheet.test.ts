@@ -1,0 +1,52 @@
+import { evaluate } from 'mathjs';
+import { describe, expect, test } from 'vitest';
+import { assess, resultOf, workedSheet } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { baseSurvey } from './base.js';
+import { at } from './path.js';
+
+const seamed = (() => {
+  const files = baseSurvey({ depth: 0.5, spread: 0.05, level: 0.05 });
+  files['pits.csv'] += 'P1,2.6,3.2,sand,,none,,,\n';
+  files['heads.csv'] += 'below:P1,high,0.2,0.05,pipe in the sand\n';
+  return withItem(files, 'pond.csv', 'emptied_in', '3');
+})();
+
+describe.each([
+  ['clay hollow', demoFiles('clay-hollow')],
+  ['clay slope', demoFiles('clay-slope')],
+  ['loam terrace', demoFiles('loam-terrace')],
+  ['a seam under the clay', seamed],
+])('the worked sheet of %s', (_, files) => {
+  const assessment = assess(siteModel(surveyOf(files), { samples: 200 }));
+  const result = resultOf(assessment);
+  const sheet = workedSheet(assessment);
+
+  test('holds every figure that result.json has of it', () => {
+    const compared = sheet.filter((p) => p.equals);
+    expect(compared.length).toBeGreaterThan(0);
+    for (const { equals, steps } of compared) {
+      const shown = steps[steps.length - 1].result / equals!.per;
+      const said = at(result, equals!.path) as number;
+      expect(Math.abs(shown - said), equals!.path).toBeLessThanOrEqual(1e-5 * Math.abs(said) + 1e-9);
+    }
+  });
+
+  test('can be redone by hand: each equation with the numbers put in gives its result', () => {
+    for (const { steps } of sheet)
+      for (const { expression, inputs, result: shown } of steps) {
+        const scope = Object.fromEntries(inputs.map((i) => [i.symbol, i.value]));
+        expect(Math.abs(evaluate(expression, scope) - shown)).toBeLessThanOrEqual(1e-9 * Math.abs(shown) + 1e-12);
+      }
+  });
+
+  test('names the survey rows its inputs came from', () => {
+    for (const part of sheet)
+      for (const origin of part.from) {
+        const row = files[origin.file].split('\n')[origin.line! - 1];
+        expect(row, `${origin.file}:${origin.line}`).toMatch(/\S/);
+      }
+    expect(sheet.some((p) => p.from.length > 0)).toBe(true);
+  });
+});
