@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Survey, parseSurvey } from '../lib/survey/index.js';
+import { parseSurvey, type Survey } from '../lib/survey/index.js';
 
 /** The CSV files of a demo survey as text. */
 export function demoFiles(name: string): Record<string, string> {
@@ -14,14 +14,24 @@ export function demoFiles(name: string): Record<string, string> {
 }
 
 /** A survey with some rows of one file replaced or removed. */
-export function edited(files: Record<string, string>, file: string, edit: (text: string) => string): Record<string, string> {
+export function edited(
+  files: Record<string, string>,
+  file: string,
+  edit: (text: string) => string,
+): Record<string, string> {
   const text = edit(files[file]);
   if (text === files[file]) throw new Error(`the edit of ${file} changes nothing`);
   return { ...files, [file]: text };
 }
 
 /** A survey with an item of pond.csv or site.csv set. */
-export function withItem(files: Record<string, string>, file: 'pond.csv' | 'site.csv', item: string, value: string, unit = ''): Record<string, string> {
+export function withItem(
+  files: Record<string, string>,
+  file: 'pond.csv' | 'site.csv',
+  item: string,
+  value: string,
+  unit = '',
+): Record<string, string> {
   const rows = files[file].split('\n').filter((row) => row.trim() !== '' && !row.startsWith(`${item},`));
   return { ...files, [file]: `${[...rows, `${item},${value},${unit},`].join('\n')}\n` };
 }

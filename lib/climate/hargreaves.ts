@@ -22,7 +22,12 @@ export const hargreaves = formula({
  * @param latitude - degrees, −63 to 63
  * @param dayOfYear - 1–366
  */
-export function referenceEvaporation(latitude: number, dayOfYear: number, tmin: number, tmax: number): number {
+export function referenceEvaporation(
+  latitude: number,
+  dayOfYear: number,
+  tmin: number,
+  tmax: number,
+): number {
   const f = (latitude * Math.PI) / 180;
   const radiation = extraterrestrialRadiation.compute(f, solarDeclination.compute(dayOfYear), dayOfYear);
   if (tmax <= tmin || (tmin + tmax) / 2 <= -17.8) return 0;

@@ -52,7 +52,10 @@ export function climateRecord(days: ObservedDay[], latitude: number): ClimateRec
     if (row.et0 !== undefined) demand[d] = row.et0;
   }
   for (let d = 0; d < n; d++) month[d] = calendarOf(firstDay + d).month;
-  const filled = { rain: fillByMonth(rain, month, 'rain'), demand: fillByMonth(demand, month, 'evaporation') };
+  const filled = {
+    rain: fillByMonth(rain, month, 'rain'),
+    demand: fillByMonth(demand, month, 'evaporation'),
+  };
   for (let d = 0; d < n; d++) if (Number.isNaN(tmean[d])) tmean[d] = 1; // no temperature: counted as rain
   const { liquid } = liquidWater(rain, tmean);
   return { firstDay, liquid, demand, month, year, years: numberYears(firstDay, n, latitude, year), filled };

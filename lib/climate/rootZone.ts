@@ -23,6 +23,7 @@ export const rootZoneBalance = method({
     "order of the day: water enters first, what exceeds the deficit is recharge, then the day's demand is drawn " +
       '(the order that gives the printed figures of FAO-56 Example 38)',
     'demand falls linearly once the deficit exceeds the share p of the available water',
+    'a share of the water bypasses the roots down cracks, in proportion to the deficit: none once the clay is wet and closed',
   ],
   source: 'FAO Irrigation and Drainage Paper 56, chapter 8',
 });
@@ -36,12 +37,22 @@ export interface RootZoneSeries {
   unmet: Float64Array;
 }
 
+/** A root zone. */
+export interface RootZone {
+  /** total available water, m */
+  capacity: number;
+  /** share of it drawn without stress, 0–1 */
+  depletion: number;
+  /** factor on the reference evaporation: crop, exposure and the bias of the method */
+  demandFactor: number;
+  /** share of the water that runs down cracks when the root zone is quite dry, 0–1 */
+  crackShare: number;
+}
+
 /**
  * Runs the balance over a record and asserts that it closes.
  * @param liquid - water reaching the ground, m a day
- * @param demand - crop evapotranspiration, m a day
- * @param capacity - total available water, m
- * @param depletion - share of it drawn without stress, 0–1
+ * @param demand - reference evaporation, m a day
  * @param deficit - deficit at the start, 0 to capacity, m
  * @param out - series to fill, as long as `liquid`
  * @returns deficit at the end and closure error, m
@@ -50,30 +61,35 @@ export interface RootZoneSeries {
 export function runRootZone(
   liquid: Float64Array,
   demand: Float64Array,
-  capacity: number,
-  depletion: number,
+  { capacity, depletion, demandFactor, crackShare }: RootZone,
   deficit: number,
   out: RootZoneSeries,
 ): { deficit: number; closure: number } {
   const { recharge, unmet } = out;
   const stressFrom = depletion * capacity;
   const slope = 1 / (capacity - stressFrom);
+  const cracks = crackShare / capacity;
   const start = deficit;
   let closure = 0;
   for (let d = 0; d < liquid.length; d++) {
     const before = deficit;
     const water = liquid[d];
-    const through = water > deficit ? water - deficit : 0;
-    deficit = water > deficit ? 0 : deficit - water;
+    const bypass = water * cracks * deficit;
+    const matrix = water - bypass;
+    const through = bypass + (matrix > deficit ? matrix - deficit : 0);
+    deficit = matrix > deficit ? 0 : deficit - matrix;
     const stress = deficit > stressFrom ? (capacity - deficit) * slope : 1;
-    let drawn = demand[d] * stress;
+    const wanted = demand[d] * demandFactor;
+    let drawn = wanted * stress;
     if (drawn > capacity - deficit) drawn = capacity - deficit;
     deficit += drawn;
     recharge[d] = through;
-    unmet[d] = demand[d] - drawn;
+    unmet[d] = wanted - drawn;
     closure += water - through - drawn - (before - deficit);
   }
   if (!(Math.abs(closure) <= 1e-9))
-    throw new Error(`root-zone balance does not close: ${closure} m over ${liquid.length} days from deficit ${start} m`);
+    throw new Error(
+      `root-zone balance does not close: ${closure} m over ${liquid.length} days from deficit ${start} m`,
+    );
   return { deficit, closure };
 }

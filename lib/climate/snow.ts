@@ -3,7 +3,10 @@ import { method } from '../formula/index.js';
 export const degreeDaySnow = method({
   title: 'Snow by degree-day',
   what: 'Holds precipitation back on days with a mean below 0 °C and releases it at 3 mm a day and degree above.',
-  assumptions: ['rain–snow limit at a daily mean of 0 °C', 'melt factor 3 mm/°C/d, mid-range for open ground'],
+  assumptions: [
+    'rain–snow limit at a daily mean of 0 °C',
+    'melt factor 3 mm/°C/d, mid-range for open ground',
+  ],
   source: 'common practice (melt factors 2–6 mm/°C/d)',
 });
 
@@ -12,7 +15,10 @@ export const degreeDaySnow = method({
  * @param rain - precipitation, m
  * @param tmean - mean temperature, °C
  */
-export function liquidWater(rain: Float64Array, tmean: Float64Array): { liquid: Float64Array; snowLeft: number } {
+export function liquidWater(
+  rain: Float64Array,
+  tmean: Float64Array,
+): { liquid: Float64Array; snowLeft: number } {
   const liquid = new Float64Array(rain.length);
   let pack = 0;
   for (let d = 0; d < rain.length; d++) {

@@ -1,27 +1,30 @@
 import { formula, method } from '../formula/index.js';
-import { CLAY_SWELL } from './earthworks.js';
-import { CLAY_D85, ENVELOPES, filterRatio, RETENTION_LIMIT_CLAY } from './envelope.js';
-import type { DrainInflow } from './inflow.js';
-import { choosePipe, LEAST_FALL } from './pipe.js';
+import { type Bed, type EnvelopeVerdict, HEAVY_CLAY, judgeBed, openingReserve } from './envelope.js';
+import type { BaseSoil } from './filterBand.js';
+import { bedUnderFloor, type HeadLeft, pipesInClay } from './floorRelief.js';
+import { type DrainInflow, totalOf } from './inflow.js';
+import { BED_LOSS, BED_THICKNESS, type Layout, layoutOf } from './layout.js';
+import { type FallLink, fallLinks } from './outlet.js';
+import { pipeFlow } from './partFull.js';
+import { entryCapacity } from './perforations.js';
+import { choosePipe, LEAST_FALL, type PipeChoice } from './pipe.js';
+import { type CommonPipe, ROUGHNESS } from './pipeSizes.js';
+import { type Quantity, type QuantityInput, quantitiesOf } from './quantities.js';
+import { designSump, type Sump } from './sump.js';
 
 export const drainDesign = method({
   title: 'Drain under the liner',
   what:
-    'A blanket of concrete sand under floor and sides with one perforated pipe in it, led to an outlet or a sump; ' +
-    'each link with its reserve: what it can take over what it must.',
+    'A filtered bed under floor and sides with a perforated pipe in it, led to an outlet or a sump; each link with its ' +
+    'reserve: what it can take over what it must.',
   assumptions: [
-    'bed 0.15 m thick under the floor, turned up 0.10 m thick behind the sides',
+    'bed 0.15 m thick under the floor: filter sand against the clay, washed gravel around the pipe',
+    'sand or a drainage mat turned up behind the sides',
     'pipe at least 100 mm, so that it can be flushed and looked into; fall at least 1 %',
     'the drain relieves only what the bed touches: floor and sides both',
   ],
   source: 'common practice; pipe, filter and inflow by the formulas cited',
 });
-
-/** Thickness of the bed under the floor, m. Common practice: pipe and cover. */
-export const BED_THICKNESS = 0.15;
-const SIDE_BLANKET = 0.1;
-/** Head kept in the bed above the pipe's invert, m: a pipe half full and the bed's own loss. */
-export const BED_LOSS = 0.03;
 
 /** Fall a run of pipe needs. */
 export const fallNeeded = formula({
@@ -43,24 +46,24 @@ export function reliefLevel(floor: number, outletLevel: number, run: number): nu
   return Math.max(floor - BED_THICKNESS, outletLevel + fallNeeded.compute(LEAST_FALL, run));
 }
 
-export interface DrainInput {
+export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end'> {
   /** liner's lowest point, m above the datum */
   floor: number;
-  floorArea: number;
-  /** length of the floor, for the pipe in the bed, m */
+  /** length and width of the floor, m; without a width that of the area */
   floorLength: number;
-  /** area of the sides, m² */
-  sideArea: number;
+  floorWidth?: number;
   inflow: DrainInflow;
+  /** highest water outside without a drain, m above the datum; absent: level with the datum */
+  outside?: number;
+  /** soil under the floor; absent: heavy clay */
+  soil?: BaseSoil;
+  /** what the bed is made of; absent: gravel on concrete sand */
+  bed?: Bed;
+  /** which pipes the shop sells */
+  series?: CommonPipe['series'];
   end:
-    | { kind: 'outlet'; name: string; level: number; distance: number; flood?: number }
-    | { kind: 'sump'; name: string; level: number; distance: number };
-}
-
-export interface Quantity {
-  item: string;
-  amount: number;
-  unit: string;
+    | { kind: 'outlet'; name: string; level: number; distance: number; ditch?: number; flood?: number }
+    | { kind: 'sump'; name: string; level: number; distance: number; discharge?: number };
 }
 
 export interface Drain {
@@ -68,67 +71,115 @@ export interface Drain {
   outlet: string;
   inflow: DrainInflow;
   totalInflow: number;
+  bed: Bed;
+  envelope: EnvelopeVerdict;
+  layout: Layout;
+  /** head left under the emptied liner by this bed, and by one pipe laid in the clay instead */
+  headLeft: { bed: HeadLeft; lonePipe: HeadLeft };
+  pipe: PipeChoice;
   pipeDiameter: number;
   pipeCapacity: number;
+  /** fall of the run, m/m */
+  slope: number;
+  /** depth over diameter, and velocity in m/s, of the design inflow at the rough end */
+  flow: { depth: number; velocity: number };
   fallNeeded: number;
   /** from the underside of the bed; absent for a sump */
   fallAvailable?: number;
+  links: FallLink[];
+  sump?: Sump;
   /** what each link can take over what it must */
   reserve: Record<string, number>;
   weakestLink: string;
   quantities: Quantity[];
+  /** as designed for, for figures */
+  input: DrainInput;
 }
+
+/** Fall of a pipe that is dug level, and the steepest that counts, m/m. */
+const FALL_RANGE: [number, number] = [0.0005, 0.2];
+/** Slots of perforated pipe, and the openings of a sock over it, m. Common practice. */
+const SLOT = 2e-3;
+const SOCK = 4.25e-4;
+/** Voids of the bed that take water up in a power cut. Common practice. */
+const VOIDS = 0.35;
 
 /** A drain for a pond of known depth. */
 export function designDrain(input: DrainInput): Drain {
-  const { floor, end, inflow } = input;
-  const totalInflow = Object.values(inflow).reduce((a, b) => a + b, 0);
+  const { floor, floorArea, floorLength, end, inflow, soil = HEAVY_CLAY, bed = 'pea gravel on concrete sand' } = input;
+  const floorWidth = input.floorWidth ?? floorArea / floorLength;
+  const totalInflow = totalOf(inflow);
+  const some = Math.max(totalInflow, 1e-9);
   const needed = end.kind === 'outlet' ? fallNeeded.compute(LEAST_FALL, end.distance) : 0;
   const available = end.kind === 'outlet' ? floor - BED_THICKNESS - end.level : undefined;
-  const slope = available !== undefined && end.distance > 0 ? Math.max(available / end.distance, 0.0005) : LEAST_FALL;
-  const pipe = choosePipe(totalInflow, Math.min(slope, 0.2));
+  const slope =
+    available !== undefined && end.distance > 0
+      ? Math.min(Math.max(available / end.distance, FALL_RANGE[0]), FALL_RANGE[1])
+      : LEAST_FALL;
+  const pipe = choosePipe(totalInflow, slope, input.series);
+  const layout = layoutOf(floorLength, floorWidth, bed, totalInflow);
+  const envelope = judgeBed(bed, soil);
+  const gravelly = bed.includes('gravel') || bed.includes('stone');
+  const opening = gravelly ? ({ kind: 'slot', size: SLOT } as const) : ({ kind: 'sock', size: SOCK } as const);
+  const head = Math.max((input.outside ?? 0) - (floor - BED_THICKNESS), 0);
   const reserve: Record<string, number> = {
-    pipe: pipe.capacity / Math.max(totalInflow, 1e-9),
-    envelope: RETENTION_LIMIT_CLAY / filterRatio.compute(ENVELOPES['concrete sand'], CLAY_D85),
+    pipe: pipe.capacity / some,
+    'pipe entry': entryCapacity(layout.length, BED_LOSS) / some,
+    'pipe openings': openingReserve(bed, opening),
+    bed: (layout.allowed / layout.spacing) ** 2,
+    envelope: envelope.retention,
   };
   if (available !== undefined) reserve.fall = available / Math.max(needed, 0.01);
   if (end.kind === 'outlet' && end.flood !== undefined)
     // Height of the floor above the receiver in flood, over the head the bed keeps.
     reserve['outlet in flood'] = Math.max((floor - end.flood) / BED_LOSS, 0);
-  const weakestLink = Object.entries(reserve).reduce((a, b) => (b[1] < a[1] ? b : a))[0];
+  const sump = end.kind === 'sump' ? sumpOf(input, end, totalInflow) : undefined;
+  if (sump) reserve.pump = sump.times;
   return {
     kind: end.kind,
     outlet: end.name,
     inflow,
     totalInflow,
+    bed,
+    envelope,
+    layout,
+    headLeft: {
+      bed: bedUnderFloor(bed, layout.spacing, head, totalInflow / floorArea, true),
+      lonePipe: pipesInClay(floorWidth, head),
+    },
+    pipe,
     pipeDiameter: pipe.diameter,
     pipeCapacity: pipe.capacity,
+    slope,
+    flow: pipeFlow(totalInflow, pipe.diameter, slope, ROUGHNESS[pipe.pipe.kind].rough),
     fallNeeded: needed,
     fallAvailable: available,
+    links: end.kind === 'outlet' ? fallLinks({ floor, floorLength, outlet: end }) : [],
+    sump,
     reserve,
-    weakestLink,
-    quantities: quantitiesOf(input, pipe.diameter),
+    weakestLink: Object.entries(reserve).reduce((a, b) => (b[1] < a[1] ? b : a))[0],
+    quantities: quantitiesOf({ ...input, bed, layout, pipe: shopSize(pipe) }),
+    input,
   };
 }
 
-function quantitiesOf({ floorArea, floorLength, sideArea, end }: DrainInput, diameter: number): Quantity[] {
-  const sand = floorArea * BED_THICKNESS + sideArea * SIDE_BLANKET;
-  const trench = end.kind === 'outlet' ? end.distance * 0.3 * 0.6 : 0.6 * 0.6 * 1;
-  const list: Quantity[] = [
-    { item: `perforated pipe, ${Math.round(diameter * 1000)} mm`, amount: floorLength, unit: 'm' },
-    { item: `solid pipe, ${end.kind === 'outlet' ? Math.round(diameter * 1000) : 40} mm`, amount: end.distance, unit: 'm' },
-    { item: 'concrete sand for the blanket, 10 % waste', amount: 1.1 * sand, unit: 'm³' },
-    { item: 'filter fabric under the liner, 15 % laps', amount: 1.15 * (floorArea + sideArea), unit: 'm²' },
-    { item: 'inspection pipe to the surface', amount: 1, unit: 'piece' },
-    { item: 'extra spoil, loose (30 % swell)', amount: (1 + CLAY_SWELL) * (sand + trench), unit: 'm³' },
-  ];
-  if (end.kind === 'outlet')
-    list.push({ item: 'flap valve', amount: 1, unit: 'piece' }, { item: 'animal guard', amount: 1, unit: 'piece' });
-  else
-    list.push(
-      { item: 'sump chamber with lid', amount: 1, unit: 'piece' },
-      { item: 'drainage pump', amount: 2, unit: 'piece' },
-      { item: 'high-water alarm with battery', amount: 1, unit: 'piece' },
-    );
-  return list;
+/** Size as it is asked for: `100 mm`, `4 in`. */
+function shopSize({ pipe }: PipeChoice): string {
+  return /^[\d/ ]+ (mm|in)/.exec(pipe.name)![0];
+}
+
+/** The sump starts at the underside of the bed. */
+function sumpOf(
+  { floor, floorArea, inflow }: DrainInput,
+  end: Extract<DrainInput['end'], { kind: 'sump' }>,
+  storm: number,
+): Sump {
+  return designSump({
+    floor,
+    start: floor - BED_THICKNESS,
+    discharge: { level: end.discharge ?? 0, distance: end.distance },
+    storm,
+    ordinary: inflow.clay,
+    bedStorage: floorArea * BED_THICKNESS * VOIDS,
+  });
 }

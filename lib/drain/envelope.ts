@@ -1,4 +1,7 @@
-import { formula } from '../formula/index.js';
+import { formula, method } from '../formula/index.js';
+import { fabricRule } from './fabric.js';
+import { type BaseSoil, FILTER_LIMITS, FINES_SIZE, filterBand } from './filterBand.js';
+import { type CurvePoint, finerThan, sieveCurve, sizeFiner, soilCurve } from './gradation.js';
 
 const size = (meaning: string) => ({ meaning, unit: 'm', min: 1e-7, max: 0.2 });
 
@@ -14,9 +17,108 @@ export const filterRatio = formula({
   source: 'FHWA HDS-6; NRCS NEH 633 chapter 26',
 });
 
-/** D85 of a clay's fine earth, m (0.06 mm): example soil of NEH 633 chapter 26; common practice for heavy clay. */
-export const CLAY_D85 = 6e-5;
-/** D15 of what a merchant sells, m. Concrete sand 0.11–0.54 mm suits clay (NEH 633-26); stone from common practice. */
-export const ENVELOPES = { 'concrete sand': 3.5e-4, 'pea gravel': 5e-3, '20 mm stone': 1e-2 } as const;
-/** Largest D15/D85 on clay. */
-export const RETENTION_LIMIT_CLAY = 9;
+export const envelopeMethod = method({
+  title: 'What may lie on the soil',
+  what: "What a builder's merchant sells, judged as the layer that touches the soil and as the one around the pipe.",
+  assumptions: [
+    'granular layers by the NRCS band, in the middle of their grading',
+    'a second layer on a first one by the granular rule: D15 at most 4 times D85 below it',
+    'fabric by AASHTO M 288; apparent opening of the fabric bought 0.15 mm (No. 100 sieve)',
+    'pipe slots at most 1/1.2 of the D85 around them, holes at most D85',
+  ],
+  source: 'NRCS NEH 633 chapter 26; AASHTO M 288; EM 1110-2-1901 for openings, read in a teaching sheet',
+});
+
+/**
+ * Grading of what is sold, middle of the band, percent passing by mm. Concrete sand: ASTM C33 Table 1, and No. 57 stone
+ * for '20 mm stone' (both read in copies); masonry sand ASTM C144 and pea gravel (No. 8 stone) from memory.
+ */
+export const GRADINGS = {
+  'masonry sand': sieveCurve([[0.075, 2], [0.15, 8], [0.3, 22], [0.6, 57], [1.18, 85], [2.36, 97], [4.75, 100]]),
+  'concrete sand': sieveCurve([[0.075, 1.5], [0.15, 5], [0.3, 17.5], [0.6, 42.5], [1.18, 67.5], [2.36, 90], [4.75, 97.5], [9.5, 100]]),
+  'pea gravel': sieveCurve([[1.18, 2.5], [2.36, 5], [4.75, 20], [9.5, 92.5], [12.7, 100]]),
+  '20 mm stone': sieveCurve([[2.36, 2.5], [4.75, 5], [12.7, 42.5], [25.4, 97.5], [38.1, 100]]),
+} as const;
+export type Granular = keyof typeof GRADINGS;
+
+/** Apparent opening size of the fabric bought, m: No. 100 sieve. */
+export const FABRIC_OPENING = 1.5e-4;
+
+/** Ways to make the bed, the layer against the soil first. */
+export const BEDS = {
+  'concrete sand': { filter: 'concrete sand', core: undefined },
+  'masonry sand': { filter: 'masonry sand', core: undefined },
+  'pea gravel on concrete sand': { filter: 'concrete sand', core: 'pea gravel' },
+  'pea gravel on masonry sand': { filter: 'masonry sand', core: 'pea gravel' },
+  'pea gravel in fabric': { filter: 'fabric', core: 'pea gravel' },
+  '20 mm stone in fabric': { filter: 'fabric', core: '20 mm stone' },
+  'pea gravel': { filter: 'pea gravel', core: undefined },
+  '20 mm stone': { filter: '20 mm stone', core: undefined },
+} as const satisfies Record<string, { filter: Granular | 'fabric'; core: Granular | undefined }>;
+export type Bed = keyof typeof BEDS;
+
+/** A heavy clay without a log: 16 % sand, 56 % clay; its d85 is near 0.06 mm, the example soil of NEH 633-26. */
+export const HEAVY_CLAY: BaseSoil = { curve: soilCurve(0.16, 0.56) };
+
+/** A bed on a soil, judged. */
+export interface EnvelopeVerdict {
+  bed: Bed;
+  /** what the soil and the layers allow over what is laid; below 1 the soil comes through */
+  retention: number;
+  /** D15 laid over the least at which water still passes more easily than through the soil */
+  passage: number;
+  /** what a merchant would be told */
+  words: string;
+}
+
+const mm = (v: number) => `${Number((v * 1000).toPrecision(2))} mm`;
+
+/** Judges a bed on a soil, see {@link envelopeMethod}. */
+export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
+  const { filter, core } = BEDS[bed];
+  const band = filterBand(soil);
+  if (filter === 'fabric') {
+    const retention = fabricRule(band.fines).opening / FABRIC_OPENING;
+    return {
+      bed,
+      retention,
+      passage: FABRIC_OPENING / 1e-5,
+      words: `${bed}: a non-woven drainage fabric with openings of ${mm(FABRIC_OPENING)} keeps this soil out; loose or torn fabric does not.`,
+    };
+  }
+  const curve = GRADINGS[filter];
+  const d15 = sizeFiner(curve, 0.15);
+  const onSoil = band.largestD15 / d15;
+  const onFilter = core ? (4 * sizeFiner(curve, 0.85)) / sizeFiner(GRADINGS[core], 0.15) : Number.POSITIVE_INFINITY;
+  const retention = Math.min(onSoil, onFilter);
+  const passage = d15 / Math.max(4 * band.d15, 1e-4);
+  const words =
+    retention >= 1
+      ? `${bed}: keeps this soil out (D15 ${mm(d15)}, ${mm(band.largestD15)} allowed).`
+      : onSoil < 1
+        ? `${bed} straight on this ${band.category <= 2 ? 'clay' : 'soil'} will silt up: its D15 is ${mm(d15)}, the soil allows ${mm(band.largestD15)}. Put sand or a drainage fabric between.`
+        : `${bed}: the sand comes through the stone; put a fabric between them.`;
+  return { bed, retention, passage, words };
+}
+
+/** What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does. */
+export function gradingFaults(curve: readonly CurvePoint[]): string[] {
+  const uniformity = sizeFiner(curve, 0.6) / sizeFiner(curve, 0.1);
+  const faults: string[] = [];
+  if (finerThan(curve, FINES_SIZE) > FILTER_LIMITS.fines) faults.push('more than 5 % fines: it will not drain; ask for it washed');
+  if (uniformity > FILTER_LIMITS.mostUniformity) faults.push('grains of too many sizes: coarse and fine part while it is tipped');
+  if (sizeFiner(curve, 1) > FILTER_LIMITS.largest) faults.push('stones above 75 mm');
+  return faults;
+}
+
+/** What lies around the pipe. */
+export function aroundPipe(bed: Bed): Granular {
+  const { filter, core } = BEDS[bed];
+  return core ?? filter;
+}
+
+/** Openings of a pipe against the layer around it: what the grains allow over what the pipe has; both in m. */
+export function openingReserve(bed: Bed, opening: { kind: 'slot' | 'hole' | 'sock'; size: number }): number {
+  const d85 = sizeFiner(GRADINGS[aroundPipe(bed)], 0.85);
+  return opening.kind === 'slot' ? d85 / 1.2 / opening.size : d85 / opening.size;
+}

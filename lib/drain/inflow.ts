@@ -16,23 +16,32 @@ export const rationalRunoff = formula({
   source: 'rational method; problem 079 of a public engineering practice site',
 });
 
-/** Leak through a hole in the liner. */
-export const linerLeak = formula({
-  title: 'Leak through a hole in the liner (orifice)',
+/** Flow through openings under a head: a hole in the liner, the perforations of a pipe. */
+export const orificeFlow = formula({
+  title: 'Flow through openings under a head (orifice)',
   symbol: 'Q',
   unit: 'm³/s',
   expression: '0.6*A*sqrt(2*9.80665*h)',
   parameters: {
-    A: { meaning: 'area of the hole', unit: 'm²', min: 0, max: 0.01 },
-    h: { meaning: 'net head across the liner', unit: 'm', min: 0, max: 5 },
+    A: { meaning: 'open area', unit: 'm²', min: 0, max: 1 },
+    h: { meaning: 'head lost through it', unit: 'm', min: 0, max: 5 },
   },
   compute: (A: number, h: number) => 0.6 * A * Math.sqrt(2 * GRAVITY * h),
-  validity: 'hole over an open gravel bed; over clay far less',
-  source: 'orifice equation',
+  validity: 'sharp-edged openings into open stone; a hole over clay leaks far less',
+  source: "orifice equation, Torricelli's law with a coefficient of 0.6",
 });
 
 /** Run-off coefficients in a storm on wet clay: lawn 0.40–0.60 for tight clay (Schwab); the rest common practice. */
 export const STORM_RUNOFF = { lawn: 0.5, bare: 0.6, paved: 0.9, woodland: 0.3, roof: 0.95 } as const;
+
+/** The same from the low to the high end: lawn on clay from a county table (0.16) to Schwab (0.60), roof ASCE. */
+export const RUNOFF_RANGE: Record<keyof typeof STORM_RUNOFF, [number, number]> = {
+  lawn: [0.16, 0.6],
+  bare: [0.3, 0.8],
+  paved: [0.75, 0.95],
+  woodland: [0.1, 0.5],
+  roof: [0.75, 1],
+};
 
 /** Inflow to a drain by source, m³/s. */
 export interface DrainInflow {
@@ -41,4 +50,9 @@ export interface DrainInflow {
   roof: number;
   uphill: number;
   leak: number;
+}
+
+/** Sum over the sources, m³/s. */
+export function totalOf(inflow: DrainInflow): number {
+  return inflow.clay + inflow.ring_storm + inflow.roof + inflow.uphill + inflow.leak;
 }

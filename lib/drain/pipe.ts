@@ -1,4 +1,8 @@
 import { formula } from '../formula/index.js';
+import { COMMON_PIPES, type CommonPipe, ROUGHNESS } from './pipeSizes.js';
+
+const D = { meaning: 'inside diameter', unit: 'm', min: 0.02, max: 1 };
+const n = { meaning: 'roughness', unit: 's/m^(1/3)', min: 0.008, max: 0.03 };
 
 /** Flow of a pipe running full by gravity. */
 export const manningFull = formula({
@@ -6,34 +10,75 @@ export const manningFull = formula({
   symbol: 'Q',
   unit: 'm³/s',
   expression: 'pi*D^2/4*(D/4)^(2/3)*sqrt(S)/n',
-  parameters: {
-    D: { meaning: 'inside diameter', unit: 'm', min: 0.02, max: 1 },
-    S: { meaning: 'fall', unit: 'm/m', min: 0.0005, max: 0.2 },
-    n: { meaning: 'roughness', unit: 's/m^(1/3)', min: 0.008, max: 0.03 },
-  },
+  parameters: { D, S: { meaning: 'fall', unit: 'm/m', min: 0.0005, max: 0.2 }, n },
   compute: (D: number, S: number, n: number) => (((Math.PI * D * D) / 4) * (D / 4) ** (2 / 3) * Math.sqrt(S)) / n,
   validity: 'steady turbulent flow, pipe full and free at its end',
   source: 'Manning; capacities of IPC 2018 Table 1106.2',
 });
 
-/** Roughness of corrugated drain pipe: 0.015 (NRCS, from memory) to 0.022 (Caltrans); the rough end is used. */
-export const CORRUGATED_ROUGHNESS = 0.022;
+/** Fall at which a full pipe flows at a velocity. */
+export const fallForVelocity = formula({
+  title: 'Fall at which a full pipe reaches a velocity (Manning)',
+  symbol: 'S',
+  unit: 'm/m',
+  expression: '(v*n/(D/4)^(2/3))^2',
+  parameters: { v: { meaning: 'velocity', unit: 'm/s', min: 0.05, max: 3 }, n, D },
+  compute: (v: number, n: number, D: number) => ((v * n) / (D / 4) ** (2 / 3)) ** 2,
+  validity: 'pipe full or half full',
+  source: 'Manning, solved for the fall',
+});
 
-/** Common perforated pipe, inside diameter m (2, 3, 4, 6 inch; 50, 80, 100, 150 mm), smallest first. */
-export const PIPE_DIAMETERS = [0.05, 0.075, 0.1, 0.15];
+/** Roughness of corrugated drain pipe at its rough end, with which pipes are sized. */
+export const CORRUGATED_ROUGHNESS = ROUGHNESS.corrugated.rough;
 
 /** Least fall laid in a garden: 1 %, steep enough to see with a string line. Common practice. */
 export const LEAST_FALL = 0.01;
 
 /**
+ * Velocity that keeps a drain clean, m/s: 0.5 ft/s where no silt comes in, 1.4 ft/s with fine sand and silt
+ * (ASAE EP480 as read in a university drainage guide).
+ */
+export const CLEAN_VELOCITY = { filtered: 0.5 * 0.3048, silty: 1.4 * 0.3048 };
+
+/** Least diameter that can be flushed and looked into, m. Common practice. */
+const LEAST_DIAMETER = 0.1;
+
+/** A pipe against an inflow: capacity with the roughest and the smoothest wall the literature gives its kind. */
+export interface PipeChoice {
+  pipe: CommonPipe;
+  diameter: number;
+  /** m³/s with the rough end, by which it is chosen */
+  capacity: number;
+  /** m³/s with the smooth end */
+  most: number;
+  /** capacity over inflow with the rough end */
+  times: number;
+}
+
+/** Every common pipe of a series against an inflow at a fall, smallest first. */
+export function pipesAgainst(inflow: number, fall: number, series: CommonPipe['series'] = 'metric'): PipeChoice[] {
+  return COMMON_PIPES.filter((p) => p.series === series).map((pipe) => {
+    const { rough, smooth } = ROUGHNESS[pipe.kind];
+    const capacity = manningFull.compute(pipe.inside, fall, rough);
+    return {
+      pipe,
+      diameter: pipe.inside,
+      capacity,
+      most: manningFull.compute(pipe.inside, fall, smooth),
+      times: capacity / Math.max(inflow, 1e-9),
+    };
+  });
+}
+
+/**
  * Smallest common pipe that carries an inflow at a fall with half its capacity to spare, and at least 100 mm,
  * which can be flushed and looked into; the largest one where none does, so that its reserve below 1 is seen.
+ * @param inflow - m³/s
+ * @param fall - m/m
  */
-export function choosePipe(inflow: number, fall: number): { diameter: number; capacity: number } {
-  for (const diameter of PIPE_DIAMETERS) {
-    const capacity = manningFull.compute(diameter, fall, CORRUGATED_ROUGHNESS);
-    if (diameter >= 0.1 && capacity >= 2 * inflow) return { diameter, capacity };
-  }
-  const largest = PIPE_DIAMETERS[PIPE_DIAMETERS.length - 1];
-  return { diameter: largest, capacity: manningFull.compute(largest, fall, CORRUGATED_ROUGHNESS) };
+export function choosePipe(inflow: number, fall: number, series: CommonPipe['series'] = 'metric'): PipeChoice {
+  const choices = pipesAgainst(inflow, fall, series)
+    .filter((c) => c.diameter >= LEAST_DIAMETER && c.pipe.kind === 'corrugated')
+    .sort((a, b) => a.diameter - b.diameter);
+  return choices.find((c) => c.times >= 2) ?? choices[choices.length - 1];
 }

@@ -1,8 +1,13 @@
+export { balanceFigure } from './balanceFigure.js';
+export { digWindowFigure } from './digWindowFigure.js';
 export { escapeHtml, scriptJson } from './escape.js';
 export type { Figure } from './figure.js';
 export type { FigureSize } from './layout.js';
+export { type LiftTimeRow, liftTimeFigure } from './liftTimeFigure.js';
+export { pressureFigure } from './pressureFigure.js';
 export { riskDepthFigure } from './riskDepthFigure.js';
 export { sectionFigure } from './sectionFigure.js';
+export { sideFigure } from './sideFigure.js';
 export { type Column, cellText, heading, type Table, tableHtml, tableText } from './table.js';
 export { optionTable, quantityTable, waterMonthTable } from './tables.js';
 export { visible } from './visible.js';

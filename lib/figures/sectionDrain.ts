@@ -115,11 +115,12 @@ function toOutlet(section: Section, report: Report, units: UnitSystem, start: Po
             font,
           },
         ),
-        label(`pipe falls<br>${fall}`, short(edge + 0.15), short((start[1] + 2 * level_m) / 3), {
-          yanchor: 'top',
-          yshift: -8,
-          font,
-        }),
+        label(
+          size === 'wide' ? `pipe falls<br>${fall}` : `falls<br>${fall}`,
+          short(edge + 0.12),
+          short((2 * start[1] + 3 * level_m) / 5),
+          { yanchor: 'top', yshift: size === 'wide' ? -8 : -16, font },
+        ),
       ];
     },
     end,

@@ -1,3 +1,4 @@
+import { BED_THICKNESS } from '../drain/index.js';
 import type { Report } from '../risk/result.js';
 
 /** A point of the section: m along it from the pond's uphill rim, m above the lowest natural ground at the rim. */
@@ -28,8 +29,6 @@ export interface Section {
 
 /** Height of the liner's edge above the full level in the drawing. */
 const FREEBOARD = 0.06;
-/** Bed of a drain under the floor, as it is designed. */
-const DRAIN_BED = 0.15;
 
 /** The section of a report; uphill is on the left. */
 export function sectionOf({ pond, result }: Report): Section {
@@ -56,7 +55,7 @@ export function sectionOf({ pond, result }: Report): Section {
     crest: full + FREEBOARD,
     high: undrained ? lowestPlanned - undrained.full.net_head_m.p10 : -result.water.seasonal_high_depth_m.p10,
     drained: drain !== null,
-    bedThickness: drain ? DRAIN_BED : pond.bedding_m,
+    bedThickness: drain ? BED_THICKNESS : pond.bedding_m,
     ground: (x) => pond.high_rim_m * Math.min(Math.max(1 - x / pond.length_m, -0.15), 1.25),
     left,
     right,

@@ -137,7 +137,7 @@ export function liftArrows(
     label(
       spare >= 0
         ? `full: ${formatQuantity(spare, 'length', units)} to spare`
-        : `full, ${undrained}1 year in 10: ${formatQuantity(-spare, 'length', units)} short`,
+        : `full${size === 'wide' ? `, ${undrained}1 year in 10` : ''}: ${formatQuantity(-spare, 'length', units)} short`,
       short(section.length / 2),
       short(Math.max(section.full, section.high)),
       {

@@ -1,7 +1,7 @@
 import type { Report } from '../risk/result.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, monthName } from './words.js';
+import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, LEAST_CHANCE, monthName } from './words.js';
 
 /** The options side by side, one a row. */
 export function optionTable({ result }: Report, units: UnitSystem): Table {
@@ -56,41 +56,43 @@ function depthText(safe: number | null, searched: number, units: UnitSystem): st
 
 /** The sampling error, where it shows. */
 function errorText({ per_year, standard_error }: { per_year: number; standard_error: number }): string {
-  return per_year >= 0.001 && standard_error >= 0.0005 ? ` ± ${chanceText(standard_error)}` : '';
+  const percent = Number((standard_error * 100).toPrecision(1));
+  return per_year >= LEAST_CHANCE && percent >= 0.01 ? ` ± ${percent} %` : '';
 }
 
 /** Water by month, and how low the pond may be let down in it as recommended. */
 export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
-  const columns = result.options.filter(
+  const { by_month } = result.water;
+  const limited = result.options.filter(
     ({ option, possible }) => possible && (option === 'no-drain' || option === result.recommendation.option),
   );
+  const ring = by_month.some(({ tub_level_m }) => tub_level_m !== null);
   const depth = (value: number) => formatQuantity(value, 'length', units);
+  const level = (value: number) => formatQuantity(value, 'level', units);
   return {
     name: 'Water and the pond by month',
     columns: [
       { key: 'month', label: 'month' },
-      { key: 'table_p10', label: 'depth to water, 1 year in 10 nearer' },
-      { key: 'table_p50', label: 'middle year' },
+      { key: 'table_p10', label: 'depth to water, 1 in 10 nearer' },
+      { key: 'table_p50', label: 'middle' },
       { key: 'table_p90', label: '1 in 10 deeper' },
-      { key: 'tub', label: 'level in the ring, 1 in 10 higher' },
+      ...(ring ? [{ key: 'tub_p90', label: 'level in the ring, 1 in 10 higher' }] : []),
       { key: 'dry_floor', label: 'chance the floor is dry' },
-      ...columns.map(({ option }) => ({
+      ...limited.map(({ option }) => ({
         key: `lowest_${option.replaceAll('-', '_')}`,
         label: `keep the pond above: ${ADVICE_NAMES[option].toLowerCase()}`,
       })),
     ],
-    rows: result.water.by_month.map(({ month, table_depth_m, tub_level_m, dry_floor_chance }) => [
+    rows: by_month.map(({ month, table_depth_m, tub_level_m, dry_floor_chance }) => [
       monthName(month),
       depth(table_depth_m.p10),
       depth(table_depth_m.p50),
       depth(table_depth_m.p90),
-      tub_level_m && formatQuantity(tub_level_m.p90, 'level', units),
+      ...(ring ? [tub_level_m && level(tub_level_m.p90)] : []),
       chanceText(dry_floor_chance),
-      ...columns.map(({ lowest_safe_level_m }) => {
-        const level = lowest_safe_level_m[month - 1];
-        return level === null || level === undefined
-          ? 'may be emptied'
-          : formatQuantity(level, 'level', units);
+      ...limited.map(({ lowest_safe_level_m }) => {
+        const lowest = lowest_safe_level_m[month - 1] ?? null;
+        return lowest === null ? 'may be emptied' : level(lowest);
       }),
     ]),
   };

@@ -104,9 +104,9 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
       text: `pond floor ${unbroken(formatQuantity(-pond.depth_m, 'level', units))}`,
       color: ALARM,
     },
-    { at: last.p10, text: '1 year in 10 nearer', color: WATER },
-    { at: last.p50, text: 'middle year', color: WATER },
-    { at: last.p90, text: '1 year in 10 deeper', color: WATER },
+    { at: last.p10, text: '1 in 10 nearer', color: WATER },
+    { at: last.p50, text: 'middle', color: WATER },
+    { at: last.p90, text: '1 in 10 deeper', color: WATER },
   ];
   const texts = ends.map(({ text }) => (size === 'wide' ? text : folded(text, 13)));
   const looks = key(dips, size);

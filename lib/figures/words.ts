@@ -64,6 +64,18 @@ export function ruleWords(code: string): string {
   return RULE_WORDS[code] ?? sentence(code.replaceAll('-', ' '));
 }
 
+const LINK_WORDS: Record<string, string> = {
+  pipe: 'pipe',
+  envelope: 'filter that keeps the clay out of the bed',
+  fall: 'fall to the outlet',
+  'outlet in flood': 'height above the ditch in flood',
+};
+
+/** A link of the drain, from bed to outlet. */
+export function linkWords(link: string): string {
+  return LINK_WORDS[link] ?? link;
+}
+
 /** Name of a month 1–12. */
 export function monthName(month: number): string {
   return monthWords([month]);

@@ -24,16 +24,21 @@ export function columnSeries(days: number): ColumnSeries {
  * @returns largest closure error of the two balances, m
  */
 export function runColumn(record: ClimateRecord, p: TableParameters, out: ColumnSeries): { closure: number } {
+  const root = {
+    capacity: p.rootCapacity,
+    depletion: DEPLETION_FRACTION,
+    demandFactor: p.demandFactor,
+    crackShare: p.crackShare,
+  };
   const warm = Math.min(365, record.liquid.length);
   const first = {
     recharge: out.recharge.subarray(0, warm),
     unmet: out.unmet.subarray(0, warm),
   };
-  const root0 = runRootZone(
+  const roots0 = runRootZone(
     record.liquid.subarray(0, warm),
     record.demand.subarray(0, warm),
-    p.rootCapacity,
-    DEPLETION_FRACTION,
+    root,
     0.3 * p.rootCapacity,
     first,
   );
@@ -45,7 +50,7 @@ export function runColumn(record: ClimateRecord, p: TableParameters, out: Column
     out.depth.subarray(0, warm),
     out.spill.subarray(0, warm),
   );
-  const root = runRootZone(record.liquid, record.demand, p.rootCapacity, DEPLETION_FRACTION, root0.deficit, out);
+  const roots = runRootZone(record.liquid, record.demand, root, roots0.deficit, out);
   const table = runTableStore(out.recharge, out.unmet, p, table0.height, out.depth, out.spill);
-  return { closure: Math.max(Math.abs(root.closure), Math.abs(table.closure)) };
+  return { closure: Math.max(Math.abs(roots.closure), Math.abs(table.closure)) };
 }

@@ -12,7 +12,7 @@ export const tableFit = method({
     'around the good ones, and resamples: a population of sets that all could be this ground.',
   assumptions: [
     'parameters log-normal and independent before the dips',
-    'a dip differs from the model by 0.08 m (one standard deviation) besides its own reading error',
+    'a dip differs from the model, besides its reading error, by a spread found with the parameters (0.06 m to begin with)',
     "'dry' says the table is below the hole's floor, a hole still filling that it is above the level seen",
     'dips closer than 14 days tell less than one dip each: their joint weight is reduced in that proportion',
   ],
@@ -42,6 +42,8 @@ export interface TableFit {
   outside: number;
   /** how many different sets carry the weight; below 20 the dips and the priors disagree */
   effective: number;
+  /** by how much the model misses a dip, one standard deviation, m */
+  missing: number;
   /** largest closure error of the balances, m */
   closure: number;
 }
@@ -52,13 +54,25 @@ const KEYS: (keyof TableParameters)[] = [
   'baseDepth',
   'spillDepth',
   'extinctionDepth',
+  'delay',
   'rootCapacity',
+  'demandFactor',
+  'crackShare',
 ];
-const MODEL_ERROR = 0.08;
+/** Miss expected before the dips, m, with the weight of four dips; and the limits it is held to. Our choice. */
+const MISS = { expected: 0.06, weight: 4, least: 0.02, most: 0.4 };
 const INDEPENDENT_DAYS = 14;
-const DRAWS = 500;
-/** The dips' weight grows from round to round, so that a narrow fit is found from wide priors. */
-const WEIGHT_OF_ROUND = [0.03, 0.15, 0.5, 1, 1];
+/**
+ * Rounds of draws. The dips' weight grows from round to round, so that a narrow fit is found from wide priors; the
+ * last round, from which the sets are taken, is the largest.
+ */
+const ROUNDS = [
+  { draws: 400, weight: 0.03 },
+  { draws: 400, weight: 0.15 },
+  { draws: 400, weight: 0.5 },
+  { draws: 400, weight: 1 },
+  { draws: 1600, weight: 1 },
+];
 
 /** The store's parameters at standard normal scores of their priors. */
 export function parametersAt(priors: TablePriors, scores: ArrayLike<number>, offset = 0): TableParameters {
@@ -66,7 +80,8 @@ export function parametersAt(priors: TablePriors, scores: ArrayLike<number>, off
   KEYS.forEach((key, j) => {
     p[key] = priors[key].median * Math.exp(priors[key].spread * scores[offset + j]);
   });
-  p.spillDepth = Math.min(p.spillDepth, 0.5 * p.baseDepth);
+  p.spillDepth = Math.min(p.spillDepth, 0.8 * p.baseDepth);
+  p.crackShare = Math.min(p.crackShare, 1);
   return p;
 }
 
@@ -81,42 +96,53 @@ export function fitTable(record: ClimateRecord, dips: Dip[], priors: TablePriors
   if (inside.length === 0) {
     const scores = latinNormals(count, dims, seed);
     const sets = Array.from({ length: count }, (_, i) => parametersAt(priors, scores, i * dims));
-    return { sets, used: 0, outside: dips.length, effective: count, closure: 0 };
+    return { sets, used: 0, outside: dips.length, effective: count, missing: MISS.expected, closure: 0 };
   }
   const window = fitWindow(record, inside);
   const series = columnSeries(window.liquid.length);
   const temper = independentShare(inside);
   let closure = 0;
-  const logLikelihood = (z: Float64Array): number => {
+  let missing = MISS.expected;
+  /** Log likelihood and sum of squared misses of the levels. */
+  const judge = (z: Float64Array): { log: number; squares: number } => {
     const run = runColumn(window, parametersAt(priors, z), series);
     closure = Math.max(closure, run.closure);
     let sum = 0;
+    let squares = 0;
     for (const dip of inside) {
       const model = series.depth[Math.floor(dip.day) - window.firstDay];
-      const sd = Math.hypot(dip.error, MODEL_ERROR);
+      const sd = Math.hypot(dip.error, missing);
       const off = (model - dip.depth) / sd;
-      if (dip.says === 'level') sum -= 0.5 * off * off + Math.log(sd);
+      if (dip.says === 'level') {
+        sum -= 0.5 * off * off + Math.log(sd);
+        squares += (model - dip.depth) ** 2;
+      }
       else sum += Math.log(Math.max(normalCdf(dip.says === 'below' ? off : -off), 1e-12));
     }
-    return temper * sum;
+    return { log: temper * sum, squares };
   };
+  const levels = inside.filter((d) => d.says === 'level').length;
 
   let proposal = { mean: new Float64Array(dims), factor: identity(dims) };
   let draws: Float64Array[] = [];
   let weights: Float64Array = new Float64Array(0);
-  for (const [round, share] of WEIGHT_OF_ROUND.entries()) {
-    const normals = latinNormals(DRAWS, dims, seed + round);
-    draws = Array.from({ length: DRAWS }, (_, i) => {
+  for (const [round, { draws: n, weight }] of ROUNDS.entries()) {
+    const normals = latinNormals(n, dims, seed + round);
+    draws = Array.from({ length: n }, (_, i) => {
       const z = normals.subarray(i * dims, (i + 1) * dims);
       // One draw in ten from the prior keeps the tails open.
       return i % 10 === 0 ? z.slice() : moved(proposal, z);
     });
-    const logs = draws.map((z) => share * logLikelihood(z) + logNormal(z) - logMixture(proposal, z));
+    const judged = draws.map(judge);
+    const logs = draws.map((z, i) => weight * judged[i].log + logNormal(z) - logMixture(proposal, z));
     const most = Math.max(...logs);
     weights = Float64Array.from(logs, (l) => Math.exp(l - most));
     const total = weights.reduce((a, b) => a + b, 0);
     weights = weights.map((w) => w / total);
-    if (round < WEIGHT_OF_ROUND.length - 1) proposal = momentsOf(draws, weights);
+    const squares = weights.reduce((sum, w, i) => sum + w * judged[i].squares, 0);
+    const spread = Math.sqrt((squares + MISS.weight * MISS.expected ** 2) / (levels + MISS.weight));
+    if (round < ROUNDS.length - 1) missing = Math.min(Math.max(spread, MISS.least), MISS.most);
+    if (round < ROUNDS.length - 1) proposal = momentsOf(draws, weights);
   }
   const effective = 1 / weights.reduce((a, w) => a + w * w, 0);
   const chosen = systematic(weights, count, seed);
@@ -125,6 +151,7 @@ export function fitTable(record: ClimateRecord, dips: Dip[], priors: TablePriors
     used: inside.length,
     outside: dips.length - inside.length,
     effective,
+    missing,
     closure,
   };
 }

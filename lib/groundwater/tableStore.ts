@@ -38,6 +38,7 @@ export const tableStore = method({
   assumptions: [
     'one store; order of the day: recharge, spill, evaporation, recession',
     'recession is proportional to the height above the base',
+    'recharge arrives through a store that empties exponentially (the ground above the water)',
     'evaporation fades straight to nothing at the extinction depth',
   ],
   source: 'store with spill level; beat a plain linear reservoir on held-out years of a shallow drained well (own test)',
@@ -52,8 +53,14 @@ export interface TableParameters {
   baseDepth: number;
   spillDepth: number;
   extinctionDepth: number;
+  /** time the recharge takes through the ground above the water, d */
+  delay: number;
   /** total available water of the root zone, m */
   rootCapacity: number;
+  /** factor on the reference evaporation */
+  demandFactor: number;
+  /** share of a storm that bypasses a quite dry root zone down cracks, 0–1 */
+  crackShare: number;
 }
 
 /**
@@ -74,26 +81,32 @@ export function runTableStore(
   depth: Float64Array,
   spill: Float64Array,
 ): { height: number; closure: number } {
-  const top = p.baseDepth - p.spillDepth;
-  const perMetre = 1 / p.porosity;
+  const { porosity, baseDepth } = p;
+  const top = baseDepth - p.spillDepth;
+  const perMetre = 1 / porosity;
   const perExtinction = 1 / p.extinctionDepth;
   const recede = 1 - Math.exp(-p.recession);
+  const arrives = 1 - Math.exp(-1 / p.delay);
   let y = height;
+  let waiting = 0;
   let closure = 0;
   for (let d = 0; d < recharge.length; d++) {
-    const before = y;
-    y += recharge[d] * perMetre;
-    const over = y > top ? (y - top) * p.porosity : 0;
+    const before = y * porosity + waiting;
+    waiting += recharge[d];
+    const arriving = waiting * arrives;
+    waiting -= arriving;
+    y += arriving * perMetre;
+    const over = y > top ? (y - top) * porosity : 0;
     if (y > top) y = top;
-    const fade = 1 - (p.baseDepth - y) * perExtinction;
+    const fade = 1 - (baseDepth - y) * perExtinction;
     let drawn = fade > 0 ? unmet[d] * fade : 0;
-    if (drawn > y * p.porosity) drawn = y * p.porosity;
+    if (drawn > y * porosity) drawn = y * porosity;
     y -= drawn * perMetre;
     const outflow = y * recede;
     y -= outflow;
-    depth[d] = p.baseDepth - y;
+    depth[d] = baseDepth - y;
     spill[d] = over;
-    closure += recharge[d] - over - drawn - (outflow + y - before) * p.porosity;
+    closure += recharge[d] - over - drawn - outflow * porosity - (y * porosity + waiting - before);
   }
   if (!(Math.abs(closure) <= 1e-9))
     throw new Error(`water-table balance does not close: ${closure} m over ${recharge.length} days`);

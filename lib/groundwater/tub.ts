@@ -14,7 +14,8 @@ export const tubStore = method({
     'rain on the ring goes in once the top of the fill is wet: it dries at the reference demand by at most 20 mm in ' +
       'soil, 10 mm in sand and nothing in gravel (FAO-56 eq. 73 over 0.1 m)',
   ],
-  source: 'water balance; checked against the physics of DESIGN on real daily weather and against an ODE solution',
+  source:
+    'water balance; checked against the physics of DESIGN on real daily weather and against an ODE solution',
 });
 
 /** Distance over which a difference of level between tub and clay is spent, m. Our choice. */
@@ -51,7 +52,8 @@ export interface TubForcing {
 
 /** Water held at a level, m³. */
 export function tubVolume(g: TubGeometry, level: number): number {
-  const bed = g.bedArea * g.bedPorosity * Math.min(Math.max(level - g.floor + g.bedThickness, 0), g.bedThickness);
+  const bed =
+    g.bedArea * g.bedPorosity * Math.min(Math.max(level - g.floor + g.bedThickness, 0), g.bedThickness);
   return bed + g.ringArea * g.ringPorosity * Math.max(level - g.floor, 0);
 }
 
@@ -59,6 +61,14 @@ function levelOf(g: TubGeometry, volume: number): number {
   const bed = g.bedArea * g.bedPorosity * g.bedThickness;
   if (volume < bed) return g.floor - g.bedThickness + volume / (g.bedArea * g.bedPorosity);
   return g.floor + (volume - bed) / (g.ringArea * g.ringPorosity);
+}
+
+/** Level z at which the water held and a pull in proportion to the level balance: volume(z) + w·z = q. */
+function balancedLevel(g: TubGeometry, q: number, w: number): number {
+  const ring = g.ringArea * g.ringPorosity;
+  const bed = g.bedArea * g.bedPorosity;
+  const z = (q - bed * g.bedThickness + ring * g.floor) / (ring + w);
+  return z >= g.floor || bed === 0 ? z : (q + bed * (g.floor - g.bedThickness)) / (bed + w);
 }
 
 /**
@@ -87,29 +97,30 @@ export function runTub(
     // Wall wetted by the higher of the two waters, floor of ring and bed.
     const wet = Math.min(Math.max(z, h), g.spill);
     const area = g.ringArea + g.bedArea + g.perimeter * Math.max(wet - g.floor, 0);
-    const storage = z < g.floor && g.bedArea > 0 ? g.bedArea * g.bedPorosity : g.ringArea * g.ringPorosity || g.bedArea * g.bedPorosity;
-    const conductance = (perDay * area) / EXCHANGE_LENGTH;
     const steep = z - h > EXCHANGE_LENGTH;
-    const given = inflow[d];
-    // Implicit in the new level for what depends on the difference; the free-falling share is limited by what is there.
     const falling = steep ? perDay * area : 0;
-    const linked = steep ? 0 : conductance;
-    const undrained = (storage * z + given - falling + linked * h) / (storage + linked);
-    const toDrain = drain && undrained > drain.level ? drainPerDay : 0;
-    const next = (undrained * (storage + linked) + toDrain * (drain?.level ?? 0)) / (storage + linked + toDrain);
+    const linked = steep ? 0 : (perDay * area) / EXCHANGE_LENGTH;
+    const own = v + inflow[d];
+    // Implicit in the new level for what depends on the difference; the free-falling share is limited by what is there.
+    const pull = own - falling + linked * h;
+    let next = Math.min(balancedLevel(g, pull, linked), g.spill);
+    let drained = 0;
+    if (drain && next > drain.level) {
+      next = Math.min(balancedLevel(g, pull + drainPerDay * drain.level, linked + drainPerDay), g.spill);
+      drained = drainPerDay * (next - drain.level);
+    }
     let exchange = falling + linked * (next - h);
-    let drained = toDrain * (next - (drain?.level ?? 0));
-    const available = v + given;
+    const available = own + Math.max(-exchange, 0);
     const out = Math.max(exchange, 0) + drained;
     if (out > available) {
       const share = available / out;
       if (exchange > 0) exchange *= share;
       drained *= share;
     }
-    v = Math.max(available - exchange - drained, 0);
+    v = Math.max(own - exchange - drained, 0);
     // Seepage stops at the level it comes from.
     if (exchange < 0) {
-      const ceiling = Math.max(tubVolume(g, Math.min(h, g.spill)), available - drained);
+      const ceiling = Math.max(tubVolume(g, Math.min(h, g.spill)), own - drained);
       if (v > ceiling) {
         exchange += v - ceiling;
         v = ceiling;
@@ -119,7 +130,7 @@ export function runTub(
     v -= over;
     z = levelOf(g, v);
     level[d] = z;
-    closure += given - exchange - drained - over - (v - before);
+    closure += inflow[d] - exchange - drained - over - (v - before);
   }
   if (!(Math.abs(closure) <= 1e-9 * Math.max(g.ringArea, 1)))
     throw new Error(`tub balance does not close: ${closure} m³ over ${inflow.length} days`);

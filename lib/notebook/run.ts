@@ -14,8 +14,8 @@ export interface RunOptions {
   env?: Record<string, string>;
   /** seconds one cell may take, 600 unless given */
   cellLimit_s?: number;
-  /** told before each code cell: its place among all cells, counted from 1, how many there are, its first line */
-  onProgress?: (cell: number, cells: number, firstLine: string) => void;
+  /** told before each code cell: its place among all cells, counted from 1, how many there are, the heading above */
+  onProgress?: (cell: number, cells: number, heading: string) => void;
 }
 
 /** A cell failed: which, and what it wrote to its standard error. */
@@ -54,13 +54,15 @@ export async function runNotebook(path: string, options: RunOptions = {}): Promi
   const name = basename(path);
   const kernel = await Kernel.start(cwd, { ...process.env, ...env });
   const ran: Ran[] = [];
+  let heading = '';
   try {
     for (const [index, cell] of notebook.cells.entries()) {
-      const code = sourceOf(cell);
-      if (cell.cell_type !== 'code' || !code.trim()) continue;
+      const source = sourceOf(cell);
+      if (cell.cell_type === 'markdown') heading = /^#+ (.*)$/m.exec(source)?.[1] ?? heading;
+      if (cell.cell_type !== 'code' || !source.trim()) continue;
       const number = index + 1;
-      onProgress?.(number, notebook.cells.length, code.trim().split('\n', 1)[0]!);
-      const answer = await kernel.execute(code, cellLimit_s).catch((cause: Error) => {
+      onProgress?.(number, notebook.cells.length, heading);
+      const answer = await kernel.execute(source, cellLimit_s).catch((cause: Error) => {
         throw new NotebookError(name, number, '', cause.message, { cause });
       });
       ran.push({ cell, number, answer });

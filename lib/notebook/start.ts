@@ -32,7 +32,7 @@ async function start(folder: string): Promise<string> {
   process.once('exit', () => rmSync(passing, { recursive: true, force: true }));
   const notebook = await runNotebook(join(PROJECT, 'notebooks', NOTEBOOK), {
     env: { UNDERPOND_SURVEY: folder, UNDERPOND_OUT: passing },
-    onProgress: (cell, cells, line) => print(`cell ${cell} of ${cells}: ${line}`),
+    onProgress: (cell, cells, heading) => print(`cell ${cell} of ${cells}: ${heading}`),
   });
   writeAtomically(join(passing, NOTEBOOK), `${JSON.stringify(notebook, null, 1)}\n`);
   const made = [NOTEBOOK, ...OUTPUTS];

@@ -3,9 +3,12 @@ import { escapeHtml } from '../figures/escape.js';
 import { type Table, tableHtml } from '../figures/table.js';
 import { visible } from '../figures/visible.js';
 
-/** Any text, fit to stand between tags or in a quoted attribute. */
+/** A number and the unit after it. */
+const QUANTITY = /(?<=\d) (?=(?:%|mm?[²³]?|L|kPa|ft[²³]?|in|gal|yd³|h|min|days?|lb)(?![A-Za-z]))/g;
+
+/** Any text, fit to stand between tags or in a quoted attribute; a unit stays on the line of its number. */
 export function text(value: string): string {
-  return escapeHtml(visible(value));
+  return escapeHtml(visible(value).replace(QUANTITY, '\u00a0'));
 }
 
 /** A part of the page under its heading; nothing where it would be empty. */
@@ -27,10 +30,11 @@ export function list(items: string[]): string {
 /** A table that scrolls sideways by itself where the window is narrow; nothing without rows. */
 export function table(content: Table, kind = ''): string {
   if (content.rows.length === 0) return '';
+  const tidy = (value: string) => visible(value).replace(QUANTITY, '\u00a0');
   const shown: Table = {
     ...content,
-    columns: content.columns.map((column) => ({ ...column, label: visible(column.label) })),
-    rows: content.rows.map((row) => row.map((cell) => (typeof cell === 'string' ? visible(cell) : cell))),
+    columns: content.columns.map((column) => ({ ...column, label: tidy(column.label) })),
+    rows: content.rows.map((row) => row.map((cell) => (typeof cell === 'string' ? tidy(cell) : cell))),
   };
   return `<div class="table ${kind}" tabindex="0" role="group" aria-label="${text(content.name ?? 'table')}">${tableHtml(shown)}</div>`;
 }

@@ -4,11 +4,11 @@ import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
-import type { Report } from '../risk/index.js';
+import type { Report, WorkedPart } from '../risk/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { paragraph, section, text } from './markup.js';
 import { inlineScript, policyOf } from './policy.js';
-import { assumptionsSection, groundSection, methodsSection, signSection } from './record.js';
+import { assumptionsSection, groundSection, methodsSection, signSection, workedSection } from './record.js';
 import { SCRIPT } from './script.js';
 import {
   cautionsSection,
@@ -52,11 +52,14 @@ const FIGURES: { id: string; title: string; make: MakeFigure; caption: string }[
 /**
  * The shareable page: one HTML file that opens offline, makes no request and runs only its own scripts.
  * @param report what was computed; every text of it is taken for hostile
- * @param options `plotly`: source of plotly.js, put in once at the end
+ * @param options `plotly`: source of plotly.js, put in once at the end; `worked`: steps of `workedSheet` to show
  * @returns HTML as text, to be written as UTF-8
  * @throws Error when the library's text would break out of its script
  */
-export function pageHtml(report: Report, { plotly }: { plotly: string }): string {
+export function pageHtml(
+  report: Report,
+  { plotly, worked = [] }: { plotly: string; worked?: WorkedPart[] },
+): string {
   const { units } = report;
   const slider = sliderOf(report, units);
   const figures = FIGURES.map((figure) => {
@@ -90,8 +93,9 @@ export function pageHtml(report: Report, { plotly }: { plotly: string }): string
     cautionsSection(report),
     groundSection(report, units),
     assumptionsSection(report),
+    workedSection(worked),
     methodsSection(),
-    signSection(report),
+    signSection(report, units),
   ];
   return `<!doctype html>
 <html lang="en">

@@ -71,7 +71,34 @@ export function assumptionsSection({ result }: risk.Report): string {
   );
 }
 
-/** Every formula and method of the computation with its source. */
+/** The worked calculation, step by step, as it was recorded. */
+export function workedSection(parts: risk.WorkedPart[]): string {
+  const number = (value: number, unit: string) =>
+    `${Number(value.toPrecision(4))}${unit === '-' ? '' : ` ${unit}`}`;
+  return section(
+    'worked',
+    'Worked steps',
+    ...parts.map(({ heading, note, from, steps }) => {
+      const rows = steps.map((step) => {
+        const inputs = step.inputs.map(
+          ({ symbol, meaning, unit, value }) => `${symbol} = ${number(value, unit)} (${meaning})`,
+        );
+        return (
+          `<strong>${text(step.title)}</strong><br>${text(`${step.symbol} = ${step.expression}; ${inputs.join(', ')}`)}<br>` +
+          `<b>${text(`${step.symbol} = ${number(step.result, step.unit)}`)}</b> <span class="note">${text(`${step.validity}. Source: ${step.source}`)}</span>`
+        );
+      });
+      const places = from.map(
+        ({ file, line, column }) =>
+          [file, line].filter((part) => part !== undefined).join(':') + (column ? ` ${column}` : ''),
+      );
+      const origin = places.length > 0 ? ` From ${[...new Set(places)].join(', ')}.` : '';
+      return `<h3>${text(heading)}</h3>${paragraph(`${note}${origin}`, 'note')}<ol>${rows.map((row) => `<li>${row}</li>`).join('')}</ol>`;
+    }),
+  );
+}
+
+/** Every method of the library with its source; formulas stand with theirs in the worked steps. */
 export function methodsSection(): string {
   const rooms = [climate, soil, seepage, groundwater, uplift, drain, site, risk];
   const entries = rooms.flatMap((room) => Object.values(catalogue({ ...room })));
@@ -80,28 +107,44 @@ export function methodsSection(): string {
     'Methods and sources',
     table(
       {
-        name: 'Formulas and methods',
+        name: 'Methods',
         columns: [
           { key: 'title', label: 'what' },
           { key: 'how', label: 'how' },
           { key: 'source', label: 'source' },
         ],
-        rows: entries.map((entry) => [
-          entry.title,
-          entry.kind === 'formula' ? `${entry.symbol} = ${entry.expression}` : entry.what,
-          entry.source,
-        ]),
+        rows: entries.flatMap((entry) =>
+          entry.kind === 'method' ? [[entry.title, entry.what, entry.source]] : [],
+        ),
       },
       'methods',
     ),
     paragraph(
-      'Valid for this site, these dates and these inputs only. Holes show the ground at the holes; water can stand higher than was observed.',
+      'A site uses those its survey calls for. Valid for this site, these dates and these inputs only. Holes show the ground at the holes; water can stand higher than was observed.',
       'note',
     ),
   );
 }
 
-export function signSection({ result }: risk.Report): string {
+/** The pond as the survey has it, in a sentence. */
+function pondWords({ pond }: risk.Report, units: UnitSystem): string {
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const emptied =
+    pond.emptied_in === 'any'
+      ? 'any month, none being named'
+      : pond.emptied_in.length === 0
+        ? 'no month'
+        : risk.monthWords(pond.emptied_in);
+  return (
+    `Pond as wished: ${pond.shape}, ${size(pond.length_m)} by ${size(pond.width_m)}, ${size(pond.depth_m)} deep below the lowest ground at the rim, ` +
+    `sides ${Number(pond.side_slope.toPrecision(3))} horizontal to 1 vertical; full level ${formatQuantity(pond.full_level_m, 'level', units)}, usually ${size(pond.usual_drawdown_m)} lower at the lowest; ` +
+    `${pond.ring_width_m > 0 ? `ring filled back beside the liner ${size(pond.ring_width_m)} wide` : 'no ring filled back beside the liner'}, ` +
+    `${pond.bedding_m > 0 ? `bedding ${size(pond.bedding_m)} thick` : 'no bedding'}; ground at the rim up to ${size(pond.high_rim_m)} higher; emptied in ${emptied}.`
+  );
+}
+
+export function signSection(report: risk.Report, units: UnitSystem): string {
+  const { result } = report;
   const lines = [
     'Prepared by (not an engineer unless licensed)',
     'Data recorded by',
@@ -111,6 +154,7 @@ export function signSection({ result }: risk.Report): string {
   return section(
     'sign',
     'Inputs and sign-off',
+    paragraph(pondWords(report, units)),
     `<p>Survey: ${text(result.survey.name)}. SHA-256 of its files: <code class="digest">${text(result.survey.sha256)}</code>. The same survey gives the same numbers.</p>`,
     `<dl class="sign">${lines.map((line) => `<div><dt>${line}</dt><dd>name, date</dd></div>`).join('')}</dl>`,
   );

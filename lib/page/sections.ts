@@ -1,33 +1,48 @@
 /** The parts of the page below the verdict. */
 import { optionTable, quantityTable, waterMonthTable } from '../figures/tables.js';
-import { ADVICE_NAMES, chanceText, monthName, ruleWords, sentence } from '../figures/words.js';
+import { ADVICE_NAMES, chanceText, linkWords, monthName, ruleWords, sentence } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { acceptedRisksTable } from './acceptedRisks.js';
 import { CAUTIONS } from './cautions.js';
 import { list, paragraph, section, table, text } from './markup.js';
 import { upliftCheck, upliftLine } from './upliftCheck.js';
-import { advisedOption } from './verdict.js';
+import { advisedOption, flowWords, placeWords } from './verdict.js';
 
 /** Rules of use with their months. */
 export function rulesSection({ result }: Report, units: UnitSystem): string {
   const rules = result.recommendation.rules.map(({ code, months, level_m, text: words }) => {
-    const when = months && months.length > 0 ? text(monthWords(months)) : 'always';
-    const level = level_m === undefined ? '' : `, ${text(formatQuantity(level_m, 'level', units))}`;
-    return `<strong>${text(ruleWords(code))}</strong> <span class="when">${when}${level}</span><br>${text(words)}`;
+    const when = [
+      ...(months && months.length > 0 ? [monthWords(months)] : []),
+      ...(level_m === undefined ? [] : [formatQuantity(level_m, 'level', units)]),
+    ].join(', ');
+    return `<strong>${text(ruleWords(code))}</strong>${when ? ` <span class="when">${text(when)}</span>` : ''}<br>${text(words)}`;
   });
   return section('rules', 'What to do', list(rules));
 }
 
+/** What was compared, what is not possible, and what another accepted chance would change. */
 export function optionsSection(report: Report, units: UnitSystem): string {
+  const { options } = report.result;
+  const possible = options.filter((option) => option.possible);
+  const out = options
+    .filter((option) => !option.possible)
+    .map(
+      ({ option, why_not }) =>
+        `<strong>${ADVICE_NAMES[option]}</strong>: ${text(why_not ?? 'no reason given')}`,
+    );
+  const compared = optionTable({ ...report, result: { ...report.result, options: possible } }, units);
   return section(
     'options',
-    'The options compared',
-    table(optionTable(report, units), 'options'),
+    'Options',
+    table(compared, 'options'),
     paragraph(
       `Chances are counted over draws of everything unknown and all years of the weather; accepted is ${chanceText(report.accepted_risk)} a year. ` +
         'Chances per dig are counted for one excavation and not added to those per year.',
       'note',
     ),
+    out.length > 0 ? `<p>Not possible or not needed here:</p>${list(out)}` : '',
+    table(acceptedRisksTable(report, units)),
   );
 }
 
@@ -47,24 +62,21 @@ export function monthsSection(report: Report, units: UnitSystem): string {
 export function drainSection(report: Report, units: UnitSystem): string {
   const { drain } = report.result;
   if (!drain) return '';
-  const flow = (value: number) => formatQuantity(value, 'flow', units);
-  const { clay, ring_storm, roof, uphill, leak } = drain.inflow_m3_s;
-  const total = clay + ring_storm + roof + uphill + leak;
   const fall =
     drain.fall_available_m === null
       ? 'The water is pumped, so no fall is needed.'
       : `Fall from the underside of the bed to the outlet: ${formatQuantity(drain.fall_available_m, 'length', units)}; needed: ${formatQuantity(drain.fall_needed_m, 'length', units)}.`;
-  const links = Object.entries(drain.reserve).map(
-    ([link, ratio]) =>
-      `${text(link)}: ${text(ratio >= 100 ? 'over 100' : String(Number(ratio.toPrecision(2))))} times what is needed`,
+  const links = Object.entries(drain.reserve).map(([link, ratio]) =>
+    text(
+      `${linkWords(link)}: ${ratio >= 100 ? 'over 100' : Number(ratio.toPrecision(2))} times what is needed`,
+    ),
   );
   return section(
     'drain',
     'The drain',
     paragraph(
-      `Pipe of ${formatQuantity(drain.pipe_diameter_m, 'length', units)} that carries ${flow(drain.pipe_capacity_m3_s)}, against at most ${flow(total)} that reaches it ` +
-        `(clay ${flow(clay)}, storm water in the ring ${flow(ring_storm)}, run-off from uphill ${flow(uphill)}, roof ${flow(roof)}, a leak of the liner ${flow(leak)}). ${fall} ` +
-        `What would fail first: ${drain.weakest_link}.`,
+      `A pipe of ${formatQuantity(drain.pipe_diameter_m, 'length', units)} can carry ${formatQuantity(drain.pipe_capacity_m3_s * 60, 'volume', units)} a minute. ` +
+        `What reaches it: ${flowWords(drain, units)}. ${fall} The weakest link: ${linkWords(drain.weakest_link)}.`,
     ),
     list(links),
     table(quantityTable(report, units)),
@@ -74,7 +86,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
 /** What the works change beyond the garden fence, as far as it was computed. */
 export function neighbourSection(report: Report, units: UnitSystem): string {
   const { drain, recommendation } = report.result;
-  const { outlet, pond } = report;
+  const { pond } = report;
   const area = formatQuantity(
     (pond.shape === 'box' ? 1 : Math.PI / 4) * pond.length_m * pond.width_m,
     'area',
@@ -88,14 +100,8 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
       'Nothing is drained or pumped, so no water comes to a neighbour that did not come before, and no ground next door is drawn down.',
     );
   } else {
-    const { clay, ring_storm, roof, uphill, leak } = drain.inflow_m3_s;
-    const day = formatQuantity(clay + leak, 'flow', units);
-    const storm = formatQuantity(clay + ring_storm + roof + uphill + leak, 'flow', units);
-    const where = outlet
-      ? `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond's edge`
-      : drain.outlet;
     words.push(
-      `The drain gathers water that seeped away over the slope before, and brings it to one point: ${where}. There it comes to about ${day} in the wet half-year, and at the rate of ${storm} in a storm.`,
+      `The drain gathers water that seeped away over the slope before, and brings it to one point: ${placeWords(report, units)}. There it comes to ${flowWords(drain, units)}.`,
       'It lowers the water in the clay around the pond only; the effect on ground next door was not computed. Next to a house on shrinkable clay, ask an engineer first.',
       drain.fall_available_m === null
         ? 'When the power fails the pump stops: nothing comes to the outlet, and the water stands under the liner instead.'

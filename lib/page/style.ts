@@ -27,7 +27,7 @@ figure { margin: 1.25rem 0; } figcaption { font-size: .9rem; color: var(--soft);
 caption { text-align: left; font-weight: 600; padding: .5rem 0; }
 th, td { text-align: left; vertical-align: top; padding: .3rem .6rem .3rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: break-word; }
 th { font-weight: 600; color: var(--soft); } thead th { vertical-align: bottom; border-bottom-color: var(--ink); }
-.options table { min-width: 43rem; font-size: .8rem; }
+.options table { min-width: 41rem; font-size: .8rem; }
 .methods td { overflow-wrap: anywhere; } .methods td:nth-child(1) { min-width: 8rem; } .methods table { min-width: 34rem; }
 .safe { color: var(--good); font-weight: 600; } .unsafe { color: var(--clay); font-weight: 600; }
 .slider { display: flex; gap: .75rem; align-items: center; flex-wrap: wrap; } .slider input { flex: 1 1 12rem; accent-color: var(--water); min-width: 0; height: 2rem; } .slider output { font-weight: 700; min-width: 6.5rem; }
@@ -36,9 +36,9 @@ code { font-size: .85em; } .digest, p, li { overflow-wrap: anywhere; }
 @media (max-width: 35rem) { .verdict { grid-template-columns: 1fr; } h1 { font-size: 1.35rem; } body { font-size: .97rem; } }
 @media print {
   @page { margin: 13mm; }
-  body { font-size: 10.5pt; } header, main, footer { max-width: 690px; padding: 0; } nav, .slider { display: none; }
+  body { font-size: 10.5pt; } header, main, footer { max-width: 690px; padding: 0; } nav, .slider label, .slider input { display: none; }
   .advice { background: none; color: var(--ink); border: 2px solid var(--ink); } .advice h2 { color: var(--ink); }
-  figure, .verdict, .advice, li, tr, .sign div { break-inside: avoid; } h2, h3, caption, thead { break-after: avoid; }
+  figure, .verdict, .advice, li, tr, .sign div { break-inside: avoid; } h2, h3, caption, thead, .slider { break-after: avoid; }
   .table { overflow: visible; } .options table, .methods table { min-width: 0; font-size: 7.5pt; }
 }
 `;

@@ -2,11 +2,10 @@
 import { ADVICE_NAMES } from '../figures/words.js';
 import type { OptionResult, Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { EUROCODE_7, upliftUtilisation } from '../uplift/flotation.js';
 import { netHead, waterPressure } from '../uplift/index.js';
 
-/** EN 1997-1:2004 table A.15, recommended values: permanent actions that lift, and that hold. */
-const LIFTS = 1.0;
-const HOLDS = 0.9;
+const { lifts: LIFTS, holds: HOLDS } = EUROCODE_7.uplift;
 /** Standard normal scores of 0.95 and 0.90. */
 const SCORE_95 = 1.6449;
 const SCORE_90 = 1.2816;
@@ -20,6 +19,8 @@ export interface UpliftCheck {
   /** factored pressures on the floor, Pa */
   lifting: number;
   holding: number;
+  /** lifting over holding */
+  utilisation: number;
   met: boolean;
 }
 
@@ -41,18 +42,32 @@ export function upliftCheck(
   const lowest = pond.full_level_m + raise - pond.usual_drawdown_m;
   const high95 = lowest - (p50 - ((p50 - p10) * SCORE_95) / SCORE_90);
   const floor = raise - depth;
-  const lifting = LIFTS * waterPressure.compute(Math.max(netHead.compute(high95, floor), 0));
-  const holding = HOLDS * waterPressure.compute(Math.max(netHead.compute(lowest, floor), 0));
-  return { option: option.option, pond: lowest, high95, floor, lifting, holding, met: lifting <= holding };
+  const lifts = waterPressure.compute(Math.max(netHead.compute(high95, floor), 0));
+  const holds = waterPressure.compute(Math.max(netHead.compute(lowest, floor), 1e-6));
+  const utilisation = upliftUtilisation.compute(LIFTS, lifts, HOLDS, holds);
+  return {
+    option: option.option,
+    pond: lowest,
+    high95,
+    floor,
+    lifting: LIFTS * lifts,
+    holding: HOLDS * holds,
+    utilisation,
+    met: utilisation <= 1,
+  };
 }
 
 /** The check in one line. */
 export function upliftLine(check: UpliftCheck, units: UnitSystem): string {
   const level = (value: number) => formatQuantity(value, 'level', units);
   const pressure = (value: number) => formatQuantity(value, 'pressure', units);
+  const levels =
+    `${ADVICE_NAMES[check.option]}: yearly high outside, exceeded in 1 year of 20, ${level(check.high95)}; ` +
+    `usual lowest pond level ${level(check.pond)}; floor ${level(check.floor)}.`;
+  if (check.lifting === 0) return `${levels} The water outside stays below the floor: nothing lifts. Met.`;
   return (
-    `${ADVICE_NAMES[check.option]}: yearly high outside, exceeded in 1 year of 20, ${level(check.high95)}; usual lowest pond level ` +
-    `${level(check.pond)}; floor ${level(check.floor)}. Lifts: 1.0 × ${pressure(check.lifting / LIFTS)} = ${pressure(check.lifting)}. ` +
-    `Holds: 0.9 × ${pressure(check.holding / HOLDS)} = ${pressure(check.holding)}. ${check.met ? 'Met.' : 'Not met.'}`
+    `${levels} Lifts: ${LIFTS.toFixed(1)} × ${pressure(check.lifting / LIFTS)} = ${pressure(check.lifting)}. ` +
+    `Holds: ${HOLDS} × ${pressure(check.holding / HOLDS)} = ${pressure(check.holding)}. ` +
+    `Ratio ${check.utilisation.toFixed(2)}, at most 1: ${check.met ? 'met' : 'not met'}.`
   );
 }

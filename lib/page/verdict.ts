@@ -1,6 +1,13 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
 import { ADVICE_NAMES, chanceText, listText, monthName, sentence } from '../figures/words.js';
-import { monthWords, OPTIONS, type OptionName, type OptionResult, type Report } from '../risk/index.js';
+import {
+  type DrainResult,
+  monthWords,
+  OPTIONS,
+  type OptionName,
+  type OptionResult,
+  type Report,
+} from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 export interface VerdictWords {
@@ -29,7 +36,7 @@ export function verdictWords(report: Report, units: UnitSystem = report.units): 
   return {
     full: paragraph([
       undrained && `With no drain ${fullWords(undrained, report, units)}`,
-      treated && `${withOption(treated)} ${fullWords(treated, report, units)}`,
+      treated && `${withOption(treated)} ${treatedWords(treated, report, units)}`,
     ]),
     emptied: paragraph([
       undrained && `With no drain ${emptiedWords(undrained, report, units)}`,
@@ -67,11 +74,20 @@ function fullWords({ full }: OptionResult, { accepted_risk }: Report, units: Uni
   const size = formatQuantity(Math.abs(p10), 'length', units);
   if (full.safe)
     return p10 >= 0
-      ? `the liner stays down: in nine years of ten even the pond's usual lowest level keeps at least ${size} above the highest water outside (worst place: ${full.where}).`
+      ? `the liner stays down: in nine years of ten the pond's usual lowest level keeps ${size} or more above the highest water outside (worst place: ${full.where}).`
       : `the liner stays down in all but ${chanceText(accepted_risk)} of years.`;
   return p10 < 0
     ? `the liner lifts: in one year of ten the water outside rises ${size} or more above the pond's usual lowest level (worst place: ${full.where}).`
     : `it holds in nine years of ten, by ${size} or more (worst place: ${full.where}), but fails oftener than the accepted ${chanceText(accepted_risk)} a year.`;
+}
+
+/** The same beside the undrained case, in fewer words. */
+function treatedWords(option: OptionResult, report: Report, units: UnitSystem): string {
+  const { full } = option;
+  const { p10 } = full.net_head_m;
+  return full.safe && p10 >= 0
+    ? `it stays down, with ${formatQuantity(p10, 'length', units)} or more to spare.`
+    : fullWords(option, report, units);
 }
 
 function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem): string {
@@ -98,29 +114,44 @@ function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem)
 }
 
 function timeWords(hours: number, units: UnitSystem): string {
-  return hours < 0.1 ? 'at once' : `after about ${formatQuantity(hours * 3600, 'time', units)}`;
+  if (hours < 0.1) return 'at once';
+  const rounded = Number(hours.toPrecision(hours < 10 ? 1 : 2));
+  return `after about ${formatQuantity(rounded * 3600, 'time', units)}`;
 }
 
-function waterWords({ result, outlet }: Report, units: UnitSystem): string {
-  const { drain, recommendation } = result;
+/** What a drain carries: from the clay, in a storm, and if the liner leaks. */
+export function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): string {
+  const { clay, leak, ring_storm, roof, uphill } = inflow_m3_s;
+  const storm = ring_storm + roof + uphill;
+  return [
+    `about ${formatQuantity(clay, 'flow', units)} from the clay when the water stands high`,
+    storm > 0
+      ? `${formatQuantity((clay + storm) * 60, 'volume', units)} a minute at the worst of a storm`
+      : 'no more in a storm, as no run-off reaches it',
+    ...(leak > 0 ? [`${formatQuantity(leak, 'flow', units)} more should the liner be holed`] : []),
+  ].join('; ');
+}
+
+/** Where a drain ends. */
+export function placeWords({ outlet, result }: Report, units: UnitSystem): string {
+  if (outlet) return `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond`;
+  return result.drain?.fall_available_m === null
+    ? 'a sump beside the pond, from which it is pumped to the discharge the survey names'
+    : (result.drain?.outlet ?? 'nowhere');
+}
+
+function waterWords(report: Report, units: UnitSystem): string {
+  const { drain, recommendation } = report.result;
   if (!drain)
     return recommendation.option === 'do-not-dig'
       ? 'Nothing is dug and nothing is drained.'
-      : 'No drain is recommended, so no water is led away: what runs over the brim leaves at the lowest ground of the rim, as rain does there now.';
-  const { clay, leak, ring_storm, roof, uphill } = drain.inflow_m3_s;
-  const storm = clay + leak + ring_storm + roof + uphill;
-  const flow = (value: number) => formatQuantity(value, 'flow', units);
-  const place = outlet
-    ? `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond${
-        outlet.flood_m === null
-          ? ''
-          : ` (highest water there ${formatQuantity(outlet.flood_m, 'level', units)})`
-      }`
-    : drain.outlet;
-  return (
-    `The drain leads to ${place}. It carries about ${flow(clay)} from the clay in the wet half-year, ` +
-    `and ${flow(storm)} at the worst of a storm with everything that reaches it.`
-  );
+      : 'No drain is recommended under the pond, so no water is led away from there: what runs over the brim leaves at the lowest ground of the rim, as rain does there now.';
+  const flood = report.outlet?.flood_m;
+  const high =
+    flood === null || flood === undefined
+      ? ''
+      : ` The highest water there stands at ${formatQuantity(flood, 'level', units)}.`;
+  return `The drain's water goes to ${placeWords(report, units)}.${high} It is ${flowWords(drain, units)}.`;
 }
 
 function unknownWords({ result }: Report): string {

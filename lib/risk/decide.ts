@@ -64,6 +64,8 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
     };
   };
 
+  if (lacksEvidence(site) && !nothing.dry)
+    return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
   const gas = gasUnder(site);
   for (const candidate of candidates) {
     const verdict = candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, how);
@@ -83,7 +85,6 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
     if (limited) return decided(limited.candidate, limited.verdict, { option: 'shallower', depth: limited.depth, emptyingRuled: ruledAnyway && !limited.verdict.safe });
     return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
   }
-  if (lacksEvidence(site)) return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
   const kept = keptOnes.find((k) => k.verdict.diggable);
   const shallower = deepestSafe(site, draws, candidates.slice(0, 2), how, false);
   if (shallower && shallower.depth >= 0.7 * wish) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });

@@ -14,6 +14,7 @@ import {
 import type { Draws } from './draws.js';
 import type { Measures } from './measures.js';
 import type { Governs, PerDig } from './result.js';
+import { sayer } from './say.js';
 
 export const diggingMethod = method({
   title: 'Chances while digging',
@@ -118,7 +119,7 @@ export function digConditions(site: Site, m: Measures, depth: number): Condition
     conditions.push({
       governs: 'footing',
       met: spare > 2 * LEVELLING_ERROR ? 'yes' : spare < -2 * LEVELLING_ERROR ? 'no' : 'doubtful',
-      text: `the 45° line from the footing ${limit.name} allows a dig of ${limit.depth.toFixed(2)} m`,
+      text: `the 45° line from the footing ${limit.name} allows a dig of ${sayer(site).length(limit.depth)}`,
     });
   }
   if (depth > deepestFloor(site.pond.shape))

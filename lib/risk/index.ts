@@ -18,3 +18,4 @@ export * from './stops.js';
 export * from './tippingPoints.js';
 export * from './verdict.js';
 export * from './workedSheet.js';
+

@@ -7,6 +7,7 @@ import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../u
 import type { Draws } from './draws.js';
 import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
 import type { Governs, OptionName } from './result.js';
+import { sayer } from './say.js';
 
 /** An option made concrete for a site, or the reason why it cannot be had. */
 export interface Option {
@@ -76,7 +77,7 @@ function cutoff(site: Site): Option {
   const name = 'cutoff-drain';
   const { highRim, outlets } = site.places;
   if (highRim < UPHILL)
-    return { name, why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is level within 0.1 m' } };
+    return { name, why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is nearly level' } };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
   const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
@@ -99,16 +100,15 @@ function lawfulReason(site: Site): Option['why'] {
 function endlessFlow(site: Site, level: number): Option['why'] {
   const limit = site.survey.site.abstraction_limit;
   if (limit === undefined) return undefined;
-  const { low } = { low: site.water.clayLow.month };
-  const winter = quantileSorted(Float64Array.from(low).sort(), 0.9);
+  const winter = quantileSorted(Float64Array.from(site.water.clayLow.month).sort(), 0.9);
   const { shape, depth } = site.pond;
   const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
   const flow = discInflow.compute(site.ground.ksat.median, radius, Math.max(winter - level, 0));
   if (flow <= limit) return undefined;
-  const perDay = (v: number) => (v * 86400).toPrecision(2);
+  const { flow: words } = sayer(site);
   return {
     governs: 'discharge',
-    text: `it would run for ever with about ${perDay(flow)} m³ a day, above the limit of ${perDay(limit)} m³ a day`,
+    text: `it would run for ever with about ${words(flow)}, above the limit of ${words(limit)}`,
   };
 }
 
@@ -130,7 +130,7 @@ function outletDrain(site: Site, draws: Draws): Option {
   if (level + BED_LOSS >= Math.min(lowest, designHigh(draws, NOTHING, 0.5)) && level >= floor)
     return {
       name,
-      why: { governs: 'fall', text: `the outlet ${best.outlet.name} is too high: with 1 % fall it holds the water at ${level.toFixed(2)} m` },
+      why: { governs: 'fall', text: `the outlet ${best.outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}` },
     };
   const endless = endlessFlow(site, level);
   if (endless) return { name, why: endless };
@@ -165,7 +165,7 @@ function ballast(site: Site, draws: Draws): Option {
   if (lacking <= 0) return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
   const thickness = Math.ceil(slabThickness.compute(1, lacking, CONCRETE_UNIT_WEIGHT) * 100) / 100;
   if (thickness > THICKEST_SLAB)
-    return { name, why: { governs: 'lift-full', text: `it would need ${thickness.toFixed(2)} m of concrete on floor and sides` } };
+    return { name, why: { governs: 'lift-full', text: `it would need ${sayer(site).length(thickness)} of concrete on floor and sides` } };
   return {
     name,
     measures: { ...NOTHING, ballast: ballastHead.compute(CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER, thickness) },

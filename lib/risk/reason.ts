@@ -2,6 +2,7 @@ import type { Site } from '../site/index.js';
 import { BED_THICKNESS, reliefLevel } from '../drain/index.js';
 import type { Decision } from './decide.js';
 import type { Governs } from './result.js';
+import { sayChance as percent, sayer } from './say.js';
 import { stopOf } from './stops.js';
 
 const FAILURE: Record<Governs, string> = {
@@ -23,13 +24,11 @@ const FAILURE: Record<Governs, string> = {
   none: 'nothing lifts the liner as it is planned',
 };
 
-const percent = (p: number) => (p < 0.001 ? 'less than 0.1 %' : `${Number((100 * p).toPrecision(2))} %`);
-const metres = (v: number) => `${v.toFixed(2)} m`;
-
 /** Why this is recommended, in a few sentences with the numbers that decide. */
 export function reasonOf(site: Site, d: Decision): string {
   const stop = stopOf(site);
   if (stop) return stop.reason;
+  const say = sayer(site);
   const risk = d.verdict?.chance.perYear;
   const first = d.rejected[0];
   const untreated = first
@@ -42,25 +41,25 @@ export function reasonOf(site: Site, d: Decision): string {
     case 'no-drain':
       return d.emptyingRuled
         ? `Kept full it stays put; emptied at the wrong time it does not. Keep to the months given and no drain is needed.`
-        : `Nothing lifts the liner in ${percent(1 - (risk ?? 0))} of years ${accepted}: no drain is needed.`;
+        : `Nothing lifts the liner: ${percent(risk ?? 0)} of years fail ${accepted}. No drain is needed.`;
     case 'surface-water-only':
       return `${untreated}Kept out of the ring, surface water no longer gets behind the liner: ${percent(risk ?? 0)} of years fail ${accepted}.`;
     case 'raise-pond':
-      return `${untreated}With rim and floor raised ${metres(d.measures.raise)} the pond stands above the water outside: ${percent(risk ?? 0)} of years fail ${accepted}. It has no moving parts and needs no outlet.`;
+      return `${untreated}With rim and floor raised ${say.length(d.measures.raise)} the pond stands above the water outside: ${percent(risk ?? 0)} of years fail ${accepted}. It has no moving parts and needs no outlet.`;
     case 'cutoff-drain':
-      return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${metres(d.measures.raise)}` : ''}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${say.length(d.measures.raise)}` : ''}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
     case 'drain-to-outlet': {
       const drain = d.measures.drain;
       const outlet = drain?.kind === 'outlet' ? drain.outlet : undefined;
       const level = outlet ? reliefLevel(d.measures.raise - d.depth, outlet.level, outlet.distance) : 0;
-      return `${untreated}A filtered bed ${metres(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${metres(level)}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
     }
     case 'drain-to-sump':
       return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump: ${percent(risk ?? 0)} of years fail ${accepted}, as long as the alarm is heeded.`;
     case 'ballast':
-      return `${untreated}A concrete slab with facings inside the liner holds down ${metres(d.measures.ballast)} of head on floor and sides: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides: ${percent(risk ?? 0)} of years fail ${accepted}.`;
     case 'shallower':
-      return `${untreated}At ${metres(d.depth)} it is safe.`;
+      return `${untreated}At ${say.length(d.depth)} it is safe.`;
     case 'move':
       return `${untreated}No depth worth digging is safe here: another spot is the answer.`;
     case 'vent':

@@ -1,5 +1,6 @@
 import { isWetHalf } from '../climate/index.js';
 import type { Site } from '../site/index.js';
+import { sayer } from './say.js';
 import type { Advice, Governs, Rule } from './result.js';
 
 /** What ends the question before any chance is counted. */
@@ -34,14 +35,14 @@ function bulgeStop(site: Site): Stop {
     difference === undefined
       ? 'A bulge is water or gas under the liner; a dip pipe beside it would tell which.'
       : difference > 0.02
-        ? `The water under the liner stands ${difference.toFixed(2)} m above the pond: it is groundwater or storm water that lifts it, not a leak.`
+        ? `The water under the liner stands ${sayer(site).length(difference)} above the pond: it is groundwater or storm water that lifts it, not a leak.`
         : difference > -0.02
           ? 'The water under the liner stands as high as the pond: the liner leaks, or the two waters happen to be level.'
           : 'The water under the liner stands below the pond: what lifts the liner is gas, not water.';
   return {
     option: 'relieve-and-keep-full',
     governs: 'lift-full',
-    reason: `${cause} Every centimetre taken out of the pond adds to the lift: top it up, let the water out slowly at the edge, and see to the cause when the ground is dry.`,
+    reason: `${cause} Every bit taken out of the pond adds to the lift: top it up, let the water out slowly at the edge, and see to the cause when the ground is dry.`,
     rules: [
       { code: 'do-not-cut-bulge', text: 'Never cut or weigh down the bulge: the water comes through and the soil follows.' },
       {
@@ -60,9 +61,13 @@ function latest(site: Site, pit: string, ground: number | undefined): number | u
   return looks.length > 0 ? (ground ?? 0) - looks[looks.length - 1].depth! : undefined;
 }
 
-/** Nothing of the wet season is known: the verdict then holds only if it holds at the spill level. */
+/**
+ * The wet season is not known: no levels and no weather, or weather alone over permeable ground, where the table
+ * does what its neighbourhood does. Clay fills every winter, so weather alone says enough there.
+ */
 export function lacksEvidence(site: Site): boolean {
-  return site.waterModel === 'spill level';
+  if (site.waterModel === 'spill level') return true;
+  return site.chosen?.fit.used === 0 && site.ground.ksat.median > 1e-6;
 }
 
 /** Peat or a smell of it near the floor: gas that wants a vent. */

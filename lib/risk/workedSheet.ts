@@ -7,6 +7,7 @@ import { headWith, secondsToLift } from './chance.js';
 import { dugDepth, UNIT_WEIGHT } from './digging.js';
 import { floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
 import { monthlyDesign } from './monthlyLimits.js';
+import { sayer } from './say.js';
 
 /** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
 export interface WorkedPart {
@@ -55,6 +56,7 @@ function middleHigh({ draws }: Assessment, m: Measures) {
 
 function fullPart(a: Assessment, m: Measures, option: string | undefined, heading: string): WorkedPart {
   const { site, draws } = a;
+  const say = sayer(site);
   const { use, steps } = recorder();
   const floor = floorLevel(site.pond.depth, m);
   const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
@@ -74,11 +76,11 @@ function fullPart(a: Assessment, m: Measures, option: string | undefined, headin
   return {
     heading,
     note: `Head outside: the yearly highest, middle of all samples and weather years (${site.waterModel}).${
-      m.raise > 0 ? ` Rim and floor raised ${m.raise.toFixed(2)} m.` : ''
-    }${m.ballast > 0 ? ` The slab holds ${m.ballast.toFixed(2)} m of head, counted with the pond level.` : ''}`,
+      m.raise > 0 ? ` Rim and floor raised ${say.length(m.raise)}.` : ''
+    }${m.ballast > 0 ? ` The slab holds ${say.length(m.ballast)} of head, counted with the pond level.` : ''}`,
     from: cell(a, 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
     steps,
-    equals: option && { path: `options[${option}].full.net_head_m.p50`, per: 1 },
+    equals: option === undefined ? undefined : { path: `options[${option}].full.net_head_m.p50`, per: 1 },
   };
 }
 
@@ -110,6 +112,7 @@ function emptiedPart(a: Assessment): WorkedPart[] {
 
 function diggingParts({ site, decision }: Assessment): WorkedPart[] {
   const parts: WorkedPart[] = [];
+  const say = sayer(site);
   const dug = dugDepth(site, decision.measures, decision.depth);
   const { ground } = site;
   if (ground.strength && dug > 0) {
@@ -117,7 +120,7 @@ function diggingParts({ site, decision }: Assessment): WorkedPart[] {
     use(wetCrackedCut, ground.strength.median, UNIT_WEIGHT.mean);
     parts.push({
       heading: 'The sides while digging',
-      note: `Dug ${dug.toFixed(2)} m deep; an upright side should stand 1.5 times as high. ${ground.strength.evidence.join(', ')}.`,
+      note: `Dug ${say.length(dug)} deep; an upright side should stand 1.5 times as high. ${ground.strength.evidence.join(', ')}.`,
       from: ground.layers.map((l) => l.row.origin),
       steps,
     });
@@ -130,7 +133,7 @@ function diggingParts({ site, decision }: Assessment): WorkedPart[] {
     use(heaveFactor, UNIT_WEIGHT.mean, left, pressure);
     parts.push({
       heading: `The floor over the seam in ${seam.pit}`,
-      note: `Dug ${dug.toFixed(2)} m deep; 1.25 is wanted.`,
+      note: `Dug ${say.length(dug)} deep; 1.25 is wanted.`,
       from: site.survey.heads.filter((h) => h.place === `below:${seam.pit}`).map((h) => h.origin),
       steps,
     });

@@ -17,6 +17,18 @@ export const intakeShapeFactor = formula({
   source: 'Hvorslev 1951, case of the cylindrical intake (general form from memory)',
 });
 
+/** Shape factor of a pipe without screen, open at its end only. */
+export const flushIntakeShapeFactor = formula({
+  title: 'Shape factor of a pipe open at its end (Hvorslev)',
+  symbol: 'F',
+  unit: 'm',
+  expression: '5.5*R',
+  parameters: { R: { meaning: 'radius of the pipe', unit: 'm', min: 0.005, max: 0.5 } },
+  compute: (R: number) => 5.5 * R,
+  validity: 'flush end in uniform ground; 4 R where the end stands at the underside of a tight layer',
+  source: 'Hvorslev 1951, flush-end cases (from memory)',
+});
+
 /** Basic time lag of a hole or standpipe. */
 export const basicTimeLag = formula({
   title: 'Basic time lag of a hole or standpipe',

@@ -1,15 +1,18 @@
-import { isWetHalf, calendarOf, isoDate } from '../climate/index.js';
+import { calendarOf, isoDate, isWetHalf } from '../climate/index.js';
 import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import type { Dip } from '../groundwater/index.js';
 import { basicTimeLag, intakeShapeFactor } from '../seepage/index.js';
 import type { Look, Survey, Warning } from '../survey/index.js';
+import { dryBound, type FillingHole, type FillingLook, recoveredLevel } from './recovery.js';
 
 export const dipReading = method({
   title: 'What a look into a hole says',
   what: 'Turns looks into levels or bounds by the time the hole had to fill, with the lag of its own geometry.',
   assumptions: [
-    "'dry' bounds the water to below the floor only after two lags; sooner it says nothing",
-    'a level seen less than three lags after opening or bailing is only a lower limit of where it is going',
+    "'dry' bounds the water to below the floor only after two lags; sooner only as far as ground as tight as one in " +
+      'twenty would have shown it, often not at all',
+    'a level seen less than three lags after opening or bailing is only a lower limit of where it is going, unless ' +
+      'the looks since then settle that level',
     'a first strike while digging is a lower limit too',
     'a hole with no opening date is taken as long open',
   ],
@@ -25,50 +28,120 @@ export interface PitDip extends Dip {
   pit: string;
 }
 
-/** What all looks say of the water in the ground, and which of them say nothing and why. */
-export function dipsOf(survey: Survey, conductivity: number): { dips: PitDip[]; warnings: Warning[] } {
+/** Looks since a hole was opened or bailed, while it fills. */
+interface Filling {
+  since: number;
+  hole: FillingHole;
+  looks: FillingLook[];
+  /** place of the last of them among the dips */
+  last: number;
+}
+
+/**
+ * What all looks say of the water in the ground, and which of them say nothing and why.
+ * @param conductivity - of the ground, m/s
+ * @param spread - standard deviation of its logarithm; Infinity where nothing is known of it
+ */
+export function dipsOf(
+  survey: Survey,
+  conductivity: number,
+  spread = Number.POSITIVE_INFINITY,
+): { dips: PitDip[]; warnings: Warning[] } {
+  const known = { median: conductivity, spread };
   const dips: PitDip[] = [];
   const warnings: Warning[] = [];
   for (const pit of [...new Set(survey.looks.map((l) => l.pit))]) {
     if (RESERVED.has(pit)) continue;
-    let since: number | undefined;
     let opened: Look | undefined;
+    let start: Look | undefined;
+    const fillings: Filling[] = [];
     for (const look of survey.looks.filter((l) => l.pit === pit)) {
       if (look.reading === 'opened' || look.reading === 'bailed') {
-        since = look.day;
+        start = look;
         if (look.reading === 'opened') opened = look;
         continue;
       }
-      const hole = { ...opened, ...Object.fromEntries(Object.entries(look).filter(([, v]) => v !== undefined)) } as Look;
+      const hole = {
+        ...opened,
+        ...Object.fromEntries(Object.entries(look).filter(([, v]) => v !== undefined)),
+      } as Look;
       const lag = lagOf(hole, conductivity);
-      const waited = since === undefined ? Number.POSITIVE_INFINITY : ((look.day - since) * SECONDS_PER_DAY) / lag;
+      const time = start === undefined ? Number.POSITIVE_INFINITY : (look.day - start.day) * SECONDS_PER_DAY;
+      const waited = time / lag;
       const dip = { pit, day: look.day, error: TAPE_ERROR };
       if (look.reading === 'strike') dips.push({ ...dip, depth: look.depth!, says: 'above' });
-      else if (look.reading === 'level')
+      else if (look.reading === 'level') {
         dips.push({ ...dip, depth: look.depth!, says: waited >= 3 ? 'level' : 'above' });
-      else if (waited >= 2) dips.push({ ...dip, depth: hole.holeDepth!, says: 'below' });
-      else
+        if (start && waited < 3 && timed(start, look)) {
+          if (fillings.at(-1)?.since !== start.day)
+            fillings.push({ since: start.day, hole: fillingHole(hole, start), looks: [], last: 0 });
+          const filling = fillings.at(-1)!;
+          filling.looks.push({ time, depth: look.depth! });
+          filling.last = dips.length - 1;
+        }
+      } else if (waited >= 2) dips.push({ ...dip, depth: hole.holeDepth!, says: 'below' });
+      else {
+        const bound = dryBound(time, fillingHole(hole, start!), known);
+        if (bound !== undefined) dips.push({ ...dip, depth: bound, says: 'below' });
         warnings.push({
           code: 'dry-too-soon',
-          message: `'dry' in ${pit} on ${isoDate(look.day)} says nothing: the hole had ${round(waited)} of the 2 time lags (one is ${days(lag)}) that this ground needs`,
+          message: `'dry' in ${pit} on ${isoDate(look.day)} says ${bound === undefined ? 'nothing' : `only that the water was below ${round(bound)} m`}: the hole had ${round(waited)} of the 2 time lags (one is ${days(lag)}) that this ground needs`,
           ...look.origin,
         });
+      }
+    }
+    for (const { looks, hole, last } of fillings) {
+      const seen = Math.min(...looks.map((l) => l.depth));
+      // Water under pressure may stand above the ground in a pipe.
+      const found = recoveredLevel(looks, hole, known, seen < 0 ? seen - 1 : 0);
+      if (found.says === 'level')
+        dips[last] = { ...dips[last], depth: found.depth, says: 'level', error: bandError(found) };
     }
   }
   return { dips: dips.sort((a, b) => a.day - b.day), warnings };
 }
 
-/** Time lag of the hole in seconds; an open hole gathers water over the lower half of its depth. */
-function lagOf(hole: Look, conductivity: number): number {
+/** Standard deviation of a level whose band holds nine in ten. */
+function bandError({ shallowest, deepest }: { shallowest: number; deepest: number }): number {
+  return Math.max(TAPE_ERROR, (deepest - shallowest) / 3.29);
+}
+
+/** Whether the time between two looks is known well enough: to the hour, or long against half a day. */
+function timed(start: Look, look: Look): boolean {
+  const noTime = (l: Look) => l.day % 1 === 0.5;
+  return look.day - start.day >= 5 || !(noTime(start) || noTime(look));
+}
+
+/** Dimensions of a look's hole: bore, diameter, floor, and where water may enter; what is not said is usual. */
+function dimensions(hole: Look) {
   const diameter = hole.holeDiameter ?? hole.pipeBore ?? 0.1;
   const floor = hole.holeDepth ?? hole.depth ?? 1;
-  const length = Math.max(floor - (hole.openFrom ?? floor / 2), 0.05);
+  return { diameter, bore: hole.pipeBore ?? diameter, floor, openFrom: hole.openFrom };
+}
+
+function fillingHole(look: Look, start: Look): FillingHole {
+  const { diameter, bore, floor, openFrom } = dimensions(look);
+  return {
+    sealed: openFrom !== undefined,
+    floor,
+    start: start.reading === 'opened' ? floor : Math.min(start.depth!, floor),
+    poolRadius: bore / 2,
+    holeRadius: diameter / 2,
+    intakeLength: Math.max(floor - (openFrom ?? 0), 0.05),
+  };
+}
+
+/** Time lag of the hole in seconds; an open hole gathers water over the lower half of its depth. */
+function lagOf(hole: Look, conductivity: number): number {
+  const { diameter, bore, floor, openFrom } = dimensions(hole);
+  const length = Math.max(floor - (openFrom ?? floor / 2), 0.05);
   const shape = intakeShapeFactor.compute(length, diameter / 2);
-  return basicTimeLag.compute((hole.pipeBore ?? diameter) / 2, shape, conductivity);
+  return basicTimeLag.compute(bore / 2, shape, conductivity);
 }
 
 const round = (v: number) => Number(v.toPrecision(2));
-const days = (s: number) => (s < 2 * SECONDS_PER_DAY ? `${round(s / 3600)} h` : `${round(s / SECONDS_PER_DAY)} days`);
+const days = (s: number) =>
+  s < 2 * SECONDS_PER_DAY ? `${round(s / 3600)} h` : `${round(s / SECONDS_PER_DAY)} days`;
 
 /** Months of the wet half-year in which the dips give a level or a bound. */
 export function wetMonthsCovered(dips: PitDip[], latitude: number): number {

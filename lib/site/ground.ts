@@ -1,18 +1,24 @@
+import { availableWater } from '../climate/index.js';
 import {
-  drainablePorosity,
+  type ColourEvidence,
   type Consistency,
-  type LogEstimate,
-  permeabilityFromTests,
-  permeabilityFromTexture,
-  saxtonRawls,
   compositionOf,
+  drainablePorosity,
+  type LogEstimate,
+  measuredPermeability,
+  type NamedTest,
+  permeabilityFromTexture,
+  pooledScatter,
+  posteriorPermeability,
+  saxtonRawls,
+  seasonalHighFromColour,
   strengthFromConsistency,
   strengthFromTests,
   type Texture,
 } from '../soil/index.js';
 import type { LayerRow, Survey } from '../survey/index.js';
-import { availableWater } from '../climate/index.js';
 import type { Assumptions } from './assumptions.js';
+import { layerAt, type SoilTest } from './soilTests.js';
 
 /** A layer of the pit log with its permeability. */
 export interface GroundLayer {
@@ -45,71 +51,122 @@ export interface Ground {
   seams: Seam[];
   /** depth to the top of peat or a highly organic layer, m */
   organicTop?: number;
-  /** depth at which mottling begins, m */
-  mottledFrom?: number;
+  /** what the soil's colour says of the seasonal high; absent where none was seen */
+  colour?: ColourEvidence;
   clayey: boolean;
 }
 
 const SANDY: Texture[] = ['sand', 'loamy sand', 'sandy loam', 'gravel'];
+/** Name of the pit that stands in where none was logged. */
+const ASSUMED = 'assumed';
 /** Rooting depth of turf in heavy ground: FAO-56 Table 22 gives 0.5–1.0 m; clay holds it to the short end. */
 const TURF_ROOTS = 0.6;
 
 /** The ground of a survey down to what the pond at a wished depth touches. */
-export function groundOf(survey: Survey, depth: number, pits: Map<string, number>, assume: Assumptions): Ground {
+export function groundOf(
+  survey: Survey,
+  tests: SoilTest[],
+  depth: number,
+  pits: Map<string, number>,
+  assume: Assumptions,
+): Ground {
   const rows = survey.layers;
-  if (rows.length === 0) assume.add('pits.csv', 'clay', '', 'no pit log: massive clay from 0.3 m assumed, strength and permeability by table');
+  if (rows.length === 0)
+    assume.add(
+      'pits.csv',
+      'clay',
+      '',
+      'no pit log: massive clay from 0.3 m assumed, strength and permeability by table',
+    );
   const logged: LayerRow[] =
     rows.length > 0
       ? rows
       : [
-          { pit: 'assumed', top: 0, bottom: 0.3, texture: 'clay loam', structure: 'rooted', origin: { file: 'pits.csv' } },
-          { pit: 'assumed', top: 0.3, bottom: 3, texture: 'clay', structure: 'massive', consistency: 'firm', origin: { file: 'pits.csv' } },
+          {
+            pit: ASSUMED,
+            top: 0,
+            bottom: 0.3,
+            texture: 'clay loam',
+            structure: 'rooted',
+            origin: { file: 'pits.csv' },
+          },
+          {
+            pit: ASSUMED,
+            top: 0.3,
+            bottom: 3,
+            texture: 'clay',
+            structure: 'massive',
+            consistency: 'firm',
+            origin: { file: 'pits.csv' },
+          },
         ];
   const topsoil = Math.max(
     0,
-    ...logged.filter((l) => l.top === 0 && (l.structure === 'rooted' || l.bottom <= 0.35)).map((l) => Math.min(l.bottom, 0.4)),
+    ...logged
+      .filter((l) => l.top === 0 && (l.structure === 'rooted' || l.bottom <= 0.35))
+      .map((l) => Math.min(l.bottom, 0.4)),
   );
-  const textureOf = (l: LayerRow): Texture => l.texture ?? 'clay';
-  const key = (l: LayerRow) => `${textureOf(l)}/${l.structure ?? ''}/${l.top < topsoil}`;
-  const groups = groupBy(logged, key);
-  const estimates = new Map<string, LogEstimate>();
-  for (const [name, members] of groups) {
-    const tests = members.map((l) => l.ksat).filter((k): k is number => k !== undefined);
-    const first = members[0];
-    estimates.set(
-      name,
-      tests.length > 0
-        ? permeabilityFromTests(tests)
-        : permeabilityFromTexture({
-            texture: textureOf(first),
-            sand: first.sand,
-            clay: first.clay,
-            organicPercent: first.organic === undefined ? undefined : first.organic * 100,
-            structure: first.structure,
-          }),
-    );
-  }
-  const layers = logged.map((row) => ({ row, texture: textureOf(row), ksat: estimates.get(key(row))! }));
+  const layers = layersOf(logged, topsoil, tests);
   const touched = layers
     .map((l) => ({ ...l, thickness: Math.min(l.row.bottom, depth + 0.5) - Math.max(l.row.top, topsoil) }))
     .filter((l) => l.thickness > 0 && l.texture !== 'peat');
-  const around = touched.length > 0 ? touched : layers.map((l) => ({ ...l, thickness: l.row.bottom - l.row.top }));
+  const around =
+    touched.length > 0 ? touched : layers.map((l) => ({ ...l, thickness: l.row.bottom - l.row.top }));
   const main = around.reduce((a, b) => (b.thickness * b.ksat.median > a.thickness * a.ksat.median ? b : a));
   const mean =
-    around.reduce((sum, l) => sum + l.thickness * l.ksat.median, 0) / around.reduce((sum, l) => sum + l.thickness, 0);
+    around.reduce((sum, l) => sum + l.thickness * l.ksat.median, 0) /
+    around.reduce((sum, l) => sum + l.thickness, 0);
   const thickest = around.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   return {
     layers,
     ksat: { ...main.ksat, median: mean },
     porosity: drainablePorosity(thickest.texture),
-    strength: strengthOf(around.map((l) => l.row), assume),
+    strength: strengthOf(
+      around.map((l) => l.row),
+      assume,
+    ),
     rootCapacity: rootCapacityOf(layers),
     topsoil,
     seams: seamsOf(survey, pits),
-    organicTop: lowestOf(logged.filter((l) => l.texture === 'peat' || (l.organic ?? 0) > 0.2).map((l) => l.top)),
-    mottledFrom: lowestOf(logged.filter((l) => l.mottles && !['none', 'few'].includes(l.mottles)).map((l) => l.top)),
+    organicTop: lowestOf(
+      logged.filter((l) => l.texture === 'peat' || (l.organic ?? 0) > 0.2).map((l) => l.top),
+    ),
+    colour: seasonalHighFromColour(logged),
     clayey: thickest.texture.includes('clay'),
   };
+}
+
+/** Layers alike in texture, structure and place share one permeability: the table as prior, what was tested in any of them. */
+function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): GroundLayer[] {
+  const textureOf = (l: LayerRow): Texture => l.texture ?? 'clay';
+  const groups = groupBy(logged, (l) => `${textureOf(l)}/${l.structure ?? ''}/${l.top < topsoil}`);
+  const tested = [...groups.values()].map((members) => ({ members, tests: testsIn(members, tests) }));
+  const scatter = pooledScatter(tested.map((group) => group.tests.map(({ test }) => test)));
+  const estimates = new Map<LayerRow, LogEstimate>();
+  for (const { members, tests } of tested) {
+    const { texture, sand, clay, organic, structure, stones } = members[0];
+    const prior = permeabilityFromTexture({
+      texture: texture ?? 'clay',
+      sand,
+      clay,
+      organicPercent: organic === undefined ? undefined : organic * 100,
+      structure,
+      stones,
+    });
+    const estimate = posteriorPermeability(prior, tests, scatter);
+    for (const member of members) estimates.set(member, estimate);
+  }
+  return logged.map((row) => ({ row, texture: textureOf(row), ksat: estimates.get(row)! }));
+}
+
+/** What was measured in a group of layers: their own rows, and the field tests that lie in them. */
+function testsIn(members: LayerRow[], tests: SoilTest[]): NamedTest[] {
+  const rows = members
+    .filter((l) => l.ksat !== undefined)
+    .map((l) => ({ name: `${l.pit} ${l.top}–${l.bottom} m`, test: measuredPermeability(l.ksat!) }));
+  // Without a pit log the assumed profile stands for every hole.
+  const here = tests.filter(({ pit, depth }) => layerAt(members, members[0].pit === ASSUMED ? ASSUMED : pit, depth));
+  return [...rows, ...here.map(({ name, test }) => ({ name, test }))];
 }
 
 function groupBy<T>(items: T[], key: (item: T) => string): Map<string, T[]> {
@@ -123,13 +180,16 @@ function lowestOf(depths: number[]): number | undefined {
 }
 
 function strengthOf(rows: LayerRow[], assume: Assumptions): LogEstimate | undefined {
-  const clays = rows.filter((l) => l.texture === undefined || l.texture.includes('clay') || l.texture.includes('silt'));
+  const clays = rows.filter(
+    (l) => l.texture === undefined || l.texture.includes('clay') || l.texture.includes('silt'),
+  );
   if (clays.length === 0) return undefined;
   const tests = clays.map((l) => l.strength).filter((s): s is number => s !== undefined);
   if (tests.length > 0) return strengthFromTests(tests);
   const order = ['very soft', 'soft', 'firm', 'stiff', 'very stiff', 'hard'] as const;
   const words = clays.map((l) => l.consistency).filter((w): w is Consistency => w !== undefined);
-  if (words.length > 0) return strengthFromConsistency(words.reduce((a, b) => (order.indexOf(b) < order.indexOf(a) ? b : a)));
+  if (words.length > 0)
+    return strengthFromConsistency(words.reduce((a, b) => (order.indexOf(b) < order.indexOf(a) ? b : a)));
   assume.add('consistency', 'firm', '', 'no thumb test or strength in pits.csv');
   return { ...strengthFromConsistency('firm'), spread: 0.5 };
 }

@@ -1,4 +1,5 @@
 import { calendarOf, isWetHalf } from '../climate/index.js';
+import type { ColourEvidence } from '../soil/index.js';
 import type { Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 import type { PitDip } from './dips.js';
@@ -18,7 +19,11 @@ export interface MonthlyWater {
 }
 
 /** From heads.csv, or undefined when it holds nothing of the water at the pond. */
-export function monthlyFromHeads(survey: Survey, places: Places, assume: Assumptions): MonthlyWater | undefined {
+export function monthlyFromHeads(
+  survey: Survey,
+  places: Places,
+  assume: Assumptions,
+): MonthlyWater | undefined {
   const at = (place: string, ground: number) => {
     const rows = survey.heads.filter((h) => h.place === place);
     return rows.length > 0 ? { rows, ground } : undefined;
@@ -38,7 +43,13 @@ export function monthlyFromHeads(survey: Survey, places: Places, assume: Assumpt
   const spread =
     spreads.length > 0
       ? Math.max(...spreads)
-      : assume.or(undefined as number | undefined, 'heads.csv spread', 0.15, 'm', 'no spread given: a level told rather than recorded');
+      : assume.or(
+          undefined as number | undefined,
+          'heads.csv spread',
+          0.15,
+          'm',
+          'no spread given: a level told rather than recorded',
+        );
   return {
     low: lowMonths ?? highMonths!.map((d) => d + places.highRim),
     high: highMonths,
@@ -48,8 +59,15 @@ export function monthlyFromHeads(survey: Survey, places: Places, assume: Assumpt
   };
 }
 
-function months(rows: { month: number | 'high'; depth: number }[], latitude: number, assume: Assumptions): number[] {
-  const out: (number | undefined)[] = Array.from({ length: 12 }, (_, m) => rows.find((r) => r.month === m + 1)?.depth);
+function months(
+  rows: { month: number | 'high'; depth: number }[],
+  latitude: number,
+  assume: Assumptions,
+): number[] {
+  const out: (number | undefined)[] = Array.from(
+    { length: 12 },
+    (_, m) => rows.find((r) => r.month === m + 1)?.depth,
+  );
   const high = rows.find((r) => r.month === 'high')?.depth;
   if (out.every((d) => d === undefined)) {
     assume.add('heads.csv months', high!, 'm', 'only the yearly high is known: it is taken for every month');
@@ -57,7 +75,12 @@ function months(rows: { month: number | 'high'; depth: number }[], latitude: num
   }
   const filled = interpolate(out);
   if (out.some((d) => d === undefined))
-    assume.add('heads.csv months', 'interpolated', '', 'months without a level are taken between their neighbours');
+    assume.add(
+      'heads.csv months',
+      'interpolated',
+      '',
+      'months without a level are taken between their neighbours',
+    );
   if (high !== undefined && high < Math.min(...filled)) {
     const wet = filled.map((d, m) => (isWetHalf(m + 1, latitude) ? d : Number.POSITIVE_INFINITY));
     filled[wet.indexOf(Math.min(...wet))] = high;
@@ -89,21 +112,31 @@ export function monthlyFromDips(dips: PitDip[], assume: Assumptions): MonthlyWat
   }
   const winters = new Set(dips.map((d) => Math.floor((d.day - 182) / 365.25))).size;
   const spread = winters >= 5 ? 0.1 : winters >= 2 ? 0.15 : 0.25;
-  assume.add('year-to-year spread', spread, 'm', `our choice: ${winters === 1 ? 'one winter' : `${winters} winters`} of dips without weather`);
+  assume.add(
+    'year-to-year spread',
+    spread,
+    'm',
+    `our choice: ${winters === 1 ? 'one winter' : `${winters} winters`} of dips without weather`,
+  );
   return { low: interpolate(known), spread, fixed: false, source: 'dips' };
 }
 
 /** Nothing known: water at the spill level all through the wet half-year, and unknown in the other half. */
-export function monthlyAtSpill(spillDepth: number, latitude: number, mottledFrom: number | undefined, assume: Assumptions): MonthlyWater {
-  // Grey mottles lie on average 0.18 m below the measured high water.
-  const winter = Math.max(spillDepth, mottledFrom === undefined ? 0 : Math.min(mottledFrom - 0.18, 0.3));
+export function monthlyAtSpill(
+  spillDepth: number,
+  latitude: number,
+  colour: ColourEvidence | undefined,
+  assume: Assumptions,
+): MonthlyWater {
+  // Colour alone never clears the ground deeper than 0.3 m.
+  const winter = Math.max(spillDepth, colour === undefined ? 0 : Math.min(colour.depth, 0.3));
   assume.add(
     'winter water',
     winter,
     'm below ground',
-    mottledFrom === undefined
+    colour === undefined
       ? 'no levels, no wet-season dips and no weather: taken at the spill level in the wet half-year'
-      : `no levels, no wet-season dips and no weather: grey mottles from ${Number(mottledFrom.toFixed(2))} m say the winter water comes at least this near`,
+      : `no levels, no wet-season dips and no weather: ${colour.rule} say the winter water comes at least this near; ${colour.bias}`,
   );
   return {
     low: Array.from({ length: 12 }, (_, m) => (isWetHalf(m + 1, latitude) ? winter : winter + 0.3)),

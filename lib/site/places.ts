@@ -45,7 +45,9 @@ function distanceOf(point: LevelPoint, rims: LevelPoint[]): number | undefined {
   if (point.distance !== undefined) return point.distance;
   const { x, y } = point;
   if (x === undefined || y === undefined) return undefined;
-  const gaps = rims.filter((r) => r.x !== undefined && r.y !== undefined).map((r) => Math.hypot(x - r.x!, y - r.y!));
+  const gaps = rims
+    .filter((r) => r.x !== undefined && r.y !== undefined)
+    .map((r) => Math.hypot(x - r.x!, y - r.y!));
   return gaps.length > 0 ? Math.min(...gaps) : undefined;
 }
 
@@ -57,18 +59,19 @@ export function placesOf(survey: Survey): Places {
   const datum = ground.length > 0 ? Math.min(...ground.map((p) => p.level)) : 0;
   const level = (p: LevelPoint) => p.level - datum;
   const lowest = (points: LevelPoint[]) => (points.length > 0 ? Math.min(...points.map(level)) : undefined);
-  const nearest = (points: LevelPoint[], to: number | undefined) =>
-    [...points].sort(
-      (a, b) => Math.abs((distanceOf(a, rims) ?? 0) - (to ?? 0)) - Math.abs((distanceOf(b, rims) ?? 0) - (to ?? 0)),
-    )[0];
+  const apart = (a: LevelPoint, b: LevelPoint) =>
+    a.x !== undefined && a.y !== undefined && b.x !== undefined && b.y !== undefined
+      ? Math.hypot(a.x - b.x, a.y - b.y)
+      : Math.abs((distanceOf(a, rims) ?? 0) - (distanceOf(b, rims) ?? 0));
+  const nearest = (points: LevelPoint[], to: LevelPoint): LevelPoint | undefined =>
+    [...points].sort((a, b) => apart(a, to) - apart(b, to))[0];
   const outlets = of('outlet').map((p): Outlet => {
-    const distance = distanceOf(p, rims) ?? 0;
-    const ditch = nearest(of('ditch'), distance);
-    const flood = nearest(of('flood'), distance);
+    const ditch = nearest(of('ditch'), p);
+    const flood = nearest(of('flood'), p);
     return {
       name: p.point,
       level: level(p),
-      distance,
+      distance: distanceOf(p, rims) ?? 0,
       ditch: ditch && level(ditch),
       flood: flood && level(flood),
     };
@@ -86,7 +89,11 @@ export function placesOf(survey: Survey): Places {
       level: level(discharge),
       distance: distanceOf(discharge, rims) ?? 0,
     },
-    footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: distanceOf(p, rims) ?? 0 })),
+    footings: of('footing').map((p) => ({
+      name: p.point,
+      level: level(p),
+      distance: distanceOf(p, rims) ?? 0,
+    })),
     spill: lowest(of('spill')),
     houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
       name: p.point,

@@ -1,5 +1,14 @@
 import { type ClimateRecord, climateRecord } from '../climate/index.js';
-import { fitTable, type TableFit, type TablePriors, type TubGeometry } from '../groundwater/index.js';
+import {
+  chooseTableModel,
+  type ChosenModel,
+  fitTable,
+  type GroundForTable,
+  modelsFor,
+  type TableFit,
+  type TableModelName,
+  type TubGeometry,
+} from '../groundwater/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { dipsOf, type PitDip, wetMonthsCovered } from './dips.js';
@@ -7,11 +16,16 @@ import { type Ground, groundOf } from './ground.js';
 import { type MonthlyWater, monthlyAtSpill, monthlyFromDips, monthlyFromHeads } from './monthlyWater.js';
 import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
+import { type SoilTest, soilTestsOf } from './soilTests.js';
 import { type Catchment, tubOf } from './tubOf.js';
-import { priorSets, waterByMonth, waterByWeather, type WaterEnsemble } from './water.js';
+import { waterByMonth, waterByWeather, type WaterEnsemble } from './water.js';
 
 /** How the water outside was come by. */
-export type WaterModel = 'heads.csv' | 'store with spill, fitted to dips' | 'store with spill, from priors' | 'dips' | 'spill level';
+export type WaterModel =
+  | 'heads.csv'
+  | `${TableModelName}, ${'fitted to dips' | 'from priors'}`
+  | 'dips'
+  | 'spill level';
 
 /** A survey made into ground, places, pond and water. */
 export interface Site {
@@ -20,12 +34,15 @@ export interface Site {
   places: Places;
   pond: Pond;
   ground: Ground;
+  /** permeability tests that could be interpreted */
+  tests: SoilTest[];
   tub?: TubGeometry;
   catchment: Catchment;
   dips: PitDip[];
   monthly?: MonthlyWater;
   record?: ClimateRecord;
-  fit?: TableFit;
+  /** model of the table, its fit and why it was chosen; absent where the water is known month by month */
+  chosen?: ChosenModel;
   water: WaterEnsemble;
   waterModel: WaterModel;
   latitude: number;
@@ -51,7 +68,9 @@ export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptio
   const latitude = assume.or(survey.site.latitude, 'latitude', 50, 'deg', 'decides the wet half-year and the sun');
   const places = placesOf(survey);
   const pond = pondOf(survey, places.datum, assume);
-  const ground = groundOf(survey, pond.depth, places.pits, assume);
+  const { tests, warnings: testWarnings } = soilTestsOf(survey);
+  warnings.push(...testWarnings);
+  const ground = groundOf(survey, tests, pond.depth, places.pits, assume);
   const tub = tubOf(pond, places);
   const catchment: Catchment = {
     uphillArea: tub ? assume.or(survey.site.uphill_area, 'uphill_area', 20, 'm²', 'some lawn always drains towards a hollow') : 0,
@@ -64,18 +83,20 @@ export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptio
   const record = usableWeather(survey, latitude, warnings);
   const heads = monthlyFromHeads(survey, places, assume);
   const common = { samples, seed, ksat: ground.ksat, highRim: places.highRim };
-  const base = { survey, seed, places, pond, ground, tub, catchment, dips, record, latitude };
+  const base = { survey, seed, places, pond, ground, tests, tub, catchment, dips, record, latitude };
 
   if (!heads && record) {
-    const fit = fitTable(record, dips, priorsOf(ground, dips), samples, seed);
+    const chosen = chooseTableModel(record, dips, modelsFor(groundForTable(ground), dips), samples, seed);
+    const { fit } = chosen;
     warnOfFit(fit, warnings);
     const water = waterByWeather(common, record, fit, pond.daysEmpty, tub && { tub, catchment });
-    const waterModel = fit.used > 0 ? 'store with spill, fitted to dips' : 'store with spill, from priors';
-    return { ...base, fit, water, waterModel, assumptions: assume.list, warnings };
+    const waterModel = `${chosen.model.name}, ${fit.used > 0 ? 'fitted to dips' : 'from priors'}` as const;
+    return { ...base, chosen, water, waterModel, assumptions: assume.list, warnings };
   }
   const monthly = heads ?? (wetMonthsCovered(dips, latitude) >= 4 ? monthlyFromDips(dips, assume) : undefined);
-  const known = monthly ?? monthlyAtSpill(0, latitude, ground.mottledFrom, assume);
-  const sets = record && tub ? priorSets(priorsOf(ground, dips), samples, seed) : [];
+  const known = monthly ?? monthlyAtSpill(0, latitude, ground.colour, assume);
+  const sets =
+    record && tub ? fitTable(record, [], modelsFor(groundForTable(ground), [])[0].priors, samples, seed).sets : [];
   const ring = tub && { tub, catchment, record: record as ClimateRecord, daysEmpty: pond.daysEmpty, sets };
   const water = waterByMonth(common, known, latitude, ring, dipPipeLevel(survey, places));
   const waterModel: WaterModel = heads ? 'heads.csv' : monthly ? 'dips' : 'spill level';
@@ -110,18 +131,13 @@ function usableWeather(survey: Survey, latitude: number, warnings: Warning[]): C
   return record;
 }
 
-/** Priors of the store. Recession and depths: common practice for clay, wider in permeable ground. */
-function priorsOf(ground: Ground, dips: PitDip[]): TablePriors {
-  const deepest = Math.max(2, ...dips.map((d) => d.depth + 0.5));
-  const permeable = ground.ksat.median > 1e-6;
-  const prior = (median: number, spread: number, evidence: string) => ({ median, spread, evidence: [evidence] });
+/** What the models of the table take from the ground. */
+function groundForTable(ground: Ground): GroundForTable {
   return {
     porosity: ground.porosity,
-    recession: prior(permeable ? 0.03 : 0.012, permeable ? 1.2 : 0.8, 'common practice'),
-    baseDepth: prior(deepest, permeable ? 0.4 : 0.25, 'deepest look and half a metre'),
-    spillDepth: prior(0.06, 0.7, 'common practice: the top of the turf'),
-    extinctionDepth: prior(1.4, 0.3, 'common practice 0.8–2.5 m'),
     rootCapacity: ground.rootCapacity,
+    permeable: ground.ksat.median > 1e-6,
+    clayey: ground.clayey,
   };
 }
 

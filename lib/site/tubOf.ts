@@ -1,7 +1,7 @@
 import type { ClimateRecord } from '../climate/index.js';
+import { STORM_RUNOFF } from '../drain/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { CAP_LEAK, type ColumnSeries, type TubGeometry } from '../groundwater/index.js';
-import { STORM_RUNOFF } from '../drain/index.js';
 import type { SiteFacts } from '../survey/index.js';
 import { outline, planArea } from '../uplift/index.js';
 import type { Places } from './places.js';
@@ -65,9 +65,7 @@ export function tubInflow(
     dry = Math.min((rain > dry ? 0 : dry - rain) + record.demand[d], tub.ringHold);
     const excess = column.recharge[d] - intake;
     const shed =
-      c.cover === 'paved'
-        ? STORM_RUNOFF.paved * rain
-        : cover * Math.max(column.spill[d], excess > 0 ? excess : 0);
+      c.cover === 'paved' ? STORM_RUNOFF.paved * rain : cover * Math.max(column.spill[d], excess, 0);
     out[d] = share * (through * tub.ringArea + rain * STORM_RUNOFF.roof * c.roofArea + shed * c.uphillArea);
   }
 }

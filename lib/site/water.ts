@@ -2,7 +2,6 @@ import { type ClimateRecord, calendarOf, isWetHalf } from '../climate/index.js';
 import { method } from '../formula/index.js';
 import {
   columnSeries,
-  parametersAt,
   runColumn,
   runTub,
   type TableFit,
@@ -22,7 +21,7 @@ export const waterEnsemble = method({
   assumptions: [
     'simulated once, at the wished depth; depth, rim, state and option enter afterwards',
     'the clay table follows the ground uphill by 0.85 ± 0.15 of the rise where nobody measured there',
-    'place to place 0.05 m, year to year beyond the model 0.05 m (one standard deviation): our choice',
+    'place to place 0.05 m (our choice); year to year beyond the model as much as the model misses the dips',
   ],
   source: 'water balance; common practice for the spreads',
 });
@@ -63,7 +62,6 @@ export interface WaterEnsemble {
 
 const DAILY_SAMPLES = 100;
 const PLACE_SPREAD = 0.05;
-const YEAR_SPREAD = 0.05;
 const UPHILL_SHARE = { mean: 0.85, spread: 0.15 };
 const SYNTHETIC_YEARS = 20;
 
@@ -192,7 +190,7 @@ export function waterByWeather(
     e.closure = Math.max(e.closure, runColumn(record, p, series).closure, fit.closure);
     for (let d = 0; d < n; d++) {
       const y = record.year[d];
-      const shift = PLACE_SPREAD * place[s] + (y >= 0 ? YEAR_SPREAD * byYear[s * record.years + y] : 0);
+      const shift = PLACE_SPREAD * place[s] + (y >= 0 ? fit.missing * byYear[s * record.years + y] : 0);
       clay[d] = -Math.max(series.depth[d] - shift, p.spillDepth);
     }
     highest(e.clayLow, s * record.years * 12, slots, clay);
@@ -265,10 +263,4 @@ function highest(out: MonthlyLevels, offset: number, slots: Slots, series: Float
     const w = slots.window[d];
     if (w >= 0 && series[d] > out.window[offset + w]) out.window[offset + w] = series[d];
   }
-}
-
-/** Parameter sets straight from the priors, for run-off where the table itself is known otherwise. */
-export function priorSets(priors: Parameters<typeof parametersAt>[0], samples: number, seed: number): TableParameters[] {
-  const z = latinNormals(samples, 6, seed + 31);
-  return Array.from({ length: samples }, (_, i) => parametersAt(priors, z, i * 6));
 }

@@ -1,5 +1,7 @@
 import { method } from '../formula/index.js';
 import type { LogEstimate } from './estimate.js';
+import type { PermeabilityTest } from './fieldTest.js';
+import { HOLE_TO_HOLE } from './layerPermeability.js';
 import { saxtonRawls } from './saxtonRawls.js';
 import { TYPICAL_COMPOSITION } from './typicalComposition.js';
 import type { OtherGround, Structure, Texture, UsdaClass } from './words.js';
@@ -38,14 +40,16 @@ export interface Composition {
   /** percent by mass */
   organicPercent?: number;
   structure?: Structure;
+  /** mass fraction of the whole soil */
+  stones?: number;
 }
 
 /** The composition the regressions are evaluated for: what was measured, else typical of the class. */
 export function compositionOf(layer: Composition): { sand: number; clay: number; measured: boolean } {
   if (layer.sand !== undefined && layer.clay !== undefined)
     return { sand: layer.sand, clay: Math.min(layer.clay, 0.6), measured: true };
-  const typical = TYPICAL_COMPOSITION[layer.texture as UsdaClass] ?? TYPICAL_COMPOSITION.loam;
-  return { ...typical, measured: false };
+  const { sand, clay } = TYPICAL_COMPOSITION[layer.texture as UsdaClass] ?? TYPICAL_COMPOSITION.loam;
+  return { sand, clay, measured: false };
 }
 
 /** Permeability from the pit log alone, m/s. */
@@ -55,16 +59,26 @@ export function permeabilityFromTexture(layer: Composition): LogEstimate {
     return { median, spread, evidence: [`table for ${layer.texture}`] };
   }
   const { sand, clay, measured } = compositionOf(layer);
-  const { ksat } = saxtonRawls(sand, clay, Math.min(layer.organicPercent ?? 1, 8));
+  const { ksat } = saxtonRawls(sand, clay, Math.min(layer.organicPercent ?? 1, 8), { stones: layer.stones });
   const clayey = clay >= 0.2;
   const factor = clayey && layer.structure ? STRUCTURE_FACTOR[layer.structure] : 1;
-  const evidence = [measured ? 'texture regression for the measured percentages' : `table for ${layer.texture}`];
+  const evidence = [
+    measured ? 'texture regression for the measured percentages' : `table for ${layer.texture}`,
+  ];
   if (factor !== 1) evidence.push(`${layer.structure} structure`);
   return { median: ksat * factor, spread: clayey ? 1.6 : 0.9, evidence };
 }
 
+/** One measurement is right within a factor of 2, standard deviation of the logarithm. */
+const MEASURED_SPREAD = 0.7;
+
+/** A permeability (m/s) measured by someone who does not say how, as a test. */
+export function measuredPermeability(ksat: number): PermeabilityTest {
+  return { method: 'a measurement', ksat, reading: 0, spread: MEASURED_SPREAD, says: 'value', bias: [] };
+}
+
 /**
- * Permeability from measurements in one layer, m/s.
+ * Permeability from measurements in one layer alone, m/s, without what the texture says.
  * @param values - conductivities measured, m/s, at least one
  */
 export function permeabilityFromTests(values: number[]): LogEstimate {
@@ -73,7 +87,7 @@ export function permeabilityFromTests(values: number[]): LogEstimate {
   // Reading error shrinks with the number of tests; what differs from hole to hole does not go below 0.4.
   return {
     median: Math.exp(mean),
-    spread: Math.hypot(0.7 / Math.sqrt(values.length), 0.4),
+    spread: Math.hypot(MEASURED_SPREAD / Math.sqrt(values.length), HOLE_TO_HOLE),
     evidence: [`measured here ${values.length === 1 ? 'once' : `${values.length} times`}`],
   };
 }

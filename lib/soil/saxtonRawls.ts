@@ -1,4 +1,6 @@
 import { formula, type Parameter } from '../formula/index.js';
+import { compactedFieldCapacity, compactedSaturation, stonyConductivityRatio } from './compactedSoil.js';
+import { airEntryEstimate, airEntrySuction } from './retentionCurve.js';
 
 const S: Parameter = { meaning: 'sand, mass fraction', unit: '-', min: 0, max: 1 };
 const C: Parameter = { meaning: 'clay, mass fraction', unit: '-', min: 0, max: 0.6 };
@@ -11,11 +13,11 @@ export const wiltingPoint = formula({
   title: 'Water content at wilting point (1500 kPa)',
   symbol: 'θ1500',
   unit: 'm³/m³',
-  expression:
-    '1.14*(-0.024*S + 0.487*C + 0.006*M + 0.005*S*M - 0.013*C*M + 0.068*S*C + 0.031) - 0.02',
+  expression: '1.14*(-0.024*S + 0.487*C + 0.006*M + 0.005*S*M - 0.013*C*M + 0.068*S*C + 0.031) - 0.02',
   parameters: { S, C, M },
   compute: (S: number, C: number, M: number) =>
-    1.14 * (-0.024 * S + 0.487 * C + 0.006 * M + 0.005 * S * M - 0.013 * C * M + 0.068 * S * C + 0.031) - 0.02,
+    1.14 * (-0.024 * S + 0.487 * C + 0.006 * M + 0.005 * S * M - 0.013 * C * M + 0.068 * S * C + 0.031) -
+    0.02,
   validity,
   source,
 });
@@ -50,11 +52,11 @@ export const freeWater = formula({
   title: 'Water between saturation and field capacity',
   symbol: 'θS−33',
   unit: 'm³/m³',
-  expression:
-    '1.636*(0.278*S + 0.034*C + 0.022*M - 0.018*S*M - 0.027*C*M - 0.584*S*C + 0.078) - 0.107',
+  expression: '1.636*(0.278*S + 0.034*C + 0.022*M - 0.018*S*M - 0.027*C*M - 0.584*S*C + 0.078) - 0.107',
   parameters: { S, C, M },
   compute: (S: number, C: number, M: number) =>
-    1.636 * (0.278 * S + 0.034 * C + 0.022 * M - 0.018 * S * M - 0.027 * C * M - 0.584 * S * C + 0.078) - 0.107,
+    1.636 * (0.278 * S + 0.034 * C + 0.022 * M - 0.018 * S * M - 0.027 * C * M - 0.584 * S * C + 0.078) -
+    0.107,
   validity,
   source,
 });
@@ -92,22 +94,49 @@ export const saturatedConductivity = formula({
   source,
 });
 
+/** How water is held and let through. */
 export interface Retention {
   wiltingPoint: number;
   fieldCapacity: number;
   saturation: number;
+  /** suction at which air enters, Pa */
+  airEntry: number;
+  /** saturated hydraulic conductivity, m/s */
   ksat: number;
 }
 
+/** What makes a soil differ from the usual one of its texture. */
+export interface Adjustments {
+  /** density over the usual density, 0.9 (loose) to 1.3 (severely compacted) */
+  density?: number;
+  /** stones, mass fraction of the whole soil, 0–0.9 */
+  stones?: number;
+}
+
 /**
- * Retention and conductivity of a soil by the Saxton & Rawls (2006) regressions.
+ * Retention and conductivity of a soil by the Saxton & Rawls (2006) regressions. Stones lower the conductivity only:
+ * water contents stay those of the fine earth.
  * @param sand - mass fraction 0–1
  * @param clay - mass fraction 0–0.6
  * @param organicPercent - organic matter, 0–8 % by mass
  */
-export function saxtonRawls(sand: number, clay: number, organicPercent = 2.5): Retention {
+export function saxtonRawls(
+  sand: number,
+  clay: number,
+  organicPercent = 2.5,
+  { density = 1, stones = 0 }: Adjustments = {},
+): Retention {
   const w = wiltingPoint.compute(sand, clay, organicPercent);
-  const f = fieldCapacity.compute(fieldCapacityEstimate.compute(sand, clay, organicPercent));
-  const s = saturation.compute(f, freeWater.compute(sand, clay, organicPercent), sand);
-  return { wiltingPoint: w, fieldCapacity: f, saturation: s, ksat: saturatedConductivity.compute(s - f, f, w) };
+  const usual = fieldCapacity.compute(fieldCapacityEstimate.compute(sand, clay, organicPercent));
+  const free = freeWater.compute(sand, clay, organicPercent);
+  const full = saturation.compute(usual, free, sand);
+  const s = compactedSaturation.compute(full, density);
+  const f = compactedFieldCapacity.compute(usual, full, s);
+  return {
+    wiltingPoint: w,
+    fieldCapacity: f,
+    saturation: s,
+    airEntry: Math.max(airEntrySuction.compute(airEntryEstimate.compute(sand, clay, free)), 0),
+    ksat: saturatedConductivity.compute(s - f, f, w) * stonyConductivityRatio.compute(stones, 1 - s),
+  };
 }

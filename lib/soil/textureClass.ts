@@ -19,7 +19,9 @@ export const usdaTextureTriangle = method({
  */
 export function textureClass(sand: number, clay: number): UsdaClass {
   if (!(sand >= 0 && clay >= 0 && sand + clay <= 1 + 1e-9))
-    throw new RangeError(`invalid texture: sand ${sand} and clay ${clay} must be 0 to 1 and at most 1 together`);
+    throw new RangeError(
+      `invalid texture: sand ${sand} and clay ${clay} must be 0 to 1 and at most 1 together`,
+    );
   // Tenths of a percent as whole numbers: binary fractions put points on the wrong side of a limit.
   const s = Math.round(sand * 1000);
   const c = Math.round(clay * 1000);

@@ -9,7 +9,8 @@ export const strengthFromThumb = method({
     'word to strength by the North American classes (soft 12–25, firm 25–50, stiff 50–100, very stiff 100–200 kPa)',
     'wet clay softens once it is cut and unloaded: half a class of spread',
   ],
-  source: 'Terzaghi & Peck consistency classes, from memory; BS 5930 uses the same words for about 1.5 times as much',
+  source:
+    'Terzaghi & Peck consistency classes, from memory; BS 5930 uses the same words for about 1.5 times as much',
 });
 
 const KPA: Record<Consistency, number> = {

@@ -48,23 +48,92 @@ export const slabThickness = formula({
   source: 'statics',
 });
 
-/** Use of the resistance against uplift in limit-state form. */
-export const upliftUtilisation = formula({
-  title: 'Utilisation against uplift (EN 1997-1, UPL)',
-  symbol: 'Λ',
-  unit: '-',
-  expression: 'a*U/(b*G)',
+/** Gravel that balances a head with the pond empty and the gravel drained. */
+export const drainedGravelThickness = formula({
+  title: 'Thickness of drained gravel against a head',
+  symbol: 't',
+  unit: 'm',
+  expression: 'F*9810*h/g',
   parameters: {
-    a: { meaning: 'factor on the destabilising action (1.0; UK annex 1.1)', unit: '-', min: 1, max: 1.5 },
-    U: { meaning: 'uplift', unit: 'N or Pa', min: 0, max: 1e9 },
-    b: { meaning: 'factor on the stabilising action (0.9)', unit: '-', min: 0.5, max: 1 },
-    G: { meaning: 'weight that holds down', unit: 'N or Pa', min: 1e-6, max: 1e9 },
+    F: { meaning: 'factor of safety', unit: '-', min: 1, max: 1.5 },
+    h: { meaning: 'head above the liner', unit: 'm', min: 0, max: 2 },
+    g: { meaning: 'dry unit weight', unit: 'N/m³', min: 12000, max: 20000 },
   },
-  compute: (a: number, U: number, b: number, G: number) => (a * U) / (b * G),
-  validity: 'at most 1 is verified; friction at the sides left out',
-  source: 'EN 1997-1:2004 Annex A.4; Bond & Harris 2008',
+  compute: (F: number, h: number, g: number) => (F * W * h) / g,
+  validity: 'no water in the gravel; on a level floor',
+  source: 'statics',
+});
+
+/** Gravel under pond water that balances what the head outside exceeds the pond by. */
+export const submergedGravelThickness = formula({
+  title: 'Thickness of gravel under water against an excess head',
+  symbol: 't',
+  unit: 'm',
+  expression: 'F*9810*h/(g*(1 - 1/G))',
+  parameters: {
+    F: { meaning: 'factor of safety', unit: '-', min: 1, max: 1.5 },
+    h: { meaning: 'head outside above the pond level', unit: 'm', min: 0, max: 2 },
+    g: { meaning: 'dry unit weight', unit: 'N/m³', min: 12000, max: 20000 },
+    G: { meaning: 'density of the grains over that of water', unit: '-', min: 1.5, max: 3.2 },
+  },
+  compute: (F: number, h: number, g: number, G: number) => (F * W * h) / (g * (1 - 1 / G)),
+  validity: 'gravel fully under the pond water; the factor is on the submerged weights',
+  source: 'statics; about as thick as the head it answers',
+});
+
+/** Gravel that neither lifts nor slides on a sloping liner with an excess head under it. */
+export const gravelOnSlope = formula({
+  title: 'Thickness of submerged gravel that stays on a sloping liner',
+  symbol: 't',
+  unit: 'm',
+  expression: '9810*h*tan(d)/(s*(cos(b)*tan(d) - sin(b)))',
+  parameters: {
+    h: { meaning: 'head outside above the pond level', unit: 'm', min: 0, max: 1 },
+    s: { meaning: 'submerged unit weight', unit: 'N/m³', min: 6000, max: 12000 },
+    b: { meaning: 'slope of the liner', unit: 'rad', min: 0, max: 0.35 },
+    d: { meaning: 'friction of gravel on the liner', unit: 'rad', min: 0.4, max: 0.6 },
+  },
+  compute: (h: number, s: number, b: number, d: number) =>
+    (W * h * Math.tan(d)) / (s * (Math.cos(b) * Math.tan(d) - Math.sin(b))),
+  validity: 'factor 1; steeper than the friction no thickness stays; measured square to the slope',
+  source: 'statics of a layer on a plane with water pressure under it',
 });
 
 /** Common unit weights, N/m³: gravel dry 16 kN/m³ (100 lb/ft³), concrete 24 kN/m³; grains 2.65. Common practice. */
 export const GRAVEL = { unitWeight: 16000, grains: 2.65 };
 export const CONCRETE_UNIT_WEIGHT = 24000;
+/** Soil and stones of a planted shelf, dry, N/m³. Common practice. */
+export const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
+
+/** What may lie on a liner. */
+export type BallastKind = 'gravel' | 'slab' | 'soil';
+
+/** A layer on the liner, m thick. */
+export interface BallastLayer {
+  kind: BallastKind;
+  thickness: number;
+}
+
+/** Dry unit weight (N/m³) and porosity of each kind; a slab has no pores. */
+export function ballastMakeup(kind: BallastKind): { dry: number; porosity: number } {
+  if (kind === 'slab') return { dry: CONCRETE_UNIT_WEIGHT, porosity: 0 };
+  const { unitWeight, grains } = kind === 'gravel' ? GRAVEL : SHELF_SOIL;
+  return { dry: unitWeight, porosity: 1 - unitWeight / (grains * W) };
+}
+
+/**
+ * Weight on a level square metre of liner, Pa: layers, the water in their pores up to the pond level, the pond above.
+ * @param layers - from the liner up
+ * @param liner - level of the liner there, m
+ * @param pond - pond level, m; below the liner counts as empty
+ */
+export function weightOnLiner(layers: readonly BallastLayer[], liner: number, pond: number): number {
+  let foot = liner;
+  let weight = 0;
+  for (const { kind, thickness } of layers) {
+    const { dry, porosity } = ballastMakeup(kind);
+    weight += dry * thickness + porosity * W * Math.min(Math.max(pond - foot, 0), thickness);
+    foot += thickness;
+  }
+  return weight + W * Math.max(pond - foot, 0);
+}

@@ -25,3 +25,16 @@ export const waterPressure = formula({
   validity: 'still fresh water',
   source: 'hydrostatics; 9.81 kN/m³ (62.4 lb/ft³)',
 });
+
+/** Pressure that presses a point of the liner against the ground; negative lifts it. */
+export const netPressure = formula({
+  title: 'Net pressure on a point of the liner',
+  symbol: 'Δu',
+  unit: 'Pa',
+  expression: '9810*(max(p - z, 0) - max(h - z, 0))',
+  parameters: { p: level('pond level'), h: level('head outside'), z: level('level of the point') },
+  compute: (p: number, h: number, z: number) =>
+    UNIT_WEIGHT_OF_WATER * (Math.max(p - z, 0) - Math.max(h - z, 0)),
+  validity: 'still water on both sides; tension in the liner and its weight are not counted on',
+  source: 'hydrostatics: what stands above the pond is dry inside, what stands above the head is dry outside',
+});

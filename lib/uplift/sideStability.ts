@@ -15,6 +15,18 @@ export const uprightCut = formula({
   source: 'plane-wedge solution; example read at a public question bank',
 });
 
+/** Height of an upright cut with an empty crack to half its depth. */
+export const crackedCut = formula({
+  title: 'Height of an upright cut with an empty crack',
+  symbol: 'Hc',
+  unit: 'm',
+  expression: '8*c/(3*g)',
+  parameters: { c, g },
+  compute: (c: number, g: number) => (8 * c) / (3 * g),
+  validity: 'crack to half the height; 2.67 c/γ',
+  source: 'Terzaghi 1943, from memory',
+});
+
 /** Height of an upright cut with a crack to half its depth, full of water. */
 export const wetCrackedCut = formula({
   title: 'Height of an upright cut with a water-filled crack',
@@ -23,7 +35,7 @@ export const wetCrackedCut = formula({
   expression: '8*c/(3*g + 9810)',
   parameters: { c, g },
   compute: (c: number, g: number) => (8 * c) / (3 * g + UNIT_WEIGHT_OF_WATER),
-  validity: 'crack to half the height; with an empty crack it is 2.67 c/γ (Terzaghi 1943)',
+  validity: 'crack to half the height, filled to the brim by rain or by the water outside',
   source: 'derived from the plane wedge 2c(H−z) = γ(H²−z²)/2 + γw z²/2 at z = H/2',
 });
 
@@ -53,27 +65,16 @@ export function taylorNumber(angleDegrees: number): number {
  * @param sideSlope - horizontal to 1 vertical, 0 upright
  * @param edgingLoad - Pa at the edge
  */
-export function standingHeight(strength: number, unitWeight: number, sideSlope: number, edgingLoad: number): number {
+export function standingHeight(
+  strength: number,
+  unitWeight: number,
+  sideSlope: number,
+  edgingLoad: number,
+): number {
   const angle = (Math.atan2(1, sideSlope) * 180) / Math.PI;
   const upright = wetCrackedCut.compute(strength, unitWeight);
   return (upright * taylorNumber(90)) / taylorNumber(angle) - edgingLoad / unitWeight;
 }
-
-/** Factor of an infinite slope with seepage along it. */
-export const seepingSlopeFactor = formula({
-  title: 'Long slope with seepage parallel to its face, no cohesion',
-  symbol: 'FS',
-  unit: '-',
-  expression: '(1 - 9810/g)*tan(p)/tan(b)',
-  parameters: {
-    g: { meaning: 'saturated unit weight', unit: 'N/m³', min: 14000, max: 23000 },
-    p: { meaning: 'angle of friction', unit: 'rad', min: 0.2, max: 0.8 },
-    b: { meaning: 'slope angle', unit: 'rad', min: 0.02, max: 1.2 },
-  },
-  compute: (g: number, p: number, b: number) => ((1 - UNIT_WEIGHT_OF_WATER / g) * Math.tan(p)) / Math.tan(b),
-  validity: 'long-term, drained, shallow slip; water at the face',
-  source: 'Skempton & DeLory 1957, from memory; GATE Civil 2014 Q16 as worked example',
-});
 
 /** Factor wanted for a side that people work beside. Common practice. */
 export const SIDE_FACTOR_WANTED = 1.5;

@@ -1,4 +1,6 @@
 import { formula, method } from '../formula/index.js';
+import { discInflow } from '../seepage/index.js';
+import { type PondShape, planArea } from './pondShape.js';
 
 export const timeToLiftMethod = method({
   title: 'Time until an emptied liner lifts',
@@ -7,13 +9,15 @@ export const timeToLiftMethod = method({
     '20 mm over the floor is our choice; 10 and 50 mm halve and multiply the time by 2.5',
     'head outside steady at its highest of the days it stands empty; sides and floor gather water like a disc of ' +
       'their mean plan',
-    'water standing in the ring above the floor is there at once',
+    'water standing in the ring above the floor is there at once; storm water comes to a bed as fast as it enters the ring',
   ],
   source: 'balance of volumes',
 });
 
 /** Water over the floor that counts as lifted, m. */
 export const LIFT_VOLUME_DEPTH = 0.02;
+/** Depths shown beside each other, m: barely seen, counted as lifted, a bulge. */
+export const LIFT_DEPTHS = [0.01, LIFT_VOLUME_DEPTH, 0.05];
 
 /** Time for a steady inflow to bring a depth of water over a floor. */
 export const fillTime = formula({
@@ -30,3 +34,50 @@ export const fillTime = formula({
   validity: 'steady inflow',
   source: 'balance of volumes',
 });
+
+/** Water that can get under an emptied liner. */
+export interface Arrival {
+  /** through the clay, m³/s */
+  clay: number;
+  /** standing in the ring above the floor, m³ */
+  ring: number;
+  /** that a storm brings to a bed open to surface water, m³/s */
+  storm: number;
+}
+
+/** Least floor that is counted, m²: a bowl lifts over a patch, not a point. */
+const LEAST_FLOOR = 0.05;
+
+/**
+ * Seepage through clay towards an emptied pond, m³/s.
+ * @param depth - rim to floor, m
+ * @param rise - head outside above the floor, m; 0 or less brings nothing
+ * @param conductivity - m/s
+ */
+export function clayArrival(pond: PondShape, depth: number, rise: number, conductivity: number): number {
+  if (rise <= 0) return 0;
+  const floor = Math.max(planArea(pond, depth), LEAST_FLOOR);
+  const gathering = (floor + planArea(pond, Math.max(depth - rise, 0))) / 2;
+  return discInflow.compute(conductivity, Math.sqrt(gathering / Math.PI), rise);
+}
+
+/**
+ * Seconds until the water that can arrive stands `lifted` deep over the floor; 0 at once, Infinity never.
+ * @param floorArea - m²
+ */
+export function secondsToFill(
+  floorArea: number,
+  { clay, ring, storm }: Arrival,
+  lifted = LIFT_VOLUME_DEPTH,
+): number {
+  const area = Math.max(floorArea, LEAST_FLOOR);
+  const missing = lifted - ring / area;
+  if (missing <= 0) return 0;
+  const inflow = clay + storm;
+  return inflow > 0 ? fillTime.compute(missing, area, inflow) : Number.POSITIVE_INFINITY;
+}
+
+/** Times for 10, 20 and 50 mm, s. */
+export function liftTimes(floorArea: number, arrival: Arrival): { depth: number; seconds: number }[] {
+  return LIFT_DEPTHS.map((depth) => ({ depth, seconds: secondsToFill(floorArea, arrival, depth) }));
+}

@@ -1,4 +1,4 @@
-import { fallNeeded, filterRatio, linerLeak, manningFull, rationalRunoff, swell } from '../../lib/drain/index.js';
+import { fallNeeded, filterRatio, manningFull, orificeFlow, rationalRunoff, swell } from '../../lib/drain/index.js';
 import type { Check } from './check.js';
 
 const GPM = 3.785411784e-3 / 60;
@@ -82,11 +82,11 @@ export const drainChecks: Check[] = [
     tolerance: 0.3,
   },
   {
-    covers: ['linerLeak'],
+    covers: ['orificeFlow'],
     what: 'orifice under 5.0989 m of head: velocity 10 m/s times 0.6',
     kind: 'exact',
     source: "Torricelli's law: v² = 2 g h",
-    ours: () => linerLeak.compute(1e-3, 100 / (2 * 9.80665)) / 1e-3,
+    ours: () => orificeFlow.compute(1e-3, 100 / (2 * 9.80665)) / 1e-3,
     expected: 6,
     tolerance: 1e-12,
   },

@@ -1,5 +1,8 @@
 import type { Check } from './check.js';
+import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
+import { drainDesignChecks } from './drainDesign.js';
+import { spacingChecks } from './spacing.js';
 import { soilChecks } from './soil.js';
 import { upliftChecks } from './uplift.js';
 import { waterChecks } from './water.js';
@@ -7,7 +10,10 @@ import { waterChecks } from './water.js';
 /** Every check against the outside, by group. */
 export const CHECKS: Record<string, Check[]> = {
   soil: soilChecks,
+  climate: climateChecks,
   water: waterChecks,
   uplift: upliftChecks,
   drain: drainChecks,
+  'drain, link by link': drainDesignChecks,
+  spacing: spacingChecks,
 };

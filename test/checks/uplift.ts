@@ -1,20 +1,51 @@
 import {
   ballastHead,
+  boilingFactor,
+  columnPorePressure,
   criticalGradient,
+  deepestCut,
+  drainedGravelThickness,
   fillTime,
+  gasInflow,
+  gravelOnSlope,
   heaveFactor,
   netHead,
-  seepingSlopeFactor,
+  netPressure,
+  rimMoment,
+  rimPush,
+  saturatedUnitWeight,
+  seepageForce,
   slabThickness,
+  submergedGravelThickness,
   submergedUnitWeight,
+  submergedWeightFactor,
+  totalWeightFactor,
   upliftUtilisation,
-  uprightCut,
+  usaceFlotationFactor,
+  ventFlow,
   waterPressure,
-  wetCrackedCut,
 } from '../../lib/uplift/index.js';
 import type { Check } from './check.js';
+import { sideChecks } from './upliftSides.js';
 
-const LB_FT3 = 157.0874606377;
+const LB = 4.4482216152605;
+const FT = 0.3048;
+const LB_FT3 = LB / FT ** 3;
+const BOND_HARRIS = 'Bond & Harris 2008, example on EN 1997-1 HYD at a cut-off';
+
+/** The tank of a public discussion: concrete, soil on its lip and inside, ft³. */
+const TANK = [340 * 150 * LB, 384 * 110 * LB, 340 * FT ** 3, 384 * FT ** 3, 256 * FT ** 3] as const;
+/** That tank, so light that it just floats. */
+const FLOATS = [9810 * 980 * FT ** 3 - TANK[1], TANK[1], TANK[2], TANK[3], TANK[4]] as const;
+const conventions = { totalWeightFactor, usaceFlotationFactor, submergedWeightFactor };
+const printed = { totalWeightFactor: 1.52, usaceFlotationFactor: 1.86, submergedWeightFactor: 3.0 };
+
+/** Midpoint sum of a function over 0 to h. */
+function summed(h: number, f: (z: number) => number, n = 20000): number {
+  let sum = 0;
+  for (let i = 0; i < n; i++) sum += (f(((i + 0.5) * h) / n) * h) / n;
+  return sum;
+}
 
 export const upliftChecks: Check[] = [
   {
@@ -43,41 +74,6 @@ export const upliftChecks: Check[] = [
     ours: () => criticalGradient.compute(2.696, 0.44),
     expected: 0.95,
     tolerance: 0.005,
-  },
-  {
-    covers: ['uprightCut'],
-    what: 'upright cut with c = 30 kPa, γ = 15 kN/m³, m',
-    kind: 'published',
-    source: 'worked example, public question bank (askfilo): 8 m',
-    ours: () => uprightCut.compute(30000, 15000),
-    expected: 8,
-    tolerance: 0.005,
-  },
-  {
-    covers: ['wetCrackedCut'],
-    what: 'plane wedge with a full crack to half height: moment of forces left over, kN/m',
-    kind: 'exact',
-    source: '2c(H−z) = γ(H²−z²)/2 + γw z²/2 at z = H/2 (Terzaghi 1943 wedge)',
-    ours: () => {
-      const [c, g] = [20000, 18000];
-      const H = wetCrackedCut.compute(c, g);
-      const z = H / 2;
-      return 2 * c * (H - z) - (g * (H * H - z * z)) / 2 - (9810 * z * z) / 2;
-    },
-    expected: 0,
-    tolerance: 1e-6,
-  },
-  {
-    covers: ['seepingSlopeFactor'],
-    what: 'slope angle with factor 1.5 at φ = 34°, γ = 18, γw = 10 kN/m³, degrees',
-    kind: 'published',
-    source: 'GATE Civil 2014 Q16 (with γw = 10; ours is put in with the same ratio γw/γ): 11.3°',
-    ours: () => {
-      const flat = seepingSlopeFactor.compute((18000 * 9810) / 10000, (34 * Math.PI) / 180, Math.PI / 4);
-      return (Math.atan(flat / 1.5) * 180) / Math.PI;
-    },
-    expected: 11.3,
-    tolerance: 0.05,
   },
   {
     covers: ['heaveFactor'],
@@ -124,4 +120,172 @@ export const upliftChecks: Check[] = [
     expected: 0.02,
     tolerance: 1e-15,
   },
+  ...Object.entries(conventions).flatMap(([name, convention]): Check[] => [
+    {
+      covers: [name],
+      what: `factor of one tank, ${convention.title}`,
+      kind: 'recalled',
+      source: 'worked numbers of a public discussion, second-hand; 62.4 lb/ft³ there, 62.45 here',
+      ours: () => convention.compute(...TANK),
+      expected: printed[name as keyof typeof printed],
+      tolerance: 0.012,
+    },
+    {
+      covers: [name],
+      what: `the body that just floats has factor 1, ${convention.title}`,
+      kind: 'exact',
+      source: 'Archimedes: weight equals displaced water, however it is booked',
+      ours: () => convention.compute(...FLOATS),
+      expected: 1,
+      tolerance: 1e-12,
+    },
+  ]),
+  {
+    covers: ['columnPorePressure'],
+    what: 'pore pressure under 3.2 m with an upward gradient of 0.2933, kPa',
+    kind: 'published',
+    source: BOND_HARRIS,
+    ours: () => columnPorePressure.compute(0.2933, 3.2) / 1000,
+    expected: 40.6,
+    tolerance: 0.05,
+  },
+  {
+    covers: ['seepageForce'],
+    what: 'seepage force on that column, kPa',
+    kind: 'published',
+    source: BOND_HARRIS,
+    ours: () => seepageForce.compute(0.2933, 3.2) / 1000,
+    expected: 9.2,
+    tolerance: 0.05,
+  },
+  {
+    covers: ['upliftUtilisation'],
+    what: 'design pore pressure over design total stress of that column',
+    kind: 'published',
+    source: BOND_HARRIS,
+    ours: () => upliftUtilisation.compute(1.35, 40.6, 0.9, 62.4),
+    expected: 54.8 / 56.2,
+    tolerance: 0.002,
+  },
+  {
+    covers: ['saturatedUnitWeight'],
+    what: 'saturated unit weight at G = 2.7 and e = 0.81, kN/m³',
+    kind: 'published',
+    source: 'worked example, public question bank (ques10 item 32989): 19.02',
+    ours: () => saturatedUnitWeight.compute(2.7, 0.81) / 1000,
+    expected: 19.02,
+    tolerance: 0.005,
+  },
+  {
+    covers: ['deepestCut'],
+    what: 'deepest cut in 8 m of that clay over 3 m of artesian head, m',
+    kind: 'published',
+    source: 'worked example, public question bank (ques10 item 32989): 6.45',
+    ours: () => deepestCut.compute(8, 1, 3, 19020),
+    expected: 6.45,
+    tolerance: 0.005,
+  },
+  {
+    covers: ['deepestCut', 'heaveFactor'],
+    what: 'the deepest cut at a factor has that factor',
+    kind: 'exact',
+    source: 'one equation both ways',
+    ours: () => heaveFactor.compute(18500, 3 - deepestCut.compute(3, 1.25, 2.2, 18500), 2.2),
+    expected: 1.25,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['boilingFactor', 'criticalGradient'],
+    what: 'at the critical gradient the factor is 1',
+    kind: 'exact',
+    source: 'limit',
+    ours: () => boilingFactor.compute(2.65, 0.4, 0.5, 0.5 * criticalGradient.compute(2.65, 0.4)),
+    expected: 1,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['netPressure'],
+    what: 'under both waters the net pressure is that of the net head, Pa',
+    kind: 'exact',
+    source: 'hydrostatics: the depth of the point drops out',
+    ours: () => netPressure.compute(0.05, -0.3, -0.9) - waterPressure.compute(netHead.compute(0.05, -0.3)),
+    expected: 0,
+    tolerance: 1e-9,
+  },
+  {
+    covers: ['drainedGravelThickness'],
+    what: 'drained gravel as heavy as the water it answers, Pa left over',
+    kind: 'exact',
+    source: 'equilibrium at factor 1',
+    ours: () => 16000 * drainedGravelThickness.compute(1, 0.4, 16000) - waterPressure.compute(0.4),
+    expected: 0,
+    tolerance: 1e-9,
+  },
+  {
+    covers: ['submergedGravelThickness', 'submergedUnitWeight', 'ballastHead'],
+    what: 'submerged gravel sized for an excess head holds it, m',
+    kind: 'exact',
+    source: 'equilibrium at factor 1, both ways round',
+    ours: () =>
+      ballastHead.compute(
+        submergedUnitWeight.compute(16000, 2.65),
+        submergedGravelThickness.compute(1, 0.15, 16000, 2.65),
+      ),
+    expected: 0.15,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['gravelOnSlope'],
+    what: 'on a slope: friction of what still presses less the pull down the slope, Pa',
+    kind: 'exact',
+    source: 'equilibrium along the liner',
+    ours: () => {
+      const [h, s, b, d] = [0.15, 9900, 0.3, 0.45];
+      const t = gravelOnSlope.compute(h, s, b, d);
+      return (s * t * Math.cos(b) - 9810 * h) * Math.tan(d) - s * t * Math.sin(b);
+    },
+    expected: 0,
+    tolerance: 1e-9,
+  },
+  {
+    covers: ['rimPush'],
+    what: 'push on a rim against the pressure summed over 20 000 strips, ratio',
+    kind: 'exact',
+    source: 'hydrostatics, numerical integration',
+    ours: () => rimPush.compute(0.75) / summed(0.75, (z) => 9810 * z),
+    expected: 1,
+    tolerance: 1e-9,
+  },
+  {
+    covers: ['rimMoment'],
+    what: 'moment about the foot of a rim against strips, ratio',
+    kind: 'exact',
+    source: 'hydrostatics, numerical integration',
+    ours: () => rimMoment.compute(0.75) / summed(0.75, (z) => 9810 * z * (0.75 - z)),
+    expected: 1,
+    tolerance: 1e-8,
+  },
+  {
+    covers: ['gasInflow'],
+    what: 'a table that rises 0.5 m through 3 % air under 12 m² drives out its pores, m³',
+    kind: 'exact',
+    source: 'conservation',
+    ours: () => gasInflow.compute(12, 0, 0.03, 0.5 / 86400) * 86400,
+    expected: 12 * 0.03 * 0.5,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['ventFlow'],
+    what: 'pipe flow against the parabola of velocities summed over 20 000 rings, ratio',
+    kind: 'exact',
+    source: 'Navier–Stokes in a round pipe: v = Δp (R² − r²)/(4 μ L)',
+    ours: () => {
+      const [R, p, m, L] = [0.0125, 100, 1.8e-5, 3];
+      const flow = summed(R, (r) => (2 * Math.PI * r * p * (R * R - r * r)) / (4 * m * L));
+      return ventFlow.compute(2 * R, p, m, L) / flow;
+    },
+    expected: 1,
+    tolerance: 1e-8,
+  },
+  ...sideChecks,
 ];

@@ -22,11 +22,12 @@ function example38(): { dp: number[]; dr: number[] } {
   const etc = [5.5, 6.1, 4.0, 2.9, 2.5, 2.7, 4.7, 2.8, 2.2, 6.3].map((v) => v / 1000);
   const dp: number[] = [];
   const dr: number[] = [];
+  const roots = { capacity: 0.2, depletion: 0.5, demandFactor: 1, crackShare: 0 };
   let deficit = 0.0234;
   for (let d = 0; d < 10; d++) {
     const out = { recharge: new Float64Array(1), unmet: new Float64Array(1) };
     // The example stays within readily available water: demand is met in full.
-    ({ deficit } = runRootZone(Float64Array.of(water[d]), Float64Array.of(etc[d]), 0.2, 0.5, deficit, out));
+    ({ deficit } = runRootZone(Float64Array.of(water[d]), Float64Array.of(etc[d]), roots, deficit, out));
     dp.push(out.recharge[0] * 1000);
     dr.push(deficit * 1000);
   }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CHECKS } from '../checks/index.js';
-import { everyFormula } from './rooms.js';
+import { everyFormula, everyMethod } from './rooms.js';
 
 const all = Object.values(CHECKS).flat();
 
@@ -18,9 +18,10 @@ test('every formula has a source, and a check against something published or exa
   }
 });
 
-test('a check that covers a formula names one that exists', () => {
+test('a check names formulas and methods that exist', () => {
   const others = new Set(['calendarOf', 'rootZoneBalance']);
-  for (const name of all.flatMap((c) => c.covers)) if (!others.has(name)) expect(everyFormula).toHaveProperty(name);
+  const known = { ...everyFormula, ...everyMethod };
+  for (const name of all.flatMap((c) => c.covers)) if (!others.has(name)) expect(known).toHaveProperty(name);
 });
 
 test('at least 15 published sources, rows of one table counted once', () => {

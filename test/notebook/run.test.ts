@@ -37,7 +37,7 @@ describe('runNotebook, in the real kernel', () => {
       [{ output_type: 'display_data', data: { 'text/html': '1.2' }, metadata: {} }],
       [{ output_type: 'stream', name: 'stdout', text: '../somewhere\n' }],
     ]);
-    expect(seen[0]).toBe("2 4 import { display } from 'tslab';");
+    expect(seen[0]).toBe('2 4 Small');
   });
 
   it.each([

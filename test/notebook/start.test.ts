@@ -1,7 +1,8 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
+import { readNotebook } from '../../lib/notebook/nbformat.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 
 const start = (...args: string[]) =>
@@ -32,3 +33,23 @@ it('ends with status 1 and words where there is no such folder, or more than one
   });
   expect(existsSync(outOf(nowhere))).toBe(false);
 });
+
+it('lays the executed notebook, the page, the water year and the result into out/', async () => {
+  const folder = passingFolder();
+  const out = outOf(folder);
+  onTestFinished(() => rmSync(out, { recursive: true, force: true }));
+  cpSync(join(PROJECT, 'datasets', 'clay-slope'), folder, { recursive: true });
+  const { status, stderr, stdout } = start(folder);
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(readdirSync(out)).toEqual(['page.html', 'result.json', 'water-year.csv', 'worked-analysis.ipynb']);
+  expect(readdirSync(join(out, '..')).filter((name) => name.startsWith(basename(folder)))).toEqual([
+    basename(folder),
+  ]);
+  const result = JSON.parse(readFileSync(join(out, 'result.json'), 'utf8'));
+  expect(stdout).toContain(`Recommendation. `);
+  expect(stdout).toContain(result.recommendation.reason.trim());
+  const notebook = await readNotebook(join(out, 'worked-analysis.ipynb'));
+  for (const cell of notebook.cells.filter(({ cell_type }) => cell_type === 'code'))
+    expect(cell.execution_count).toBeGreaterThan(0);
+}, 120_000);

@@ -31,7 +31,7 @@ describe.each([
   const depth = (m: number) => result.water.by_month[m - 1].table_depth_m.p50;
 
   test('has all four years but the cut ends, and closes', () => {
-    expect(result.water.model).toBe('store with spill, from priors');
+    expect(result.water.model).toBe('store that spills at the ground, from priors');
     expect(Math.abs(result.water.closure_mm)).toBeLessThan(1e-6);
   });
 

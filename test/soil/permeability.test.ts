@@ -3,8 +3,8 @@ import {
   logPercentiles,
   permeabilityFromTests,
   permeabilityFromTexture,
-  saxtonRawls,
   STRUCTURES,
+  saxtonRawls,
   TYPICAL_COMPOSITION,
   textureClass,
   USDA_CLASSES,
@@ -28,7 +28,8 @@ describe('from tests', () => {
 });
 
 describe('from the pit log', () => {
-  const clay = (structure?: (typeof STRUCTURES)[number]) => permeabilityFromTexture({ texture: 'clay', structure });
+  const clay = (structure?: (typeof STRUCTURES)[number]) =>
+    permeabilityFromTexture({ texture: 'clay', structure });
 
   test('structure orders massive below blocky below rooted below cracked', () => {
     const medians = (['massive', 'blocky', 'rooted', 'cracked'] as const).map((s) => clay(s).median);
@@ -64,7 +65,9 @@ describe('from the pit log', () => {
 
   test('a table value is less sure than one test', () => {
     for (const texture of USDA_CLASSES)
-      expect(permeabilityFromTexture({ texture }).spread).toBeGreaterThan(permeabilityFromTests([1e-8]).spread);
+      expect(permeabilityFromTexture({ texture }).spread).toBeGreaterThan(
+        permeabilityFromTests([1e-8]).spread,
+      );
   });
 });
 

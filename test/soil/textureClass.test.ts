@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { textureClass, USDA_CLASSES, type UsdaClass } from '../../lib/soil/index.js';
 import { uniforms } from '../../lib/sampling/index.js';
+import { textureClass, USDA_CLASSES, type UsdaClass } from '../../lib/soil/index.js';
 
 /**
  * Benham, Ahrens & Nettleton 2009, Clarification of Soil Texture Class Boundaries (USDA-NRCS): one rule a class, in
@@ -25,7 +25,9 @@ const RULES: Record<UsdaClass, (sand: number, silt: number, clay: number) => boo
 function expectOneClass(sand: number, clay: number): void {
   const fitting = USDA_CLASSES.filter((name) => RULES[name](sand, 1000 - sand - clay, clay));
   if (fitting.length !== 1 || textureClass(sand / 1000, clay / 1000) !== fitting[0])
-    expect.fail(`sand ${sand} ‰, clay ${clay} ‰: rules ${fitting}, ours ${textureClass(sand / 1000, clay / 1000)}`);
+    expect.fail(
+      `sand ${sand} ‰, clay ${clay} ‰: rules ${fitting}, ours ${textureClass(sand / 1000, clay / 1000)}`,
+    );
 }
 
 describe('USDA texture class', () => {

@@ -1,0 +1,86 @@
+import { formula, method } from '../formula/index.js';
+import { type CurvePoint, finerThan, sizeFiner } from './gradation.js';
+
+export const filterBandMethod = method({
+  title: 'Filter band for a base soil (NRCS)',
+  what:
+    'Category of the base soil by its fines; largest D15 of the filter so that the soil stays, least D15 so that the ' +
+    'water passes; limits against gap-graded and segregating stone.',
+  assumptions: [
+    'fines finer than 0.075 mm after regrading: above 85 % category 1, 40–85 % 2, 15–39 % 3, below 15 % 4',
+    'largest D15: 9 d85 but not below 0.2 mm (6.5 d85 for clays that disperse); 0.7 mm; between; 4 d85',
+    'least D15: 4 d15 of the soil before regrading, not below 0.1 mm; band of D15 at most 5 wide',
+    'D60/D10 of the filter 2 to 6, at most 5 % finer than 0.075 mm, largest grain 75 mm',
+  ],
+  source:
+    'USDA NRCS National Engineering Handbook part 633 chapter 26 (1994, 2017): factors 9, 6.5, 4 and the floors of 0.2 ' +
+    'and 0.1 mm read in a summary, the rest from memory',
+});
+
+const d85 = { meaning: 'd85 of the regraded base soil', unit: 'm', min: 1e-7, max: 4.75e-3 };
+
+/** Largest D15 of a filter on fine silt and clay. */
+export const retentionFine = formula({
+  title: 'Largest D15 of a filter on fine silt and clay (category 1)',
+  symbol: 'D15',
+  unit: 'm',
+  expression: 'max(f*d, 0.0002)',
+  parameters: { f: { meaning: '9, or 6.5 for clay that disperses', unit: '-', min: 6.5, max: 9 }, d: d85 },
+  compute: (f: number, d: number) => Math.max(f * d, 0.0002),
+  validity: 'more than 85 % finer than 0.075 mm after regrading',
+  source: filterBandMethod.source,
+});
+
+/** Largest D15 of a filter on silty and clayey sand. */
+export const retentionMixed = formula({
+  title: 'Largest D15 of a filter on silty or clayey sand (category 3)',
+  symbol: 'D15',
+  unit: 'm',
+  expression: '(40 - a)/25*(max(4*d, 0.0007) - 0.0007) + 0.0007',
+  parameters: { a: { meaning: 'percent finer than 0.075 mm', unit: '%', min: 15, max: 40 }, d: d85 },
+  compute: (a: number, d: number) => ((40 - a) / 25) * (Math.max(4 * d, 0.0007) - 0.0007) + 0.0007,
+  validity: '15 to 39 % finer than 0.075 mm after regrading; 4 d85 taken as at least 0.7 mm',
+  source: filterBandMethod.source,
+});
+
+/** Soil that a filter must hold back. */
+export interface BaseSoil {
+  curve: readonly CurvePoint[];
+  /** clay that goes into suspension by itself */
+  dispersive?: boolean;
+}
+
+/** What the filter on a soil may be; sizes in m. */
+export interface FilterBand {
+  category: 1 | 2 | 3 | 4;
+  /** share finer than 0.075 mm */
+  fines: number;
+  d85: number;
+  d15: number;
+  largestD15: number;
+  leastD15: number;
+}
+
+/** No. 200 sieve, m. */
+export const FINES_SIZE = 7.5e-5;
+/** D60/D10 of a filter, share of fines, largest grain m. */
+export const FILTER_LIMITS = { leastUniformity: 2, mostUniformity: 6, fines: 0.05, largest: 0.0762 };
+
+/** Filter band for a soil, see {@link filterBandMethod}. */
+export function filterBand({ curve, dispersive = false }: BaseSoil): FilterBand {
+  const fines = finerThan(curve, FINES_SIZE);
+  const d85 = sizeFiner(curve, 0.85);
+  const d15 = sizeFiner(curve, 0.15);
+  const category = fines > 0.85 ? 1 : fines >= 0.4 ? 2 : fines >= 0.15 ? 3 : 4;
+  const largestD15 =
+    category === 1
+      ? retentionFine.compute(dispersive ? 6.5 : 9, d85)
+      : category === 2
+        ? 0.0007
+        : category === 3
+          ? retentionMixed.compute(100 * fines, d85)
+          : 4 * d85;
+  // A band wider than 5 is narrowed from below; the rule for water to pass comes second to that for soil to stay.
+  const leastD15 = Math.min(Math.max(4 * d15, 1e-4, largestD15 / 5), largestD15);
+  return { category, fines, d85, d15, largestD15, leastD15 };
+}

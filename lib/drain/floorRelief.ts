@@ -1,0 +1,50 @@
+import { blanketLoss } from '../groundwater/index.js';
+import { headLeftUnderFloor } from '../seepage/index.js';
+import { type Bed } from './envelope.js';
+import { BED_THICKNESS, transmissivity } from './layout.js';
+
+/** Head left under an emptied liner, m above the pipe. */
+export interface HeadLeft {
+  /** over the middle of the floor */
+  middle: number;
+  /** midway between pipes, or between pipe and edge */
+  between: number;
+  /** at nine tenths of the half width */
+  edge: number;
+  /** behind the sides */
+  walls: number;
+}
+
+/** Effective radius of pipe in plain clay, m: 8 rows of slots without a sock (Ghane 2022, abstract). */
+export const BARE_RADIUS = 0.016;
+/** The same with a sock or in gravel. */
+export const SOCK_RADIUS = 0.059;
+
+/**
+ * Head left by pipes laid in plain clay without a bed: much at the edge, all of it behind the walls.
+ * @param width - of the floor, m
+ * @param head - of the water outside above the pipe, m
+ * @param count - of pipes side by side, evenly spaced
+ * @param depth - below the liner, m
+ * @param radius - effective, m
+ */
+export function pipesInClay(width: number, head: number, count = 1, depth = BED_THICKNESS, radius = BARE_RADIUS): HeadLeft {
+  const pipes = Array.from({ length: count }, (_, i) => ({ x: (width * (i + 0.5)) / count - width / 2, depth, radius }));
+  const left = headLeftUnderFloor(width, pipes, head);
+  const between = count === 1 ? width / 4 : width / 2 - width / count;
+  return { middle: left(0), between: left(between), edge: left(0.45 * width), walls: head };
+}
+
+/**
+ * Head left by a filtered bed with pipes in it.
+ * @param spacing - of the pipes, or the width of the floor for one pipe, m
+ * @param head - of the water outside above the pipe, m
+ * @param inflow - per area of floor, m/s
+ * @param turnedUp - whether the bed goes up behind the sides
+ */
+export function bedUnderFloor(bed: Bed, spacing: number, head: number, inflow: number, turnedUp: boolean): HeadLeft {
+  const conductivity = transmissivity(bed) / BED_THICKNESS;
+  const loss = (x: number) => Math.min(head, blanketLoss.compute(inflow, x, conductivity, BED_THICKNESS));
+  const edge = loss(0.45 * spacing);
+  return { middle: 0, between: loss(spacing / 2), edge, walls: turnedUp ? edge : head };
+}

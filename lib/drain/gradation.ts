@@ -1,0 +1,48 @@
+import { method } from '../formula/index.js';
+
+export const gradationMethod = method({
+  title: 'Grain sizes of a soil or a stone',
+  what: 'Grain size of which a share is finer, and share finer than a size, along a curve of known points.',
+  assumptions: [
+    'straight between points on a paper with a logarithmic axis of size',
+    'a texture becomes a curve by the bounds of clay, silt and sand (0.002, 0.05, 2 mm); nothing finer than 0.0002 mm',
+    'regraded on the 4.75 mm sieve: what is coarser is left out of the base soil',
+  ],
+  source: 'sieve practice; USDA bounds; regrading as in NRCS NEH 633 chapter 26, from memory',
+});
+
+/** A point of a grain-size curve: size in m, share finer 0–1. */
+export type CurvePoint = readonly [size: number, finer: number];
+
+/** Size of which a share is finer, m; the curve's end where it does not reach that far. */
+export function sizeFiner(curve: readonly CurvePoint[], share: number): number {
+  const at = curve.findIndex(([, finer]) => finer >= share);
+  if (at < 0) return curve[curve.length - 1][0];
+  if (at === 0) return curve[0][0];
+  const [[s0, f0], [s1, f1]] = [curve[at - 1], curve[at]];
+  return s0 * (s1 / s0) ** ((share - f0) / (f1 - f0));
+}
+
+/** Share finer than a size. */
+export function finerThan(curve: readonly CurvePoint[], size: number): number {
+  const at = curve.findIndex(([s]) => s >= size);
+  if (at < 0) return 1;
+  if (at === 0) return size < curve[0][0] ? 0 : curve[0][1];
+  const [[s0, f0], [s1, f1]] = [curve[at - 1], curve[at]];
+  return f0 + ((f1 - f0) * Math.log(size / s0)) / Math.log(s1 / s0);
+}
+
+/** Grain-size curve of the fine earth of a soil, without stones: mass fractions of sand and clay. */
+export function soilCurve(sand: number, clay: number): CurvePoint[] {
+  return [
+    [2e-7, 0],
+    [2e-6, clay],
+    [5e-5, 1 - sand],
+    [2e-3, 1],
+  ];
+}
+
+/** Grain-size curve from sieves: sizes in mm, percent passing. */
+export function sieveCurve(rows: readonly (readonly [mm: number, percent: number])[]): CurvePoint[] {
+  return rows.map(([mm, percent]) => [mm / 1000, percent / 100] as const).sort((a, b) => a[0] - b[0]);
+}

@@ -1,0 +1,129 @@
+import { method } from '../formula/index.js';
+import { CAP_LEAK } from '../groundwater/index.js';
+import { discInflow } from '../seepage/index.js';
+import { type DrainInflow, orificeFlow, RUNOFF_RANGE, rationalRunoff, STORM_RUNOFF } from './inflow.js';
+
+export const designInflow = method({
+  title: 'Design inflow by source',
+  what:
+    'Seepage through the clay, rain on the ring, roof, run-off from uphill, overflow over the brim and a leak, each with ' +
+    'a low, a likely and a high end; what comes over ground counts only as far as the ring takes it in.',
+  assumptions: [
+    'clay at the yearly highest water outside; its spread is that of the permeability',
+    'storm as the survey gives it; run-off coefficients from the low to the high end of the tables',
+    'intake of the ring: conductivity of the loose fill on its area at a gradient of 1',
+    'the pond spills over only what its usual drawdown does not hold; at the high end it is full to the brim',
+    'leak: a hole of 1, 3 or 10 mm; our choice',
+  ],
+  source: 'disc on a half-space, rational method, orifice; common practice for the intake',
+});
+
+/** Low, likely and high end. */
+export interface Ends {
+  low: number;
+  likely: number;
+  high: number;
+}
+
+/** Inflow from one source, m³/s, and what keeps it away. */
+export interface SourceInflow extends Ends {
+  source: keyof DrainInflow | 'overflow';
+  /** the cheap measure above ground that removes it; absent where there is none */
+  measure?: string;
+  /** likely inflow left after that */
+  left: number;
+}
+
+export interface InflowInput {
+  /** conductivity of the ground, m/s */
+  k: Ends;
+  /** radius of the disc of equal area, m, and head outside above the drain, m */
+  radius: number;
+  head: number;
+  /** rain of the storm, m, and its duration, s */
+  rain: number;
+  seconds: number;
+  /** the dug ring; absent where nothing permeable touches the liner */
+  ring?: { area: number; fill: keyof typeof FILL_INTAKE; capped: boolean };
+  roofArea: number;
+  uphillArea: number;
+  cover: Exclude<keyof typeof STORM_RUNOFF, 'roof'>;
+  /** m², and usual drawdown, m */
+  pondArea: number;
+  drawdown: number;
+  /** net head across the liner at the usual lowest level, m */
+  leakHead: number;
+}
+
+/** Water that loose fill takes in, m/s; within a factor of 3 either way. Common practice. */
+export const FILL_INTAKE = { clay: 1e-6, topsoil: 1e-5, sand: 3e-4, gravel: 2e-2 } as const;
+const INTAKE_SPREAD = 3;
+/** Area of a hole of 1, 3 and 10 mm, m². */
+const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
+/** Share of the run-off that still passes a swale dug above the pond. Common practice. */
+const PASSES_SWALE = 0.05;
+
+const ENDS = ['low', 'likely', 'high'] as const;
+const ends = (f: (end: keyof Ends) => number): Ends => ({ low: f('low'), likely: f('likely'), high: f('high') });
+
+/** Inflow source by source, see {@link designInflow}. */
+export function inflowBySource(input: InflowInput): SourceInflow[] {
+  const { ring, rain, seconds } = input;
+  const intensity = rain / seconds;
+  const coefficient = (of: keyof typeof STORM_RUNOFF, end: keyof Ends) =>
+    end === 'likely' ? STORM_RUNOFF[of] : RUNOFF_RANGE[of][end === 'low' ? 0 : 1];
+  const over = {
+    ring_storm: ends(() => intensity * (ring?.area ?? 0)),
+    roof: ends((e) => rationalRunoff.compute(coefficient('roof', e), intensity, input.roofArea)),
+    uphill: ends((e) => rationalRunoff.compute(coefficient(input.cover, e), intensity, input.uphillArea)),
+    overflow: ends((e) =>
+      e === 'low' ? 0 : (Math.max(rain - (e === 'high' ? 0 : input.drawdown), 0) / seconds) * input.pondArea,
+    ),
+  };
+  const taken = ends((e) => {
+    if (!ring) return 0;
+    const offered = Object.values(over).reduce((sum, source) => sum + source[e], 0);
+    const spread = e === 'low' ? 1 / INTAKE_SPREAD : e === 'high' ? INTAKE_SPREAD : 1;
+    const share = offered > 0 ? Math.min(1, (FILL_INTAKE[ring.fill] * spread * ring.area) / offered) : 0;
+    return share * (ring.capped ? CAP_LEAK : 1);
+  });
+  const surface = (source: keyof typeof over, measure: string, passes: number): SourceInflow => {
+    const flow = ends((e) => over[source][e] * taken[e]);
+    return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), left: flow.likely * passes };
+  };
+  const clay = ends((e) => discInflow.compute(input.k[e], input.radius, input.head));
+  const leak = ends((e) => orificeFlow.compute(HOLES[e], input.leakHead));
+  return [
+    { source: 'clay', ...clay, left: clay.likely },
+    surface('ring_storm', 'a cap of rammed clay over the ring', ring?.capped ? 1 : CAP_LEAK),
+    surface('roof', 'the downpipe led past the pond', 0),
+    surface('uphill', 'a swale or a low bank above the pond, the lawn regraded to it', PASSES_SWALE),
+    surface('overflow', 'a spout at the rim that leads the overflow away from the ring', 0),
+    { source: 'leak', ...leak, measure: 'the liner tested and mended before it is covered', left: 0 },
+  ];
+}
+
+/** The source that brings most, and what is left of the whole once its measure is taken. */
+export function governingSource(sources: SourceInflow[]): { source: SourceInflow; left: number } {
+  const source = sources.reduce((a, b) => (b.likely > a.likely ? b : a));
+  const total = sources.reduce((sum, s) => sum + s.likely, 0);
+  return { source, left: total - source.likely + source.left };
+}
+
+/** The likely inflow in the contract's five sources; what spills over the brim goes into the ring. */
+export function likelyInflow(sources: SourceInflow[]): DrainInflow {
+  const of = (name: SourceInflow['source']) => sources.find((s) => s.source === name)?.likely ?? 0;
+  return {
+    clay: of('clay'),
+    ring_storm: of('ring_storm') + of('overflow'),
+    roof: of('roof'),
+    uphill: of('uphill'),
+    leak: of('leak'),
+  };
+}
+
+/** Sum of all sources at each end, m³/s. */
+export function inflowEnds(sources: SourceInflow[]): Ends {
+  const [low, likely, high] = ENDS.map((e) => sources.reduce((sum, s) => sum + s[e], 0));
+  return { low, likely, high };
+}

@@ -1,0 +1,80 @@
+import { method } from '../formula/index.js';
+import { drainReach, dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
+import type { Ends } from './inflowBySource.js';
+
+export const effectOnOthers = method({
+  title: 'What the drain does to others',
+  what:
+    'Lowering of the water in the ground at the boundary and at houses; flow out of the outlet beside what ran off ' +
+    'before; flow for ever where the pond stands in a sand seam.',
+  assumptions: [
+    'steady, the drain at the bottom of the ground that moves water, fed by 1 mm of rain a day that gets down (our choice)',
+    'below 20 mm nobody can tell the lowering from the weather; our choice',
+    'before: the same ground without pond, shedding as wet lawn',
+  ],
+  source: 'Dupuit with recharge; rational method',
+});
+
+/** Recharge in the wet half-year, m/s: 1 mm a day. Our choice. */
+const RECHARGE = 0.001 / 86400;
+/** Lowering that can be told from the weather, and that clay shrinks noticeably with, m. Our choice. */
+const NOTICEABLE = 0.02;
+const SHRINKING = 0.1;
+
+/** Lowering at a place. */
+export interface Lowering {
+  name: string;
+  distance: number;
+  lowered: Ends;
+  words: string;
+}
+
+/**
+ * Lowering at a distance for the spread of the conductivity.
+ * @param s - water lowered at the drain, m
+ * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
+ */
+export function loweringOf(place: { name: string; distance: number }, s: number, k: Ends, shrinkable: boolean): Lowering {
+  const at = (conductivity: number) => {
+    const reach = drainReach.compute(s, conductivity, RECHARGE);
+    return reach > 0 ? loweringAt.compute(s, Math.min(place.distance / reach, 100)) : 0;
+  };
+  const lowered = { low: at(k.low), likely: at(k.likely), high: at(k.high) };
+  const words =
+    lowered.high < NOTICEABLE
+      ? 'not noticeable'
+      : shrinkable && lowered.high > SHRINKING
+        ? 'lowered, and the clay may shrink: ask an engineer before it is built'
+        : 'lowered a little in wet months';
+  return { ...place, lowered, words };
+}
+
+/** Flow out of the outlet beside what ran off the same ground before, m³/s. */
+export interface Discharge {
+  ordinary: number;
+  storm: number;
+  /** run-off of the same storm without the pond */
+  before: number;
+  words: string;
+}
+
+/** What a neighbour at the outlet would see. */
+export function dischargeSeen(ordinary: number, storm: number, before: number): Discharge {
+  const litres = (v: number) => `${Number((v * 1000).toPrecision(2))} L/s`;
+  const words =
+    storm <= before
+      ? `In the design storm ${litres(storm)} at one point, less than the ${litres(before)} that ran off the ground before`
+      : `In the design storm ${litres(storm)} at one point, more than the ${litres(before)} that ran off before: hold it back or spread it`;
+  return { ordinary, storm, before, words };
+}
+
+/**
+ * Flow for ever out of a seam of sand, m³/s, and how far it is felt.
+ * @param thickness - of the water above the base of the seam, m
+ * @param s - lowered at the pond, m
+ * @param radius - of the circle of equal area, m
+ */
+export function endlessFlow(k: number, thickness: number, s: number, radius: number): { flow: number; felt: number } {
+  const felt = sichardtRadius.compute(s, k) + radius;
+  return { flow: dupuitWell.compute(k, thickness, Math.max(thickness - s, 0), Math.max(felt / radius, 1.05)), felt };
+}

@@ -1,0 +1,95 @@
+import { method } from '../formula/index.js';
+import { BED_LOSS, BED_THICKNESS } from './layout.js';
+import { LEAST_FALL } from './pipe.js';
+
+export const fallBudget = method({
+  title: 'Fall budget of a drain',
+  what: 'Levels from the liner down to the water that receives the drain, link by link, with what each link must have.',
+  assumptions: [
+    'pipe in the bed and run to the outlet each at the least fall',
+    'a free drop of 0.1 m above the ordinary water at the outlet (Cavelaars et al. 1994, as quoted in a drainage text)',
+    'in flood the bed must still be above the water outside, or the flap stays shut and the bed fills',
+  ],
+  source: 'levelled points; limits as cited',
+});
+
+/** Free drop wanted above the ordinary water of the receiver, m. */
+export const FREE_DROP = 0.1;
+/** Earth wanted over a pipe, m: 2.5 ft (ASAE EP480 as read in a university guide); NRCS 2 ft, from memory. */
+export const COVER = 2.5 * 0.3048;
+
+/** A step of the fall budget; levels m above the datum. */
+export interface FallLink {
+  link: string;
+  from: number;
+  to: number;
+  /** fall it must have, m */
+  needs: number;
+  /** fall it has, m */
+  has: number;
+}
+
+/** Levels along a drain to an outlet. */
+export interface FallInput {
+  floor: number;
+  floorLength: number;
+  outlet: { level: number; distance: number; ditch?: number; flood?: number };
+}
+
+/** Fall link by link, see {@link fallBudget}. What is left over goes to the run, where it makes the pipe steeper. */
+export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[] {
+  const underside = floor - BED_THICKNESS;
+  // The invert falls within the bed's own thickness: its head end lies higher by the fall along the floor.
+  const head = underside + LEAST_FALL * floorLength;
+  const step = (link: string, from: number, to: number, needs: number): FallLink => ({ link, from, to, needs, has: from - to });
+  const links = [
+    step('bed under the floor', floor, head, BED_LOSS),
+    step('pipe in the bed', head, underside, LEAST_FALL * floorLength),
+    step('run to the outlet', underside, outlet.level, LEAST_FALL * outlet.distance),
+  ];
+  if (outlet.ditch !== undefined) links.push(step('drop at the outlet', outlet.level, outlet.ditch, FREE_DROP));
+  if (outlet.flood !== undefined) links.push(step('floor above the flood', floor, outlet.flood, BED_LOSS));
+  return links;
+}
+
+/**
+ * Water in the bed while the receiver is in flood.
+ * @param outside - head in the ground and the ring without a drain, m
+ * @param relief - level the drain holds, m
+ * @returns level with and without a flap, m
+ */
+export function backwater(outside: number, relief: number, flood: number): { flap: number; open: number } {
+  const flap = Math.min(outside, Math.max(relief, flood));
+  return { flap, open: Math.max(flap, flood) };
+}
+
+/** Cover of a pipe, m, and what is wrong with it. */
+export function coverOf(ground: number, invert: number, diameter: number): { cover: number; words: string } {
+  const cover = ground - invert - diameter;
+  const words =
+    cover >= COVER
+      ? 'deep enough for spade and wheelbarrow'
+      : cover > 0
+        ? 'shallow: mark it, keep vehicles off, and lay stiff pipe'
+        : 'the pipe would lie above the ground here';
+  return { cover, words };
+}
+
+/** Frost: a pipe that empties itself needs no depth; a pumped one must drain back or lie below the frost. */
+export function frostWords(kind: 'outlet' | 'sump'): string {
+  return kind === 'outlet'
+    ? 'A free-draining pipe empties itself and may lie above the frost; its mouth must not freeze shut under snow or in standing water.'
+    : 'The pumped line must fall back into the sump by itself, or lie below the depth of frost.';
+}
+
+/** Largest velocity that bare soil stands, m/s: clay 7 ft/s, sand 3.5 ft/s (NRCS 606, from memory). */
+const STANDS = { clay: 7 * 0.3048, sand: 3.5 * 0.3048 };
+
+/** What the ground below the outlet needs. */
+export function erosionWords(velocity: number, soil: 'clay' | 'sand'): string {
+  return velocity <= STANDS[soil] / 2
+    ? 'a flat stone under the mouth is enough'
+    : velocity <= STANDS[soil]
+      ? 'pave half a metre below the mouth with stones the size of a fist'
+      : 'the bank would wash out: lay a stone apron on fabric, or flatten the last run';
+}

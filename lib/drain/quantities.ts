@@ -1,0 +1,103 @@
+import { formula } from '../formula/index.js';
+import { CLAY_SWELL } from './earthworks.js';
+import { type Bed, BEDS } from './envelope.js';
+import { BED_THICKNESS, FILTER_THICKNESS, type Layout } from './layout.js';
+
+/** Something to buy, to make or to cart away. */
+export interface Quantity {
+  item: string;
+  amount: number;
+  unit: string;
+}
+
+/** Side of a sheet that lines a pond. */
+export const sheetSide = formula({
+  title: 'Length of a sheet that lines a pond',
+  symbol: 'l',
+  unit: 'm',
+  expression: 'a + 2*d*(sqrt(1 + m^2) - m) + 2*o',
+  parameters: {
+    a: { meaning: 'length of the pond at the rim', unit: 'm', min: 0.5, max: 100 },
+    d: { meaning: 'depth', unit: 'm', min: 0, max: 5 },
+    m: { meaning: 'slope of the sides, horizontal to 1 vertical', unit: '-', min: 0, max: 5 },
+    o: { meaning: 'overlap at the rim', unit: 'm', min: 0, max: 1 },
+  },
+  compute: (a: number, d: number, m: number, o: number) => a + 2 * d * (Math.sqrt(1 + m ** 2) - m) + 2 * o,
+  validity: 'even sides without shelves; for upright sides the common rule of length plus twice the depth',
+  source: 'geometry',
+});
+
+/** Waste and laps, over what is measured. Common practice. */
+export const WASTE = { pipe: 0.05, granular: 0.1, fabric: 0.15 };
+/** Sand turned up behind the sides, m. Common practice. */
+const SIDE_BLANKET = 0.1;
+/** Flattest side on which sand stays, horizontal to 1 vertical; a steeper one takes a drainage mat. Common practice. */
+const SAND_STAYS = 1.5;
+/** Liner laid over the rim, m: about 1 ft. Common practice. */
+const OVERLAP = 0.3;
+/** Trench of the run, m. Common practice. */
+const TRENCH = { width: 0.3, depth: 0.6 };
+/** Length in which stiff pipe is sold, m. Common practice. */
+const STICK = 6;
+
+export interface QuantityInput {
+  floorArea: number;
+  sideArea: number;
+  /** horizontal to 1 vertical; absent: flat enough for sand */
+  sideSlope?: number;
+  bed: Bed;
+  layout: Layout;
+  /** as it is asked for in the shop */
+  pipe: string;
+  end: { kind: 'outlet' | 'sump'; distance: number };
+  /** mean depth of the trench of the run, m */
+  trenchDepth?: number;
+  /** at the rim, m; with it the sheets are counted too */
+  pond?: { length: number; width: number; depth: number; sideSlope: number };
+}
+
+/** Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell. */
+export function quantitiesOf(input: QuantityInput): Quantity[] {
+  const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;
+  const { filter, core } = BEDS[bed];
+  const mat = (input.sideSlope ?? SAND_STAYS) < SAND_STAYS;
+  const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
+  const sand = floorArea * thick + (mat ? 0 : sideArea * SIDE_BLANKET);
+  const gravel = core ? floorArea * (BED_THICKNESS - thick) : 0;
+  const run =
+    end.kind === 'outlet' ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth) : 0.6 * 0.6 * 1;
+  const dug = floorArea * BED_THICKNESS + (mat ? 0 : sideArea * SIDE_BLANKET) + run;
+  const list: Quantity[] = [];
+  const add = (item: string, amount: number, unit: string) => {
+    if (amount > 0) list.push({ item, amount, unit });
+  };
+  const granular = (v: number) => v * (1 + WASTE.granular);
+  const sides = filter === 'fabric' ? 'concrete sand' : filter;
+  add(`perforated pipe, ${pipe}, 5 % waste`, layout.length * (1 + WASTE.pipe), 'm');
+  add(`solid pipe, ${end.kind === 'outlet' ? pipe : '40 mm (1 1/2 in)'}, 5 % waste`, end.distance * (1 + WASTE.pipe), 'm');
+  add('couplings, bends and branches', 2 + 2 * layout.branches + Math.floor(end.distance / STICK), 'piece');
+  add(`${sides} for the bed and behind the sides, 10 % waste`, granular(sand), 'm³');
+  if (core) add(`${core}, washed, around the pipe, 10 % waste`, granular(gravel), 'm³');
+  if (filter === 'fabric') add('drainage fabric between clay and bed, 15 % laps', floorArea * (1 + WASTE.fabric), 'm²');
+  if (mat) add('drainage mat with fabric on it behind the sides, 15 % laps', sideArea * (1 + WASTE.fabric), 'm²');
+  add('filter fabric under the liner, 15 % laps', (floorArea + sideArea) * (1 + WASTE.fabric), 'm²');
+  if (pond) {
+    const side = (a: number) => sheetSide.compute(a, pond.depth, pond.sideSlope, OVERLAP);
+    const sheet = side(pond.length) * side(pond.width);
+    add('liner, one sheet with 0.3 m over the rim', sheet, 'm²');
+    add('protection fleece under the liner, 15 % laps', sheet * (1 + WASTE.fabric), 'm²');
+  }
+  add('inspection pipe to the surface, with cap', 1, 'piece');
+  add('extra spoil, loose (30 % swell)', (1 + CLAY_SWELL) * dug, 'm³');
+  if (end.kind === 'outlet') {
+    add('flap valve', 1, 'piece');
+    add('animal guard', 1, 'piece');
+    add('flat stone under the mouth', 1, 'piece');
+  } else {
+    add('sump chamber with lid', 1, 'piece');
+    add('drainage pump', 2, 'piece');
+    add('non-return valve', 2, 'piece');
+    add('high-water alarm with battery', 1, 'piece');
+  }
+  return list;
+}

@@ -1,0 +1,159 @@
+import { monthWords } from '../risk/index.js';
+import type { DigWindow } from '../site/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Figure } from './figure.js';
+import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';
+import { ALARM, INK } from './palette.js';
+import { chanceText, listText, monthName, monthShort } from './words.js';
+
+/** Steps of chance with their colour, from dark to light so that grey print keeps the order. */
+const STEPS = [
+  { from: 0, colour: '#1f5f8b', words: 'below 50' },
+  { from: 0.5, colour: '#8dbbd8', words: '50 to 80' },
+  { from: 0.8, colour: '#c6e0ec', words: '80 to 95' },
+  { from: 0.95, colour: '#f5e6b8', words: '95 and more' },
+];
+
+/**
+ * When may I dig: month × depth, coloured and lettered by the chance that the floor stays dry, with the water to pump
+ * in the hover text; the row nearest to the depth wished is outlined.
+ * @param window the digging window
+ * @param wish depth wished, m below the lowest natural ground at the rim
+ * @param units system of the axis and labels
+ * @param size changes the layout only
+ * @throws RangeError for a window without depths
+ */
+export function digWindowFigure(
+  window: DigWindow,
+  wish: number,
+  units: UnitSystem,
+  size: FigureSize = 'wide',
+): Figure {
+  const { depths, dry, pumped } = window;
+  if (depths.length === 0) throw new RangeError('missing depths - at least one is needed');
+  const { per_m, unit } = lengthScale(units);
+  const months = Array.from({ length: 12 }, (_, m) => m + 1);
+  const y = depths.map((depth) => short(depth * per_m));
+  const half = depths.length > 1 ? Math.abs(y[1]! - y[0]!) / 2 : 0.1 * per_m;
+  const nearest = rowOf(window, wish);
+  const flow = (q: number) => formatQuantity(q, 'flow', units);
+  const cell = (d: number, m: number) =>
+    `${monthName(m + 1)}, ${formatQuantity(depths[d]!, 'length', units)} deep: floor dry all month with a chance of ` +
+    `${chanceText(dry[d]![m]!)}; to pump ${flow(pumped.p50[d]![m]!)}, one dig in ten more than ${flow(pumped.p90[d]![m]!)}`;
+  const data = [
+    {
+      type: 'heatmap',
+      x: months,
+      y,
+      z: dry.map((row) => row.map((chance) => STEPS.findLastIndex((step) => chance >= step.from))),
+      zmin: -0.5,
+      zmax: STEPS.length - 0.5,
+      colorscale: STEPS.flatMap(({ colour }, at) => [
+        [at / STEPS.length, colour],
+        [(at + 1) / STEPS.length, colour],
+      ]),
+      showscale: false,
+      xgap: 1,
+      ygap: 1,
+      text: dry.map((row) => row.map((chance) => String(Math.floor(100 * chance + 1e-9)))),
+      texttemplate: '%{text}',
+      textfont: { size: size === 'wide' ? 11 : 9 },
+      customdata: dry.map((row, d) => row.map((_, m) => cell(d, m))),
+      hovertemplate: '%{customdata}<extra></extra>',
+    },
+  ];
+  const signs = STEPS.map(({ colour, words }) => `<span style="color:${colour}">■</span> ${words}`).reverse();
+  const rows = size === 'wide' ? 1 : 2;
+  const title = 'Chance in % that the floor stays dry all month:';
+  const key =
+    size === 'wide'
+      ? `${title}<br>${signs.join('   ')}`
+      : `${title}<br>${signs.slice(0, 2).join('   ')}<br>${signs.slice(2).join('   ')}`;
+  const margin = {
+    l: size === 'wide' ? 52 : 40,
+    r: size === 'wide' ? 12 : 6,
+    t: 24 + (rows + 1) * 17,
+    b: 34,
+  };
+  const layout = {
+    ...baseLayout(
+      size,
+      margin.t + margin.b + Math.max(depths.length * (size === 'wide' ? 26 : 22), 120),
+      margin,
+    ),
+    xaxis: {
+      ...thinAxis(size),
+      ticks: '',
+      range: [0.5, 12.5],
+      tickvals: months,
+      ticktext: months.map((m) => (size === 'wide' ? monthShort(m) : monthShort(m).charAt(0))),
+    },
+    yaxis: {
+      ...thinAxis(size),
+      range: [Math.max(...y) + half, Math.min(...y) - half],
+    },
+    annotations: [
+      {
+        text: key,
+        x: 0,
+        y: 1,
+        xref: 'paper',
+        yref: 'paper',
+        xanchor: 'left',
+        yanchor: 'bottom',
+        xshift: -margin.l + 6,
+        yshift: 18,
+        align: 'left',
+        showarrow: false,
+        font: { size: LABEL_SIZE[size], color: INK },
+      },
+      {
+        text: `depth of dig (${unit}), as wished outlined`,
+        x: 0,
+        y: 1,
+        xref: 'paper',
+        yref: 'paper',
+        xanchor: 'left',
+        yanchor: 'bottom',
+        xshift: -margin.l + 6,
+        yshift: 2,
+        align: 'left',
+        showarrow: false,
+        font: { size: LABEL_SIZE[size], color: INK },
+      },
+    ],
+    shapes: [
+      {
+        type: 'rect',
+        x0: 0.5,
+        x1: 12.5,
+        y0: y[nearest]! - half,
+        y1: y[nearest]! + half,
+        line: { color: ALARM, width: 2 },
+      },
+    ],
+  };
+  return { data, layout, alt: altOf(window, nearest, units) };
+}
+
+/** The depth nearest to the one wished. */
+function rowOf({ depths }: DigWindow, wish: number): number {
+  return depths.reduce((a, b, at) => (Math.abs(b - wish) < Math.abs(depths[a]! - wish) ? at : a), 0);
+}
+
+function altOf(window: DigWindow, nearest: number, units: UnitSystem): string {
+  const { depths, months, pumped } = window;
+  const when = months.map(({ chance, at }) => {
+    const of = at[nearest]!;
+    return `with a chance of ${chanceText(chance)} or more in ${of.length === 0 ? 'no month' : of.length === 12 ? 'every month' : monthWords(of)}`;
+  });
+  const middle = pumped.p50[nearest]!;
+  const worst = middle.indexOf(Math.max(...middle));
+  const flow = (q: number) => formatQuantity(q, 'flow', units);
+  return (
+    `Months and depths in which the floor of the dig stays dry. At ${formatQuantity(depths[nearest]!, 'length', units)}, ` +
+    `the nearest to the depth wished (outlined), it is dry ${listText(when)}. ` +
+    `Most is to be pumped in ${monthName(worst + 1)}: ${flow(middle[worst]!)}, ` +
+    `in one dig of ten more than ${flow(pumped.p90[nearest]![worst]!)}; rain into the hole comes on top.`
+  );
+}

@@ -1,0 +1,80 @@
+import { method } from '../formula/index.js';
+import { quantileSorted } from '../sampling/index.js';
+import type { LogEstimate } from '../soil/index.js';
+import type { Dip, TablePriors } from './fitTable.js';
+
+export const tableModels = method({
+  title: 'Models of the water table',
+  what:
+    'Three ways a water table behaves, in one interface: a store that spills at the ground, a store that spills at a ' +
+    'drain or ditch below it, and a linear reservoir that hardly ever fills.',
+  assumptions: [
+    'priors common practice for heavy ground, wider in permeable ground',
+    'where dips are many, the drain and the base of the store are looked for around the levels seen',
+  ],
+  source: 'water balance; priors common practice',
+});
+
+/** What the priors take from the ground. */
+export interface GroundForTable {
+  porosity: LogEstimate;
+  rootCapacity: LogEstimate;
+  /** more permeable than 1e-6 m/s, so that the table drains in weeks */
+  permeable: boolean;
+  clayey: boolean;
+}
+
+export type TableModelName = 'store that spills at the ground' | 'store that spills at a drain' | 'linear reservoir';
+
+export interface TableModel {
+  name: TableModelName;
+  priors: TablePriors;
+}
+
+const prior = (median: number, spread: number): LogEstimate => ({ median, spread, evidence: ['common practice'] });
+
+/** The models with their priors for a ground and what was seen in it, the one expected without dips first. */
+export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
+  const levels = Float64Array.from(
+    dips.filter((d) => d.says === 'level'),
+    (d) => d.depth,
+  ).sort();
+  const deepest = Math.max(2, ...dips.map((d) => d.depth + 0.5));
+  const shallow = levels.length > 0 ? Math.max(quantileSorted(levels, 0.05), 0.05) : 0.6;
+  const { permeable, clayey } = ground;
+  const common: TablePriors = {
+    porosity: { ...ground.porosity, spread: Math.max(ground.porosity.spread, 0.4) },
+    recession: prior(permeable ? 0.03 : 0.012, permeable ? 1.2 : 0.8),
+    baseDepth: prior(deepest, permeable ? 0.4 : 0.25),
+    spillDepth: prior(0.06, 0.7),
+    extinctionDepth: prior(1.4, 0.3),
+    delay: prior(0.5, 0.6),
+    rootCapacity: ground.rootCapacity,
+    demandFactor: prior(1, 0.1),
+    crackShare: prior(clayey ? 0.1 : 0.02, 0.8),
+  };
+  return [
+    { name: 'store that spills at the ground', priors: common },
+    {
+      name: 'store that spills at a drain',
+      priors: {
+        ...common,
+        porosity: { ...ground.porosity, spread: 0.8 },
+        spillDepth: prior(shallow, 0.3),
+        recession: prior(0.02, 1),
+        baseDepth: prior(levels.length > 0 ? levels[levels.length - 1] + 0.3 : deepest, 0.4),
+      },
+    },
+    {
+      name: 'linear reservoir',
+      priors: {
+        ...common,
+        porosity: { ...ground.porosity, spread: 1 },
+        recession: prior(0.01, 1),
+        baseDepth: prior(levels.length > 0 ? levels[levels.length - 1] + 0.5 : deepest, 0.5),
+        extinctionDepth: prior(0.8, 0.6),
+        delay: prior(10, 1),
+      },
+    },
+  ];
+}

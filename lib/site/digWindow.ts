@@ -1,0 +1,83 @@
+import { method } from '../formula/index.js';
+import { quantileSorted } from '../sampling/index.js';
+import { discInflow } from '../seepage/index.js';
+import { type PondShape, planArea } from '../uplift/index.js';
+import type { WaterEnsemble } from './water.js';
+
+export const digWindowMethod = method({
+  title: 'Digging window and water to pump',
+  what:
+    'For each month and depth of dig: the chance that the water in the ground stays below the floor all month, and ' +
+    'the seepage to be pumped at the month’s highest water.',
+  assumptions: [
+    'every sample and weather year counts once',
+    'the highest water of the month counts for all of it',
+    'seepage through the floor of an open hole of the pond’s mean area, steady; rain that falls into it comes on top',
+  ],
+  source: 'seepage to a disc; counting over the simulated years',
+});
+
+/** Chances at which a floor is called dry. */
+export const DRY_CHANCES = [0.5, 0.8, 0.95] as const;
+
+/** When it may be dug how deep, and what is to be pumped. First index depth, second month (January = 0). */
+export interface DigWindow {
+  /** m below the lowest natural ground at the rim */
+  depths: number[];
+  /** chance that the floor stays dry all month */
+  dry: number[][];
+  /** seepage at the month's highest water, m³/s: middle, and what one dig in ten exceeds */
+  pumped: { p50: number[][]; p90: number[][] };
+  /** months 1–12 in which the floor is dry with at least this chance, by depth */
+  months: { chance: number; at: number[][] }[];
+}
+
+/** Radius of the disc that an open dig to a depth seeps like: mean of its area at the ground and at the floor, m. */
+export function digRadius(shape: PondShape, depth: number): number {
+  return Math.sqrt(Math.max((planArea(shape, 0) + planArea(shape, depth)) / 2, 0.01) / Math.PI);
+}
+
+/**
+ * The digging window of a site's water.
+ * @param water - `clayLow` holds the highest level of each month, m above the datum
+ * @param shape - of the dig
+ * @param depths - m below the datum, above 0
+ */
+export function digWindow(
+  water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'conductivity'>,
+  shape: PondShape,
+  depths: readonly number[],
+): DigWindow {
+  const { samples, years, clayLow, conductivity } = water;
+  const n = samples * years;
+  const byMonth = Array.from({ length: 12 }, (_, m) => {
+    const levels = Float64Array.from({ length: n }, (_, i) => clayLow.month[i * 12 + m]);
+    if (!levels.every(Number.isFinite)) throw new RangeError(`missing level: a year without month ${m + 1}`);
+    return levels;
+  });
+  const dry: number[][] = [];
+  const p50: number[][] = [];
+  const p90: number[][] = [];
+  const flow = new Float64Array(n);
+  for (const depth of depths) {
+    const radius = digRadius(shape, depth);
+    const rows = byMonth.map((levels) => {
+      let below = 0;
+      levels.forEach((level, i) => {
+        const head = level + depth;
+        if (head < 0) below++;
+        flow[i] = head > 0 ? discInflow.compute(conductivity[Math.floor(i / years)], radius, head) : 0;
+      });
+      const sorted = flow.slice().sort();
+      return { dry: below / n, p50: quantileSorted(sorted, 0.5), p90: quantileSorted(sorted, 0.9) };
+    });
+    dry.push(rows.map((r) => r.dry));
+    p50.push(rows.map((r) => r.p50));
+    p90.push(rows.map((r) => r.p90));
+  }
+  const months = DRY_CHANCES.map((chance) => ({
+    chance,
+    at: dry.map((row) => row.flatMap((share, m) => (share >= chance ? [m + 1] : []))),
+  }));
+  return { depths: [...depths], dry, pumped: { p50, p90 }, months };
+}

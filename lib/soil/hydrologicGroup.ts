@@ -1,0 +1,69 @@
+import { method } from '../formula/index.js';
+
+export const hydrologicSoilGroup = method({
+  title: 'Hydrologic soil group',
+  what:
+    'A (little run-off) to D (much) from the depth to a tight layer, the depth to the high water table and the least ' +
+    'conductive layer above; two letters where drainage would change it.',
+  assumptions: [
+    'tight: below 1e-8 m/s, rock or a pan',
+    'a conductivity on a limit belongs to the slower group; it is never rounded first',
+  ],
+  source:
+    'USDA-NRCS National Engineering Handbook Part 630 ch. 7 (2009), Table 7-1 (limits and depths read in an NRCS script; ' +
+    'the pairing of the rows from memory)',
+});
+
+export type GroupLetter = 'A' | 'B' | 'C' | 'D';
+
+/** Group as it is, and as it would be with the water table drained away. */
+export interface HydrologicGroup {
+  drained: GroupLetter;
+  undrained: GroupLetter;
+}
+
+/** A layer's depths (m) and conductivity (m/s). */
+export interface ConductiveLayer {
+  top: number;
+  bottom: number;
+  ksat: number;
+}
+
+const TIGHT = 1e-8;
+/** Lower limits of A, B and C, m/s. */
+const SHALLOW_LIMITS = [40e-6, 10e-6, 1e-6];
+const DEEP_LIMITS = [10e-6, 4e-6, 0.4e-6];
+
+/** Group of a pair as written: `D`, or `C/D` where drainage changes it. */
+export function groupText({ drained, undrained }: HydrologicGroup): string {
+  return drained === undrained ? drained : `${drained}/${undrained}`;
+}
+
+/**
+ * Hydrologic soil group of a profile.
+ * @param layers - from the ground down
+ * @param highWater - depth to the seasonal high water table, m; infinite when there is none
+ * @throws RangeError when no layer begins in the top 0.5 m
+ */
+export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): HydrologicGroup {
+  const least = (depth: number) => {
+    const within = layers.filter((l) => l.top < depth);
+    if (within.length === 0)
+      throw new RangeError(`missing layers in the top ${depth} m: log the pit from the ground down`);
+    return Math.min(...within.map((l) => l.ksat));
+  };
+  const tight = Math.min(...layers.filter((l) => l.ksat < TIGHT).map((l) => l.top));
+  if (tight < 0.5) return { drained: 'D', undrained: 'D' };
+  const wet = highWater < 0.6;
+  const letter =
+    tight <= 1
+      ? letterOf(least(wet ? 0.6 : 0.5), SHALLOW_LIMITS)
+      : highWater >= 0.6 && highWater <= 1
+        ? letterOf(least(0.5), SHALLOW_LIMITS)
+        : letterOf(least(1), DEEP_LIMITS);
+  return { drained: letter, undrained: wet ? 'D' : letter };
+}
+
+function letterOf(ksat: number, [a, b, c]: number[]): GroupLetter {
+  return ksat > a ? 'A' : ksat > b ? 'B' : ksat > c ? 'C' : 'D';
+}

@@ -1,0 +1,47 @@
+import { formula } from '../formula/index.js';
+import { type HoleTest, refuseBelowTable, soakBias } from './fallingHole.js';
+import { fitLevels, type LevelReading, type PermeabilityTest } from './fieldTest.js';
+
+/** Permeability from two looks at a hole, gravity alone. */
+export const inverseAugerHole = formula({
+  title: 'Inverse auger hole (Porchet)',
+  symbol: 'K',
+  unit: 'm/s',
+  expression: 'r/(2*t)*log((a + r/2)/(b + r/2))',
+  parameters: {
+    r: { meaning: 'radius of the hole', unit: 'm', min: 0.02, max: 0.5 },
+    t: { meaning: 'time between the looks', unit: 's', min: 10, max: 1e6 },
+    a: { meaning: 'water depth at first', unit: 'm', min: 0.5, max: 2 },
+    b: { meaning: 'water depth later', unit: 'm', min: 0, max: 0.45 },
+  },
+  compute: (r: number, t: number, a: number, b: number) =>
+    (r / (2 * t)) * Math.log((a + r / 2) / (b + r / 2)),
+  validity: 'unit gradient through wall and floor, no capillary suck: an upper bound in clay',
+  source:
+    'van Hoorn in ILRI Publication 16 (from memory); finite form printed by the Riverside County handbook (from memory)',
+});
+
+/**
+ * Permeability from a falling level in a hole, m/s, by the inverse auger-hole method.
+ * @param readings - level above the floor, m
+ * @throws FieldTestError when the readings cannot be interpreted
+ */
+export function inverseAugerHoleTest(
+  readings: LevelReading[],
+  hole: Omit<HoleTest, 'sorptive'>,
+): PermeabilityTest {
+  refuseBelowTable(hole);
+  const r = hole.diameter / 2;
+  return fitLevels(
+    readings,
+    {
+      method: 'falling level in a hole (inverse auger hole)',
+      potential: (h) => (r / 2) * Math.log(h + r / 2),
+      slope: (h) => r / (2 * h + r),
+      kind: 'falling',
+      methodSpread: 0.7,
+      bias: ['counts capillary suck as gravity: reads high, in clay several times', ...soakBias(hole)],
+    },
+    hole.tape,
+  );
+}

@@ -1,0 +1,151 @@
+import { method } from '../formula/index.js';
+import { normalCdf } from '../sampling/index.js';
+import type { LogEstimate } from './estimate.js';
+import type { PermeabilityTest } from './fieldTest.js';
+
+export const layerPermeability = method({
+  title: 'Permeability of a layer from tests and texture',
+  what:
+    "Bayes' rule for a log-normal permeability: the table for the texture is the prior, each test is an observation " +
+    'with its own spread, and a test that only bounds it (slower than, faster than) cuts the prior there.',
+  assumptions: [
+    'what differs from hole to hole does not average out: 0.4 in ln stays, however many tests (our choice)',
+    'scatter of the tests beyond their own spreads is pooled over all layers with at least two tests, each layer about ' +
+      'its own mean',
+    'a bound is taken into account by the mean and variance of the cut normal distribution (exact for one bound)',
+    'an outlier (more than 2.6 predicted standard deviations from the others) is named and kept: in cracked clay the ' +
+      'odd fast test is as likely the truth as the error',
+  ],
+  source:
+    'conjugate normal updating; Rasmussen & Williams 2006, Gaussian Processes for Machine Learning, eqs 3.82–3.87 (from memory)',
+});
+
+/** What stays from hole to hole in one layer, standard deviation of the logarithm. */
+export const HOLE_TO_HOLE = 0.4;
+const OUTLIER = 2.6;
+
+/** A test with a name that says where it was. */
+export interface NamedTest {
+  name: string;
+  test: PermeabilityTest;
+}
+
+/** Permeability of a layer, m/s, and the tests that do not fit the others. */
+export interface LayerPermeability extends LogEstimate {
+  outliers: string[];
+}
+
+/**
+ * Scatter of tests within their layers beyond their own spreads, pooled: a variance of the logarithm.
+ * @param layers - the tests of each layer
+ */
+export function pooledScatter(layers: PermeabilityTest[][]): number {
+  let squares = 0;
+  let expected = 0;
+  let freedom = 0;
+  for (const tests of layers.map((layer) => layer.filter((t) => t.says === 'value'))) {
+    if (tests.length < 2) continue;
+    const mean = tests.reduce((s, t) => s + Math.log(t.ksat), 0) / tests.length;
+    const share = (tests.length - 1) / tests.length;
+    for (const t of tests) {
+      squares += (Math.log(t.ksat) - mean) ** 2;
+      expected += share * t.spread ** 2;
+    }
+    freedom += tests.length - 1;
+  }
+  return freedom === 0 ? 0 : Math.max(squares - expected, 0) / freedom;
+}
+
+/**
+ * Posterior permeability of a layer.
+ * @param prior - from texture and structure
+ * @param tests - made in the layer; none leaves the prior as it is
+ * @param scatter - variance of the logarithm from {@link pooledScatter}
+ */
+export function posteriorPermeability(
+  prior: LogEstimate,
+  tests: NamedTest[],
+  scatter = 0,
+): LayerPermeability {
+  if (tests.length === 0) return { ...prior, outliers: [] };
+  const start = {
+    mean: Math.log(prior.median),
+    variance: Math.max(prior.spread ** 2 - HOLE_TO_HOLE ** 2, 0.01),
+  };
+  const { mean, variance } = update(start, tests, scatter);
+  const outliers = outliersOf(start, tests);
+  return {
+    median: Math.exp(mean),
+    spread: Math.sqrt(variance + HOLE_TO_HOLE ** 2),
+    evidence: evidenceOf(prior, tests, outliers),
+    outliers,
+  };
+}
+
+interface Normal {
+  mean: number;
+  variance: number;
+}
+
+function update(start: Normal, tests: NamedTest[], scatter: number): Normal {
+  const error = ({ test }: NamedTest) => test.spread ** 2 + scatter;
+  let precision = 1 / start.variance;
+  let weighted = start.mean * precision;
+  for (const each of tests.filter(({ test }) => test.says === 'value')) {
+    precision += 1 / error(each);
+    weighted += Math.log(each.test.ksat) / error(each);
+  }
+  let state: Normal = { mean: weighted / precision, variance: 1 / precision };
+  for (const each of tests.filter(({ test }) => test.says !== 'value'))
+    state = cut(state, Math.log(each.test.ksat), error(each), each.test.says === 'slower than');
+  return state;
+}
+
+/** Mean and variance of a normal cut softly at a bound known with an error. */
+function cut({ mean, variance }: Normal, bound: number, error: number, below: boolean): Normal {
+  const width = Math.sqrt(variance + error);
+  const sign = below ? 1 : -1;
+  const z = (sign * (bound - mean)) / width;
+  // Far beyond the bound the ratio tends to −z; the tail probability itself would underflow.
+  const hazard = z > -30 ? Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI) / normalCdf(z) : -z + 1 / -z;
+  return {
+    mean: mean - (sign * variance * hazard) / width,
+    variance: variance - ((variance * variance) / (variance + error)) * hazard * (z + hazard),
+  };
+}
+
+function outliersOf(start: Normal, tests: NamedTest[]): string[] {
+  const values = tests.filter(({ test }) => test.says === 'value');
+  if (values.length < 3) return [];
+  return values
+    .filter((each) => {
+      const others = update(
+        start,
+        values.filter((other) => other !== each),
+        0,
+      );
+      const expected = Math.sqrt(others.variance + each.test.spread ** 2 + HOLE_TO_HOLE ** 2);
+      return Math.abs(Math.log(each.test.ksat) - others.mean) > OUTLIER * expected;
+    })
+    .map(({ name }) => name);
+}
+
+function evidenceOf(prior: LogEstimate, tests: NamedTest[], outliers: string[]): string[] {
+  const values = tests.filter(({ test }) => test.says === 'value');
+  const times = values.length === 1 ? 'once' : `${values.length} times`;
+  return [
+    ...(values.length > 0 ? [`measured here ${times}`] : []),
+    ...tests.map(({ name, test }) => `${name}: ${testText(test)}`),
+    ...outliers.map((name) => `${name} does not fit the others; kept`),
+    ...new Set(tests.flatMap(({ test }) => test.bias)),
+    ...prior.evidence.map((text) => `before the tests: ${text}`),
+  ];
+}
+
+/** A test's answer in words. */
+export function testText({ says, ksat, method }: PermeabilityTest): string {
+  const number = `${Number(ksat.toPrecision(2)).toExponential()} m/s`;
+  return says === 'value'
+    ? `${number} by ${method}`
+    : `${says} ${number}: the test cannot resolve it (${method})`;
+}

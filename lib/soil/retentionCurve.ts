@@ -1,0 +1,115 @@
+import { formula, method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import type { Retention } from './saxtonRawls.js';
+
+const source =
+  'Saxton & Rawls 2006, Soil Sci. Soc. Am. J. 70:1569, eqs 4, 11–14, 17, 18 (equations read in public ports)';
+const validity = 'the soil drying from saturation; no cracks';
+
+/** First estimate of the air-entry suction. */
+export const airEntryEstimate = formula({
+  title: 'Air-entry suction, first estimate',
+  symbol: 'ψet',
+  unit: 'Pa',
+  expression: '1000*(-21.67*S - 27.93*C - 81.97*d + 71.12*S*d + 8.29*C*d + 14.05*S*C + 27.16)',
+  parameters: {
+    S: { meaning: 'sand, mass fraction', unit: '-', min: 0, max: 1 },
+    C: { meaning: 'clay, mass fraction', unit: '-', min: 0, max: 0.6 },
+    d: { meaning: 'free water θS−33', unit: 'm³/m³', min: 0, max: 0.4 },
+  },
+  compute: (S: number, C: number, d: number) =>
+    1000 * (-21.67 * S - 27.93 * C - 81.97 * d + 71.12 * S * d + 8.29 * C * d + 14.05 * S * C + 27.16),
+  validity,
+  source,
+});
+
+/** Suction at which the largest pores let air in. */
+export const airEntrySuction = formula({
+  title: 'Air-entry suction',
+  symbol: 'ψe',
+  unit: 'Pa',
+  expression: 't + 0.00002*t^2 - 0.113*t - 700',
+  parameters: { t: { meaning: 'first estimate', unit: 'Pa', min: 0, max: 40000 } },
+  compute: (t: number) => t + 0.00002 * t * t - 0.113 * t - 700,
+  validity,
+  source,
+});
+
+/** Slope of the retention curve. */
+export const poreSizeIndex = formula({
+  title: 'Pore-size distribution index',
+  symbol: 'λ',
+  unit: '-',
+  expression: 'log(f/w)/log(1500/33)',
+  parameters: {
+    f: { meaning: 'field capacity θ33', unit: 'm³/m³', min: 0.05, max: 0.6 },
+    w: { meaning: 'wilting point θ1500', unit: 'm³/m³', min: 0.01, max: 0.4 },
+  },
+  compute: (f: number, w: number) => Math.log(f / w) / Math.log(1500 / 33),
+  validity,
+  source,
+});
+
+/** Conductivity of soil that is not full. */
+export const unsaturatedConductivity = formula({
+  title: 'Unsaturated hydraulic conductivity',
+  symbol: 'K(θ)',
+  unit: 'm/s',
+  expression: 'K*(t/s)^(3 + 2/n)',
+  parameters: {
+    K: { meaning: 'saturated conductivity', unit: 'm/s', min: 1e-12, max: 1e-3 },
+    t: { meaning: 'water content', unit: 'm³/m³', min: 0.02, max: 0.6 },
+    s: { meaning: 'water content at saturation', unit: 'm³/m³', min: 0.2, max: 0.6 },
+    n: { meaning: 'pore-size distribution index', unit: '-', min: 0.05, max: 1 },
+  },
+  compute: (K: number, t: number, s: number, n: number) => K * (t / s) ** (3 + 2 / n),
+  validity,
+  source,
+});
+
+export const retentionCurve = method({
+  title: 'Retention curve',
+  what:
+    'Water held at a suction: full up to air entry, a straight line to 33 kPa, a power law to 1500 kPa; and from it ' +
+    'the room above a water table at rest.',
+  assumptions: ['suction at rest is the height above the table', 'drying curve; a wetting soil holds less'],
+  source,
+});
+
+const FIELD_CAPACITY = 33_000;
+const WILTING = 1_500_000;
+
+/**
+ * Water content at a suction.
+ * @param soil - from `saxtonRawls`
+ * @param suction - Pa, 0 to 1 500 000
+ * @throws RangeError outside that range
+ */
+export function waterContentAt(soil: Retention, suction: number): number {
+  if (!(suction >= 0 && suction <= WILTING))
+    throw new RangeError(
+      `suction ${suction} Pa is outside 0 to ${WILTING} Pa, the range of the retention curve`,
+    );
+  const { airEntry, saturation, fieldCapacity, wiltingPoint } = soil;
+  if (suction <= airEntry) return saturation;
+  if (suction <= FIELD_CAPACITY)
+    return (
+      fieldCapacity +
+      ((FIELD_CAPACITY - suction) * (saturation - fieldCapacity)) / (FIELD_CAPACITY - airEntry)
+    );
+  return fieldCapacity * (suction / FIELD_CAPACITY) ** -poreSizeIndex.compute(fieldCapacity, wiltingPoint);
+}
+
+/**
+ * Room for water between a table at rest and the ground: what can soak in before the soil is full, m.
+ * @param depth - of the table, m, 0 to 3.36 (33 kPa)
+ * @throws RangeError outside that range
+ */
+export function roomAboveTable(soil: Retention, depth: number): number {
+  const deepest = FIELD_CAPACITY / UNIT_WEIGHT_OF_WATER;
+  if (!(depth >= 0 && depth <= deepest))
+    throw new RangeError(`depth to the water table ${depth} m is outside 0 to ${deepest.toFixed(2)} m`);
+  // The deficit grows in a straight line above the height of air entry.
+  const top = Math.max(depth * UNIT_WEIGHT_OF_WATER - soil.airEntry, 0);
+  const slope = (soil.saturation - soil.fieldCapacity) / (FIELD_CAPACITY - soil.airEntry);
+  return (slope * top * top) / 2 / UNIT_WEIGHT_OF_WATER;
+}

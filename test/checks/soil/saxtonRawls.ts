@@ -1,0 +1,195 @@
+import {
+  airEntryEstimate,
+  airEntrySuction,
+  compactedFieldCapacity,
+  compactedSaturation,
+  freeWater,
+  roomAboveTable,
+  saxtonRawls,
+  stoneVolume,
+  stonyConductivityRatio,
+  unsaturatedConductivity,
+  waterContentAt,
+} from '../../../lib/soil/index.js';
+import type { Check } from '../check.js';
+
+const covers = [
+  'wiltingPoint',
+  'fieldCapacityEstimate',
+  'fieldCapacity',
+  'freeWater',
+  'saturation',
+  'saturatedConductivity',
+];
+const source =
+  'Saxton & Rawls 2006, Soil Sci. Soc. Am. J. 70:1569, Table 3 (2.5 % organic matter; values in a public web table)';
+
+/** class, sand, clay, wilting point, field capacity, saturation (% by volume), Ks (mm/h) */
+const TABLE_3: [string, number, number, number, number, number, number][] = [
+  ['sand', 0.88, 0.05, 5, 10, 46, 108.1],
+  ['loamy sand', 0.8, 0.05, 5, 12, 46, 96.7],
+  ['sandy loam', 0.65, 0.1, 8, 18, 45, 50.3],
+  ['loam', 0.4, 0.2, 14, 28, 46, 15.5],
+  ['silt loam', 0.2, 0.15, 11, 31, 48, 16.1],
+  ['silt', 0.1, 0.05, 6, 30, 48, 22.0],
+  ['sandy clay loam', 0.6, 0.25, 17, 27, 43, 11.3],
+  ['clay loam', 0.3, 0.35, 22, 36, 48, 4.3],
+  ['silty clay loam', 0.1, 0.35, 22, 38, 51, 5.7],
+  ['silty clay', 0.1, 0.45, 27, 41, 52, 3.7],
+];
+
+/** Clay as in Table 3. */
+const clay = () => saxtonRawls(0.25, 0.5, 2.5);
+
+const table3: Check[] = TABLE_3.flatMap(([name, sand, c, wp, fc, sat, ks]) => {
+  const r = () => saxtonRawls(sand, c, 2.5);
+  const row = { covers, kind: 'published' as const, source };
+  return [
+    {
+      ...row,
+      what: `wilting point of ${name}, %`,
+      ours: () => 100 * r().wiltingPoint,
+      expected: wp,
+      tolerance: 0.55,
+    },
+    {
+      ...row,
+      what: `field capacity of ${name}, %`,
+      ours: () => 100 * r().fieldCapacity,
+      expected: fc,
+      tolerance: 0.55,
+    },
+    {
+      ...row,
+      what: `saturation of ${name}, %`,
+      ours: () => 100 * r().saturation,
+      expected: sat,
+      tolerance: 0.55,
+    },
+    { ...row, what: `Ks of ${name}, mm/h`, ours: () => r().ksat * 3.6e6, expected: ks, tolerance: 0.06 },
+  ];
+});
+
+/** The two rows of Table 3 that were written down from memory. */
+const recalled: Check[] = (
+  [
+    ['sandy clay', 0.5, 0.4, 1.4],
+    ['clay', 0.25, 0.5, 1.1],
+  ] as const
+).map(([name, sand, c, ks]) => ({
+  covers,
+  kind: 'recalled',
+  source: 'Saxton & Rawls 2006, Table 3, from memory',
+  what: `Ks of ${name}, mm/h`,
+  ours: () => saxtonRawls(sand, c, 2.5).ksat * 3.6e6,
+  expected: ks,
+  tolerance: 0.06,
+}));
+
+const help =
+  'help page of SPAW-style functions, cug-hydro.github.io (its comment quotes 13.8 % where the equations give 13.65 %)';
+const exact = { kind: 'exact' as const };
+
+export const saxtonRawlsChecks: Check[] = [
+  ...table3,
+  ...recalled,
+  ...(
+    [
+      ['wilting point', 'wiltingPoint', 0.136545],
+      ['field capacity', 'fieldCapacity', 0.320877],
+      ['saturation', 'saturation', 0.482125],
+    ] as const
+  ).map(
+    ([what, key, expected]): Check => ({
+      covers,
+      kind: 'published',
+      source: help,
+      what: `${what} of sand 0.2, clay 0.2`,
+      ours: () => saxtonRawls(0.2, 0.2, 2.5)[key],
+      expected,
+      tolerance: 1.1e-6,
+    }),
+  ),
+  {
+    ...exact,
+    covers: ['compactedSaturation'],
+    source: 'conservation: solids 1 − θS times the density factor',
+    what: 'solids of a clay pressed 10 % denser, over those before',
+    ours: () => (1 - compactedSaturation.compute(clay().saturation, 1.1)) / (1 - clay().saturation),
+    expected: 1.1,
+    tolerance: 1e-14,
+  },
+  {
+    ...exact,
+    covers: ['compactedFieldCapacity'],
+    source: 'limit: no compaction',
+    what: 'field capacity at the usual density',
+    ours: () => compactedFieldCapacity.compute(0.42, 0.5, 0.5),
+    expected: 0.42,
+    tolerance: 0,
+  },
+  {
+    ...exact,
+    covers: ['stoneVolume'],
+    source: 'volumes of stones and of fine earth from their masses and densities',
+    what: 'stones by volume, 30 % by mass in fine earth of 1 325 kg/m³',
+    ours: () => stoneVolume.compute(0.3, 0.5),
+    expected: 0.3 / 2650 / (0.3 / 2650 + 0.7 / 1325),
+    tolerance: 1e-15,
+  },
+  {
+    ...exact,
+    covers: ['stonyConductivityRatio', 'stoneVolume'],
+    source: 'spheres that let nothing through, dilute limit of Maxwell: 2 (1 − Rv)/(2 + Rv)',
+    what: 'conductivity of stony soil, ratio',
+    ours: () => stonyConductivityRatio.compute(0.4, 0.55),
+    expected: (2 * (1 - stoneVolume.compute(0.4, 0.55))) / (2 + stoneVolume.compute(0.4, 0.55)),
+    tolerance: 1e-15,
+  },
+  {
+    ...exact,
+    covers: ['poreSizeIndex'],
+    source: 'the power law passes through both water contents it is made from',
+    what: 'water content at 1500 kPa off the curve of clay, less the wilting point',
+    ours: () => waterContentAt(clay(), 1.5e6) - clay().wiltingPoint,
+    expected: 0,
+    tolerance: 1e-15,
+  },
+  {
+    ...exact,
+    covers: ['unsaturatedConductivity'],
+    source: 'limit: full soil',
+    what: 'conductivity of full soil over the saturated one',
+    ours: () => unsaturatedConductivity.compute(1e-7, 0.5, 0.5, 0.09) / 1e-7,
+    expected: 1,
+    tolerance: 0,
+  },
+  {
+    ...exact,
+    covers: ['airEntryEstimate', 'airEntrySuction'],
+    source:
+      'the equations by hand for sand 0.25, clay 0.5, 2.5 % organic matter (kPa): an independent port gives 5.32831',
+    what: 'air-entry suction of clay, kPa',
+    ours: () =>
+      airEntrySuction.compute(airEntryEstimate.compute(0.25, 0.5, freeWater.compute(0.25, 0.5, 2.5))) / 1000,
+    expected: 5.32831,
+    tolerance: 5e-6,
+  },
+  {
+    ...exact,
+    covers: ['retentionCurve'],
+    source: 'the deficit summed over 20 000 slices',
+    what: 'room above a table at 1.5 m in clay, ratio',
+    ours: () => {
+      const n = 20000;
+      let sum = 0;
+      for (let i = 0; i < n; i++) {
+        const height = (1.5 * (i + 0.5)) / n;
+        sum += ((clay().saturation - waterContentAt(clay(), 9810 * height)) * 1.5) / n;
+      }
+      return roomAboveTable(clay(), 1.5) / sum;
+    },
+    expected: 1,
+    tolerance: 1e-7,
+  },
+];

@@ -1,0 +1,145 @@
+import {
+  crackedCut,
+  infiniteSlopeFactor,
+  softeningTime,
+  taylorFactor,
+  uprightCut,
+  wetCrackedCut,
+} from '../../lib/uplift/index.js';
+import type { Check } from './check.js';
+
+const YEAR = 365.25 * 86400;
+
+/** Share of a swelling that is done at a time factor: Terzaghi's series. */
+function doneAt(T: number): number {
+  let left = 0;
+  for (let m = 0; m < 200; m++) {
+    const M = ((2 * m + 1) * Math.PI) / 2;
+    left += (2 / (M * M)) * Math.exp(-M * M * T);
+  }
+  return 1 - left;
+}
+
+export const sideChecks: Check[] = [
+  {
+    covers: ['uprightCut'],
+    what: 'upright cut with c = 30 kPa, γ = 15 kN/m³, m',
+    kind: 'published',
+    source: 'worked example, public question bank (askfilo): 8 m',
+    ours: () => uprightCut.compute(30000, 15000),
+    expected: 8,
+    tolerance: 0.005,
+  },
+  {
+    covers: ['wetCrackedCut'],
+    what: 'plane wedge with a full crack to half height: moment of forces left over, kN/m',
+    kind: 'exact',
+    source: '2c(H−z) = γ(H²−z²)/2 + γw z²/2 at z = H/2 (Terzaghi 1943 wedge)',
+    ours: () => {
+      const [c, g] = [20000, 18000];
+      const H = wetCrackedCut.compute(c, g);
+      const z = H / 2;
+      return 2 * c * (H - z) - (g * (H * H - z * z)) / 2 - (9810 * z * z) / 2;
+    },
+    expected: 0,
+    tolerance: 1e-6,
+  },
+  {
+    covers: ['infiniteSlopeFactor'],
+    what: 'slope angle with factor 1.5 at φ = 34°, γ = 18, γw = 10 kN/m³, degrees',
+    kind: 'published',
+    source: 'GATE Civil 2014 Q16 (with γw = 10; ours is put in with the same ratio γw/γ): 11.3°',
+    ours: () => {
+      const flat = infiniteSlopeFactor.compute(
+        0,
+        (18000 * 9810) / 10000,
+        1,
+        1,
+        (34 * Math.PI) / 180,
+        Math.PI / 4,
+      );
+      return (Math.atan(flat / 1.5) * 180) / Math.PI;
+    },
+    expected: 11.3,
+    tolerance: 0.05,
+  },
+  {
+    covers: ['crackedCut'],
+    what: 'plane wedge with an empty crack to half height: forces left over, N/m',
+    kind: 'exact',
+    source: '2c(H−z) = γ(H²−z²)/2 at z = H/2 (Terzaghi 1943 wedge)',
+    ours: () => {
+      const [c, g] = [20000, 18000];
+      const H = crackedCut.compute(c, g);
+      const z = H / 2;
+      return 2 * c * (H - z) - (g * (H * H - z * z)) / 2;
+    },
+    expected: 0,
+    tolerance: 1e-6,
+  },
+  ...(
+    [
+      ['full', 0.108, 9810, 3.77],
+      ['emptied fast', 0.137, 19620, 1.49],
+    ] as const
+  ).map(
+    ([state, number, weight, expected]): Check => ({
+      covers: ['taylorFactor'],
+      what: `factor of a canal side 5 m high, ${state}`,
+      kind: 'recalled',
+      source: 'canal example, public question bank (ques10 item 39478): inputs read, answers from memory',
+      ours: () => taylorFactor.compute(20000, number, weight, 5),
+      expected,
+      tolerance: 0.01,
+    }),
+  ),
+  {
+    covers: ['taylorFactor'],
+    what: 'at the critical height of an upright cut without crack the factor is 1 (Taylor number 1/4)',
+    kind: 'exact',
+    source: 'plane wedge: Hc = 4c/γ',
+    ours: () => taylorFactor.compute(20000, 0.25, 18000, uprightCut.compute(20000, 18000)),
+    expected: 1,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['infiniteSlopeFactor'],
+    what: 'resisting over driving force of a slice on a slope with cohesion and water half way up: ratio to ours',
+    kind: 'exact',
+    source: 'equilibrium of a slice 1 m long on plan: N = γz cos²β − γw m z cos²β',
+    ours: () => {
+      const [c, g, z, m, p, b] = [3000, 18500, 0.8, 0.5, 0.42, 0.6];
+      const area = 1 / Math.cos(b);
+      const effective = (g * z * Math.cos(b) - 9810 * m * z * Math.cos(b));
+      const resisting = c * area + effective * Math.tan(p);
+      return resisting / (g * z * Math.sin(b)) / infiniteSlopeFactor.compute(c, g, z, m, p, b);
+    },
+    expected: 1,
+    tolerance: 1e-12,
+  },
+  ...(
+    [
+      [0.197, 0.61, 0.5],
+      [0.848, 2.65, 0.9],
+    ] as const
+  ).flatMap(([T, years, share]): Check[] => [
+    {
+      covers: ['softeningTime'],
+      what: `time factor ${T}, 1 m, 0.32 m² a year: years`,
+      kind: 'published',
+      source: 'worked example read in a translated geotechnical textbook page (0.61 and 2.65 years)',
+      ours: () => softeningTime.compute(T, 1, 0.32 / YEAR) / YEAR,
+      expected: years,
+      tolerance: 0.006,
+    },
+    {
+      covers: ['softeningTime'],
+      what: `share done at the time of time factor ${T}, by Terzaghi's series`,
+      kind: 'exact',
+      source: 'series solution of the diffusion equation',
+      ours: () => doneAt((softeningTime.compute(T, 0.3, 3e-8) * 3e-8) / 0.3 ** 2),
+      expected: share,
+      tolerance: 0.0005,
+    },
+  ]),
+];

@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest';
+import { dayNumber } from '../../lib/climate/index.js';
+import {
+  Assumptions,
+  monthlyAtSpill,
+  monthlyFromDips,
+  monthlyFromHeads,
+  type PitDip,
+  placesOf,
+} from '../../lib/site/index.js';
+import { seasonalHighFromColour } from '../../lib/soil/index.js';
+import { read } from '../survey/folder.js';
+
+function heads(rows: string[], levels = '') {
+  const survey = read({
+    'heads.csv': `place,month,depth_m,spread_m,source\n${rows.join('\n')}\n`,
+    'levels.csv': levels === '' ? undefined : `point,role,level_m\n${levels}`,
+  });
+  const assume = new Assumptions();
+  return {
+    water: monthlyFromHeads(survey, placesOf(survey), assume),
+    assumed: assume.list.map((a) => a.item),
+  };
+}
+const rounded = (values: number[]) => values.map((v) => Number(v.toFixed(9)));
+
+describe('from heads.csv', () => {
+  test('months between are straight, round the turn of the year', () => {
+    const { water, assumed } = heads(['site,3,0.2,0.05,', 'site,9,0.8,0.05,']);
+    expect(rounded(water!.low)).toEqual([0.4, 0.3, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.7, 0.6, 0.5]);
+    expect(water).toMatchObject({ spread: 0.05, fixed: false, source: 'heads' });
+    expect(assumed).toEqual(['heads.csv months']);
+  });
+
+  test("a yearly 'high' alone is taken for every month; beside months it is the wettest one", () => {
+    expect(heads(['site,high,0.3,0.1,']).water!.low).toEqual(Array(12).fill(0.3));
+    const { water } = heads(['site,2,0.25,,', 'site,8,0.85,,', 'site,high,0.1,,']);
+    expect(water!.low[1]).toBe(0.1);
+    expect(rounded(water!.low.slice(2, 4))).toEqual([0.35, 0.45]);
+    // A high that is no higher changes nothing.
+    expect(heads(['site,2,0.25,,', 'site,8,0.85,,', 'site,high,0.4,,']).water!.low[1]).toBe(0.25);
+  });
+
+  test('the site goes before a pit; of pits the one whose ground is nearest to the rim', () => {
+    expect(heads(['site,high,0.3,,', 'P1,high,0.5,,']).water!.low[0]).toBe(0.3);
+    const levels = 'r1,rim,10\nP1,pit,10.6\nP2,pit,10.1\n';
+    expect(heads(['P1,high,0.5,,', 'P2,high,0.7,,'], levels).water!.low[0]).toBe(0.7);
+  });
+
+  test('behind the uphill wall it counts from the ground there', () => {
+    const { water } = heads(['site,high,0.3,,', 'uphill,high,0.2,,'], 'r1,rim,10\nr2,rim,10.5\n');
+    expect(water!.low[0]).toBe(0.3);
+    expect(water!.high![0]).toBeCloseTo(-0.3, 12);
+    const only = heads(['uphill,high,0.2,,'], 'r1,rim,10\nr2,rim,10.5\n').water!;
+    expect(only.high![0]).toBeCloseTo(-0.3, 12);
+    expect(only.low[0]).toBeCloseTo(0.2, 12);
+  });
+
+  test('the largest spread counts; none is assumed and listed; reading error is one draw for all years', () => {
+    expect(heads(['site,3,0.2,0.05,', 'site,9,0.8,0.2,']).water!.spread).toBe(0.2);
+    const told = heads(['site,high,0.3,,']);
+    expect(told.water).toMatchObject({ spread: 0.15, fixed: false });
+    expect(told.assumed).toContain('heads.csv spread');
+    expect(heads(['site,high,0.3,0.02,tape: Reading error']).water!.fixed).toBe(true);
+  });
+
+  test('a seam alone says nothing of the water at the pond', () => {
+    expect(heads(['below:P1,high,0.3,,']).water).toBeUndefined();
+  });
+});
+
+describe('from dips', () => {
+  const dip = (month: number, depth: number, says: PitDip['says'] = 'level', year = 2023): PitDip => ({
+    pit: 'P1',
+    day: dayNumber(year, month, 15),
+    depth,
+    says,
+    error: 0.01,
+  });
+
+  test('the highest of each month, dry as the floor, and no limit from below', () => {
+    const water = monthlyFromDips(
+      [dip(1, 0.4), dip(1, 0.3), dip(2, 0.1, 'above'), dip(3, 0.5), dip(8, 1.5, 'below')],
+      new Assumptions(),
+    );
+    expect(rounded(water.low.slice(0, 3))).toEqual([0.3, 0.4, 0.5]);
+    expect(water.low[7]).toBe(1.5);
+    expect(rounded([water.low[5]])).toEqual([1.1]);
+  });
+
+  test('more winters make the spread from year to year smaller, and it is listed', () => {
+    const winters = (n: number) => {
+      const assume = new Assumptions();
+      const dips = Array.from({ length: n }, (_, i) => dip(1, 0.3, 'level', 2010 + i));
+      return { spread: monthlyFromDips(dips, assume).spread, reason: assume.list[0].reason };
+    };
+    expect([1, 2, 5].map((n) => winters(n).spread)).toEqual([0.25, 0.15, 0.1]);
+    expect(winters(1).reason).toMatch(/one winter/);
+    expect(winters(5).reason).toMatch(/5 winters/);
+  });
+});
+
+describe('nothing known', () => {
+  test('the water stands at the spill level in the wet half-year, of either half of the globe', () => {
+    const [north, south] = [50, -37].map(
+      (latitude) => monthlyAtSpill(0, latitude, undefined, new Assumptions()).low,
+    );
+    expect(north.map((d) => d === 0)).toEqual([1, 1, 1, 1, 0, 0, 0, 0, 0, 0, 1, 1].map(Boolean));
+    expect(south.map((d) => d === 0)).toEqual([0, 0, 0, 0, 1, 1, 1, 1, 1, 1, 0, 0].map(Boolean));
+  });
+
+  test('mottles deep down let it stand lower, but not far', () => {
+    const assume = new Assumptions();
+    const winter = (top: number) =>
+      monthlyAtSpill(0, 50, seasonalHighFromColour([{ top, mottles: 'common' }]), assume).low[0];
+    expect(winter(0.35)).toBeCloseTo(0.17, 12);
+    expect(winter(1.5)).toBeCloseTo(0.3, 12);
+    expect(winter(0.1)).toBe(0);
+    expect(assume.list[0].reason).toMatch(/common mottles from 0\.35 m/);
+  });
+});

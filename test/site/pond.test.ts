@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { Assumptions, pondOf } from '../../lib/site/index.js';
+import { read } from '../survey/folder.js';
+
+function pond(rows: string[], datum = 0) {
+  const assume = new Assumptions();
+  const survey = read({
+    'pond.csv': `item,value,unit,note\n${rows.map((row) => `${row},`).join('\n')}\n`,
+    'levels.csv': `point,role,level_m\nr,rim,${datum}\n`,
+  });
+  return { ...pondOf(survey, datum, assume), assumed: assume.list };
+}
+
+const BARE = ['shape,box,', 'length,4,m', 'width,3,m', 'depth,1,m'];
+
+test('what a survey does not say is assumed, and every assumption has its reason', () => {
+  const { assumed, ...p } = pond(BARE);
+  const items = assumed.map((a) => a.item);
+  expect(items).toEqual(
+    expect.arrayContaining([
+      'side_slope',
+      'water_above_rim_ground',
+      'bedding',
+      'usual_drawdown',
+      'highest_raise',
+      'ring_width',
+      'ring_fill',
+      'ring_cap',
+      'edging_load',
+      'days_empty',
+      'margin',
+      'accepted_risk',
+    ]),
+  );
+  expect(items).not.toContain('shape');
+  for (const a of assumed) expect(a.reason.length).toBeGreaterThan(5);
+  expect(p).toMatchObject({
+    fullLevel: 0,
+    margin: 0.1,
+    acceptedRisk: 0.02,
+    emptiedIn: 'any',
+    existing: false,
+  });
+  // What is listed is what is used.
+  const value = (item: string) => assumed.find((a) => a.item === item)!.value;
+  expect(p.shape.sideSlope).toBe(value('side_slope'));
+  expect(p.usualDrawdown).toBe(value('usual_drawdown'));
+  expect(p.ring.width).toBe(value('ring_width'));
+});
+
+test('what it says is taken and not listed', () => {
+  const { assumed, ...p } = pond([
+    ...BARE,
+    'side_slope,0.5,',
+    'water_above_rim_ground,-0.05,m',
+    'bedding,gravel,',
+    'bedding_thickness,0.1,m',
+    'usual_drawdown,0.2,m',
+    'highest_raise,0,m',
+    'ring_width,0,m',
+    'ring_fill,clay,',
+    'ring_cap,yes,',
+    'edging_load,2,kPa',
+    'emptied_in,3;9,',
+    'days_empty,5,',
+    'margin,0.05,m',
+    'accepted_risk,0.01,',
+  ]);
+  expect(assumed).toEqual([]);
+  expect(p).toMatchObject({
+    shape: { shape: 'box', length: 4, width: 3, sideSlope: 0.5 },
+    fullLevel: -0.05,
+    usualDrawdown: 0.2,
+    highestRaise: 0,
+    ring: { width: 0, fill: 'clay', capped: true },
+    bedding: { kind: 'gravel', thickness: 0.1 },
+    edgingLoad: 2000,
+    emptiedIn: [3, 9],
+    daysEmpty: 5,
+    margin: 0.05,
+    acceptedRisk: 0.01,
+  });
+});
+
+describe('sizes', () => {
+  test('a full level on the mark of levels.csv comes to the datum', () => {
+    expect(pond([...BARE, 'full_level,10.12,m'], 10).fullLevel).toBeCloseTo(0.12, 12);
+  });
+
+  test.each([
+    ['round', 'area,12,m2', 12],
+    ['box', 'area,12,m2', 12],
+    ['oval', 'area,12,m2', 12],
+  ])('a %s pond known by %s has that area', (shape, row, area) => {
+    const { shape: s } = pond([`shape,${shape},`, row, 'depth,1,m']);
+    expect((shape === 'box' ? 1 : Math.PI / 4) * s.length * s.width).toBeCloseTo(area, 12);
+  });
+
+  test('length and area give the width; a length alone is both', () => {
+    expect(pond(['shape,box,', 'length,6,m', 'area,12,m2', 'depth,1,m']).shape.width).toBeCloseTo(2, 12);
+    expect(pond(['shape,round,', 'length,3,m', 'depth,1,m']).shape.width).toBe(3);
+  });
+});
+
+test('a pond that is never emptied stands empty for no day, and none is assumed', () => {
+  const { emptiedIn, daysEmpty, assumed } = pond([...BARE, 'emptied_in,never,']);
+  expect(emptiedIn).toEqual([]);
+  expect(daysEmpty).toBe(0);
+  expect(assumed.map((a) => a.item)).not.toContain('days_empty');
+});
+
+test('ballast holds down what it weighs under water: 0.15 m of concrete at 24 kN/m³ 0.217 m of head', () => {
+  const { floorBallast } = pond([...BARE, 'ballast,slab,', 'ballast_thickness,0.15,m']);
+  expect(floorBallast).toBeCloseTo((0.15 * (24 - 9.81)) / 9.81, 2);
+  expect(pond([...BARE, 'ballast,none,']).floorBallast).toBe(0);
+});

@@ -1,0 +1,218 @@
+import { describe, expect, test } from 'vitest';
+import { columnSeries, runColumn, runTub, type TableParameters } from '../../lib/groundwater/index.js';
+import { type Catchment, type Pond, tubInflow, tubOf } from '../../lib/site/index.js';
+import { realWeather, STATIONS, type Station } from '../weather.js';
+
+/** A pond 4 by 3 m and 0.9 m deep in a ring 0.2 m wide, 20 m² of lawn uphill; clay water 0.6 m below its floor. */
+const pond = (fill: Pond['ring']['fill'], change: Partial<Pond['ring']> = {}): Pond => ({
+  shape: { shape: 'box', length: 4, width: 3, sideSlope: 0 },
+  depth: 0.9,
+  fullLevel: 0,
+  usualDrawdown: 0.1,
+  highestRaise: 0,
+  ring: { width: 0.2, fill, capped: false, ...change },
+  bedding: { kind: 'none', thickness: 0 },
+  floorBallast: 0,
+  edgingLoad: 0,
+  emptiedIn: 'any',
+  daysEmpty: 3,
+  margin: 0.1,
+  acceptedRisk: 0.02,
+  existing: false,
+  bulge: false,
+});
+const NO_PLACES = {
+  datum: 0,
+  highRim: 0,
+  outlets: [],
+  footings: [],
+  houses: [],
+  pits: new Map<string, number>(),
+};
+const CLAY_WATER = -1.5;
+const LAWN: TableParameters = {
+  porosity: 0.03,
+  recession: 0.012,
+  baseDepth: 2,
+  spillDepth: 0.06,
+  extinctionDepth: 1.4,
+  delay: 0.5,
+  rootCapacity: 0.1,
+  demandFactor: 1,
+  crackShare: 0.1,
+};
+
+type Way = 'run-off' | 'rain only' | 'kept out' | 'drained';
+
+/** How full the ring stands each day, 0–1, and the day's month and year of the record. */
+function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number, way: Way) {
+  const record = realWeather(station);
+  const column = columnSeries(record.liquid.length);
+  runColumn(record, LAWN, column);
+  const tub = tubOf(pond(fill), NO_PLACES)!;
+  const catchment: Catchment = {
+    uphillArea: way === 'run-off' || way === 'drained' ? 20 : 0,
+    cover: 'lawn',
+    roofArea: 0,
+    capped: way === 'kept out',
+  };
+  const inflow = new Float64Array(record.liquid.length);
+  tubInflow(record, column, tub, catchment, conductivity, inflow);
+  const level = new Float64Array(inflow.length);
+  const clay = new Float64Array(inflow.length).fill(CLAY_WATER);
+  // A clear drain: a litre a second for each 10 cm of head.
+  const drain = way === 'drained' ? { level: tub.floor, conductance: 0.01 } : undefined;
+  runTub(tub, { inflow, clay, conductivity }, level, drain);
+  const full = Float64Array.from(level, (z) => (z - tub.floor) / (tub.spill - tub.floor));
+  /** For each whole year of the record, the share of November to April above a height of the ring. */
+  const winters = (above: number) =>
+    Array.from({ length: record.years }, (_, y) => {
+      const days = [...full.keys()].filter(
+        (d) => record.year[d] === y && (record.month[d] >= 11 || record.month[d] <= 4),
+      );
+      return days.filter((d) => full[d] > above).length / days.length;
+    });
+  /** Most days on end above a height. */
+  const longest = (above: number) => {
+    let run = 0;
+    let most = 0;
+    for (const f of full) {
+      run = f > above ? run + 1 : 0;
+      most = Math.max(most, run);
+    }
+    return most;
+  };
+  return { full, winters, longest, height: tub.spill - tub.floor };
+}
+
+describe.each(['topsoil', 'sand'] as const)('an open ring of %s in the weather of Seattle', (fill) => {
+  test('in clay of 1e-9 m/s it is full by spring, with run-off or without', () => {
+    for (const way of ['run-off', 'rain only'] as const)
+      for (const share of ring('Seattle', fill, 1e-9, way).winters(0.8)) expect(share).toBeGreaterThan(0.9);
+  });
+
+  test('at 1e-8 m/s run-off keeps it over 80 % full for half of November to April and more; rain alone does not', () => {
+    const [fed, rained] = (['run-off', 'rain only'] as const).map((way) =>
+      ring('Seattle', fill, 1e-8, way).winters(0.8),
+    );
+    for (const share of fed) expect(share).toBeGreaterThan(0.5);
+    for (const share of rained) expect(share).toBeLessThan(1 / 3);
+  });
+
+  test('at 1e-7 m/s it never stays full: ten days after the wettest storms at most', () => {
+    const fed = ring('Seattle', fill, 1e-7, 'run-off');
+    expect(fed.longest(0.8)).toBeLessThan(10);
+    for (const share of fed.winters(0.8)) expect(share).toBeLessThan(0.2);
+    expect(ring('Seattle', fill, 1e-7, 'rain only').longest(0.8)).toBe(0);
+  });
+});
+
+describe.each(STATIONS)('in the weather of %s', (station) => {
+  test.each([
+    ['topsoil', 1e-9],
+    ['topsoil', 1e-8],
+    ['topsoil', 1e-7],
+    ['sand', 1e-9],
+    ['sand', 1e-8],
+    ['sand', 1e-7],
+  ] as const)(
+    '%s in clay of %d m/s: capped and without run-off it stays empty; a clear drain holds it within 5 cm',
+    (fill, K) => {
+      // A twentieth gets through a cap: at most the lowest fifth of the ring is wet.
+      expect(Math.max(...ring(station, fill, K, 'kept out').full)).toBeLessThan(0.2);
+      const drained = ring(station, fill, K, 'drained');
+      expect(Math.max(...drained.full) * drained.height).toBeLessThan(0.05);
+      expect(Math.max(...ring(station, fill, K, 'run-off').full)).toBeGreaterThan(0.99);
+    },
+  );
+});
+
+test('New York: a ring of sand in clay of 1e-8 m/s stands full about half the winter with run-off, and never without', () => {
+  for (const share of ring('New York', 'sand', 1e-8, 'run-off').winters(0.8))
+    expect(share).toBeGreaterThan(0.4);
+  for (const share of ring('New York', 'sand', 1e-8, 'rain only').winters(0.8))
+    expect(share).toBeLessThan(0.05);
+});
+
+describe('the tub of a pond', () => {
+  test('goes to the liner, or to where the ring ends if that is higher', () => {
+    expect(tubOf(pond('sand'), NO_PLACES)).toMatchObject({
+      floor: -0.9,
+      spill: 0,
+      perimeter: 14,
+      bedArea: 0,
+    });
+    expect(tubOf(pond('sand', { depth: 0.4 }), NO_PLACES)).toMatchObject({ floor: -0.4 });
+    expect(tubOf(pond('sand', { depth: 2 }), NO_PLACES)).toMatchObject({ floor: -0.9 });
+  });
+
+  test('spills at the lowest way out, never above the lowest ground at the rim', () => {
+    expect(tubOf(pond('sand'), { ...NO_PLACES, spill: -0.2 })).toMatchObject({ spill: -0.2 });
+    expect(tubOf(pond('sand'), { ...NO_PLACES, spill: 0.3 })).toMatchObject({ spill: 0 });
+  });
+
+  test('is none where nothing permeable touches the liner; bedding alone makes one', () => {
+    expect(tubOf(pond('sand', { width: 0 }), NO_PLACES)).toBeUndefined();
+    const bedded = { ...pond('sand', { width: 0 }), bedding: { kind: 'gravel', thickness: 0.1 } as const };
+    expect(tubOf(bedded, NO_PLACES)).toMatchObject({ bedArea: 12, bedThickness: 0.1 });
+  });
+});
+
+describe('what reaches the tub', () => {
+  const days = 4;
+  const record = {
+    ...realWeather('Seattle'),
+    liquid: Float64Array.of(0.03, 0, 0.01, 0.02),
+    demand: Float64Array.of(0.002, 0.004, 0.001, 0.001),
+  };
+  const column = {
+    ...columnSeries(days),
+    recharge: Float64Array.of(0.02, 0, 0, 0.015),
+    spill: Float64Array.of(0, 0, 0, 0.017),
+  };
+  const inflow = (fill: Pond['ring']['fill'], change: Partial<Catchment>, K = 1e-8) => {
+    const out = new Float64Array(days);
+    const none: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, capped: false };
+    tubInflow(record, column, tubOf(pond(fill), NO_PLACES)!, { ...none, ...change }, K, out);
+    return [...out];
+  };
+  const near = (ours: number[], expected: number[]) => {
+    for (const [d, v] of expected.entries()) expect(ours[d]).toBeCloseTo(v, 12);
+  };
+
+  test('on gravel all the rain of its own 2.8 m²; on soil what wets the dried top is held back', () => {
+    near(
+      inflow('gravel', {}),
+      [0.03, 0, 0.01, 0.02].map((r) => 2.8 * r),
+    );
+    // Dried by 2 + 4 mm before the 10 mm of the third day, by 1 mm before the fourth.
+    near(
+      inflow('topsoil', {}),
+      [0.03, 0, 0.004, 0.019].map((r) => 2.8 * r),
+    );
+  });
+
+  test('from the lawn the larger of what the full ground sheds and what the clay cannot take in a day', () => {
+    const intake = 1e-8 * 86400;
+    near(inflow('gravel', { uphillArea: 20 }), [0.084 + 20 * (0.02 - intake), 0, 0.028, 0.056 + 20 * 0.017]);
+    near(inflow('gravel', { uphillArea: 20, cover: 'woodland' }), [
+      0.084 + 10 * (0.02 - intake),
+      0,
+      0.028,
+      0.056 + 10 * 0.017,
+    ]);
+    near(inflow('gravel', { uphillArea: 20 }, 1e-6), [0.084, 0, 0.028, 0.056 + 20 * 0.017]);
+  });
+
+  test('from paving and roofs nearly all rain; through a cap a twentieth of everything', () => {
+    near(
+      inflow('gravel', { uphillArea: 10, cover: 'paved', roofArea: 30 }),
+      [0.03, 0, 0.01, 0.02].map((r) => r * (2.8 + 9 + 28.5)),
+    );
+    const open = inflow('sand', { uphillArea: 20, roofArea: 30 });
+    near(
+      inflow('sand', { uphillArea: 20, roofArea: 30, capped: true }),
+      open.map((v) => 0.05 * v),
+    );
+  });
+});
