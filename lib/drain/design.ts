@@ -106,7 +106,15 @@ const VOIDS = 0.35;
 
 /** A drain for a pond of known depth. */
 export function designDrain(input: DrainInput): Drain {
-  const { floor, floorArea, floorLength, end, inflow, soil = HEAVY_CLAY, bed = 'pea gravel on concrete sand' } = input;
+  const {
+    floor,
+    floorArea,
+    floorLength,
+    end,
+    inflow,
+    soil = HEAVY_CLAY,
+    bed = 'pea gravel on concrete sand',
+  } = input;
   const floorWidth = input.floorWidth ?? floorArea / floorLength;
   const totalInflow = totalOf(inflow);
   const some = Math.max(totalInflow, 1e-9);
@@ -120,7 +128,9 @@ export function designDrain(input: DrainInput): Drain {
   const layout = layoutOf(floorLength, floorWidth, bed, totalInflow);
   const envelope = judgeBed(bed, soil);
   const gravelly = bed.includes('gravel') || bed.includes('stone');
-  const opening = gravelly ? ({ kind: 'slot', size: SLOT } as const) : ({ kind: 'sock', size: SOCK } as const);
+  const opening = gravelly
+    ? ({ kind: 'slot', size: SLOT } as const)
+    : ({ kind: 'sock', size: SOCK } as const);
   const head = Math.max((input.outside ?? 0) - (floor - BED_THICKNESS), 0);
   const reserve: Record<string, number> = {
     pipe: pipe.capacity / some,

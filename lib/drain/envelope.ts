@@ -13,7 +13,8 @@ export const filterRatio = formula({
   expression: 'f/b',
   parameters: { f: size('grain size of the filter'), b: size('grain size of the soil held back') },
   compute: (f: number, b: number) => f / b,
-  validity: 'retention: D15 of the filter over D85 of the soil at most 5 (granular rule), 9 on fine clay (NRCS)',
+  validity:
+    'retention: D15 of the filter over D85 of the soil at most 5 (granular rule), 9 on fine clay (NRCS)',
   source: 'FHWA HDS-6; NRCS NEH 633 chapter 26',
 });
 
@@ -34,10 +35,39 @@ export const envelopeMethod = method({
  * for '20 mm stone' (both read in copies); masonry sand ASTM C144 and pea gravel (No. 8 stone) from memory.
  */
 export const GRADINGS = {
-  'masonry sand': sieveCurve([[0.075, 2], [0.15, 8], [0.3, 22], [0.6, 57], [1.18, 85], [2.36, 97], [4.75, 100]]),
-  'concrete sand': sieveCurve([[0.075, 1.5], [0.15, 5], [0.3, 17.5], [0.6, 42.5], [1.18, 67.5], [2.36, 90], [4.75, 97.5], [9.5, 100]]),
-  'pea gravel': sieveCurve([[1.18, 2.5], [2.36, 5], [4.75, 20], [9.5, 92.5], [12.7, 100]]),
-  '20 mm stone': sieveCurve([[2.36, 2.5], [4.75, 5], [12.7, 42.5], [25.4, 97.5], [38.1, 100]]),
+  'masonry sand': sieveCurve([
+    [0.075, 2],
+    [0.15, 8],
+    [0.3, 22],
+    [0.6, 57],
+    [1.18, 85],
+    [2.36, 97],
+    [4.75, 100],
+  ]),
+  'concrete sand': sieveCurve([
+    [0.075, 1.5],
+    [0.15, 5],
+    [0.3, 17.5],
+    [0.6, 42.5],
+    [1.18, 67.5],
+    [2.36, 90],
+    [4.75, 97.5],
+    [9.5, 100],
+  ]),
+  'pea gravel': sieveCurve([
+    [1.18, 2.5],
+    [2.36, 5],
+    [4.75, 20],
+    [9.5, 92.5],
+    [12.7, 100],
+  ]),
+  '20 mm stone': sieveCurve([
+    [2.36, 2.5],
+    [4.75, 5],
+    [12.7, 42.5],
+    [25.4, 97.5],
+    [38.1, 100],
+  ]),
 } as const;
 export type Granular = keyof typeof GRADINGS;
 
@@ -89,7 +119,9 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const curve = GRADINGS[filter];
   const d15 = sizeFiner(curve, 0.15);
   const onSoil = band.largestD15 / d15;
-  const onFilter = core ? (4 * sizeFiner(curve, 0.85)) / sizeFiner(GRADINGS[core], 0.15) : Number.POSITIVE_INFINITY;
+  const onFilter = core
+    ? (4 * sizeFiner(curve, 0.85)) / sizeFiner(GRADINGS[core], 0.15)
+    : Number.POSITIVE_INFINITY;
   const retention = Math.min(onSoil, onFilter);
   const passage = d15 / Math.max(4 * band.d15, 1e-4);
   const words =
@@ -105,8 +137,10 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
 export function gradingFaults(curve: readonly CurvePoint[]): string[] {
   const uniformity = sizeFiner(curve, 0.6) / sizeFiner(curve, 0.1);
   const faults: string[] = [];
-  if (finerThan(curve, FINES_SIZE) > FILTER_LIMITS.fines) faults.push('more than 5 % fines: it will not drain; ask for it washed');
-  if (uniformity > FILTER_LIMITS.mostUniformity) faults.push('grains of too many sizes: coarse and fine part while it is tipped');
+  if (finerThan(curve, FINES_SIZE) > FILTER_LIMITS.fines)
+    faults.push('more than 5 % fines: it will not drain; ask for it washed');
+  if (uniformity > FILTER_LIMITS.mostUniformity)
+    faults.push('grains of too many sizes: coarse and fine part while it is tipped');
   if (sizeFiner(curve, 1) > FILTER_LIMITS.largest) faults.push('stones above 75 mm');
   return faults;
 }

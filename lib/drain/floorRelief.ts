@@ -1,6 +1,6 @@
 import { blanketLoss } from '../groundwater/index.js';
 import { headLeftUnderFloor } from '../seepage/index.js';
-import { type Bed } from './envelope.js';
+import type { Bed } from './envelope.js';
 import { BED_THICKNESS, transmissivity } from './layout.js';
 
 /** Head left under an emptied liner, m above the pipe. */
@@ -28,8 +28,18 @@ export const SOCK_RADIUS = 0.059;
  * @param depth - below the liner, m
  * @param radius - effective, m
  */
-export function pipesInClay(width: number, head: number, count = 1, depth = BED_THICKNESS, radius = BARE_RADIUS): HeadLeft {
-  const pipes = Array.from({ length: count }, (_, i) => ({ x: (width * (i + 0.5)) / count - width / 2, depth, radius }));
+export function pipesInClay(
+  width: number,
+  head: number,
+  count = 1,
+  depth = BED_THICKNESS,
+  radius = BARE_RADIUS,
+): HeadLeft {
+  const pipes = Array.from({ length: count }, (_, i) => ({
+    x: (width * (i + 0.5)) / count - width / 2,
+    depth,
+    radius,
+  }));
   const left = headLeftUnderFloor(width, pipes, head);
   const between = count === 1 ? width / 4 : width / 2 - width / count;
   return { middle: left(0), between: left(between), edge: left(0.45 * width), walls: head };
@@ -42,7 +52,13 @@ export function pipesInClay(width: number, head: number, count = 1, depth = BED_
  * @param inflow - per area of floor, m/s
  * @param turnedUp - whether the bed goes up behind the sides
  */
-export function bedUnderFloor(bed: Bed, spacing: number, head: number, inflow: number, turnedUp: boolean): HeadLeft {
+export function bedUnderFloor(
+  bed: Bed,
+  spacing: number,
+  head: number,
+  inflow: number,
+  turnedUp: boolean,
+): HeadLeft {
   const conductivity = transmissivity(bed) / BED_THICKNESS;
   const loss = (x: number) => Math.min(head, blanketLoss.compute(inflow, x, conductivity, BED_THICKNESS));
   const edge = loss(0.45 * spacing);

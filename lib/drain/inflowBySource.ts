@@ -64,7 +64,11 @@ const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
 const PASSES_SWALE = 0.05;
 
 const ENDS = ['low', 'likely', 'high'] as const;
-const ends = (f: (end: keyof Ends) => number): Ends => ({ low: f('low'), likely: f('likely'), high: f('high') });
+const ends = (f: (end: keyof Ends) => number): Ends => ({
+  low: f('low'),
+  likely: f('likely'),
+  high: f('high'),
+});
 
 /** Inflow source by source, see {@link designInflow}. */
 export function inflowBySource(input: InflowInput): SourceInflow[] {

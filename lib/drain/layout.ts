@@ -1,5 +1,5 @@
 import { formula, method } from '../formula/index.js';
-import { type Bed, BEDS, type Granular } from './envelope.js';
+import { BEDS, type Bed, type Granular } from './envelope.js';
 
 export const layoutMethod = method({
   title: 'Layout of the pipes in the bed',
@@ -74,10 +74,17 @@ export interface Layout {
  * @param inflow - reaching it, m³/s
  * @param headLimit - allowed above the pipes, m
  */
-export function layoutOf(floorLength: number, floorWidth: number, bed: Bed, inflow: number, headLimit = BED_LOSS): Layout {
+export function layoutOf(
+  floorLength: number,
+  floorWidth: number,
+  bed: Bed,
+  inflow: number,
+  headLimit = BED_LOSS,
+): Layout {
   const q = Math.max(inflow / (floorLength * floorWidth), 1e-12);
   const allowed = blanketSpacing.compute(transmissivity(bed), headLimit, q);
-  if (floorWidth <= allowed) return { kind: 'spine', length: floorLength, branches: 0, spacing: floorWidth, allowed };
+  if (floorWidth <= allowed)
+    return { kind: 'spine', length: floorLength, branches: 0, spacing: floorWidth, allowed };
   // Branches closer than half a metre are no drain but a second bed.
   const branches = Math.ceil(floorLength / Math.max(allowed, 0.5));
   return {

@@ -14,10 +14,16 @@ export interface Reading {
 export function readInspectionPipe(water: number, invert: number, floor: number, wet: boolean): Reading {
   if (water <= invert + 0.05) return { trouble: false, words: 'free: the drain works' };
   if (water >= floor)
-    return { trouble: true, words: 'water stands at the liner: keep the pond full, free the outlet, then flush' };
+    return {
+      trouble: true,
+      words: 'water stands at the liner: keep the pond full, free the outlet, then flush',
+    };
   return wet
     ? { trouble: false, words: 'the storm is running off: look again tomorrow' }
-    : { trouble: true, words: 'water stands in the bed without rain: the outlet, the flap or the pipe is blocked; flush it' };
+    : {
+        trouble: true,
+        words: 'water stands in the bed without rain: the outlet, the flap or the pipe is blocked; flush it',
+      };
 }
 
 /** What is looked at, and when. */
@@ -28,6 +34,8 @@ export function maintenance(kind: 'outlet' | 'sump'): string[] {
     'Water running out in dry weeks: the liner leaks; find it before the pond is topped up.',
     ...(kind === 'outlet'
       ? ['Every autumn: free the flap, clear the guard, cut the grass at the mouth.']
-      : ['Every month of the wet half-year: lift the float of each pump and of the alarm; change the battery once a year.']),
+      : [
+          'Every month of the wet half-year: lift the float of each pump and of the alarm; change the battery once a year.',
+        ]),
   ];
 }

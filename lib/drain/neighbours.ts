@@ -34,7 +34,12 @@ export interface Lowering {
  * @param s - water lowered at the drain, m
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
  */
-export function loweringOf(place: { name: string; distance: number }, s: number, k: Ends, shrinkable: boolean): Lowering {
+export function loweringOf(
+  place: { name: string; distance: number },
+  s: number,
+  k: Ends,
+  shrinkable: boolean,
+): Lowering {
   const at = (conductivity: number) => {
     const reach = drainReach.compute(s, conductivity, RECHARGE);
     return reach > 0 ? loweringAt.compute(s, Math.min(place.distance / reach, 100)) : 0;
@@ -74,7 +79,15 @@ export function dischargeSeen(ordinary: number, storm: number, before: number): 
  * @param s - lowered at the pond, m
  * @param radius - of the circle of equal area, m
  */
-export function endlessFlow(k: number, thickness: number, s: number, radius: number): { flow: number; felt: number } {
+export function endlessFlow(
+  k: number,
+  thickness: number,
+  s: number,
+  radius: number,
+): { flow: number; felt: number } {
   const felt = sichardtRadius.compute(s, k) + radius;
-  return { flow: dupuitWell.compute(k, thickness, Math.max(thickness - s, 0), Math.max(felt / radius, 1.05)), felt };
+  return {
+    flow: dupuitWell.compute(k, thickness, Math.max(thickness - s, 0), Math.max(felt / radius, 1.05)),
+    felt,
+  };
 }

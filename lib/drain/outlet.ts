@@ -41,13 +41,20 @@ export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[]
   const underside = floor - BED_THICKNESS;
   // The invert falls within the bed's own thickness: its head end lies higher by the fall along the floor.
   const head = underside + LEAST_FALL * floorLength;
-  const step = (link: string, from: number, to: number, needs: number): FallLink => ({ link, from, to, needs, has: from - to });
+  const step = (link: string, from: number, to: number, needs: number): FallLink => ({
+    link,
+    from,
+    to,
+    needs,
+    has: from - to,
+  });
   const links = [
     step('bed under the floor', floor, head, BED_LOSS),
     step('pipe in the bed', head, underside, LEAST_FALL * floorLength),
     step('run to the outlet', underside, outlet.level, LEAST_FALL * outlet.distance),
   ];
-  if (outlet.ditch !== undefined) links.push(step('drop at the outlet', outlet.level, outlet.ditch, FREE_DROP));
+  if (outlet.ditch !== undefined)
+    links.push(step('drop at the outlet', outlet.level, outlet.ditch, FREE_DROP));
   if (outlet.flood !== undefined) links.push(step('floor above the flood', floor, outlet.flood, BED_LOSS));
   return links;
 }

@@ -59,9 +59,15 @@ export function partFullFlow(y: number): number {
  * @param roughness - s/m^(1/3)
  * @returns depth over diameter and velocity in m/s; a depth of 1 where the pipe cannot carry it
  */
-export function pipeFlow(flow: number, diameter: number, fall: number, roughness: number): { depth: number; velocity: number } {
+export function pipeFlow(
+  flow: number,
+  diameter: number,
+  fall: number,
+  roughness: number,
+): { depth: number; velocity: number } {
   const full = manningFull.compute(diameter, fall, roughness);
-  if (flow >= full * partFullFlow(MOST)) return { depth: 1, velocity: flow / ((Math.PI / 4) * diameter ** 2) };
+  if (flow >= full * partFullFlow(MOST))
+    return { depth: 1, velocity: flow / ((Math.PI / 4) * diameter ** 2) };
   let low = 1e-4;
   let high = MOST;
   for (let i = 0; i < 60; i++) {

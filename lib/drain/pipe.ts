@@ -11,7 +11,8 @@ export const manningFull = formula({
   unit: 'm³/s',
   expression: 'pi*D^2/4*(D/4)^(2/3)*sqrt(S)/n',
   parameters: { D, S: { meaning: 'fall', unit: 'm/m', min: 0.0005, max: 0.2 }, n },
-  compute: (D: number, S: number, n: number) => (((Math.PI * D * D) / 4) * (D / 4) ** (2 / 3) * Math.sqrt(S)) / n,
+  compute: (D: number, S: number, n: number) =>
+    (((Math.PI * D * D) / 4) * (D / 4) ** (2 / 3) * Math.sqrt(S)) / n,
   validity: 'steady turbulent flow, pipe full and free at its end',
   source: 'Manning; capacities of IPC 2018 Table 1106.2',
 });
@@ -56,7 +57,11 @@ export interface PipeChoice {
 }
 
 /** Every common pipe of a series against an inflow at a fall, smallest first. */
-export function pipesAgainst(inflow: number, fall: number, series: CommonPipe['series'] = 'metric'): PipeChoice[] {
+export function pipesAgainst(
+  inflow: number,
+  fall: number,
+  series: CommonPipe['series'] = 'metric',
+): PipeChoice[] {
   return COMMON_PIPES.filter((p) => p.series === series).map((pipe) => {
     const { rough, smooth } = ROUGHNESS[pipe.kind];
     const capacity = manningFull.compute(pipe.inside, fall, rough);
@@ -76,7 +81,11 @@ export function pipesAgainst(inflow: number, fall: number, series: CommonPipe['s
  * @param inflow - m³/s
  * @param fall - m/m
  */
-export function choosePipe(inflow: number, fall: number, series: CommonPipe['series'] = 'metric'): PipeChoice {
+export function choosePipe(
+  inflow: number,
+  fall: number,
+  series: CommonPipe['series'] = 'metric',
+): PipeChoice {
   const choices = pipesAgainst(inflow, fall, series)
     .filter((c) => c.diameter >= LEAST_DIAMETER && c.pipe.kind === 'corrugated')
     .sort((a, b) => a.diameter - b.diameter);

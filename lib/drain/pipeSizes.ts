@@ -26,7 +26,12 @@ const inch = (name: string, kind: CommonPipe['kind'], inside: number): CommonPip
   kind,
   inside: inside * INCH,
 });
-const metric = (name: string, kind: CommonPipe['kind'], inside: number): CommonPipe => ({ name, series: 'metric', kind, inside });
+const metric = (name: string, kind: CommonPipe['kind'], inside: number): CommonPipe => ({
+  name,
+  series: 'metric',
+  kind,
+  inside,
+});
 
 /**
  * Common drain pipe by inside diameter. Inch: ASTM D2729, D3034, D1785, F667 (outside diameter less twice the least

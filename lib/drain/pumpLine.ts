@@ -28,7 +28,8 @@ export const darcyWeisbach = formula({
     k: { meaning: 'sum of the coefficients of bends, valves and exit', unit: '-', min: 0, max: 50 },
     v: { meaning: 'velocity', unit: 'm/s', min: 0, max: 10 },
   },
-  compute: (f: number, L: number, D: number, k: number, v: number) => (((f * L) / D + k) * v ** 2) / (2 * GRAVITY),
+  compute: (f: number, L: number, D: number, k: number, v: number) =>
+    (((f * L) / D + k) * v ** 2) / (2 * GRAVITY),
   validity: 'steady flow in a full round pipe',
   source: 'Darcy 1857, Weisbach 1845; teaching article',
 });
@@ -43,7 +44,8 @@ export function lineLoss(flow: number, diameter: number, length: number, fitting
   if (flow <= 0) return 0;
   const velocity = flow / ((Math.PI / 4) * diameter ** 2);
   const reynolds = (velocity * diameter) / VISCOSITY;
-  const f = reynolds < 2300 ? 64 / reynolds : swameeJain.compute(PLASTIC / diameter, Math.max(reynolds, 4000));
+  const f =
+    reynolds < 2300 ? 64 / reynolds : swameeJain.compute(PLASTIC / diameter, Math.max(reynolds, 4000));
   return darcyWeisbach.compute(f, length, diameter, fittings, velocity);
 }
 
@@ -73,13 +75,20 @@ const FITTINGS = 5;
  * @param line - m
  * @returns flow m³/s and head m; no flow where the lift exceeds what the pump can
  */
-export function dutyPoint(pump: Pump, lift: number, line: { diameter: number; length: number }): { flow: number; head: number } {
+export function dutyPoint(
+  pump: Pump,
+  lift: number,
+  line: { diameter: number; length: number },
+): { flow: number; head: number } {
   if (lift >= pump.shutOff) return { flow: 0, head: lift };
   let low = 0;
   let high = pump.largest;
   for (let i = 0; i < 60; i++) {
     const flow = (low + high) / 2;
-    const spare = pump.shutOff * (1 - (flow / pump.largest) ** 2) - lift - lineLoss(flow, line.diameter, line.length, FITTINGS);
+    const spare =
+      pump.shutOff * (1 - (flow / pump.largest) ** 2) -
+      lift -
+      lineLoss(flow, line.diameter, line.length, FITTINGS);
     if (spare > 0) low = flow;
     else high = flow;
   }

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js';
 import { CLAY_SWELL } from './earthworks.js';
-import { type Bed, BEDS } from './envelope.js';
+import { BEDS, type Bed } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, type Layout } from './layout.js';
 
 /** Something to buy, to make or to cart away. */
@@ -74,12 +74,18 @@ export function quantitiesOf(input: QuantityInput): Quantity[] {
   const granular = (v: number) => v * (1 + WASTE.granular);
   const sides = filter === 'fabric' ? 'concrete sand' : filter;
   add(`perforated pipe, ${pipe}, 5 % waste`, layout.length * (1 + WASTE.pipe), 'm');
-  add(`solid pipe, ${end.kind === 'outlet' ? pipe : '40 mm (1 1/2 in)'}, 5 % waste`, end.distance * (1 + WASTE.pipe), 'm');
+  add(
+    `solid pipe, ${end.kind === 'outlet' ? pipe : '40 mm (1 1/2 in)'}, 5 % waste`,
+    end.distance * (1 + WASTE.pipe),
+    'm',
+  );
   add('couplings, bends and branches', 2 + 2 * layout.branches + Math.floor(end.distance / STICK), 'piece');
   add(`${sides} for the bed and behind the sides, 10 % waste`, granular(sand), 'm³');
   if (core) add(`${core}, washed, around the pipe, 10 % waste`, granular(gravel), 'm³');
-  if (filter === 'fabric') add('drainage fabric between clay and bed, 15 % laps', floorArea * (1 + WASTE.fabric), 'm²');
-  if (mat) add('drainage mat with fabric on it behind the sides, 15 % laps', sideArea * (1 + WASTE.fabric), 'm²');
+  if (filter === 'fabric')
+    add('drainage fabric between clay and bed, 15 % laps', floorArea * (1 + WASTE.fabric), 'm²');
+  if (mat)
+    add('drainage mat with fabric on it behind the sides, 15 % laps', sideArea * (1 + WASTE.fabric), 'm²');
   add('filter fabric under the liner, 15 % laps', (floorArea + sideArea) * (1 + WASTE.fabric), 'm²');
   if (pond) {
     const side = (a: number) => sheetSide.compute(a, pond.depth, pond.sideSlope, OVERLAP);

@@ -13,8 +13,10 @@ export const soakawayTime = formula({
     h: { meaning: 'depth of water', unit: 'm', min: 0.05, max: 5 },
     K: { meaning: 'conductivity of the ground', unit: 'm/s', min: 1e-12, max: 1e-2 },
   },
-  compute: (n: number, A: number, P: number, h: number, K: number) => ((n * A) / (K * P)) * Math.log(1 + (P * h) / A),
-  validity: 'water soaks out through floor and sides at the conductivity; the water in the ground lies below the pit',
+  compute: (n: number, A: number, P: number, h: number, K: number) =>
+    ((n * A) / (K * P)) * Math.log(1 + (P * h) / A),
+  validity:
+    'water soaks out through floor and sides at the conductivity; the water in the ground lies below the pit',
   source: 'water balance K (A + P h) = −n A dh/dt, integrated',
 });
 

@@ -95,7 +95,10 @@ export function powerCutHours(storage: number, inflow: number): number {
 export function designSump(input: SumpInput): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;
   const lift = Math.max(discharge.level - start, 0);
-  const duty = dutyPoint(ORDINARY_PUMP, lift, { diameter: LINE_DIAMETER, length: Math.max(discharge.distance, 1) + lift });
+  const duty = dutyPoint(ORDINARY_PUMP, lift, {
+    diameter: LINE_DIAMETER,
+    length: Math.max(discharge.distance, 1) + lift,
+  });
   const working = sumpVolume.compute(3600 / STARTS, duty.flow);
   const storage = bedStorage + Math.max(floor - start, 0) * SUMP_SIDE ** 2;
   const hoursStorm = powerCutHours(storage, storm);

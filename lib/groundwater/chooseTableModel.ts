@@ -10,7 +10,10 @@ export const modelChoice = method({
   what:
     'With enough levels, each model is fitted to the first two thirds and judged on the last third; the one that ' +
     'misses it least is fitted again to all. With fewer, the model expected for the ground is taken.',
-  assumptions: ['24 levels over at least 300 days are enough (our choice)', 'skill is the root mean square of the misses'],
+  assumptions: [
+    '24 levels over at least 300 days are enough (our choice)',
+    'skill is the root mean square of the misses',
+  ],
   source: 'split-sample test, Klemeš 1986, from memory',
 });
 
@@ -43,7 +46,9 @@ export function chooseTableModel(
   const split = levels[Math.floor((2 * levels.length) / 3)].day;
   const early = dips.filter((d) => d.day < split);
   const late = levels.filter((d) => d.day >= split);
-  const misses = models.map((model) => miss(record, late, fitTable(record, early, model.priors, TRIAL_SETS, seed)));
+  const misses = models.map((model) =>
+    miss(record, late, fitTable(record, early, model.priors, TRIAL_SETS, seed)),
+  );
   const best = misses.indexOf(Math.min(...misses));
   const figures = models.map((m, i) => `${m.name} ${misses[i].toFixed(2)} m`).join(', ');
   return {

@@ -1,4 +1,9 @@
-import { type ClimateRecord, DEPLETION_FRACTION, type RootZoneSeries, runRootZone } from '../climate/index.js';
+import {
+  type ClimateRecord,
+  DEPLETION_FRACTION,
+  type RootZoneSeries,
+  runRootZone,
+} from '../climate/index.js';
 import { runTableStore, type TableParameters } from './tableStore.js';
 
 /** Daily series of one parameter set; the arrays are reused from run to run. */

@@ -90,9 +90,17 @@ export function parametersAt(priors: TablePriors, scores: ArrayLike<number>, off
  * @param count - parameter sets wanted
  * @param seed - whole number
  */
-export function fitTable(record: ClimateRecord, dips: Dip[], priors: TablePriors, count: number, seed: number): TableFit {
+export function fitTable(
+  record: ClimateRecord,
+  dips: Dip[],
+  priors: TablePriors,
+  count: number,
+  seed: number,
+): TableFit {
   const dims = KEYS.length;
-  const inside = dips.filter((dip) => dip.day >= record.firstDay && dip.day < record.firstDay + record.liquid.length);
+  const inside = dips.filter(
+    (dip) => dip.day >= record.firstDay && dip.day < record.firstDay + record.liquid.length,
+  );
   if (inside.length === 0) {
     const scores = latinNormals(count, dims, seed);
     const sets = Array.from({ length: count }, (_, i) => parametersAt(priors, scores, i * dims));
@@ -116,14 +124,13 @@ export function fitTable(record: ClimateRecord, dips: Dip[], priors: TablePriors
       if (dip.says === 'level') {
         sum -= 0.5 * off * off + Math.log(sd);
         squares += (model - dip.depth) ** 2;
-      }
-      else sum += Math.log(Math.max(normalCdf(dip.says === 'below' ? off : -off), 1e-12));
+      } else sum += Math.log(Math.max(normalCdf(dip.says === 'below' ? off : -off), 1e-12));
     }
     return { log: temper * sum, squares };
   };
   const levels = inside.filter((d) => d.says === 'level').length;
 
-  let proposal = { mean: new Float64Array(dims), factor: identity(dims) };
+  let proposal: Proposal = { mean: new Float64Array(dims), factor: identity(dims) };
   let draws: Float64Array[] = [];
   let weights: Float64Array = new Float64Array(0);
   for (const [round, { draws: n, weight }] of ROUNDS.entries()) {

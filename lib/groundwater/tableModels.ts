@@ -24,14 +24,21 @@ export interface GroundForTable {
   clayey: boolean;
 }
 
-export type TableModelName = 'store that spills at the ground' | 'store that spills at a drain' | 'linear reservoir';
+export type TableModelName =
+  | 'store that spills at the ground'
+  | 'store that spills at a drain'
+  | 'linear reservoir';
 
 export interface TableModel {
   name: TableModelName;
   priors: TablePriors;
 }
 
-const prior = (median: number, spread: number): LogEstimate => ({ median, spread, evidence: ['common practice'] });
+const prior = (median: number, spread: number): LogEstimate => ({
+  median,
+  spread,
+  evidence: ['common practice'],
+});
 
 /** The models with their priors for a ground and what was seen in it, the one expected without dips first. */
 export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {

@@ -41,7 +41,8 @@ export const tableStore = method({
     'recharge arrives through a store that empties exponentially (the ground above the water)',
     'evaporation fades straight to nothing at the extinction depth',
   ],
-  source: 'store with spill level; beat a plain linear reservoir on held-out years of a shallow drained well (own test)',
+  source:
+    'store with spill level; beat a plain linear reservoir on held-out years of a shallow drained well (own test)',
 });
 
 /** Parameters of the store. Depths are below the ground, m. */

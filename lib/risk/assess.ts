@@ -25,7 +25,12 @@ export interface Assessment {
 }
 
 /** What a what-if may change without running the water again. */
-export type Change = Partial<Pick<Pond, 'depth' | 'fullLevel' | 'usualDrawdown' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'>>;
+export type Change = Partial<
+  Pick<
+    Pond,
+    'depth' | 'fullLevel' | 'usualDrawdown' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'
+  >
+>;
 
 /**
  * Judges a site: chance against depth for every option, the stops, the decision and the drain it needs.

@@ -21,7 +21,8 @@ export function candidatesOf(site: Site, draws: Draws, options: Option[]): Candi
   const way = surface ? ('keptOut' as const) : NOTHING.way;
   const list: Candidate[] = [{ option: 'no-drain', measures: NOTHING }];
   const raised = (m: Measures): Measures => ({ ...m, raise: raiseNeeded(site, draws, m) });
-  const add = (option: OptionName, measures: Measures | undefined) => measures && list.push({ option, measures });
+  const add = (option: OptionName, measures: Measures | undefined) =>
+    measures && list.push({ option, measures });
   add('surface-water-only', surface);
   if (get('raise-pond')) {
     add('raise-pond', raised(NOTHING));

@@ -1,5 +1,5 @@
-import { method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { BED_LOSS } from '../drain/index.js';
+import { method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { relievedHead, tubVolume, unflappedHead } from '../groundwater/index.js';
 import { discInflow } from '../seepage/index.js';
 import type { Site } from '../site/index.js';
@@ -54,7 +54,14 @@ export function headWith(m: Measures, floor: number, use: Use = unrecorded) {
   const { cutoff, drain } = m;
   const level = drain ? drainLevel(drain, floor) : Number.NaN;
   const sump = drain?.kind === 'sump';
-  return (low: number, high: number, tub: number, blocked: boolean, flapStuck: boolean, receiver: number): number => {
+  return (
+    low: number,
+    high: number,
+    tub: number,
+    blocked: boolean,
+    flapStuck: boolean,
+    receiver: number,
+  ): number => {
     const uphill = cutoff === undefined ? high : Math.min(high, Math.max(cutoff, low));
     const undrained = Math.max(uphill, low, tub);
     if (!drain || blocked) return undrained;
@@ -107,7 +114,8 @@ export function chanceOf(
   const drawn = lowestUsualLevel(site, m) + shift.pond + m.ballast;
   const emptiedHold = floor + pond.floorBallast + m.ballast;
   const days = pond.daysEmpty * SECONDS_PER_DAY;
-  const months = pond.emptiedIn === 'any' ? [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] : pond.emptiedIn.map((x) => x - 1);
+  const months =
+    pond.emptiedIn === 'any' ? [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] : pond.emptiedIn.map((x) => x - 1);
   const tubYear = draws.tub?.[m.way];
   const tubWindow = water.tub?.[m.way].window;
   const sump = m.drain?.kind === 'sump';
@@ -159,7 +167,8 @@ export function chanceOf(
           receiver,
         );
         // A working drain keeps the ring down too.
-        const lifts = h > emptiedHold && secondsToLift(site, depth, emptiedHold, h, Math.min(tub, h), k) < days;
+        const lifts =
+          h > emptiedHold && secondsToLift(site, depth, emptiedHold, h, Math.min(tub, h), k) < days;
         if (!lifts) {
           if (perMonth && failsDrawn) perMonth[j * 12 + month]++;
           continue;
@@ -175,7 +184,8 @@ export function chanceOf(
   }
   if (perMonth) {
     // No month of emptying was named: each is tried by itself and the worst one counts.
-    for (let m12 = 0; m12 < 12; m12++) for (let j = 0; j < count; j++) failsWith[m12] += perMonth[j * 12 + m12];
+    for (let m12 = 0; m12 < 12; m12++)
+      for (let j = 0; j < count; j++) failsWith[m12] += perMonth[j * 12 + m12];
     const worst = failsWith.indexOf(Math.max(...failsWith));
     for (let j = 0; j < count; j++) shares[j] = perMonth[j * 12 + worst] / years;
   }

@@ -2,7 +2,7 @@ import type { Site } from '../site/index.js';
 import { type Candidate, candidatesOf } from './candidates.js';
 import type { Shift } from './chance.js';
 import type { Draws } from './draws.js';
-import { namesOf, type Measures, NOTHING } from './measures.js';
+import { type Measures, NOTHING, namesOf } from './measures.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
@@ -36,9 +36,21 @@ export interface DecideOptions {
 /** The decision for a site: stops first, then the first candidate that is safe, then what can be had instead. */
 export function decide(site: Site, draws: Draws, options: Option[], how: DecideOptions = {}): Decision {
   const wish = site.pond.depth;
-  const base = { measures: NOTHING, depth: wish, also: [] as Advice[], emptyingRuled: false, rejected: [] as Decision['rejected'] };
+  const base = {
+    measures: NOTHING,
+    depth: wish,
+    also: [] as Advice[],
+    emptyingRuled: false,
+    rejected: [] as Decision['rejected'],
+  };
   const stop = stopOf(site);
-  if (stop) return { ...base, option: stop.option, governs: stop.governs, depth: stop.option === 'do-not-dig' ? 0 : wish };
+  if (stop)
+    return {
+      ...base,
+      option: stop.option,
+      governs: stop.governs,
+      depth: stop.option === 'do-not-dig' ? 0 : wish,
+    };
   const candidates = candidatesOf(site, draws, options);
   const nothing = verdictAt(site, draws, NOTHING, wish, how);
   const accepted = site.pond.acceptedRisk;
@@ -51,7 +63,8 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
   const decided = (candidate: Candidate, verdict: Verdict, extra: Partial<Decision> = {}): Decision => {
     const names = namesOf(candidate.measures).filter((n) => n !== candidate.option && n !== 'no-drain');
     const option: Advice = extra.option ?? candidate.option;
-    const also: Advice[] = option === candidate.option || candidate.option === 'no-drain' ? names : [candidate.option, ...names];
+    const also: Advice[] =
+      option === candidate.option || candidate.option === 'no-drain' ? names : [candidate.option, ...names];
     return {
       ...base,
       governs: nothing.governs,
@@ -68,7 +81,8 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
     return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
   const gas = gasUnder(site);
   for (const candidate of candidates) {
-    const verdict = candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, how);
+    const verdict =
+      candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, how);
     const ruled = ruledAnyway && verdict.diggable && keptSafe(verdict) && !verdict.safe;
     if (verdict.safe || ruled) {
       if (gas) return decided(candidate, verdict, { option: 'vent', governs: 'gas', emptyingRuled: ruled });
@@ -82,14 +96,21 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
   if (dryOnes.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
     const limited = deepestSafe(site, draws, dryOnes, how, ruledAnyway);
-    if (limited) return decided(limited.candidate, limited.verdict, { option: 'shallower', depth: limited.depth, emptyingRuled: ruledAnyway && !limited.verdict.safe });
+    if (limited)
+      return decided(limited.candidate, limited.verdict, {
+        option: 'shallower',
+        depth: limited.depth,
+        emptyingRuled: ruledAnyway && !limited.verdict.safe,
+      });
     return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
   }
   const kept = keptOnes.find((k) => k.verdict.diggable);
   const shallower = deepestSafe(site, draws, candidates.slice(0, 2), how, false);
-  if (shallower && shallower.depth >= 0.7 * wish) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
+  if (shallower && shallower.depth >= 0.7 * wish)
+    return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
   if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
-  if (shallower) return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
+  if (shallower)
+    return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
   if (options.some((o) => o.why?.governs === 'discharge' && site.survey.site.discharge_allowed !== 'no'))
     return decided(candidates[0], nothing, { option: 'measure-first', governs: nothing.governs });
   return decided(candidates[0], nothing, { option: 'move' });
@@ -105,9 +126,16 @@ function deepestSafe(
 ): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
   const wish = site.pond.depth;
   for (const candidate of candidates)
-    for (let depth = Math.floor((wish - 1e-9) / STEP) * STEP; depth >= WORTH_DIGGING(wish) - 1e-9; depth -= STEP) {
+    for (
+      let depth = Math.floor((wish - 1e-9) / STEP) * STEP;
+      depth >= WORTH_DIGGING(wish) - 1e-9;
+      depth -= STEP
+    ) {
       const verdict = verdictAt(site, draws, candidate.measures, depth, judge);
-      const kept = emptyingRuled && verdict.diggable && (verdict.chance.modes['lift-drawn-down'] ?? 0) <= site.pond.acceptedRisk;
+      const kept =
+        emptyingRuled &&
+        verdict.diggable &&
+        (verdict.chance.modes['lift-drawn-down'] ?? 0) <= site.pond.acceptedRisk;
       if (verdict.safe || kept) return { candidate, depth: Number(depth.toFixed(3)), verdict };
     }
   return undefined;
@@ -116,7 +144,8 @@ function deepestSafe(
 /** The verdict could go either way: a chance that decided lies within two standard errors of what is accepted. */
 export function isCloseCall(site: Site, decision: Decision): boolean {
   const accepted = site.pond.acceptedRisk;
-  const near = ({ chance }: Verdict) => Math.abs(chance.perYear - accepted) <= 2 * chance.standardError && chance.standardError > 0;
+  const near = ({ chance }: Verdict) =>
+    Math.abs(chance.perYear - accepted) <= 2 * chance.standardError && chance.standardError > 0;
   const decisive = decision.rejected.filter((r) => r.verdict.diggable).map((r) => r.verdict);
   return [...decisive, ...(decision.verdict ? [decision.verdict] : [])].some(near);
 }

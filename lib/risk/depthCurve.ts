@@ -40,7 +40,10 @@ export function depthCurve(site: Site, draws: Draws, option: Option, depths: num
 }
 
 /** Deepest depth that is safe with every shallower one: 0 where none is, null where all are. */
-export function safeDepth(curve: DepthCurve): { depth: number | null; governs: DepthCurve['governs'][number] } {
+export function safeDepth(curve: DepthCurve): {
+  depth: number | null;
+  governs: DepthCurve['governs'][number];
+} {
   const first = curve.safe.indexOf(false);
   if (first < 0) return { depth: null, governs: 'none' };
   return { depth: first === 0 ? 0 : curve.depth_m[first - 1], governs: curve.governs[first] };

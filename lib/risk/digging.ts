@@ -1,5 +1,5 @@
-import { method } from '../formula/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
+import { method } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import type { Site } from '../site/index.js';
 import { logValue } from '../soil/index.js';
@@ -59,7 +59,12 @@ export function perDig(site: Site, draws: Draws, m: Measures, depth: number): Pe
     });
     if (lifts) heave++;
     if (ground.strength && dug > 0) {
-      const stands = standingHeight(logValue(ground.strength, draws.strength[s]), weight, pond.shape.sideSlope, pond.edgingLoad);
+      const stands = standingHeight(
+        logValue(ground.strength, draws.strength[s]),
+        weight,
+        pond.shape.sideSlope,
+        pond.edgingLoad,
+      );
       if (stands < SIDE_FACTOR_WANTED * dug) slump++;
     }
     for (let y = 0; y < water.years; y++) {
@@ -123,6 +128,10 @@ export function digConditions(site: Site, m: Measures, depth: number): Condition
     });
   }
   if (depth > deepestFloor(site.pond.shape))
-    conditions.push({ governs: 'side-slump', met: 'no', text: 'at this slope the sides meet before this depth' });
+    conditions.push({
+      governs: 'side-slump',
+      met: 'no',
+      text: 'at this slope the sides meet before this depth',
+    });
   return conditions;
 }

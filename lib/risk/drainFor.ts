@@ -1,7 +1,7 @@
 import {
+  type BaseSoil,
   BEDS,
   type Bed,
-  type BaseSoil,
   type Discharge,
   type Drain,
   designDrain,
@@ -20,9 +20,9 @@ import {
   maintenance,
   powerCutHours,
   rationalRunoff,
-  STORM_RUNOFF,
   type SoakawayVerdict,
   type SourceInflow,
+  STORM_RUNOFF,
   soilCurve,
 } from '../drain/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
@@ -72,7 +72,8 @@ export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumpti
   const level = drainLevel(drain, floor);
   const { shape } = pond;
   const floorArea = planArea(shape, d.depth);
-  const sideArea = ((outline(shape) + outline(shape, d.depth)) / 2) * d.depth * Math.hypot(1, shape.sideSlope);
+  const sideArea =
+    ((outline(shape) + outline(shape, d.depth)) / 2) * d.depth * Math.hypot(1, shape.sideSlope);
   const inset = 2 * shape.sideSlope * d.depth;
   const soil = soilUnder(site, -floor, assume);
   const sources = sourcesOf(site, draws, d, level, assume);
@@ -80,7 +81,12 @@ export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumpti
   const outside = designHigh(draws, undrained, 0.9);
   const to = places.discharge ?? places.outlets[0];
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
-    assume.add('flood level', floodOf(drain.outlet), 'm', 'no flood mark at the outlet: 0.4 m above its ordinary water');
+    assume.add(
+      'flood level',
+      floodOf(drain.outlet),
+      'm',
+      'no flood mark at the outlet: 0.4 m above its ordinary water',
+    );
   const design = designDrain({
     floor,
     floorArea,
@@ -105,17 +111,35 @@ export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumpti
 
 /** Soil that the bed lies on. */
 function soilUnder({ ground }: Site, depth: number, assume: Assumptions): BaseSoil {
-  const layer = ground.layers.find(({ row }) => row.top <= depth && depth < row.bottom) ?? ground.layers[ground.layers.length - 1];
+  const layer =
+    ground.layers.find(({ row }) => row.top <= depth && depth < row.bottom) ??
+    ground.layers[ground.layers.length - 1];
   if (!layer.texture.match(/sand|silt|clay|loam/)) {
     assume.add('soil under the bed', 'heavy clay', '', `no grain sizes for ${layer.texture}`);
     return HEAVY_CLAY;
   }
-  const { sand, clay, measured } = compositionOf({ texture: layer.texture, sand: layer.row.sand, clay: layer.row.clay });
-  if (!measured) assume.add('grain sizes under the bed', layer.texture, '', 'no percentages in pits.csv: typical of the texture');
+  const { sand, clay, measured } = compositionOf({
+    texture: layer.texture,
+    sand: layer.row.sand,
+    clay: layer.row.clay,
+  });
+  if (!measured)
+    assume.add(
+      'grain sizes under the bed',
+      layer.texture,
+      '',
+      'no percentages in pits.csv: typical of the texture',
+    );
   return { curve: soilCurve(sand, clay) };
 }
 
-function sourcesOf(site: Site, draws: Draws, d: Decision, level: number, assume: Assumptions): SourceInflow[] {
+function sourcesOf(
+  site: Site,
+  draws: Draws,
+  d: Decision,
+  level: number,
+  assume: Assumptions,
+): SourceInflow[] {
   const { catchment, tub, pond, survey, ground } = site;
   const kept = d.measures.way === 'keptOut';
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
@@ -153,8 +177,11 @@ function aroundIt(
   const radius = Math.sqrt(planArea(pond.shape, 0) / Math.PI);
   const boundary = places.boundary === undefined ? [] : [{ name: 'boundary', distance: places.boundary }];
   const before =
-    rationalRunoff.compute(STORM_RUNOFF.lawn, rain / seconds, planArea(pond.shape, 0) + (tub?.ringArea ?? 0)) +
-    rationalRunoff.compute(STORM_RUNOFF[catchment.cover], rain / seconds, catchment.uphillArea);
+    rationalRunoff.compute(
+      STORM_RUNOFF.lawn,
+      rain / seconds,
+      planArea(pond.shape, 0) + (tub?.ringArea ?? 0),
+    ) + rationalRunoff.compute(STORM_RUNOFF[catchment.cover], rain / seconds, catchment.uphillArea);
   const soil = design.input.soil ?? HEAVY_CLAY;
   return {
     sources,
@@ -171,7 +198,11 @@ function aroundIt(
 }
 
 /** Hours without power by month, the water outside as in the wettest year of ten. */
-function powerCutByMonth({ water, ground, pond }: Site, { sump, input }: Drain, level: number): (number | null)[] {
+function powerCutByMonth(
+  { water, ground, pond }: Site,
+  { sump, input }: Drain,
+  level: number,
+): (number | null)[] {
   const radius = Math.sqrt((planArea(pond.shape, 0) + input.floorArea) / 2 / Math.PI);
   const count = water.samples * water.years;
   return Array.from({ length: 12 }, (_, month) => {

@@ -1,5 +1,5 @@
-import { latinNormals, normalCdf, uniforms } from '../sampling/index.js';
 import { isWetHalf } from '../climate/index.js';
+import { latinNormals, normalCdf, uniforms } from '../sampling/index.js';
 import type { Site, Way } from '../site/index.js';
 
 /** Everything a chance is counted over, drawn once a site: water by year, and the quality of what is built. */

@@ -18,4 +18,3 @@ export * from './stops.js';
 export * from './tippingPoints.js';
 export * from './verdict.js';
 export * from './workedSheet.js';
-

@@ -18,7 +18,12 @@ export const measureNextMethod = method({
 const GROUPS = 5;
 
 /** Measurements still open, the most telling first. */
-export function measureNext(site: Site, draws: Draws, options: Option[], base: Decision): Recommendation['measure_next'] {
+export function measureNext(
+  site: Site,
+  draws: Draws,
+  options: Option[],
+  base: Decision,
+): Recommendation['measure_next'] {
   if (!base.verdict) return [];
   const where = site.survey.layers[0]?.pit ?? 'the pond site';
   const wet = wetMonths(site.latitude);
@@ -45,11 +50,18 @@ export function measureNext(site: Site, draws: Draws, options: Option[], base: D
       chance_to_change: changeOf(site, draws, options, base, site.water.conductivity),
     },
   ];
-  if (base.option === 'measure-first') list[0].chance_to_change = Math.max(list[0].chance_to_change, 1 / GROUPS);
+  if (base.option === 'measure-first')
+    list[0].chance_to_change = Math.max(list[0].chance_to_change, 1 / GROUPS);
   return list.filter((m) => m.chance_to_change > 0).sort((a, b) => b.chance_to_change - a.chance_to_change);
 }
 
-function changeOf(site: Site, draws: Draws, options: Option[], base: Decision, key: ArrayLike<number>): number {
+function changeOf(
+  site: Site,
+  draws: Draws,
+  options: Option[],
+  base: Decision,
+  key: ArrayLike<number>,
+): number {
   const order = Array.from({ length: draws.samples }, (_, s) => s).sort((a, b) => key[a] - key[b]);
   // A group's answer is compared with what would be decided on all samples if this evidence were in hand.
   const answers = Array.from({ length: GROUPS }, (_, g) => {

@@ -1,7 +1,7 @@
 import { quantileSorted } from '../sampling/index.js';
 import type { Site } from '../site/index.js';
-import type { Draws } from './draws.js';
 import { headWith, secondsToLift } from './chance.js';
+import type { Draws } from './draws.js';
 import { floorLevel, type Measures } from './measures.js';
 
 /** Month by month: how low the pond may be let, and how long it may stand empty. */
@@ -25,7 +25,13 @@ export interface MonthlyDesign {
 }
 
 /** Design values of a month (1–12) for measures at a depth. */
-export function monthlyDesign(site: Site, draws: Draws, m: Measures, depth: number, month: number): MonthlyDesign {
+export function monthlyDesign(
+  site: Site,
+  draws: Draws,
+  m: Measures,
+  depth: number,
+  month: number,
+): MonthlyDesign {
   const { water, pond } = site;
   const floor = floorLevel(depth, m);
   const tub = water.tub?.[m.way].month;

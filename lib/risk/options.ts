@@ -1,8 +1,8 @@
 import { BED_LOSS } from '../drain/index.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { quantileSorted } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import type { Outlet, Site } from '../site/index.js';
-import { quantileSorted } from '../sampling/index.js';
 import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
 import type { Draws } from './draws.js';
 import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
@@ -37,7 +37,8 @@ export function floodOf(outlet: Outlet): number {
 /** Yearly highs that only one year in 1/(1−p) exceeds, undrained, at the worst place. */
 export function designHigh(draws: Draws, m: Pick<Measures, 'way' | 'cutoff'>, p: number): number {
   const highs = Float64Array.from(draws.clayLow, (low, i) => {
-    const high = m.cutoff === undefined ? draws.clayHigh[i] : Math.min(draws.clayHigh[i], Math.max(m.cutoff, low));
+    const high =
+      m.cutoff === undefined ? draws.clayHigh[i] : Math.min(draws.clayHigh[i], Math.max(m.cutoff, low));
     return Math.max(low, high, draws.tub ? draws.tub[m.way][i] : Number.NEGATIVE_INFINITY);
   }).sort();
   return quantileSorted(highs, p);
@@ -67,7 +68,14 @@ export function raiseNeeded(site: Site, draws: Draws, m: Measures): number {
 function surfaceWater(site: Site): Option {
   const name = 'surface-water-only';
   const { catchment, tub } = site;
-  if (!tub) return { name, why: { governs: 'none', text: 'no permeable layer touches the liner, so no surface water gets behind it' } };
+  if (!tub)
+    return {
+      name,
+      why: {
+        governs: 'none',
+        text: 'no permeable layer touches the liner, so no surface water gets behind it',
+      },
+    };
   if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
     return { name, why: { governs: 'none', text: 'surface water is already kept out' } };
   return { name, measures: { ...NOTHING, way: 'keptOut' } };
@@ -77,13 +85,20 @@ function cutoff(site: Site): Option {
   const name = 'cutoff-drain';
   const { highRim, outlets } = site.places;
   if (highRim < UPHILL)
-    return { name, why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is nearly level' } };
+    return {
+      name,
+      why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is nearly level' },
+    };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
   const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
   const invert = highRim - depth;
   const outlet = outlets.find((o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert);
-  if (!outlet) return { name, why: { governs: 'fall', text: 'no outlet lies low enough for a drain uphill of the pond' } };
+  if (!outlet)
+    return {
+      name,
+      why: { governs: 'fall', text: 'no outlet lies low enough for a drain uphill of the pond' },
+    };
   const k = site.ground.ksat.median;
   const left = CUTOFF.distance * Math.min(Math.sqrt(WINTER_RECHARGE / k), 1);
   return { name, measures: { ...NOTHING, cutoff: invert + left } };
@@ -91,9 +106,13 @@ function cutoff(site: Site): Option {
 
 function lawfulReason(site: Site): Option['why'] {
   const said = site.survey.site.discharge_allowed;
-  if (said === 'no') return { governs: 'discharge', text: 'there is no lawful place for the water (discharge_allowed is no)' };
+  if (said === 'no')
+    return { governs: 'discharge', text: 'there is no lawful place for the water (discharge_allowed is no)' };
   if (said !== 'yes')
-    return { governs: 'discharge', text: 'nobody has said that water may be discharged (discharge_allowed is not yes): ask first' };
+    return {
+      governs: 'discharge',
+      text: 'nobody has said that water may be discharged (discharge_allowed is not yes): ask first',
+    };
   return undefined;
 }
 
@@ -116,12 +135,19 @@ function outletDrain(site: Site, draws: Draws): Option {
   const name = 'drain-to-outlet';
   const lawful = lawfulReason(site);
   const { outlets, boundary } = site.places;
-  if (outlets.length === 0) return { name, why: { governs: 'fall', text: 'the survey has no point where a drain may end by gravity' } };
+  if (outlets.length === 0)
+    return {
+      name,
+      why: { governs: 'fall', text: 'the survey has no point where a drain may end by gravity' },
+    };
   if (lawful) return { name, why: lawful };
   const floor = floorLevel(site.pond.depth, NOTHING);
   const reachable = outlets.filter((o) => boundary === undefined || o.distance <= boundary);
   if (reachable.length === 0)
-    return { name, why: { governs: 'discharge', text: 'the boundary lies between the pond and every outlet' } };
+    return {
+      name,
+      why: { governs: 'discharge', text: 'the boundary lies between the pond and every outlet' },
+    };
   const best = reachable
     .map((outlet) => ({ kind: 'outlet' as const, outlet, flood: floodOf(outlet) }))
     .reduce((a, b) => (drainLevel(b, floor) < drainLevel(a, floor) ? b : a));
@@ -130,7 +156,10 @@ function outletDrain(site: Site, draws: Draws): Option {
   if (level + BED_LOSS >= Math.min(lowest, designHigh(draws, NOTHING, 0.5)) && level >= floor)
     return {
       name,
-      why: { governs: 'fall', text: `the outlet ${best.outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}` },
+      why: {
+        governs: 'fall',
+        text: `the outlet ${best.outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}`,
+      },
     };
   const endless = endlessFlow(site, level);
   if (endless) return { name, why: endless };
@@ -141,11 +170,21 @@ function sumpDrain(site: Site, _draws: Draws): Option {
   const name = 'drain-to-sump';
   const { mains_power, pump_acceptable } = site.survey.site;
   if (mains_power !== 'yes' || pump_acceptable !== 'yes')
-    return { name, why: { governs: 'lift-power-out', text: 'it needs mains power and an owner who accepts a pump' } };
+    return {
+      name,
+      why: { governs: 'lift-power-out', text: 'it needs mains power and an owner who accepts a pump' },
+    };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
   const to = site.places.discharge ?? site.places.outlets[0];
-  if (!to) return { name, why: { governs: 'discharge', text: 'the survey has no lawful place for pumped water (levels.csv, role discharge)' } };
+  if (!to)
+    return {
+      name,
+      why: {
+        governs: 'discharge',
+        text: 'the survey has no lawful place for pumped water (levels.csv, role discharge)',
+      },
+    };
   const drain = { kind: 'sump' as const, distance: to.distance };
   const endless = endlessFlow(site, drainLevel(drain, floorLevel(site.pond.depth, NOTHING)));
   if (endless) return { name, why: endless };
@@ -154,20 +193,34 @@ function sumpDrain(site: Site, _draws: Draws): Option {
 
 function raise(site: Site, draws: Draws): Option {
   const name = 'raise-pond';
-  if (site.pond.highestRaise <= 0) return { name, why: { governs: 'none', text: 'the rim must stay (highest_raise is 0)' } };
+  if (site.pond.highestRaise <= 0)
+    return { name, why: { governs: 'none', text: 'the rim must stay (highest_raise is 0)' } };
   return { name, measures: { ...NOTHING, raise: raiseNeeded(site, draws, NOTHING) } };
 }
 
 /** A concrete slab with facings inside the liner, thick enough for the design high with the margin. */
 function ballast(site: Site, draws: Draws): Option {
   const name = 'ballast';
-  const lacking = designHigh(draws, NOTHING, 1 - site.pond.acceptedRisk / 2) + site.pond.margin - lowestUsualLevel(site, NOTHING);
-  if (lacking <= 0) return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
+  const lacking =
+    designHigh(draws, NOTHING, 1 - site.pond.acceptedRisk / 2) +
+    site.pond.margin -
+    lowestUsualLevel(site, NOTHING);
+  if (lacking <= 0)
+    return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
   const thickness = Math.ceil(slabThickness.compute(1, lacking, CONCRETE_UNIT_WEIGHT) * 100) / 100;
   if (thickness > THICKEST_SLAB)
-    return { name, why: { governs: 'lift-full', text: `it would need ${sayer(site).length(thickness)} of concrete on floor and sides` } };
+    return {
+      name,
+      why: {
+        governs: 'lift-full',
+        text: `it would need ${sayer(site).length(thickness)} of concrete on floor and sides`,
+      },
+    };
   return {
     name,
-    measures: { ...NOTHING, ballast: ballastHead.compute(CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER, thickness) },
+    measures: {
+      ...NOTHING,
+      ballast: ballastHead.compute(CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER, thickness),
+    },
   };
 }

@@ -1,5 +1,5 @@
-import type { Site } from '../site/index.js';
 import { BED_THICKNESS, reliefLevel } from '../drain/index.js';
+import type { Site } from '../site/index.js';
 import type { Decision } from './decide.js';
 import type { Governs } from './result.js';
 import { sayChance as percent, sayer } from './say.js';
@@ -7,7 +7,8 @@ import { stopOf } from './stops.js';
 
 const FAILURE: Record<Governs, string> = {
   'lift-full': 'the water outside would stand above even the full pond and lift the liner',
-  'lift-drawn-down': 'the water outside would stand above the pond at its usual lowest level and lift the liner',
+  'lift-drawn-down':
+    'the water outside would stand above the pond at its usual lowest level and lift the liner',
   'lift-emptied': 'the water outside would lift the liner while the pond stands empty',
   'lift-power-out': 'the liner would lift when the power fails',
   'floor-heave': 'the water under pressure below the clay would heave the floor while it is dug',

@@ -41,7 +41,13 @@ export function reportOf(a: Assessment): Report {
           }
         : null,
     water_year: waterYear(a),
-    dips: site.dips.map((d) => ({ day: d.day, date: isoDate(d.day), depth_m: d.depth, says: d.says, pit: d.pit })),
+    dips: site.dips.map((d) => ({
+      day: d.day,
+      date: isoDate(d.day),
+      depth_m: d.depth,
+      says: d.says,
+      pit: d.pit,
+    })),
   };
 }
 
@@ -50,7 +56,8 @@ export function waterYear({ site, decision, draws }: Assessment): WaterDay[] {
   const { water } = site;
   const drain = decision.measures.drain;
   const level = drain && drainLevel(drain, floorLevel(decision.depth, decision.measures));
-  const calm = drain?.kind === 'outlet' ? (drain.outlet.ditch ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY;
+  const calm =
+    drain?.kind === 'outlet' ? (drain.outlet.ditch ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY;
   const row = (date: string, clay: Float64Array, tub: Float64Array | undefined): WaterDay => {
     const undrained = tub ? clay.map((h, i) => Math.max(h, tub[i])) : clay;
     const flip = (p: Percentiles): Percentiles => ({ p10: -p.p90, p50: -p.p50, p90: -p.p10 });
@@ -60,7 +67,9 @@ export function waterYear({ site, decision, draws }: Assessment): WaterDay[] {
       tub_level_m: tub ? percentiles(tub) : null,
       head_undrained_m: percentiles(undrained),
       head_drained_m:
-        level === undefined ? null : percentiles(undrained.map((u) => relievedHead.compute(u, level, calm, BED_LOSS))),
+        level === undefined
+          ? null
+          : percentiles(undrained.map((u) => relievedHead.compute(u, level, calm, BED_LOSS))),
     };
   };
   const { daily } = water;
@@ -73,8 +82,13 @@ export function waterYear({ site, decision, draws }: Assessment): WaterDay[] {
     );
   }
   const n = draws.samples * draws.years;
-  const month = (levels: Float32Array, m: number) => Float64Array.from({ length: n }, (_, i) => levels[i * 12 + m]);
+  const month = (levels: Float32Array, m: number) =>
+    Float64Array.from({ length: n }, (_, i) => levels[i * 12 + m]);
   return Array.from({ length: 12 }, (_, m) =>
-    row(`--${String(m + 1).padStart(2, '0')}`, month(water.clayLow.month, m), water.tub && month(water.tub.asIs.month, m)),
+    row(
+      `--${String(m + 1).padStart(2, '0')}`,
+      month(water.clayLow.month, m),
+      water.tub && month(water.tub.asIs.month, m),
+    ),
   );
 }

@@ -113,7 +113,14 @@ export interface Result {
   contract: 1;
   survey: { name: string; sha256: string };
   ground: {
-    layers: { pit: string; top_m: number; bottom_m: number; texture: string; ksat_m_s: Percentiles; evidence: string[] }[];
+    layers: {
+      pit: string;
+      top_m: number;
+      bottom_m: number;
+      texture: string;
+      ksat_m_s: Percentiles;
+      evidence: string[];
+    }[];
   };
   water: {
     seasonal_high_depth_m: Percentiles;

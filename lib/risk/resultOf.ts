@@ -69,8 +69,10 @@ function optionResult(a: Assessment, index: number): OptionResult {
   const flood = measures.drain?.kind === 'outlet' ? measures.drain.flood : Number.NEGATIVE_INFINITY;
   const tub = draws.tub?.[measures.way];
   const headOf = headWith(measures, floor);
-  const net = Float64Array.from(draws.clayLow, (low, i) =>
-    lowest - headOf(low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, false, false, flood),
+  const net = Float64Array.from(
+    draws.clayLow,
+    (low, i) =>
+      lowest - headOf(low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, false, false, flood),
   );
   return {
     option: option.name,
@@ -84,7 +86,12 @@ function optionResult(a: Assessment, index: number): OptionResult {
     per_dig: v.dig,
     full: {
       net_head_m: percentiles(net),
-      where: site.places.highRim > 0.02 && measures.cutoff === undefined ? 'uphill wall' : tub ? 'ring and clay alike' : 'all round',
+      where:
+        site.places.highRim > 0.02 && measures.cutoff === undefined
+          ? 'uphill wall'
+          : tub
+            ? 'ring and clay alike'
+            : 'all round',
       safe: (v.chance.modes['lift-drawn-down'] ?? 0) <= pond.acceptedRisk,
     },
     lowest_safe_level_m: limits.lowestSafeLevel,

@@ -5,7 +5,20 @@ import type { MonthlyLimits } from './monthlyLimits.js';
 import type { Rule } from './result.js';
 import { stopOf } from './stops.js';
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 
 /** Months as a person says them: runs joined, round the year. */
 export function monthWords(months: number[]): string {
@@ -32,34 +45,78 @@ export function rulesOf(site: Site, d: Decision, limits: MonthlyLimits): Rule[] 
   const { catchment, tub, pond, places, survey } = site;
 
   if (d.option === 'measure-first')
-    add('measure-first', 'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.');
-  add('dip-pipe', 'Put a dip pipe down to the low point beside the liner and read it before the pond is lowered.');
+    add(
+      'measure-first',
+      'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.',
+    );
+  add(
+    'dip-pipe',
+    'Put a dip pipe down to the low point beside the liner and read it before the pond is lowered.',
+  );
   emptyingRules(d, limits, add);
   if (drain?.kind === 'outlet' || cutoff !== undefined) {
     add('flap', 'Fit a flap at the outlet, so that the ditch in flood does not fill the bed.');
     add('animal-guard', 'Fit a guard against animals at the outlet and clear it every autumn.');
   }
   if (drain || cutoff !== undefined)
-    add('inspection-pipe', 'Bring the pipe up to the surface at its head; look into it every autumn and after storms, and flush it when water stands in it.');
+    add(
+      'inspection-pipe',
+      'Bring the pipe up to the surface at its head; look into it every autumn and after storms, and flush it when water stands in it.',
+    );
   if (drain?.kind === 'sump') {
-    add('pump-alarm', 'Two pumps and a high-water alarm on a battery; test them every month of the wet half-year.');
-    add('full-if-power-fails', 'When the power fails, keep the pond full to the brim until the pump runs again.');
+    add(
+      'pump-alarm',
+      'Two pumps and a high-water alarm on a battery; test them every month of the wet half-year.',
+    );
+    add(
+      'full-if-power-fails',
+      'When the power fails, keep the pond full to the brim until the pump runs again.',
+    );
   }
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
-    add('keep-surface-water-out', 'Turn run-off and downpipes away uphill of the pond and cap the ring with rammed clay.');
+    add(
+      'keep-surface-water-out',
+      'Turn run-off and downpipes away uphill of the pond and cap the ring with rammed clay.',
+    );
   if (!drain && tub && (pond.bedding.kind === 'gravel' || pond.bedding.kind === 'sand'))
-    add('leave-gravel-out', 'Leave sand and gravel out from under the liner: without an outlet they only hold water there.');
-  if (tub && !drain && places.spill !== undefined) add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
-  if (d.governs === 'side-slump') add('batter-sides', 'Lay the sides back or step them; nobody works beside an upright side in wet clay.');
-  if (d.option === 'vent') add('vent-high-point', 'Slope the floor to one end and lead a vent from the high point to the open air.');
+    add(
+      'leave-gravel-out',
+      'Leave sand and gravel out from under the liner: without an outlet they only hold water there.',
+    );
+  if (tub && !drain && places.spill !== undefined)
+    add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
+  if (d.governs === 'side-slump')
+    add('batter-sides', 'Lay the sides back or step them; nobody works beside an upright side in wet clay.');
+  if (d.option === 'vent')
+    add('vent-high-point', 'Slope the floor to one end and lead a vent from the high point to the open air.');
   if (d.governs === 'footing') {
     add('ask-engineer', 'Ask a licensed engineer before digging near a footing.');
-    add('notify-neighbour', 'Tell the neighbour in writing before digging near the boundary or a wall; many places require notice.');
+    add(
+      'notify-neighbour',
+      'Tell the neighbour in writing before digging near the boundary or a wall; many places require notice.',
+    );
   } else if (d.governs === 'floor-heave' || ballast > 0)
-    add('ask-engineer', ballast > 0 ? 'Have a licensed engineer design slab and facings.' : 'Ask a licensed engineer: water under pressure lies below the clay.');
-  if ((drain || cutoff !== undefined) && survey.site.shrinkable_clay === 'yes' && places.houses.some((h) => h.distance < 10))
-    add('ask-engineer', 'A drain lowers the water in shrinkable clay beside a house: ask a licensed engineer first.');
-  if (raise > 0) add('keep-old-ground-open', 'Leave the old ground beside the bank as the way out for water; do not dam it.', { level_m: 0 });
+    add(
+      'ask-engineer',
+      ballast > 0
+        ? 'Have a licensed engineer design slab and facings.'
+        : 'Ask a licensed engineer: water under pressure lies below the clay.',
+    );
+  if (
+    (drain || cutoff !== undefined) &&
+    survey.site.shrinkable_clay === 'yes' &&
+    places.houses.some((h) => h.distance < 10)
+  )
+    add(
+      'ask-engineer',
+      'A drain lowers the water in shrinkable clay beside a house: ask a licensed engineer first.',
+    );
+  if (raise > 0)
+    add(
+      'keep-old-ground-open',
+      'Leave the old ground beside the bank as the way out for water; do not dam it.',
+      { level_m: 0 },
+    );
   if (involves('drain-to-outlet') || involves('drain-to-sump') || involves('cutoff-drain'))
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
   return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code) === i);
@@ -76,11 +133,18 @@ function emptyingRules(
   if (bound.length === 0) return;
   const level = Math.max(...bound.map((m) => limits.lowestSafeLevel[m - 1]!));
   if (free.length > 0) add('empty-only-in', `Empty it only in ${monthWords(free)}.`, { months: free });
-  else add('do-not-lower', 'Do not empty it in any month without reading the dip pipe first.', { months: bound });
-  add('keep-above-level', `Keep the water above the level of the month in ${monthWords(bound)}; the worst month's is given.`, {
-    months: bound,
-    level_m: level,
-  });
+  else
+    add('do-not-lower', 'Do not empty it in any month without reading the dip pipe first.', {
+      months: bound,
+    });
+  add(
+    'keep-above-level',
+    `Keep the water above the level of the month in ${monthWords(bound)}; the worst month's is given.`,
+    {
+      months: bound,
+      level_m: level,
+    },
+  );
   if (d.emptyingRuled && free.length > 0)
     add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
 }

@@ -1,7 +1,7 @@
 import { isWetHalf } from '../climate/index.js';
 import type { Site } from '../site/index.js';
-import { sayer } from './say.js';
 import type { Advice, Governs, Rule } from './result.js';
+import { sayer } from './say.js';
 
 /** What ends the question before any chance is counted. */
 export interface Stop {
@@ -44,7 +44,10 @@ function bulgeStop(site: Site): Stop {
     governs: 'lift-full',
     reason: `${cause} Every bit taken out of the pond adds to the lift: top it up, let the water out slowly at the edge, and see to the cause when the ground is dry.`,
     rules: [
-      { code: 'do-not-cut-bulge', text: 'Never cut or weigh down the bulge: the water comes through and the soil follows.' },
+      {
+        code: 'do-not-cut-bulge',
+        text: 'Never cut or weigh down the bulge: the water comes through and the soil follows.',
+      },
       {
         code: 'do-not-lower',
         months: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12].filter((m) => isWetHalf(m, site.latitude)),

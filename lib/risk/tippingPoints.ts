@@ -4,14 +4,17 @@ import type { Site } from '../site/index.js';
 import { NO_SHIFT, type Shift } from './chance.js';
 import { type Decision, decide } from './decide.js';
 import type { Draws } from './draws.js';
-import { designHigh, type Option } from './options.js';
 import { NOTHING } from './measures.js';
+import { designHigh, type Option } from './options.js';
 import type { TippingPoint } from './result.js';
 
 export const tippingMethod = method({
   title: 'Tipping points',
   what: 'The nearest value of an input, with all others as they are, at which the recommendation changes.',
-  assumptions: ['the whole distribution of the input is shifted', 'options are decided again; their design stays as it is'],
+  assumptions: [
+    'the whole distribution of the input is shifted',
+    'options are decided again; their design stays as it is',
+  ],
   source: 'bisection on the decision',
 });
 
@@ -21,7 +24,12 @@ const STEPS = 9;
 export function tippingPoints(site: Site, draws: Draws, options: Option[], base: Decision): TippingPoint[] {
   if (!base.verdict) return [];
   const points: TippingPoint[] = [];
-  const search = (shiftAt: (t: number) => Shift, input: string, unit: string, valueAt: (t: number) => number) => {
+  const search = (
+    shiftAt: (t: number) => Shift,
+    input: string,
+    unit: string,
+    valueAt: (t: number) => number,
+  ) => {
     for (const direction of [1, -1]) {
       const at = (t: number) => decide(site, draws, options, { shift: shiftAt(direction * t) }).option;
       if (at(1) === base.option) continue;
@@ -36,9 +44,24 @@ export function tippingPoints(site: Site, draws: Draws, options: Option[], base:
     }
   };
   const high = designHigh(draws, NOTHING, 0.5);
-  search((t) => ({ ...NO_SHIFT, water: 1.5 * t }), 'water outside, yearly high (middle of all years) above the lowest rim ground', 'm', (t) => high + 1.5 * t);
-  search((t) => ({ ...NO_SHIFT, pond: 0.6 * t }), 'full level of the pond above the lowest rim ground', 'm', (t) => site.pond.fullLevel + 0.6 * t);
+  search(
+    (t) => ({ ...NO_SHIFT, water: 1.5 * t }),
+    'water outside, yearly high (middle of all years) above the lowest rim ground',
+    'm',
+    (t) => high + 1.5 * t,
+  );
+  search(
+    (t) => ({ ...NO_SHIFT, pond: 0.6 * t }),
+    'full level of the pond above the lowest rim ground',
+    'm',
+    (t) => site.pond.fullLevel + 0.6 * t,
+  );
   const k = percentiles(site.water.conductivity).p50;
-  search((t) => ({ ...NO_SHIFT, conductivity: 100 ** t }), 'permeability of the ground (middle estimate)', 'm/s', (t) => k * 100 ** t);
+  search(
+    (t) => ({ ...NO_SHIFT, conductivity: 100 ** t }),
+    'permeability of the ground (middle estimate)',
+    'm/s',
+    (t) => k * 100 ** t,
+  );
   return points;
 }

@@ -90,7 +90,10 @@ function emptiedPart(a: Assessment): WorkedPart[] {
   const { pond } = site;
   if (Array.isArray(pond.emptiedIn) && pond.emptiedIn.length === 0) return [];
   const months = pond.emptiedIn === 'any' ? [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] : pond.emptiedIn;
-  const designs = months.map((month) => ({ month, ...monthlyDesign(site, draws, NOTHING, pond.depth, month) }));
+  const designs = months.map((month) => ({
+    month,
+    ...monthlyDesign(site, draws, NOTHING, pond.depth, month),
+  }));
   const worst = designs.reduce((x, y) => (y.high > x.high ? y : x));
   if (worst.high <= worst.holds) return [];
   const { use, steps } = recorder();

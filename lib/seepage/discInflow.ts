@@ -13,5 +13,6 @@ export const discInflow = formula({
   },
   compute: (K: number, r: number, s: number) => 4 * K * r * s,
   validity: 'steady, deep uniform ground, hole shallow against its radius',
-  source: 'capacity of a disc (potential theory, Carslaw & Jaeger 1959, from memory); Hvorslev 1951 flush intake at a boundary',
+  source:
+    'capacity of a disc (potential theory, Carslaw & Jaeger 1959, from memory); Hvorslev 1951 flush intake at a boundary',
 });

@@ -29,7 +29,8 @@ export const drainReach = formula({
     q: { meaning: 'recharge', unit: 'm/s', min: 1e-10, max: 1e-5 },
   },
   compute: (s: number, K: number, q: number) => s * Math.sqrt(K / q),
-  validity: 'half the spacing of the ellipse: steady, drain on the tight layer; deep ground below it makes it longer',
+  validity:
+    'half the spacing of the ellipse: steady, drain on the tight layer; deep ground below it makes it longer',
   source: 'Dupuit with uniform recharge; half of Donnan 1946',
 });
 

@@ -10,7 +10,12 @@ export const drainUnderFloorMethod = method({
 });
 
 const share = { meaning: 'flow a metre of pipe over the conductivity', unit: 'm', min: 0, max: 50 };
-const depth = { meaning: 'twice the depth of the pipe over the width of the floor', unit: '-', min: 0.02, max: 20 };
+const depth = {
+  meaning: 'twice the depth of the pipe over the width of the floor',
+  unit: '-',
+  min: 0.02,
+  max: 20,
+};
 
 /** Head taken off the liner beside one pipe under its middle. */
 export const lonePipeRelief = formula({
@@ -65,7 +70,10 @@ interface StripPoint {
 function stripPoint(x: number, depth: number, width: number): StripPoint {
   const a = Math.hypot((2 * x) / width + 1, (2 * depth) / width);
   const b = Math.hypot((2 * x) / width - 1, (2 * depth) / width);
-  return { xi: Math.acosh(Math.max((a + b) / 2, 1)), theta: Math.acos(Math.max(-1, Math.min(1, (a - b) / 2))) };
+  return {
+    xi: Math.acosh(Math.max((a + b) / 2, 1)),
+    theta: Math.acos(Math.max(-1, Math.min(1, (a - b) / 2))),
+  };
 }
 
 /** Drawdown at a point from a pipe of unit flow over conductivity; `near` stands for the point itself. */
@@ -88,11 +96,15 @@ export function headLeftUnderFloor(width: number, pipes: BuriedPipe[], head: num
   const points = pipes.map((p) => stripPoint(p.x, p.depth, width));
   const near = pipes.map(({ radius }, k) => {
     const { xi, theta } = points[k];
-    const stretch = (width / 2) * Math.hypot(Math.sinh(xi) * Math.cos(theta), Math.cosh(xi) * Math.sin(theta));
+    const stretch =
+      (width / 2) * Math.hypot(Math.sinh(xi) * Math.cos(theta), Math.cosh(xi) * Math.sin(theta));
     return (radius / stretch) ** 2 / 2;
   });
   const rows = points.map((at, i) => points.map((pipe, k) => unitDrawdown(at, pipe, i === k ? near[k] : 0)));
-  const flows = solved(rows, pipes.map(() => head));
+  const flows = solved(
+    rows,
+    pipes.map(() => head),
+  );
   return (x) => {
     const at = stripPoint(x, 0, width);
     return head - points.reduce((sum, pipe, k) => sum + flows[k] * unitDrawdown(at, pipe, 0), 0);
@@ -104,7 +116,9 @@ function solved(rows: number[][], right: number[]): number[] {
   const n = right.length;
   const m = rows.map((row, i) => [...row, right[i]]);
   for (let c = 0; c < n; c++) {
-    const pivot = m.slice(c).reduce((best, row, i) => (Math.abs(row[c]) > Math.abs(m[best][c]) ? c + i : best), c);
+    const pivot = m
+      .slice(c)
+      .reduce((best, row, i) => (Math.abs(row[c]) > Math.abs(m[best][c]) ? c + i : best), c);
     [m[c], m[pivot]] = [m[pivot], m[c]];
     for (let r = 0; r < n; r++) {
       if (r === c) continue;

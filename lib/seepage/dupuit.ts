@@ -13,6 +13,7 @@ export const dupuitSlot = formula({
     L: { meaning: 'distance between the two', unit: 'm', min: 0.1, max: 500 },
   },
   compute: (K: number, H: number, h: number, L: number) => (K * (H * H - h * h)) / (2 * L),
-  validity: 'flow nearly level, trench down to the tight layer; the discharge is exact for any seepage face (Charny)',
+  validity:
+    'flow nearly level, trench down to the tight layer; the discharge is exact for any seepage face (Charny)',
   source: 'Dupuit 1863; Charny 1951, from memory',
 });

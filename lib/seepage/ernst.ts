@@ -11,14 +11,29 @@ export const ernstHead = formula({
     v: { meaning: 'length of downward flow', unit: 'm', min: 0, max: 5 },
     V: { meaning: 'conductivity for downward flow', unit: 'm/s', min: 1e-10, max: 1e-2 },
     L: { meaning: 'spacing of the drains', unit: 'm', min: 0.5, max: 500 },
-    T: { meaning: 'conductivity times thickness of the layers with level flow', unit: 'm²/s', min: 1e-10, max: 1e-1 },
+    T: {
+      meaning: 'conductivity times thickness of the layers with level flow',
+      unit: 'm²/s',
+      min: 1e-10,
+      max: 1e-1,
+    },
     K: { meaning: 'conductivity around the drain', unit: 'm/s', min: 1e-10, max: 1e-2 },
     a: { meaning: 'geometry factor of the flow towards the drain', unit: '-', min: 1, max: 4 },
     D: { meaning: 'thickness of the layer in which the flow converges', unit: 'm', min: 0.5, max: 20 },
     u: { meaning: 'wet perimeter of the drain', unit: 'm', min: 0.02, max: 0.4 },
   },
-  compute: (q: number, v: number, V: number, L: number, T: number, K: number, a: number, D: number, u: number) =>
-    (q * v) / V + (q * L * L) / (8 * T) + ((q * L) / (Math.PI * K)) * Math.log((a * D) / u),
-  validity: 'steady recharge, layers apart by conductivity; converging layer thinner than a quarter of the spacing',
+  compute: (
+    q: number,
+    v: number,
+    V: number,
+    L: number,
+    T: number,
+    K: number,
+    a: number,
+    D: number,
+    u: number,
+  ) => (q * v) / V + (q * L * L) / (8 * T) + ((q * L) / (Math.PI * K)) * Math.log((a * D) / u),
+  validity:
+    'steady recharge, layers apart by conductivity; converging layer thinner than a quarter of the spacing',
   source: 'Ernst 1962; ILRI Publication 16 eq. 8.15, from memory',
 });

@@ -10,7 +10,8 @@ export const equivalentDepthMethod = method({
     'for x ≤ 0.5 the form π²/(4x) + ln(x/(2π)), which agrees to 1e-7 there',
     "2–3 % below Hooghoudt's table of 1940 at middle depths; both are in use",
   ],
-  source: 'van der Molen & Wesseling 1991, Agricultural Water Management 19; ILRI Publication 16, from memory',
+  source:
+    'van der Molen & Wesseling 1991, Agricultural Water Management 19; ILRI Publication 16, from memory',
 });
 
 /** F of {@link equivalentDepthMethod} for x = 2π × depth to the tight layer over the spacing. */
@@ -50,8 +51,10 @@ export const hooghoudtSpacing = formula({
     h: { meaning: 'water above the drains midway between them', unit: 'm', min: 0.01, max: 5 },
     q: { meaning: 'recharge', unit: 'm/s', min: 1e-10, max: 1e-5 },
   },
-  compute: (A: number, B: number, d: number, h: number, q: number) => Math.sqrt((8 * B * d * h + 4 * A * h * h) / q),
-  validity: 'steady recharge on a field of parallel drains; for one pond a cross-check of how far a drain reaches',
+  compute: (A: number, B: number, d: number, h: number, q: number) =>
+    Math.sqrt((8 * B * d * h + 4 * A * h * h) / q),
+  validity:
+    'steady recharge on a field of parallel drains; for one pond a cross-check of how far a drain reaches',
   source: 'Hooghoudt 1940; form read in a public encyclopaedia article on drainage equations',
 });
 

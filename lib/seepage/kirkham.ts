@@ -5,8 +5,12 @@ export const kirkhamMethod = method({
   what:
     'Series of image drains: under steady rain F = (1/π)[ln(L/(π r)) + Σ (1/n)(cos(2nπr/L) − cos nπ)(coth(2nπD/L) − 1)], ' +
     'and the row term g for ground soaked to the surface.',
-  assumptions: ['uniform ground over a tight layer', 'drains ideal, of small radius; series summed until terms fall below 1e-14'],
-  source: 'Kirkham 1949 and 1958, from memory; g agrees with a sum of image sources, F with L/(8d) of Hooghoudt',
+  assumptions: [
+    'uniform ground over a tight layer',
+    'drains ideal, of small radius; series summed until terms fall below 1e-14',
+  ],
+  source:
+    'Kirkham 1949 and 1958, from memory; g agrees with a sum of image sources, F with L/(8d) of Hooghoudt',
 });
 
 /** F of {@link kirkhamMethod}: spacing and depth to the tight layer, radius of the drain, all m. */
@@ -67,7 +71,9 @@ export function soakedRowTerm(spacing: number, depth: number, drain: number, rad
   for (let m = 1; m < 2000; m++) {
     const c = Math.cosh((Math.PI * m * spacing) / (2 * depth));
     if (!Number.isFinite(c)) break;
-    const term = Math.log(((c + Math.cos(near)) / (c - Math.cos(near))) * ((c - Math.cos(image)) / (c + Math.cos(image))));
+    const term = Math.log(
+      ((c + Math.cos(near)) / (c - Math.cos(near))) * ((c - Math.cos(image)) / (c + Math.cos(image))),
+    );
     sum += term;
     if (Math.abs(term) < 1e-15) break;
   }

@@ -14,7 +14,13 @@ export class Assumptions {
     this.list.push({ item, value, unit, reason });
   }
 
-  or<T extends string | number>(said: T | undefined, item: string, value: T, unit: string, reason: string): T {
+  or<T extends string | number>(
+    said: T | undefined,
+    item: string,
+    value: T,
+    unit: string,
+    reason: string,
+  ): T {
     if (said !== undefined) return said;
     this.add(item, value, unit, reason);
     return value;

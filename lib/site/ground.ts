@@ -165,7 +165,9 @@ function testsIn(members: LayerRow[], tests: SoilTest[]): NamedTest[] {
     .filter((l) => l.ksat !== undefined)
     .map((l) => ({ name: `${l.pit} ${l.top}–${l.bottom} m`, test: measuredPermeability(l.ksat!) }));
   // Without a pit log the assumed profile stands for every hole.
-  const here = tests.filter(({ pit, depth }) => layerAt(members, members[0].pit === ASSUMED ? ASSUMED : pit, depth));
+  const here = tests.filter(({ pit, depth }) =>
+    layerAt(members, members[0].pit === ASSUMED ? ASSUMED : pit, depth),
+  );
   return [...rows, ...here.map(({ name, test }) => ({ name, test }))];
 }
 

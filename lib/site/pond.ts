@@ -1,6 +1,12 @@
-import type { PondFacts, Survey } from '../survey/index.js';
-import { GRAVEL, CONCRETE_UNIT_WEIGHT, ballastHead, type PondShape, submergedUnitWeight } from '../uplift/index.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import type { PondFacts, Survey } from '../survey/index.js';
+import {
+  ballastHead,
+  CONCRETE_UNIT_WEIGHT,
+  GRAVEL,
+  type PondShape,
+  submergedUnitWeight,
+} from '../uplift/index.js';
 import type { Assumptions } from './assumptions.js';
 
 /** The planned pond with every gap filled. Levels m above the lowest natural ground at the rim. */
@@ -28,15 +34,37 @@ export interface Pond {
 /** The pond of a survey; what it does not say is assumed and listed. */
 export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond {
   const p = survey.pond;
-  const shapeName = assume.or(p.shape, 'shape', 'box', '', 'straight sides are the unfavourable case for seepage and side slump');
+  const shapeName = assume.or(
+    p.shape,
+    'shape',
+    'box',
+    '',
+    'straight sides are the unfavourable case for seepage and side slump',
+  );
   const side = p.area !== undefined ? Math.sqrt(p.area * (shapeName === 'box' ? 1 : 4 / Math.PI)) : undefined;
   const length = p.length ?? side ?? 0;
-  const width = p.width ?? (p.length !== undefined && p.area !== undefined ? p.area / p.length / (shapeName === 'box' ? 1 : Math.PI / 4) : (p.length ?? side ?? 0));
-  const sideSlope = assume.or(p.side_slope, 'side_slope', 1, 'horizontal to 1 vertical', 'the steepest side on which a liner is usually left bare');
+  const width =
+    p.width ??
+    (p.length !== undefined && p.area !== undefined
+      ? p.area / p.length / (shapeName === 'box' ? 1 : Math.PI / 4)
+      : (p.length ?? side ?? 0));
+  const sideSlope = assume.or(
+    p.side_slope,
+    'side_slope',
+    1,
+    'horizontal to 1 vertical',
+    'the steepest side on which a liner is usually left bare',
+  );
   const fullLevel =
     p.full_level !== undefined
       ? p.full_level - datum
-      : assume.or(p.water_above_rim_ground, 'water_above_rim_ground', 0, 'm', 'level with the lowest ground at the rim');
+      : assume.or(
+          p.water_above_rim_ground,
+          'water_above_rim_ground',
+          0,
+          'm',
+          'level with the lowest ground at the rim',
+        );
   const beddingKind = assume.or(p.bedding, 'bedding', 'none', '', 'not mentioned');
   const ballast = p.ballast ?? 'none';
   const ballastThickness = p.ballast_thickness ?? 0;
@@ -45,15 +73,46 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
     shape: { shape: shapeName, length, width, sideSlope },
     depth: p.depth ?? 0,
     fullLevel,
-    usualDrawdown: assume.or(p.usual_drawdown, 'usual_drawdown', 0.1, 'm', 'two dry weeks of evaporation (6 mm a day)'),
-    highestRaise: assume.or(p.highest_raise, 'highest_raise', 0.3, 'm', 'a rim can usually be lifted a foot; say 0 if it must stay'),
+    usualDrawdown: assume.or(
+      p.usual_drawdown,
+      'usual_drawdown',
+      0.1,
+      'm',
+      'two dry weeks of evaporation (6 mm a day)',
+    ),
+    highestRaise: assume.or(
+      p.highest_raise,
+      'highest_raise',
+      0.3,
+      'm',
+      'a rim can usually be lifted a foot; say 0 if it must stay',
+    ),
     ring: {
-      width: assume.or(p.ring_width, 'ring_width', 0.15, 'm', 'a hole dug by hand is a hand wider than the pond and filled back'),
+      width: assume.or(
+        p.ring_width,
+        'ring_width',
+        0.15,
+        'm',
+        'a hole dug by hand is a hand wider than the pond and filled back',
+      ),
       depth: p.ring_depth,
       fill: assume.or(p.ring_fill, 'ring_fill', 'topsoil', '', 'filled back with what was dug'),
       capped: assume.or(p.ring_cap, 'ring_cap', 'no', '', 'no cap mentioned') === 'yes',
     },
-    bedding: { kind: beddingKind, thickness: beddingKind === 'none' ? 0 : (p.bedding_thickness ?? assume.or(undefined as number | undefined, 'bedding_thickness', beddingKind === 'mat' ? 0.01 : 0.05, 'm', 'usual thickness')) },
+    bedding: {
+      kind: beddingKind,
+      thickness:
+        beddingKind === 'none'
+          ? 0
+          : (p.bedding_thickness ??
+            assume.or(
+              undefined as number | undefined,
+              'bedding_thickness',
+              beddingKind === 'mat' ? 0.01 : 0.05,
+              'm',
+              'usual thickness',
+            )),
+    },
     floorBallast:
       ballast === 'gravel'
         ? ballastHead.compute(submergedUnitWeight.compute(GRAVEL.unitWeight, GRAVEL.grains), ballastThickness)
@@ -65,7 +124,13 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
     daysEmpty: emptied === 'never' ? 0 : assume.or(p.days_empty, 'days_empty', 3, 'd', 'a weekend clean'),
     builtIn: p.built_in,
     margin: assume.or(p.margin, 'margin', 0.1, 'm', 'our choice: waves, settling of the rim, reading errors'),
-    acceptedRisk: assume.or(p.accepted_risk, 'accepted_risk', 0.02, 'a year', 'our choice: once in fifty years'),
+    acceptedRisk: assume.or(
+      p.accepted_risk,
+      'accepted_risk',
+      0.02,
+      'a year',
+      'our choice: once in fifty years',
+    ),
     existing: p.state === 'existing',
     bulge: p.bulge === 'yes',
   };

@@ -1,7 +1,7 @@
 import { type ClimateRecord, climateRecord } from '../climate/index.js';
 import {
-  chooseTableModel,
   type ChosenModel,
+  chooseTableModel,
   fitTable,
   type GroundForTable,
   modelsFor,
@@ -18,7 +18,7 @@ import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
 import { type Catchment, tubOf } from './tubOf.js';
-import { waterByMonth, waterByWeather, type WaterEnsemble } from './water.js';
+import { type WaterEnsemble, waterByMonth, waterByWeather } from './water.js';
 
 /** How the water outside was come by. */
 export type WaterModel =
@@ -65,7 +65,13 @@ export interface SiteOptions {
 export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptions = {}): Site {
   const assume = new Assumptions();
   const warnings: Warning[] = [...survey.warnings];
-  const latitude = assume.or(survey.site.latitude, 'latitude', 50, 'deg', 'decides the wet half-year and the sun');
+  const latitude = assume.or(
+    survey.site.latitude,
+    'latitude',
+    50,
+    'deg',
+    'decides the wet half-year and the sun',
+  );
   const places = placesOf(survey);
   const pond = pondOf(survey, places.datum, assume);
   const { tests, warnings: testWarnings } = soilTestsOf(survey);
@@ -73,7 +79,15 @@ export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptio
   const ground = groundOf(survey, tests, pond.depth, places.pits, assume);
   const tub = tubOf(pond, places);
   const catchment: Catchment = {
-    uphillArea: tub ? assume.or(survey.site.uphill_area, 'uphill_area', 20, 'm²', 'some lawn always drains towards a hollow') : 0,
+    uphillArea: tub
+      ? assume.or(
+          survey.site.uphill_area,
+          'uphill_area',
+          20,
+          'm²',
+          'some lawn always drains towards a hollow',
+        )
+      : 0,
     cover: survey.site.uphill_cover ?? 'lawn',
     roofArea: tub ? assume.or(survey.site.roof_area, 'roof_area', 0, 'm²', 'no downpipe mentioned') : 0,
     capped: pond.ring.capped,
@@ -93,10 +107,13 @@ export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptio
     const waterModel = `${chosen.model.name}, ${fit.used > 0 ? 'fitted to dips' : 'from priors'}` as const;
     return { ...base, chosen, water, waterModel, assumptions: assume.list, warnings };
   }
-  const monthly = heads ?? (wetMonthsCovered(dips, latitude) >= 4 ? monthlyFromDips(dips, assume) : undefined);
+  const monthly =
+    heads ?? (wetMonthsCovered(dips, latitude) >= 4 ? monthlyFromDips(dips, assume) : undefined);
   const known = monthly ?? monthlyAtSpill(0, latitude, ground.colour, assume);
   const sets =
-    record && tub ? fitTable(record, [], modelsFor(groundForTable(ground), [])[0].priors, samples, seed).sets : [];
+    record && tub
+      ? fitTable(record, [], modelsFor(groundForTable(ground), [])[0].priors, samples, seed).sets
+      : [];
   const ring = tub && { tub, catchment, record: record as ClimateRecord, daysEmpty: pond.daysEmpty, sets };
   const water = waterByMonth(common, known, latitude, ring, dipPipeLevel(survey, places));
   const waterModel: WaterModel = heads ? 'heads.csv' : monthly ? 'dips' : 'spill level';
@@ -106,7 +123,9 @@ export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptio
 /** Highest level seen under the liner, m above the datum. */
 function dipPipeLevel(survey: Survey, places: Places): number | undefined {
   const ground = places.dipPipePoint ?? 0;
-  const seen = survey.looks.filter((l) => l.pit === 'dip-pipe' && l.reading === 'level').map((l) => ground - l.depth!);
+  const seen = survey.looks
+    .filter((l) => l.pit === 'dip-pipe' && l.reading === 'level')
+    .map((l) => ground - l.depth!);
   return seen.length > 0 ? Math.max(...seen) : undefined;
 }
 

@@ -10,8 +10,8 @@ import {
 } from '../groundwater/index.js';
 import { latinNormals } from '../sampling/index.js';
 import { type LogEstimate, logValue } from '../soil/index.js';
-import { type Catchment, tubInflow } from './tubOf.js';
 import type { MonthlyWater } from './monthlyWater.js';
+import { type Catchment, tubInflow } from './tubOf.js';
 
 export const waterEnsemble = method({
   title: 'The water outside, year by year',
@@ -96,7 +96,10 @@ function startEnsemble({ samples, ksat, seed }: Common, years: number, withTub: 
 /** Rise of the table from the low side to behind the uphill wall, m, one a sample. */
 function uphillRise({ samples, highRim, seed }: Common): Float64Array {
   const z = latinNormals(samples, 1, seed + 11);
-  return Float64Array.from(z, (v) => highRim * Math.min(Math.max(UPHILL_SHARE.mean + UPHILL_SHARE.spread * v, 0), 1));
+  return Float64Array.from(
+    z,
+    (v) => highRim * Math.min(Math.max(UPHILL_SHARE.mean + UPHILL_SHARE.spread * v, 0), 1),
+  );
 }
 
 /**
@@ -184,7 +187,8 @@ export function waterByWeather(
   const kept = Math.min(DAILY_SAMPLES, samples);
   e.daily = { firstDay: record.firstDay, days: n, samples: kept, clay: new Float32Array(kept * n) };
   const clay = new Float64Array(n);
-  const ringRun = ring && e.tub ? ringRunner(e, { ...ring, record, daysEmpty, sets: fit.sets }, slots) : undefined;
+  const ringRun =
+    ring && e.tub ? ringRunner(e, { ...ring, record, daysEmpty, sets: fit.sets }, slots) : undefined;
   for (let s = 0; s < samples; s++) {
     const p = fit.sets[s];
     e.closure = Math.max(e.closure, runColumn(record, p, series).closure, fit.closure);
@@ -205,7 +209,11 @@ export function waterByWeather(
   return e;
 }
 
-function simulateRing(e: WaterEnsemble, ring: Ring, clayOf: (sample: number, out: Float64Array) => void): void {
+function simulateRing(
+  e: WaterEnsemble,
+  ring: Ring,
+  clayOf: (sample: number, out: Float64Array) => void,
+): void {
   const n = ring.record.liquid.length;
   const series = columnSeries(n);
   const clay = new Float64Array(n);

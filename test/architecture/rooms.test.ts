@@ -31,25 +31,39 @@ function sources(folder: string): string[] {
   });
 }
 
-const files = sources(lib).map((path) => ({ path, name: relative(lib, path), text: readFileSync(path, 'utf8') }));
-const imports = (text: string) => [...text.matchAll(/(?:from|import\()\s*['"]([^'"]+)['"]/g)].map((m) => m[1]);
+const files = sources(lib).map((path) => ({
+  path,
+  name: relative(lib, path),
+  text: readFileSync(path, 'utf8'),
+}));
+const imports = (text: string) =>
+  [...text.matchAll(/(?:from|import\()\s*['"]([^'"]+)['"]/g)].map((m) => m[1]);
 const roomOf = (path: string) => relative(lib, path).split('/')[0];
 
 test('every folder of lib is a room on the list', () => {
-  expect(readdirSync(lib).filter((n) => statSync(join(lib, n)).isDirectory()).sort()).toEqual([...ROOMS].sort());
+  expect(
+    readdirSync(lib)
+      .filter((n) => statSync(join(lib, n)).isDirectory())
+      .sort(),
+  ).toEqual([...ROOMS].sort());
 });
 
 describe.each(files.filter((f) => f.name.includes('/')))('$name', ({ path, text }) => {
   test('imports no later room', () => {
     for (const target of imports(text).filter((i) => i.startsWith('.')))
-      expect(ROOMS.indexOf(roomOf(join(dirname(path), target))), target).toBeLessThanOrEqual(ROOMS.indexOf(roomOf(path)));
+      expect(ROOMS.indexOf(roomOf(join(dirname(path), target))), target).toBeLessThanOrEqual(
+        ROOMS.indexOf(roomOf(path)),
+      );
   });
 });
 
 test('nothing outside notebook and node.ts needs Node', () => {
   for (const f of files) {
     if (f.name === 'node.ts' || f.name.startsWith('notebook/')) continue;
-    expect(imports(f.text).filter((i) => i.startsWith('node:')), f.name).toEqual([]);
+    expect(
+      imports(f.text).filter((i) => i.startsWith('node:')),
+      f.name,
+    ).toEqual([]);
   }
 });
 

@@ -1,4 +1,11 @@
-import { fallNeeded, filterRatio, manningFull, orificeFlow, rationalRunoff, swell } from '../../lib/drain/index.js';
+import {
+  fallNeeded,
+  filterRatio,
+  manningFull,
+  orificeFlow,
+  rationalRunoff,
+  swell,
+} from '../../lib/drain/index.js';
 import type { Check } from './check.js';
 
 const GPM = 3.785411784e-3 / 60;
@@ -32,7 +39,8 @@ export const drainChecks: Check[] = [
     what: 'run-off of 30 acres, C = 0.11, 1.25 in/h, cfs (the US form takes 1 acre·in/h as 1 cfs; exactly 1.00833)',
     kind: 'published',
     source: 'worked problem 079, engineeringprep: 4.125 cfs',
-    ours: () => rationalRunoff.compute(0.11, (1.25 * INCH) / 3600, 30 * 4046.8564224) / CFS / (43560 / 12 / 3600),
+    ours: () =>
+      rationalRunoff.compute(0.11, (1.25 * INCH) / 3600, 30 * 4046.8564224) / CFS / (43560 / 12 / 3600),
     expected: 4.125,
     tolerance: 1e-4,
   },

@@ -67,7 +67,8 @@ export const drainDesignChecks: Check[] = [
     what: 'flow over area of a 100 mm pipe at the fall for 0.4267 m/s',
     kind: 'exact',
     source: 'inverse of Manning',
-    ours: () => manningFull.compute(0.1, fallForVelocity.compute(0.4267, 0.015, 0.1), 0.015) / ((Math.PI / 4) * 0.01),
+    ours: () =>
+      manningFull.compute(0.1, fallForVelocity.compute(0.4267, 0.015, 0.1), 0.015) / ((Math.PI / 4) * 0.01),
     expected: 0.4267,
     tolerance: 1e-12,
   },

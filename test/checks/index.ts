@@ -2,8 +2,8 @@ import type { Check } from './check.js';
 import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
 import { drainDesignChecks } from './drainDesign.js';
-import { spacingChecks } from './spacing.js';
 import { soilChecks } from './soil.js';
+import { spacingChecks } from './spacing.js';
 import { upliftChecks } from './uplift.js';
 import { waterChecks } from './water.js';
 

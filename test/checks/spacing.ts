@@ -18,7 +18,14 @@ import {
 import type { Check } from './check.js';
 
 const DAY = 86400;
-const exact = (covers: string[], what: string, source: string, ours: () => number, expected: number, tolerance: number): Check => ({
+const exact = (
+  covers: string[],
+  what: string,
+  source: string,
+  ours: () => number,
+  expected: number,
+  tolerance: number,
+): Check => ({
   covers,
   what,
   kind: 'exact',
@@ -27,7 +34,14 @@ const exact = (covers: string[], what: string, source: string, ours: () => numbe
   expected,
   tolerance,
 });
-const recalled = (covers: string[], what: string, source: string, ours: () => number, expected: number, tolerance: number): Check => ({
+const recalled = (
+  covers: string[],
+  what: string,
+  source: string,
+  ours: () => number,
+  expected: number,
+  tolerance: number,
+): Check => ({
   ...exact(covers, what, source, ours, expected, tolerance),
   kind: 'recalled',
 });
@@ -51,7 +65,14 @@ export const spacingChecks: Check[] = [
     expected: 0.5625,
     tolerance: 1e-12,
   },
-  exact(['sichardtRadius'], '1 m lowered in sand of 1e-4 m/s', 'arithmetic: 3000 × 0.01', () => sichardtRadius.compute(1, 1e-4), 30, 1e-12),
+  exact(
+    ['sichardtRadius'],
+    '1 m lowered in sand of 1e-4 m/s',
+    'arithmetic: 3000 × 0.01',
+    () => sichardtRadius.compute(1, 1e-4),
+    30,
+    1e-12,
+  ),
   recalled(
     ['hooghoudtSpacing'],
     'spacing with the table value d = 2.38, q 2 mm/d, K 0.14 m/d, h 0.6 m',
@@ -84,8 +105,22 @@ export const spacingChecks: Check[] = [
     1,
     1e-12,
   ),
-  exact(['loweringAt'], 'all of it at the drain', 'ellipse at its end', () => loweringAt.compute(1.2, 0), 1.2, 1e-12),
-  exact(['loweringAt'], 'none beyond the reach', 'ellipse at its middle', () => loweringAt.compute(1.2, 3), 0, 1e-12),
+  exact(
+    ['loweringAt'],
+    'all of it at the drain',
+    'ellipse at its end',
+    () => loweringAt.compute(1.2, 0),
+    1.2,
+    1e-12,
+  ),
+  exact(
+    ['loweringAt'],
+    'none beyond the reach',
+    'ellipse at its middle',
+    () => loweringAt.compute(1.2, 3),
+    0,
+    1e-12,
+  ),
   exact(
     ['loweringAt'],
     'at 0.4 of the reach: 1 − √(1 − 0.6²) = 0.2',
@@ -98,7 +133,9 @@ export const spacingChecks: Check[] = [
     ['kirkhamHead'],
     'term F of Kirkham against L/(8d) of Hooghoudt at L 30, D 5, r 0.1 m',
     'the same boundary problem solved twice',
-    () => kirkhamHead.compute(30, 0.001, kirkhamTerm(30, 5, 0.1)) / kirkhamHead.compute(30, 0.001, 30 / 8 / equivalentDepth(30, 5, 0.1)),
+    () =>
+      kirkhamHead.compute(30, 0.001, kirkhamTerm(30, 5, 0.1)) /
+      kirkhamHead.compute(30, 0.001, 30 / 8 / equivalentDepth(30, 5, 0.1)),
     1,
     2e-5,
   ),
@@ -106,7 +143,9 @@ export const spacingChecks: Check[] = [
     ['ernstHead'],
     'level flow alone (aD = u, no downward length) is q L²/8KD',
     'parabola of a confined layer',
-    () => ernstHead.compute(1e-8, 0, 1e-6, 20, 1e-6, 1e-6, 1, 0.5, 0.4) - (1e-8 * 20 * Math.log(0.5 / 0.4)) / (Math.PI * 1e-6),
+    () =>
+      ernstHead.compute(1e-8, 0, 1e-6, 20, 1e-6, 1e-6, 1, 0.5, 0.4) -
+      (1e-8 * 20 * Math.log(0.5 / 0.4)) / (Math.PI * 1e-6),
     (1e-8 * 400) / 8e-6,
     1e-12,
   ),

@@ -110,7 +110,7 @@ export const sideChecks: Check[] = [
     ours: () => {
       const [c, g, z, m, p, b] = [3000, 18500, 0.8, 0.5, 0.42, 0.6];
       const area = 1 / Math.cos(b);
-      const effective = (g * z * Math.cos(b) - 9810 * m * z * Math.cos(b));
+      const effective = g * z * Math.cos(b) - 9810 * m * z * Math.cos(b);
       const resisting = c * area + effective * Math.tan(p);
       return resisting / (g * z * Math.sin(b)) / infiniteSlopeFactor.compute(c, g, z, m, p, b);
     },

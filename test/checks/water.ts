@@ -7,8 +7,20 @@ import {
   runRootZone,
   solarDeclination,
 } from '../../lib/climate/index.js';
-import { blanketLoss, evaporationFade, relievedHead, tableRise, unflappedHead } from '../../lib/groundwater/index.js';
-import { basicTimeLag, discInflow, dupuitSlot, equalLooksLevel, intakeShapeFactor } from '../../lib/seepage/index.js';
+import {
+  blanketLoss,
+  evaporationFade,
+  relievedHead,
+  tableRise,
+  unflappedHead,
+} from '../../lib/groundwater/index.js';
+import {
+  basicTimeLag,
+  discInflow,
+  dupuitSlot,
+  equalLooksLevel,
+  intakeShapeFactor,
+} from '../../lib/seepage/index.js';
 import type { Check } from './check.js';
 
 const FAO56 = 'Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56';

@@ -23,8 +23,8 @@ import {
   RUNOFF_RANGE,
   rationalRunoff,
   retentionFine,
-  STORM_RUNOFF,
   SOCK_RADIUS,
+  STORM_RUNOFF,
   sizeFiner,
   sumpVolume,
   swell,
@@ -56,7 +56,9 @@ interface Case {
   source: string;
   published: boolean;
 }
-const { cases } = JSON.parse(readFileSync(new URL('cases.json', import.meta.url), 'utf8')) as { cases: Case[] };
+const { cases } = JSON.parse(readFileSync(new URL('cases.json', import.meta.url), 'utf8')) as {
+  cases: Case[];
+};
 
 const INCH = 0.0254;
 const FOOT = 0.3048;
@@ -83,12 +85,17 @@ const spacingFor = (h: number, head: (L: number) => number): number => {
 
 /** What ours says of a case, in the case's units. */
 const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = {
-  'UPL-33': (i, e) => keyed(e, (k) => lonePipeRelief.compute(1, (2 * i.d) / i.b, Number(/[\d.]+/.exec(k)![0]))),
-  'UPL-34': (i) => ({ s_w: (i.d - i.r_equiv) / soakedGroundInflow.compute(1, i.d - i.r_equiv, i.d / i.r_equiv) }),
+  'UPL-33': (i, e) =>
+    keyed(e, (k) => lonePipeRelief.compute(1, (2 * i.d) / i.b, Number(/[\d.]+/.exec(k)![0]))),
+  'UPL-34': (i) => ({
+    s_w: (i.d - i.r_equiv) / soakedGroundInflow.compute(1, i.d - i.r_equiv, i.d / i.r_equiv),
+  }),
   'UPL-35-L20': (i) => ({ g: soakedRowTerm(i.L, i.h_to_impervious, i.d, i.r) }),
   'UPL-35-L6': (i) => ({ g: soakedRowTerm(i.L, i.h_to_impervious, i.d, i.r) }),
   'UPL-41': (i) => {
-    const at = (x: number) => lonePipeRelief.compute(1, (2 * i.d) / i.b, x) / lonePipeDrawdown.compute(1, (2 * i.d) / i.b, i.b / (2 * i.r));
+    const at = (x: number) =>
+      lonePipeRelief.compute(1, (2 * i.d) / i.b, x) /
+      lonePipeDrawdown.compute(1, (2 * i.d) / i.b, i.b / (2 * i.r));
     const left = headLeftUnderFloor(i.b, [{ x: 0, depth: i.d, radius: i.r }], 1);
     expect(1 - left(0)).toBeCloseTo(at(0), 9);
     return { relief_centre: at(0), 'relief_x0.9': at(0.9) };
@@ -97,12 +104,17 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
     const q = (s: number) => dupuitWell.compute(1e-4, i.b, i.b - s, 10);
     return { ratio: q(i.s1) / q(i.s2), term1: 2 * i.b * i.s1 - i.s1 ** 2, term2: 2 * i.b * i.s2 - i.s2 ** 2 };
   },
-  'INF-06': (i, e) => keyed(e, (k) => equivalentDepth(i.L, k.includes('inf') ? Number.POSITIVE_INFINITY : Number(/=(\d+)/.exec(k)![1]), i.r0)),
+  'INF-06': (i, e) =>
+    keyed(e, (k) =>
+      equivalentDepth(i.L, k.includes('inf') ? Number.POSITIVE_INFINITY : Number(/=(\d+)/.exec(k)![1]), i.r0),
+    ),
   'INF-07': (i) => ({ F: hooghoudtSeries(i.x) }),
   'INF-08': (i) => ({ L: drainSpacing(i.K, i.D, i.r0, i.h, i.q) }),
   'INF-09': (i) => ({ L: drainSpacing(i.K, i.D, i.r0, i.h, i.q) }),
   'INF-10': (i) => ({
-    L: spacingFor(i.h, (L) => ernstHead.compute(i.q, i.h, i.K, L, i.K * (i.D + i.h / 2), i.K, i.a, i.D, Math.PI * i.r0)),
+    L: spacingFor(i.h, (L) =>
+      ernstHead.compute(i.q, i.h, i.K, L, i.K * (i.D + i.h / 2), i.K, i.a, i.D, Math.PI * i.r0),
+    ),
   }),
   'INF-11': (i) => ({ F_K: kirkhamTerm(i.L, i.D, i.r0) }),
   'INF-12': (i) => ({ L: donnanSpacing.compute(i.K, i.b - i.a, i.a, i.q) }),
@@ -151,7 +163,9 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
     };
   },
   'PIP-17': (i) => ({ V: sumpVolume.compute(i.T * 60, i.Qp * GPM) / GALLON }),
-  'PIP-20a': (i) => ({ Q: rationalRunoff.compute(i.C, (i.i * INCH) / 3600, i.A * ACRE) / CFS / (43560 / 43200) }),
+  'PIP-20a': (i) => ({
+    Q: rationalRunoff.compute(i.C, (i.i * INCH) / 3600, i.A * ACRE) / CFS / (43560 / 43200),
+  }),
   'FIL-01': (i) => ({
     'D50 ratio': filterRatio.compute(i['riprap D50'], i['base D50']),
     'D15 ratio': filterRatio.compute(i['riprap D15'], i['base D15']),
@@ -159,13 +173,40 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
   }),
   'FIL-03': (i) => ({ max_D15: 1000 * retentionFine.compute(9, i.d85_base / 1000) }),
   'FIL-04': () => {
-    const with40 = filterBand({ curve: [[7.5e-5, 0.4], [2e-3, 1]] });
-    const with86 = filterBand({ curve: [[1e-6, 0], [7.5e-5, 0.86], [2e-3, 1]] });
+    const with40 = filterBand({
+      curve: [
+        [7.5e-5, 0.4],
+        [2e-3, 1],
+      ],
+    });
+    const with86 = filterBand({
+      curve: [
+        [1e-6, 0],
+        [7.5e-5, 0.86],
+        [2e-3, 1],
+      ],
+    });
     expect([with40.category, with86.category]).toEqual([2, 1]);
-    expect(filterBand({ curve: [[7.5e-5, 0.15], [2e-3, 1]] }).category).toBe(3);
-    const coarse = filterBand({ curve: [[7.5e-5, 0.14], [2e-3, 1]] });
+    expect(
+      filterBand({
+        curve: [
+          [7.5e-5, 0.15],
+          [2e-3, 1],
+        ],
+      }).category,
+    ).toBe(3);
+    const coarse = filterBand({
+      curve: [
+        [7.5e-5, 0.14],
+        [2e-3, 1],
+      ],
+    });
     expect(coarse.category).toBe(4);
-    return { 'cat2 max D15': 1000 * with40.largestD15, 'cat4 factor on d85': coarse.largestD15 / coarse.d85, 'cat1 factor': with86.largestD15 / with86.d85 };
+    return {
+      'cat2 max D15': 1000 * with40.largestD15,
+      'cat4 factor on d85': coarse.largestD15 / coarse.d85,
+      'cat1 factor': with86.largestD15 / with86.d85,
+    };
   },
   'FIL-05': (_, e) =>
     keyed(e, (k) => {
@@ -180,7 +221,11 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
   'QTY-05': (i) => ({ swell: 100 * swell.compute(i.bank * LB_YD3, i.loose * LB_YD3) }),
   'UPL-40': (i, e) => {
     // Two like pipes draw alike: the profile is compared, scaled at the middle.
-    const left = headLeftUnderFloor(i.b, [-1, 1].map((side) => ({ x: side * i.xd, depth: i.d, radius: 0.05 })), 1);
+    const left = headLeftUnderFloor(
+      i.b,
+      [-1, 1].map((side) => ({ x: side * i.xd, depth: i.d, radius: 0.05 })),
+      1,
+    );
     const off = (x: number) => (Number(e['s(0)']) * (1 - left(x))) / (1 - left(0));
     return { 's(0.25)': off(0.25), 's(0.5)': off(0.5), 's(0.75)': off(0.75) };
   },
@@ -198,7 +243,9 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
     'PVC smooth low': ROUGHNESS.smooth.smooth,
   }),
   'PIP-11b': () => ({ 'NRCS corrugated 3-8 in': ROUGHNESS.corrugated.smooth }),
-  'PIP-13': (i, e) => ({ hf: darcyWeisbach.compute(Number(e.f), i.L, i.D, 0, i.Q / ((Math.PI / 4) * i.D ** 2)) }),
+  'PIP-13': (i, e) => ({
+    hf: darcyWeisbach.compute(Number(e.f), i.L, i.D, 0, i.Q / ((Math.PI / 4) * i.D ** 2)),
+  }),
   'PIP-23': () => ({
     'roof ASCE low': RUNOFF_RANGE.roof[0],
     'roof ASCE high': STORM_RUNOFF.roof,
@@ -243,10 +290,18 @@ test('every case is tested or left with a reason', () => {
   for (const id of [...Object.keys(OURS), ...Object.keys(LEFT)]) expect(cases.map((c) => c.id)).toContain(id);
 });
 
-describe.each(cases.filter((c) => c.id in OURS).map((c) => [`${c.id} ${c.topic}`, c] as const))('%s', (_, c) => {
-  test.each(Object.entries(OURS[c.id](c.inputs as Values, c.expected)))(`%s (${c.published ? 'published' : 'from memory or derived'}: ${c.source})`, (key, ours) => {
-    const expected = Number(c.expected[key]);
-    const { rel = 0, abs = 0 } = c.tolerance;
-    expect(Math.abs(ours - expected)).toBeLessThanOrEqual(Math.max(rel * Math.abs(expected), abs) + 1e-12);
-  });
-});
+describe.each(cases.filter((c) => c.id in OURS).map((c) => [`${c.id} ${c.topic}`, c] as const))(
+  '%s',
+  (_, c) => {
+    test.each(Object.entries(OURS[c.id](c.inputs as Values, c.expected)))(
+      `%s (${c.published ? 'published' : 'from memory or derived'}: ${c.source})`,
+      (key, ours) => {
+        const expected = Number(c.expected[key]);
+        const { rel = 0, abs = 0 } = c.tolerance;
+        expect(Math.abs(ours - expected)).toBeLessThanOrEqual(
+          Math.max(rel * Math.abs(expected), abs) + 1e-12,
+        );
+      },
+    );
+  },
+);

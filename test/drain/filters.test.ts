@@ -29,7 +29,11 @@ describe('FHWA HDS-6, section 6.11, problem 2, step by step (read in a copy)', (
     expect(40 * base.d15).toBeCloseTo(6.8e-3, 12);
     expect(5 * base.d85).toBeCloseTo(7.5e-3, 12);
     expect(5 * base.d15).toBeCloseTo(0.85e-3, 12);
-    for (const [d15, good] of [[0.8e-3, false], [3e-3, true], [7e-3, false]] as const)
+    for (const [d15, good] of [
+      [0.8e-3, false],
+      [3e-3, true],
+      [7e-3, false],
+    ] as const)
       expect(ratio(d15, base.d15) > 5 && ratio(d15, base.d15) < 40 && ratio(d15, base.d85) < 5).toBe(good);
   });
 
@@ -52,7 +56,12 @@ describe('what a merchant sells, on a heavy clay', () => {
   });
 
   test('sand, stone on sand and stone in fabric keep it out', () => {
-    for (const bed of ['concrete sand', 'pea gravel on concrete sand', 'pea gravel in fabric', '20 mm stone in fabric'] as const) {
+    for (const bed of [
+      'concrete sand',
+      'pea gravel on concrete sand',
+      'pea gravel in fabric',
+      '20 mm stone in fabric',
+    ] as const) {
       expect(judged(bed).retention, bed).toBeGreaterThan(1);
       expect(judged(bed).passage, bed).toBeGreaterThan(1);
       expect(judged(bed).words).not.toContain('silt up');
@@ -66,7 +75,8 @@ describe('what a merchant sells, on a heavy clay', () => {
   });
 
   test('coarse stone on sand lets the sand through', () => {
-    const coarse = (4 * sizeFiner(GRADINGS['concrete sand'], 0.85)) / sizeFiner(GRADINGS['20 mm stone'], 0.15);
+    const coarse =
+      (4 * sizeFiner(GRADINGS['concrete sand'], 0.85)) / sizeFiner(GRADINGS['20 mm stone'], 0.15);
     const pea = (4 * sizeFiner(GRADINGS['concrete sand'], 0.85)) / sizeFiner(GRADINGS['pea gravel'], 0.15);
     expect(coarse).toBeLessThan(pea);
     expect(pea).toBeGreaterThan(1);
@@ -80,14 +90,32 @@ test('the band: from 9 d85 but not below 0.2 mm, narrower than five, never empty
       expect(band.largestD15).toBeGreaterThanOrEqual(2e-4);
       expect(band.leastD15).toBeLessThanOrEqual(band.largestD15);
       expect(band.largestD15 / band.leastD15).toBeLessThanOrEqual(5 + 1e-9);
-      expect(filterBand({ curve: soilCurve(sand, clay), dispersive: true }).largestD15).toBeLessThanOrEqual(band.largestD15);
+      expect(filterBand({ curve: soilCurve(sand, clay), dispersive: true }).largestD15).toBeLessThanOrEqual(
+        band.largestD15,
+      );
     }
 });
 
 test('unwashed and gap-graded stone is refused, what is sold washed is not', () => {
   for (const curve of Object.values(GRADINGS)) expect(gradingFaults(curve)).toEqual([]);
-  expect(gradingFaults(sieveCurve([[0.075, 9], [4.75, 40], [20, 100]])).join()).toMatch(/fines.*too many sizes/);
-  expect(gradingFaults(sieveCurve([[20, 0], [50, 50], [100, 100]])).join()).toContain('75 mm');
+  expect(
+    gradingFaults(
+      sieveCurve([
+        [0.075, 9],
+        [4.75, 40],
+        [20, 100],
+      ]),
+    ).join(),
+  ).toMatch(/fines.*too many sizes/);
+  expect(
+    gradingFaults(
+      sieveCurve([
+        [20, 0],
+        [50, 50],
+        [100, 100],
+      ]),
+    ).join(),
+  ).toContain('75 mm');
 });
 
 test('fabric: finer soil, smaller openings', () => {

@@ -36,7 +36,8 @@ const BASE: DrainInput = {
   end: { kind: 'outlet', name: 'ditch', level: -1.35, distance: 15, ditch: -1.6, flood: -1.15 },
 };
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const check = (property: fc.IRawProperty<unknown>) => fc.assert(property as fc.IProperty<unknown>, { seed: 1, numRuns: 200 });
+const check = (property: fc.IRawProperty<unknown>) =>
+  fc.assert(property as fc.IProperty<unknown>, { seed: 1, numRuns: 200 });
 
 describe('the weakest link', () => {
   test('is the envelope for stone straight on clay, and the fall once sand or fabric is chosen', () => {
@@ -72,8 +73,12 @@ describe('the weakest link', () => {
     for (let z = -1.3; z < -0.8; z += 0.01) {
       const [a, b] = [at(z, -1.5), at(z + 0.001, -1.5)];
       const [c, e] = [at(-1, z - 0.5), at(-1, z - 0.499)];
-      for (const [x, y] of [[a, b], [c, e]])
-        for (const link of Object.keys(x)) expect(Math.abs(y[link] - x[link]), link).toBeLessThan(0.04 + 0.02 * Math.abs(x[link]));
+      for (const [x, y] of [
+        [a, b],
+        [c, e],
+      ])
+        for (const link of Object.keys(x))
+          expect(Math.abs(y[link] - x[link]), link).toBeLessThan(0.04 + 0.02 * Math.abs(x[link]));
     }
   });
 });
@@ -89,7 +94,8 @@ describe('pipe', () => {
             expect(high[i].capacity).toBeGreaterThanOrEqual(p.capacity);
             expect(p.most).toBeGreaterThan(p.capacity);
             for (const other of low)
-              if (other.diameter > p.diameter && other.pipe.kind === p.pipe.kind && p.times >= 1) expect(other.times).toBeGreaterThanOrEqual(1);
+              if (other.diameter > p.diameter && other.pipe.kind === p.pipe.kind && p.times >= 1)
+                expect(other.times).toBeGreaterThanOrEqual(1);
           });
         }
       }),
@@ -130,7 +136,10 @@ test('bed and entry by hand: 0.3 l/s over 6 m² of gravel on sand, half width 1 
   const entry = 0.6 * 0.5 * (0.0254 ** 2 / 0.3048) * 3 * Math.sqrt(2 * 9.80665 * 0.03);
   expect(d.reserve['pipe entry']).toBeCloseTo(entry / 3e-4, 8);
   // Pea gravel: 15 % lies 10/15 of the way from 2.36 to 4.75 mm; sand: 85 % lies 17.5/22.5 from 1.18 to 2.36 mm.
-  expect(d.reserve.envelope).toBeCloseTo((4 * 1.18 * 2 ** (17.5 / 22.5)) / (2.36 * (4.75 / 2.36) ** (10 / 15)), 10);
+  expect(d.reserve.envelope).toBeCloseTo(
+    (4 * 1.18 * 2 ** (17.5 / 22.5)) / (2.36 * (4.75 / 2.36) ** (10 / 15)),
+    10,
+  );
 });
 
 describe('relief under the floor', () => {
@@ -170,11 +179,18 @@ describe('relief under the floor', () => {
 
 describe('outlet', () => {
   test('the budget goes down link by link without a gap', () => {
-    const links = fallLinks({ floor: -1, floorLength: 3, outlet: { level: -1.5, distance: 20, ditch: -1.65, flood: -1.2 } });
+    const links = fallLinks({
+      floor: -1,
+      floorLength: 3,
+      outlet: { level: -1.5, distance: 20, ditch: -1.65, flood: -1.2 },
+    });
     for (let i = 1; i < 4; i++) expect(links[i].from).toBeCloseTo(links[i - 1].to, 12);
     expect(links.map((l) => l.has >= l.needs - 1e-12)).toEqual([true, true, true, true, true]);
     const low = fallLinks({ floor: -1, floorLength: 3, outlet: { level: -1.2, distance: 20, flood: -0.9 } });
-    expect(low.filter((l) => l.has < l.needs).map((l) => l.link)).toEqual(['run to the outlet', 'floor above the flood']);
+    expect(low.filter((l) => l.has < l.needs).map((l) => l.link)).toEqual([
+      'run to the outlet',
+      'floor above the flood',
+    ]);
   });
 
   test('in flood a flap keeps the ditch out, but not what is in the ground', () => {
@@ -217,7 +233,8 @@ describe('sump and pump', () => {
     const [pump, cycle] = [1.2e-3, 360];
     const volume = sumpVolume.compute(cycle, pump);
     const time = (inflow: number) => volume / inflow + volume / (pump - inflow);
-    for (let share = 0.05; share < 1; share += 0.05) expect(time(share * pump)).toBeGreaterThanOrEqual(cycle - 1e-9);
+    for (let share = 0.05; share < 1; share += 0.05)
+      expect(time(share * pump)).toBeGreaterThanOrEqual(cycle - 1e-9);
     expect(time(pump / 2)).toBeCloseTo(cycle, 9);
   });
 
@@ -245,7 +262,10 @@ describe('quantities', () => {
           sideArea: BASE.sideArea * times,
           inflow: { clay: 1e-9, ring_storm: 0, roof: 0, uphill: 0, leak: 0 },
         }).quantities;
-        const base = designDrain({ ...BASE, inflow: { clay: 1e-9, ring_storm: 0, roof: 0, uphill: 0, leak: 0 } }).quantities;
+        const base = designDrain({
+          ...BASE,
+          inflow: { clay: 1e-9, ring_storm: 0, roof: 0, uphill: 0, leak: 0 },
+        }).quantities;
         for (const item of ['concrete sand', 'pea gravel', 'filter fabric', 'perforated pipe']) {
           const of = (list: typeof base) => list.find((q) => q.item.startsWith(item))!.amount;
           expect(of(scaled) / of(base), item).toBeCloseTo(times, 9);

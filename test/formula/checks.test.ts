@@ -25,6 +25,8 @@ test('a check names formulas and methods that exist', () => {
 });
 
 test('at least 15 published sources, rows of one table counted once', () => {
-  const published = new Set(all.filter((c) => c.kind === 'published').map((c) => c.source.replace(/ \(.*| \(intermediate\)/, '')));
+  const published = new Set(
+    all.filter((c) => c.kind === 'published').map((c) => c.source.replace(/ \(.*| \(intermediate\)/, '')),
+  );
   expect(published.size).toBeGreaterThanOrEqual(15);
 });

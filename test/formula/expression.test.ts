@@ -49,8 +49,11 @@ describe.each(Object.entries(everyFormula))('%s', (name, f) => {
   });
 });
 
-test.each(Object.entries(everyMethod))('method card %s says what, on which assumptions, from where', (_, m) => {
-  expect(m.what.length).toBeGreaterThan(20);
-  expect(m.assumptions.length).toBeGreaterThan(0);
-  expect(m.source.length).toBeGreaterThan(5);
-});
+test.each(Object.entries(everyMethod))(
+  'method card %s says what, on which assumptions, from where',
+  (_, m) => {
+    expect(m.what.length).toBeGreaterThan(20);
+    expect(m.assumptions.length).toBeGreaterThan(0);
+    expect(m.source.length).toBeGreaterThan(5);
+  },
+);

@@ -13,6 +13,10 @@ const entries = [soil, climate, seepage, groundwater, uplift, drain, site, risk]
 );
 
 /** Every formula of the library by its export name. */
-export const everyFormula = Object.fromEntries(entries.filter((e): e is [string, Formula] => e[1].kind === 'formula'));
+export const everyFormula = Object.fromEntries(
+  entries.filter((e): e is [string, Formula] => e[1].kind === 'formula'),
+);
 /** Every method card by its export name. */
-export const everyMethod = Object.fromEntries(entries.filter((e): e is [string, Method] => e[1].kind === 'method'));
+export const everyMethod = Object.fromEntries(
+  entries.filter((e): e is [string, Method] => e[1].kind === 'method'),
+);

@@ -5,7 +5,13 @@ export function baseSurvey({
   source = 'six winters in a sealed pipe',
   level = -0.2,
   drawdown = 0,
-}: { depth?: number; spread?: number; source?: string; level?: number; drawdown?: number } = {}): Record<string, string> {
+}: {
+  depth?: number;
+  spread?: number;
+  source?: string;
+  level?: number;
+  drawdown?: number;
+} = {}): Record<string, string> {
   const months = Array.from({ length: 12 }, (_, m) => `site,${m + 1},${depth},${spread},${source}`);
   return {
     'site.csv': `item,value,unit,note

@@ -70,13 +70,20 @@ describe('with common random numbers', () => {
   });
 
   test('lower water never raises the chance', () => {
-    const risks = [0.2, 0, -0.1, -0.3].map((water) => chanceOf(s, draws, NOTHING, 1, { water, pond: 0, conductivity: 1 }).perYear);
+    const risks = [0.2, 0, -0.1, -0.3].map(
+      (water) => chanceOf(s, draws, NOTHING, 1, { water, pond: 0, conductivity: 1 }).perYear,
+    );
     expect([...risks].sort((a, b) => b - a)).toEqual(risks);
   });
 });
 
 describe('emptied', () => {
-  const wet = withItem(withItem(baseSurvey({ level: 0.2 }), 'pond.csv', 'emptied_in', '3'), 'pond.csv', 'days_empty', '14');
+  const wet = withItem(
+    withItem(baseSurvey({ level: 0.2 }), 'pond.csv', 'emptied_in', '3'),
+    'pond.csv',
+    'days_empty',
+    '14',
+  );
 
   test('deeper is never safer', () => {
     const s = site(wet);

@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { assess, recommend, type Recommendation, resultOf } from '../../lib/risk/index.js';
+import { assess, type Recommendation, recommend, resultOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 type Files = Record<string, string>;
 const run = (files: Files) => resultOf(assess(siteModel(surveyOf(files), { samples: 300 })));
-const decide = (files: Files): Recommendation => recommend(assess(siteModel(surveyOf(files), { samples: 300 })));
+const decide = (files: Files): Recommendation =>
+  recommend(assess(siteModel(surveyOf(files), { samples: 300 })));
 const levels = (rows: string) => `point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\n${rows}`;
 
 /** Water 5 cm under the ground all winter, pond level with the ground: it lifts when drawn down. */
@@ -51,7 +52,10 @@ describe('stops', () => {
   });
 
   test('a footing inside the 45° line makes it shallower', () => {
-    const near = { ...baseSurvey({ depth: 1.6, level: 0.1 }), 'levels.csv': levels('wall,footing,0.4,9.6\n') };
+    const near = {
+      ...baseSurvey({ depth: 1.6, level: 0.1 }),
+      'levels.csv': levels('wall,footing,0.4,9.6\n'),
+    };
     const r = decide(withItem(near, 'pond.csv', 'side_slope', '0'));
     expect(r.option).toBe('shallower');
     expect(r.governs).toBe('footing');
@@ -84,8 +88,18 @@ describe('a seam under pressure', () => {
 
 describe('the drain', () => {
   const drained = (outletLevel: number, floodLevel: number) => {
-    const files = withItem(withItem(wet(), 'pond.csv', 'emptied_in', '3'), 'site.csv', 'discharge_allowed', 'yes');
-    return run({ ...files, 'levels.csv': levels(`out,outlet,20,${outletLevel}\nditch,ditch,20.5,${outletLevel - 0.2}\nhigh,flood,20.5,${floodLevel}\n`) });
+    const files = withItem(
+      withItem(wet(), 'pond.csv', 'emptied_in', '3'),
+      'site.csv',
+      'discharge_allowed',
+      'yes',
+    );
+    return run({
+      ...files,
+      'levels.csv': levels(
+        `out,outlet,20,${outletLevel}\nditch,ditch,20.5,${outletLevel - 0.2}\nhigh,flood,20.5,${floodLevel}\n`,
+      ),
+    });
   };
   const option = (r: ReturnType<typeof run>) => r.options.find((o) => o.option === 'drain-to-outlet')!;
 

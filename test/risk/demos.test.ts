@@ -13,11 +13,18 @@ describe('the clay hollow', () => {
     const r = decide(files);
     expect(r.option).toBe('drain-to-sump');
     expect(r.governs).toBe('lift-full');
-    expect(r.rules.map((x) => x.code)).toEqual(expect.arrayContaining(['pump-alarm', 'full-if-power-fails', 'dip-pipe']));
+    expect(r.rules.map((x) => x.code)).toEqual(
+      expect.arrayContaining(['pump-alarm', 'full-if-power-fails', 'dip-pipe']),
+    );
   });
 
   test('needs no drain once run-off is turned away and the rim is raised', () => {
-    const dry = withItem(withItem(files, 'site.csv', 'uphill_area', '0', 'm2'), 'pond.csv', 'ring_cap', 'yes');
+    const dry = withItem(
+      withItem(files, 'site.csv', 'uphill_area', '0', 'm2'),
+      'pond.csv',
+      'ring_cap',
+      'yes',
+    );
     expect(decide(withItem(dry, 'pond.csv', 'water_above_rim_ground', '0.30', 'm')).option).toBe('no-drain');
   });
 });
@@ -25,7 +32,10 @@ describe('the clay hollow', () => {
 describe('the clay slope', () => {
   const files = demoFiles('clay-slope');
   const noDitch = edited(files, 'levels.csv', (t) =>
-    t.split('\n').filter((row) => !/,(outlet|ditch|flood),/.test(row)).join('\n'),
+    t
+      .split('\n')
+      .filter((row) => !/,(outlet|ditch|flood),/.test(row))
+      .join('\n'),
   );
 
   test('drains to the ditch: full it holds, emptied in March it lifts', () => {
@@ -34,7 +44,9 @@ describe('the clay slope', () => {
     expect(r.option).toBe('drain-to-outlet');
     expect(r.governs).toBe('lift-emptied');
     expect(resultOf(a).options.find((o) => o.option === 'no-drain')!.full.safe).toBe(true);
-    expect(r.rules.map((x) => x.code)).toEqual(expect.arrayContaining(['flap', 'animal-guard', 'inspection-pipe']));
+    expect(r.rules.map((x) => x.code)).toEqual(
+      expect.arrayContaining(['flap', 'animal-guard', 'inspection-pipe']),
+    );
   });
 
   test('pumps from a sump without its ditch', () => {
@@ -56,7 +68,10 @@ describe('the loam terrace', () => {
   });
 
   test('needs one with the March water 0.2 m down', () => {
-    const wet = { ...files, 'heads.csv': 'place,month,depth_m,spread_m,source\nsite,3,0.2,0.05,sealed pipe\n' };
+    const wet = {
+      ...files,
+      'heads.csv': 'place,month,depth_m,spread_m,source\nsite,3,0.2,0.05,sealed pipe\n',
+    };
     expect(decide(wet).option).not.toBe('no-drain');
   });
 });

@@ -6,6 +6,9 @@ export function at(root: unknown, path: string): unknown {
     const name = key.slice(1, -1);
     const list = value as Record<string, unknown>[];
     if (list.length === 12 && typeof list[0] !== 'object') return list[Number(name) - 1];
-    return list.find((e) => e?.option === name || e?.code === name || String(e?.month) === name) ?? list[Number(name) - 1];
+    return (
+      list.find((e) => e?.option === name || e?.code === name || String(e?.month) === name) ??
+      list[Number(name) - 1]
+    );
   }, root);
 }

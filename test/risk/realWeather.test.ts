@@ -9,7 +9,10 @@ import { baseSurvey } from './base.js';
  * Daily weather that nobody here made: npm `vega-datasets` data/weather.csv, 2012–2015 (NOAA; the latitudes of
  * the two airports are from memory).
  */
-const rows = readFileSync(new URL('../../node_modules/vega-datasets/data/weather.csv', import.meta.url), 'utf8')
+const rows = readFileSync(
+  new URL('../../node_modules/vega-datasets/data/weather.csv', import.meta.url),
+  'utf8',
+)
   .trim()
   .split('\n')
   .map((line) => line.split(','));
@@ -24,8 +27,11 @@ describe.each([
   ['Seattle', 47.45, [11, 12, 1, 2, 3], [7, 8, 9]],
   ['New York', 40.78, [1, 2, 3, 4], [8, 9]],
 ] as const)('the whole chain on the weather of %s', (place, latitude, wet, dry) => {
-  const files = { ...baseSurvey({ level: 0.05, drawdown: 0.1 }), 'weather.csv': weatherOf(place) };
-  delete (files as Record<string, string>)['heads.csv'];
+  const files: Record<string, string> = {
+    ...baseSurvey({ level: 0.05, drawdown: 0.1 }),
+    'weather.csv': weatherOf(place),
+  };
+  delete files['heads.csv'];
   files['site.csv'] = files['site.csv'].replace('latitude,52', `latitude,${latitude}`);
   const result = resultOf(assess(siteModel(surveyOf(files), { samples: 200 })));
   const depth = (m: number) => result.water.by_month[m - 1].table_depth_m.p50;

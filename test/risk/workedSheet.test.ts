@@ -37,7 +37,9 @@ describe.each([
     for (const { steps } of sheet)
       for (const { expression, inputs, result: shown } of steps) {
         const scope = Object.fromEntries(inputs.map((i) => [i.symbol, i.value]));
-        expect(Math.abs(evaluate(expression, scope) - shown)).toBeLessThanOrEqual(1e-9 * Math.abs(shown) + 1e-12);
+        expect(Math.abs(evaluate(expression, scope) - shown)).toBeLessThanOrEqual(
+          1e-9 * Math.abs(shown) + 1e-12,
+        );
       }
   });
 

@@ -7,10 +7,10 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { SURVEYS } from '../../../datasets/surveys.mjs';
+import { generateWeather } from '../../../datasets/weather-generator.mjs';
 import { climateRecord } from '../../../dist/climate/index.js';
 import { columnSeries, parametersAt, runColumn } from '../../../dist/groundwater/index.js';
-import { generateWeather } from '../../../datasets/weather-generator.mjs';
-import { SURVEYS } from '../../../datasets/surveys.mjs';
 
 const SETS = 2000;
 const REPEATS = 5;
@@ -52,7 +52,9 @@ const lines = (text) => text.trim().split('\n').map(Number);
 try {
   const program = join(folder, 'store');
   execFileSync('cc', ['-O3', '-o', program, here('store.c'), '-lm']);
-  const c = lines(execFileSync(program, [SETS, REPEATS], { input, encoding: 'utf8', stdio: ['pipe', 'pipe', 'ignore'] }));
+  const c = lines(
+    execFileSync(program, [SETS, REPEATS], { input, encoding: 'utf8', stdio: ['pipe', 'pipe', 'ignore'] }),
+  );
   const numpy = lines(execFileSync('python3', [here('store.py'), SETS, 3], { input, encoding: 'utf8' }));
   const [a, b, p] = [median(ours), median(c), median(numpy)];
   console.log(`ours ${a.toFixed(0)} ms, C ${b.toFixed(0)} ms, numpy ${p.toFixed(0)} ms`);

@@ -1,0 +1,145 @@
+import { describe, expect, test } from 'vitest';
+import { shoppingCsv, shoppingLines } from '../../lib/drain/index.js';
+import { assess, resultOf, type SiteDrain } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+
+type Files = Record<string, string>;
+const judged = (files: Files) => assess(siteModel(surveyOf(files), { samples: 200 }));
+const drainOf = (files: Files): SiteDrain => judged(files).drain!;
+const option = (files: Files, name: string) => resultOf(judged(files)).options.find((o) => o.option === name)!;
+
+const slope = demoFiles('clay-slope');
+const hollow = demoFiles('clay-hollow');
+
+describe('the shopping list of the clay slope, line by line', () => {
+  const drain = drainOf(slope);
+  // Box 4.6 × 3.4 m at the rim, 1 m deep, sides 0.8 to 1: floor 3.0 × 1.8 m = 5.4 m².
+  const floor = 3.0 * 1.8;
+  // Sides: mean of the outlines 16.0 and 9.6 m, on the slope.
+  const sides = ((16 + 9.6) / 2) * Math.hypot(1, 0.8);
+  // The outlet lies 18.0 m south, the rim 1.7 m: 16.3 m.
+  const run = 16.3;
+  // Sheets: 2 × (√1.64 − 0.8) m more for the sides and 0.3 m over the rim on every side.
+  const sheet = (4.6 + 2 * (Math.sqrt(1.64) - 0.8) + 0.6) * (3.4 + 2 * (Math.sqrt(1.64) - 0.8) + 0.6);
+  // Trench 0.3 m wide, 1.15 m deep at the bed and 0.3 m at the mouth.
+  const trench = run * 0.3 * ((1.15 + 0.3) / 2);
+  const expected: [string, number, string][] = [
+    ['perforated pipe, 100 mm, 5 % waste', 3 * 1.05, 'm'],
+    ['solid pipe, 100 mm, 5 % waste', run * 1.05, 'm'],
+    // Riser bend and coupling to the run; the run is three sticks of 6 m with two joints.
+    ['couplings, bends and branches', 4, 'piece'],
+    // Sides steeper than sand stays on: the mat replaces it there.
+    ['concrete sand for the bed and behind the sides, 10 % waste', 1.1 * floor * 0.05, 'm³'],
+    ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * floor * 0.1, 'm³'],
+    ['drainage mat with fabric on it behind the sides, 15 % laps', 1.15 * sides, 'm²'],
+    ['filter fabric under the liner, 15 % laps', 1.15 * (floor + sides), 'm²'],
+    ['liner, one sheet with 0.3 m over the rim', sheet, 'm²'],
+    ['protection fleece under the liner, 15 % laps', 1.15 * sheet, 'm²'],
+    ['inspection pipe to the surface, with cap', 1, 'piece'],
+    ['extra spoil, loose (30 % swell)', 1.3 * (floor * 0.15 + trench), 'm³'],
+    ['flap valve', 1, 'piece'],
+    ['animal guard', 1, 'piece'],
+    ['flat stone under the mouth', 1, 'piece'],
+  ];
+
+  test.each(expected)('%s', (item, amount, unit) => {
+    const line = drain.quantities.find((q) => q.item === item);
+    expect(line?.unit).toBe(unit);
+    expect(line!.amount).toBeCloseTo(amount, 9);
+  });
+
+  test('nothing else is on it, and the CSV has a line each', () => {
+    expect(drain.quantities.map((q) => q.item)).toEqual(expected.map(([item]) => item));
+    expect(shoppingCsv(drain.quantities).trimEnd().split('\r\n')).toHaveLength(expected.length + 1);
+    expect(shoppingLines(drain.quantities).find((l) => l.item.startsWith('solid'))).toMatchObject({ metric: 17.5, us: 56.5 });
+  });
+});
+
+describe('where the water comes from', () => {
+  test('run-off governs in the hollow; a swale takes nearly all of it away', () => {
+    const { governing, sources, totalInflow } = drainOf(hollow);
+    expect(governing.source.source).toBe('uphill');
+    expect(governing.source.measure).toContain('swale');
+    expect(governing.left).toBeLessThan(0.6 * totalInflow);
+    for (const s of sources) {
+      expect(s.low).toBeLessThanOrEqual(s.likely);
+      expect(s.likely).toBeLessThanOrEqual(s.high);
+      expect(s.left).toBeLessThanOrEqual(s.likely);
+    }
+  });
+
+  test('no more gets in than the ring takes', () => {
+    const { inflow } = drainOf(withItem(hollow, 'site.csv', 'uphill_area', '2000', 'm2'));
+    const small = drainOf(hollow).inflow;
+    const over = (i: typeof inflow) => i.ring_storm + i.roof + i.uphill;
+    expect(over(inflow)).toBeCloseTo(over(small), 12);
+  });
+
+  test('a liner straight on clay has no ring for storm water to come down', () => {
+    expect(drainOf(slope).inflow).toMatchObject({ ring_storm: 0, roof: 0, uphill: 0 });
+  });
+});
+
+describe('what stops or changes the drain', () => {
+  const levels = (edit: (row: string) => string | undefined): Files =>
+    edited(slope, 'levels.csv', (t) => t.split('\n').map(edit).filter((r) => r !== undefined).join('\n'));
+
+  test('an outlet above the bed: fall is wanting, and the water is pumped', () => {
+    const high = levels((r) => (r.startsWith('pipe-end') ? r.replace('8.36', '9.95') : /,(ditch|flood),/.test(r) ? undefined : r));
+    expect(option(high, 'drain-to-outlet')).toMatchObject({ possible: false, governs: 'fall' });
+    expect(drainOf(high).kind).toBe('sump');
+  });
+
+  test('an outlet between floor and pond level keeps less of the fall than it needs', () => {
+    const flat = levels((r) => (r.startsWith('pipe-end') ? r.replace('8.36', '8.8') : r));
+    const a = judged(flat);
+    if (a.drain?.kind === 'outlet') {
+      expect(a.drain.reserve.fall).toBeLessThan(1);
+      expect(a.drain.weakestLink).toBe('fall');
+    } else expect(a.drain?.kind).toBe('sump');
+  });
+
+  test('no outlet at all: the reason is said, the design turns to a sump', () => {
+    const none = levels((r) => (/,(outlet|ditch|flood),/.test(r) ? undefined : r));
+    expect(option(none, 'drain-to-outlet').why_not).toContain('no point where a drain may end');
+    expect(drainOf(none).kind).toBe('sump');
+  });
+
+  test("the neighbour's boundary between pond and outlet", () => {
+    const fenced = levels((r) => (r.startsWith('gully') ? `${r}\nfence-a,boundary,-20,-8,10,\nfence-b,boundary,20,-8,10,` : r));
+    expect(option(fenced, 'drain-to-outlet').possible).toBe(false);
+    expect(option(fenced, 'drain-to-outlet').governs).toBe('discharge');
+  });
+
+  test('no lawful place for the water: no drain is designed', () => {
+    const forbidden = withItem(slope, 'site.csv', 'discharge_allowed', 'no');
+    for (const name of ['drain-to-outlet', 'drain-to-sump'])
+      expect(option(forbidden, name)).toMatchObject({ possible: false, governs: 'discharge' });
+    expect(judged(forbidden).drain).toBeNull();
+  });
+});
+
+describe('what it does to others', () => {
+  test('tight clay is lowered nowhere that can be told; clay with the permeability of silt is', () => {
+    const house = (level: string) => edited(slope, 'levels.csv', (t) => `${t.trimEnd()}\nkitchen,house,8,0,${level},\n`);
+    const [low] = drainOf(house('10.3')).lowering;
+    expect(low.name).toBe('kitchen');
+    expect(low.lowered.low).toBeLessThanOrEqual(low.lowered.high);
+    const quick = edited(house('10.3'), 'pits.csv', (t) => t.replace(/\de-\d/g, '9e-6'));
+    expect(drainOf(quick).lowering[0].lowered.likely).toBeGreaterThan(low.lowered.likely);
+  });
+
+  test('the storm a neighbour sees is less than what ran off before', () => {
+    const { discharge } = drainOf(hollow);
+    expect(discharge.storm).toBeLessThan(discharge.before);
+    expect(discharge.words).toContain('less than');
+  });
+
+  test('a sump says for each month how long the power may fail', () => {
+    const { powerCut, soakaway } = drainOf(hollow);
+    expect(powerCut).toHaveLength(12);
+    expect(powerCut!.some((h) => h !== null && h > 0)).toBe(true);
+    expect(soakaway.works).toBe(false);
+  });
+});
