@@ -9,7 +9,7 @@ import { pipeFlow } from './partFull.js';
 import { entryCapacity } from './perforations.js';
 import { choosePipe, LEAST_FALL, type PipeChoice } from './pipe.js';
 import { type CommonPipe, ROUGHNESS } from './pipeSizes.js';
-import { type Quantity, type QuantityInput, quantitiesOf } from './quantities.js';
+import { type DrainQuantity, type QuantityInput, quantitiesOf } from './quantities.js';
 import { designSump, type Sump } from './sump.js';
 
 export const drainDesign = method({
@@ -91,7 +91,7 @@ export interface Drain {
   /** what each link can take over what it must */
   reserve: Record<string, number>;
   weakestLink: string;
-  quantities: Quantity[];
+  quantities: DrainQuantity[];
   /** as designed for, for figures */
   input: DrainInput;
 }

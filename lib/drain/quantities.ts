@@ -4,7 +4,7 @@ import { BEDS, type Bed } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, type Layout } from './layout.js';
 
 /** Something to buy, to make or to cart away. */
-export interface Quantity {
+export interface DrainQuantity {
   item: string;
   amount: number;
   unit: string;
@@ -57,7 +57,7 @@ export interface QuantityInput {
 }
 
 /** Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell. */
-export function quantitiesOf(input: QuantityInput): Quantity[] {
+export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;
   const { filter, core } = BEDS[bed];
   const mat = (input.sideSlope ?? SAND_STAYS) < SAND_STAYS;
@@ -67,7 +67,7 @@ export function quantitiesOf(input: QuantityInput): Quantity[] {
   const run =
     end.kind === 'outlet' ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth) : 0.6 * 0.6 * 1;
   const dug = floorArea * BED_THICKNESS + (mat ? 0 : sideArea * SIDE_BLANKET) + run;
-  const list: Quantity[] = [];
+  const list: DrainQuantity[] = [];
   const add = (item: string, amount: number, unit: string) => {
     if (amount > 0) list.push({ item, amount, unit });
   };
@@ -80,7 +80,8 @@ export function quantitiesOf(input: QuantityInput): Quantity[] {
     'm',
   );
   add('couplings, bends and branches', 2 + 2 * layout.branches + Math.floor(end.distance / STICK), 'piece');
-  add(`${sides} for the bed and behind the sides, 10 % waste`, granular(sand), 'm³');
+  const where = mat ? 'for the bed' : thick > 0 ? 'for the bed and behind the sides' : 'behind the sides';
+  add(`${sides} ${where}, 10 % waste`, granular(sand), 'm³');
   if (core) add(`${core}, washed, around the pipe, 10 % waste`, granular(gravel), 'm³');
   if (filter === 'fabric')
     add('drainage fabric between clay and bed, 15 % laps', floorArea * (1 + WASTE.fabric), 'm²');

@@ -1,4 +1,4 @@
-import type { Quantity } from './quantities.js';
+import type { DrainQuantity } from './quantities.js';
 
 /** A line of the list in both systems. */
 export interface ShoppingLine {
@@ -23,7 +23,7 @@ function upTo(amount: number, unit: string): number {
 }
 
 /** Quantities as they are asked for in a shop, rounded up. */
-export function shoppingLines(quantities: Quantity[]): ShoppingLine[] {
+export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
   return quantities.map(({ item, amount, unit }) => {
     const { unit: usUnit, per } = US[unit] ?? { unit, per: 1 };
     return { item, metric: upTo(amount, unit), metricUnit: unit, us: upTo(amount * per, usUnit), usUnit };
@@ -31,7 +31,7 @@ export function shoppingLines(quantities: Quantity[]): ShoppingLine[] {
 }
 
 /** The list as CSV (RFC 4180), a line an item. */
-export function shoppingCsv(quantities: Quantity[]): string {
+export function shoppingCsv(quantities: DrainQuantity[]): string {
   const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
   const rows = shoppingLines(quantities).map((l) =>
     [cell(l.item), l.metric, l.metricUnit, l.us, l.usUnit].join(','),

@@ -1,5 +1,8 @@
 export { balanceFigure } from './balanceFigure.js';
 export { digWindowFigure } from './digWindowFigure.js';
+export { drainPlanFigure } from './drainPlanFigure.js';
+export { drainSectionFigure } from './drainSectionFigure.js';
+export { drainLinkTable, drainSourceTable, fallTable, pipeTable, shoppingTable } from './drainTables.js';
 export { escapeHtml, scriptJson } from './escape.js';
 export type { Figure } from './figure.js';
 export type { FigureSize } from './layout.js';

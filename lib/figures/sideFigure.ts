@@ -30,7 +30,7 @@ export function sideFigure(
   const fresh = stands(clay);
   const soft = stands(softened(clay));
   const plan = sidePlan(clay, depth);
-  const deepest = Math.min(Math.max(depth, fresh[0]!, soft.at(-1)!) * 1.25, 3 * depth);
+  const deepest = 1.1 * Math.max(depth, fresh[0]!, soft.at(-1)!);
   const curve = (name: string, values: number[], color: string, dash: string) => ({
     type: 'scatter',
     mode: 'lines',
@@ -43,10 +43,10 @@ export function sideFigure(
   const height = (metres: number) => formatQuantity(metres, 'length', units);
   const dig =
     plan.slope === null
-      ? 'no slope is flat enough'
+      ? 'no slope stands'
       : plan.slope === 0
-        ? 'sides may be upright'
-        : `dig at ${plan.slope} to 1 or flatter`;
+        ? 'upright sides stand'
+        : `${plan.slope} to 1 or flatter stands`;
   const at = (values: number[], share: number) => values[Math.round(share * 60)]! * per_m;
   return {
     data: [
@@ -58,7 +58,7 @@ export function sideFigure(
             {
               type: 'scatter',
               mode: 'markers',
-              name: 'slope to dig',
+              name: 'steepest that stands',
               x: [plan.slope],
               y: [short(depth * per_m)],
               marker: { symbol: 'circle', size: 10, color: '#ffffff', line: { color: WATER, width: 2.5 } },

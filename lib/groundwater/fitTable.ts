@@ -12,7 +12,7 @@ export const tableFit = method({
     'around the good ones, and resamples: a population of sets that all could be this ground.',
   assumptions: [
     'parameters log-normal and independent before the dips',
-    'a dip differs from the model, besides its reading error, by a spread found with the parameters (0.06 m to begin with)',
+    'a dip differs from the model, besides its reading error, by a spread found with the parameters (0.05 m to begin with)',
     "'dry' says the table is below the hole's floor, a hole still filling that it is above the level seen",
     'dips closer than 14 days tell less than one dip each: their joint weight is reduced in that proportion',
   ],
@@ -60,7 +60,7 @@ const KEYS: (keyof TableParameters)[] = [
   'crackShare',
 ];
 /** Miss expected before the dips, m, with the weight of four dips; and the limits it is held to. Our choice. */
-const MISS = { expected: 0.06, weight: 4, least: 0.02, most: 0.4 };
+const MISS = { expected: 0.05, weight: 4, least: 0.035, most: 0.4 };
 const INDEPENDENT_DAYS = 14;
 /**
  * Rounds of draws. The dips' weight grows from round to round, so that a narrow fit is found from wide priors; the

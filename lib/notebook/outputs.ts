@@ -1,7 +1,7 @@
 /** What an analysis leaves in a folder besides its notebook. */
 import { join } from 'node:path';
 import { pageHtml, waterYearCsv } from '../page/index.js';
-import { type Assessment, reportOf } from '../risk/index.js';
+import { type Assessment, reportOf, workedSheet } from '../risk/index.js';
 import { writeAtomically } from './files.js';
 import { plotlySource } from './plotly.js';
 
@@ -16,7 +16,7 @@ export const OUTPUTS = ['page.html', 'water-year.csv', 'result.json'] as const;
 export async function writeOutputs(assessment: Assessment, folder: string): Promise<void> {
   const report = reportOf(assessment);
   const texts: Record<(typeof OUTPUTS)[number], string> = {
-    'page.html': pageHtml(report, { plotly: await plotlySource() }),
+    'page.html': pageHtml(report, { plotly: await plotlySource(), worked: workedSheet(assessment) }),
     'water-year.csv': waterYearCsv(report),
     'result.json': `${JSON.stringify(report.result, null, 2)}\n`,
   };

@@ -1,13 +1,12 @@
 import { BED_THICKNESS } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
-import type { Site } from '../site/index.js';
+import { digRadius, type Site } from '../site/index.js';
 import { logValue } from '../soil/index.js';
 import {
   deepestFloor,
   HEAVE_FACTOR_WANTED,
   heaveFactor,
-  planArea,
   SIDE_FACTOR_WANTED,
   standingHeight,
 } from '../uplift/index.js';
@@ -48,8 +47,7 @@ export function perDig(site: Site, draws: Draws, m: Measures, depth: number): Pe
   let heave = 0;
   let slump = 0;
   let wet = 0;
-  const area = planArea(pond.shape, depth);
-  const radius = Math.sqrt(Math.max((area + planArea(pond.shape, 0)) / 2, 0.01) / Math.PI);
+  const radius = digRadius(pond.shape, depth);
   for (let s = 0; s < n; s++) {
     const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
     const lifts = ground.seams.some((seam) => {

@@ -4,6 +4,7 @@ export * from './chance.js';
 export * from './decide.js';
 export * from './depthCurve.js';
 export * from './digging.js';
+export * from './drainFor.js';
 export * from './draws.js';
 export * from './measureNext.js';
 export * from './measures.js';

@@ -62,7 +62,7 @@ export interface SiteOptions {
  * @param survey - as read
  * @returns the site with every assumption listed
  */
-export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptions = {}): Site {
+export function siteModel(survey: Survey, { seed = 1, samples = 400 }: SiteOptions = {}): Site {
   const assume = new Assumptions();
   const warnings: Warning[] = [...survey.warnings];
   const latitude = assume.or(
@@ -92,7 +92,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 600 }: SiteOptio
     roofArea: tub ? assume.or(survey.site.roof_area, 'roof_area', 0, 'm²', 'no downpipe mentioned') : 0,
     capped: pond.ring.capped,
   };
-  const { dips, warnings: dipWarnings } = dipsOf(survey, ground.ksat.median);
+  const { dips, warnings: dipWarnings } = dipsOf(survey, ground.ksat.median, ground.ksat.spread);
   warnings.push(...dipWarnings);
   const record = usableWeather(survey, latitude, warnings);
   const heads = monthlyFromHeads(survey, places, assume);

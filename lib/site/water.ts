@@ -11,6 +11,7 @@ import {
 import { latinNormals } from '../sampling/index.js';
 import { type LogEstimate, logValue } from '../soil/index.js';
 import type { MonthlyWater } from './monthlyWater.js';
+import { TABLE_FOLLOWS_GROUND } from './spots.js';
 import { type Catchment, tubInflow } from './tubOf.js';
 
 export const waterEnsemble = method({
@@ -62,7 +63,6 @@ export interface WaterEnsemble {
 
 const DAILY_SAMPLES = 100;
 const PLACE_SPREAD = 0.05;
-const UPHILL_SHARE = { mean: 0.85, spread: 0.15 };
 const SYNTHETIC_YEARS = 20;
 
 function levels(n: number): MonthlyLevels {
@@ -98,7 +98,7 @@ function uphillRise({ samples, highRim, seed }: Common): Float64Array {
   const z = latinNormals(samples, 1, seed + 11);
   return Float64Array.from(
     z,
-    (v) => highRim * Math.min(Math.max(UPHILL_SHARE.mean + UPHILL_SHARE.spread * v, 0), 1),
+    (v) => highRim * Math.min(Math.max(TABLE_FOLLOWS_GROUND.mean + TABLE_FOLLOWS_GROUND.spread * v, 0), 1),
   );
 }
 

@@ -138,6 +138,7 @@ export function runGreenAmpt(
   for (let i = 0; i < n; i++) {
     const r = rain[i];
     let after = soaked + r;
+    let over = 0;
     // Under the intake rate to the end of the step: k (1 + p/F) at least the rain rate.
     if (take * (after + p) < r * after) {
       let from = soaked;
@@ -154,12 +155,13 @@ export function runGreenAmpt(
       after = from + reach * growth(p / reach, left / reach);
       // Ponding that begins at the end of a step, within rounding.
       if (after > soaked + r) after = soaked + r;
+      over = r - (after - soaked);
     }
     if (after > room) {
       after = Math.max(room, soaked);
+      over = r - (after - soaked);
       pondsAt ??= i * step;
     }
-    const over = r - (after - soaked);
     runoff[i] = over;
     total += r;
     shed += over;

@@ -43,12 +43,13 @@ export function steepestSide(clay: ClaySide, height: number, factor = SIDE_FACTO
   return flat;
 }
 
-/** Steepest side for years without a pond's support, water seeping out of it, horizontal to 1 vertical. */
-export function steepestLeftEmpty(clay: ClaySide, factor = SIDE_FACTOR_WANTED): number {
-  return (
-    factor /
-    infiniteSlopeFactor.compute(0, clay.unitWeight, 1, 1, clay.friction ?? SOFTENED_FRICTION, Math.PI / 4)
-  );
+/**
+ * Steepest side for years without a pond's support, horizontal to 1 vertical.
+ * @param wetShare - share of its height below the water outside, which seeps out of it
+ */
+export function steepestLeftEmpty(clay: ClaySide, wetShare = 1, factor = SIDE_FACTOR_WANTED): number {
+  const friction = clay.friction ?? SOFTENED_FRICTION;
+  return factor / infiniteSlopeFactor.compute(0, clay.unitWeight, 1, wetShare, friction, Math.PI / 4);
 }
 
 /** The same clay after it has stood wet behind a liner. */
@@ -79,7 +80,7 @@ export function sidePlan(clay: ClaySide, depth: number, factor = SIDE_FACTOR_WAN
   return {
     digging,
     emptied,
-    leftEmpty: steepestLeftEmpty(clay, factor),
+    leftEmpty: steepestLeftEmpty(clay, 1, factor),
     slope: slope === null ? null : Number(slope.toFixed(2)),
     steps: slope === null ? null : stepsFor(softened(clay), depth, factor),
   };
@@ -102,20 +103,24 @@ function stepsFor(clay: ClaySide, depth: number, factor: number): SidePlan['step
 
 /**
  * Seconds the sides of an emptied pond may be left without its water: 0 where softened clay lacks the factor at once,
- * Infinity where they would stand for years, else until the clay beside the cut has half taken up its water.
+ * Infinity where they would stand for years or no water reaches them, else until the clay beside the cut has half taken
+ * up its water, longer in proportion as less of the side stands in water (our choice).
  * @param height - of the side that is bared, m
  * @param sideSlope - horizontal to 1 vertical
+ * @param wetShare - share of that height below the water outside, 0–1
  */
 export function secondsSidesAllow(
   clay: ClaySide,
   height: number,
   sideSlope: number,
+  wetShare = 1,
   factor = SIDE_FACTOR_WANTED,
 ): number {
   const soft = softened(clay);
   if (standingHeight(soft.strength, soft.unitWeight, sideSlope, soft.edgingLoad) < factor * height) return 0;
-  if (sideSlope >= steepestLeftEmpty(clay, factor)) return Number.POSITIVE_INFINITY;
-  return softeningTime.compute(HALF_DONE, CRACK_SPACING, SWELLING);
+  if (wetShare <= 0 || sideSlope >= steepestLeftEmpty(clay, wetShare, factor))
+    return Number.POSITIVE_INFINITY;
+  return softeningTime.compute(HALF_DONE, CRACK_SPACING, SWELLING) / Math.min(wetShare, 1);
 }
 
 /** What ends the time that a pond may stand empty. */

@@ -92,9 +92,9 @@ test('a row without an end has no dot beyond the axis, and says so', () => {
   );
 });
 
-test('the sides: slope to dig, upright, or none', () => {
+test('the sides: a slope, upright, or none stands', () => {
   const alt = (kPa: number, depth = 0.9) => sideFigure(clay(kPa), depth, 'metric').alt;
-  expect(alt(14)).toMatch(/dig at 0\.\d+ to 1 or flatter/);
-  expect(alt(70)).toContain('sides may be upright');
-  expect(alt(6, 1.5)).toContain('no slope is flat enough');
+  expect(alt(14)).toMatch(/0\.\d+ to 1 or flatter stands/);
+  expect(alt(70)).toContain('upright sides stand');
+  expect(alt(6, 1.5)).toContain('no slope stands');
 });

@@ -24,9 +24,12 @@ test('a check names formulas and methods that exist', () => {
   for (const name of all.flatMap((c) => c.covers)) if (!others.has(name)) expect(known).toHaveProperty(name);
 });
 
-test('at least 15 published sources, rows of one table counted once', () => {
-  const published = new Set(
-    all.filter((c) => c.kind === 'published').map((c) => c.source.replace(/ \(.*| \(intermediate\)/, '')),
-  );
-  expect(published.size).toBeGreaterThanOrEqual(15);
+/** Published sources of a group, rows of one table or example counted once. */
+const published = (group: string) =>
+  new Set(CHECKS[group].filter((c) => c.kind === 'published').map((c) => c.source.replace(/ \(.*/, ''))).size;
+
+test('at least 25 published sources, four or more each for soil, water, uplift and drain', () => {
+  const groups = Object.fromEntries(Object.keys(CHECKS).map((g) => [g, published(g)]));
+  for (const g of ['soil', 'water', 'uplift', 'drain']) expect(groups[g], g).toBeGreaterThanOrEqual(4);
+  expect(Object.values(groups).reduce((a, b) => a + b, 0)).toBeGreaterThanOrEqual(25);
 });

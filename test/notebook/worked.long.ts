@@ -37,6 +37,6 @@ it('npm start makes the same result under a newer Node', () => {
     for (const name of FILES) expect(existsSync(join(out, name)), name).toBe(true);
     return readFileSync(join(out, 'result.json'), 'utf8');
   };
-  const newer = `node-${process.platform === 'win32' ? 'win' : process.platform}-${process.arch}@22`;
+  const newer = `node-${process.platform === 'win32' ? 'win' : process.platform}-${process.arch}@24`;
   expect(run('npx', '--yes', `--package=${newer}`, '--', 'node', start)).toBe(run(process.execPath, start));
 });

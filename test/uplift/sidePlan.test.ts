@@ -110,6 +110,14 @@ describe('how long the sides allow an empty pond', () => {
     expect(secondsSidesAllow(clay(40), 1, 8)).toBe(Number.POSITIVE_INFINITY);
   });
 
+  test('the less of a side stands in water, the longer, and without end where none does', () => {
+    const at = (share: number) => secondsSidesAllow(clay(40), 1, 0.5, share);
+    expect(at(0.5)).toBeCloseTo(2 * at(1), 6);
+    expect(at(1e-6)).toBeGreaterThan(1e5 * at(1));
+    expect(at(0)).toBe(Number.POSITIVE_INFINITY);
+    expect(secondsSidesAllow(clay(6), 1.2, 0.5, 0)).toBe(0);
+  });
+
   test('emptied fast a side has its submerged weight’s share of the factor it had full', () => {
     const { full, emptied } = drawdownFactors(20000, 19620, 1, 5);
     expect(emptied / full).toBeCloseTo((19620 - 9810) / 19620, 12);

@@ -1,0 +1,190 @@
+import { type Drain, LEAST_FALL } from '../drain/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Figure } from './figure.js';
+import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short } from './layout.js';
+import { FAINT_INK, INK, LINER, PAPER, STONE } from './palette.js';
+import { plotText, visible } from './visible.js';
+
+type Point = [x: number, y: number];
+
+/** Length of the run that is drawn before its end, m; the rest is left out at the break. */
+const SHOWN = 1.6;
+
+/**
+ * The drain seen from above, dimensioned: rim and floor of the pond, pipes in the bed, inspection pipe and the run to
+ * outlet or sump, its length shortened.
+ */
+export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSize = 'wide'): Figure {
+  const { layout, input } = drain;
+  const { floorLength, end, pond } = input;
+  const floorWidth = input.floorWidth ?? input.floorArea / floorLength;
+  const rim = { length: pond?.length ?? floorLength, width: pond?.width ?? floorWidth };
+  const round = input.floorArea < 0.95 * floorLength * floorWidth;
+  const edge = rim.length / 2;
+  const mouth = edge + 0.5 + SHOWN;
+  const branches = Array.from(
+    { length: layout.branches },
+    (_, i) => (i + 0.5) * layout.spacing - floorLength / 2,
+  );
+  const half = (x: number) =>
+    (floorWidth / 2) * (round ? Math.sqrt(Math.max(1 - ((2 * x) / floorLength) ** 2, 0)) : 1);
+  const length = (v: number) => formatQuantity(v, 'length', units);
+
+  const data = [
+    area('rim', outlineOf(rim.length, rim.width, round), PAPER),
+    area('bed', outlineOf(floorLength, floorWidth, round), STONE),
+    ...branches.map((x) =>
+      line(
+        'branch',
+        [
+          [x, -half(x)],
+          [x, half(x)],
+        ],
+        2.5,
+      ),
+    ),
+    line(
+      'pipe in the bed',
+      [
+        [-floorLength / 2, 0],
+        [floorLength / 2, 0],
+      ],
+      3.5,
+    ),
+    line(
+      'run',
+      [
+        [floorLength / 2, 0],
+        [mouth, 0],
+      ],
+      3.5,
+    ),
+    line(
+      'break',
+      [
+        [edge + 0.9, -0.16],
+        [edge + 1.02, 0.16],
+      ],
+      1,
+    ),
+    line(
+      'break',
+      [
+        [edge + 1.02, -0.16],
+        [edge + 1.14, 0.16],
+      ],
+      1,
+    ),
+    mark('inspection pipe', [-floorLength / 2, 0], 'circle-open'),
+    mark(
+      end.kind === 'outlet' ? 'outlet' : 'sump',
+      [mouth, 0],
+      end.kind === 'outlet' ? 'triangle-right' : 'square',
+    ),
+  ];
+  const below = -rim.width / 2;
+  const font = { size: LABEL_SIZE[size], color: INK };
+  const pipes =
+    layout.branches > 0
+      ? `pipe in the middle, branches every ${length(layout.spacing)}`
+      : `pipe in the middle, falls ${length(LEAST_FALL * floorLength)}`;
+  const sizes = [
+    `rim ${length(rim.length)} × ${length(rim.width)}`,
+    `floor ${length(floorLength)} × ${length(floorWidth)}`,
+    pipes,
+  ];
+  const annotations = [
+    label(sizes.join(size === 'wide' ? '; ' : '<br>'), short(-edge), short(below), {
+      font,
+      yanchor: 'top',
+      yshift: -4,
+    }),
+    label('inspection pipe', short(-floorLength / 2), 0, { font, yanchor: 'bottom', yshift: 8 }),
+    label(`${plotText(end.name)}<br>${length(end.distance)}`, short(mouth), 0, {
+      font,
+      xanchor: 'right',
+      align: 'right',
+      yanchor: 'bottom',
+      yshift: 12,
+    }),
+  ];
+  const margin = { l: 8, r: 18, t: 10, b: size === 'wide' ? 26 : 58 };
+  const span = mouth + edge + 0.4;
+  const height = ((rim.width + 0.3) / span) * (DESIGN_WIDTH[size] - margin.l - margin.r);
+  return {
+    data,
+    layout: {
+      ...baseLayout(size, Math.round(height + margin.t + margin.b), margin),
+      xaxis: { visible: false, range: [short(-edge - 0.2), short(mouth + 0.2)], fixedrange: true },
+      yaxis: {
+        visible: false,
+        range: [short(below - 0.15), short(-below + 0.15)],
+        scaleanchor: 'x',
+        fixedrange: true,
+      },
+      annotations,
+    },
+    alt: visible(
+      `Plan of the drain: a bed of ${drain.bed} under the floor of ${length(floorLength)} by ${length(floorWidth)} with ` +
+        `${layout.branches > 0 ? `a pipe along the middle and ${layout.branches} branches across, ${length(layout.spacing)} apart` : 'one pipe along the middle'}, ` +
+        `an inspection pipe at its head, and a run of ${length(end.distance)} to ${end.name}.`,
+    ),
+  };
+}
+
+/** Box or ellipse about the middle. */
+function outlineOf(length: number, width: number, round: boolean): Point[] {
+  const corners: Point[] = [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+    [-1, -1],
+  ];
+  const unit = round
+    ? Array.from(
+        { length: 61 },
+        (_, i): Point => [Math.cos((i * Math.PI) / 30), Math.sin((i * Math.PI) / 30)],
+      )
+    : corners;
+  return unit.map(([x, y]) => [(x * length) / 2, (y * width) / 2]);
+}
+
+function columns(points: Point[]) {
+  return { x: points.map(([x]) => short(x)), y: points.map(([, y]) => short(y)) };
+}
+
+function area(name: string, points: Point[], fillcolor: string): object {
+  return {
+    type: 'scatter',
+    mode: 'lines',
+    fill: 'toself',
+    name,
+    ...columns(points),
+    fillcolor,
+    line: { width: 1, color: FAINT_INK },
+    hoverinfo: 'skip',
+  };
+}
+
+function line(name: string, points: Point[], width: number): object {
+  return {
+    type: 'scatter',
+    mode: 'lines',
+    name,
+    ...columns(points),
+    line: { color: LINER, width },
+    hoverinfo: 'skip',
+  };
+}
+
+function mark(name: string, point: Point, symbol: string): object {
+  return {
+    type: 'scatter',
+    mode: 'markers',
+    name,
+    ...columns([point]),
+    marker: { symbol, size: 12, color: LINER, line: { color: LINER, width: 2 } },
+    hoverinfo: 'skip',
+  };
+}

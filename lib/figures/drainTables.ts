@@ -1,0 +1,100 @@
+import { type DrainInflow, pipesAgainst, shoppingLines } from '../drain/index.js';
+import type { SiteDrain } from '../risk/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Table } from './table.js';
+
+/** Sources of inflow as people name them. */
+const SOURCE_NAMES: Record<keyof DrainInflow | 'overflow', string> = {
+  clay: 'seepage through the clay',
+  ring_storm: 'rain on the dug ring',
+  roof: 'roof',
+  uphill: 'run-off from uphill',
+  overflow: 'overflow over the brim',
+  leak: 'a small hole in the liner',
+};
+
+const times = (ratio: number) => (ratio > 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
+
+/** Where the water comes from, with its spread and what keeps it away. */
+export function drainSourceTable({ sources }: SiteDrain, units: UnitSystem): Table {
+  const flow = (v: number) => formatQuantity(v, 'flow', units);
+  return {
+    name: 'Where the water in the drain comes from',
+    columns: ['source', 'at least', 'likely', 'at most', 'what keeps it away', 'likely then'].map(column),
+    rows: sources
+      .filter((s) => s.high > 0)
+      .map((s) => [
+        SOURCE_NAMES[s.source],
+        flow(s.low),
+        flow(s.likely),
+        flow(s.high),
+        s.measure ?? null,
+        flow(s.left),
+      ]),
+  };
+}
+
+/** Each link with what it can take over what it must, the weakest first. */
+export function drainLinkTable({ reserve, weakestLink }: SiteDrain): Table {
+  return {
+    name: 'Links of the drain',
+    columns: ['link', 'times over', ''].map(column),
+    rows: Object.entries(reserve)
+      .sort((a, b) => a[1] - b[1])
+      .map(([link, ratio]) => [
+        link,
+        times(ratio),
+        link === weakestLink ? (ratio < 1 ? 'does not hold' : 'weakest') : null,
+      ]),
+  };
+}
+
+/** The levels from the liner down to the water that receives the drain. */
+export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
+  const level = (v: number) => formatQuantity(v, 'level', units);
+  const length = (v: number) => formatQuantity(v, 'length', units);
+  return {
+    name: 'Fall, link by link',
+    columns: ['link', 'from', 'to', 'has', 'needs', ''].map(column),
+    rows: links.map((l) => [
+      l.link,
+      level(l.from),
+      level(l.to),
+      length(l.has),
+      length(l.needs),
+      l.has >= l.needs - 1e-9 ? 'enough' : 'too little',
+    ]),
+  };
+}
+
+/** Every common pipe of the system against the inflow, with the roughest and the smoothest wall. */
+export function pipeTable({ totalInflow, slope }: SiteDrain, units: UnitSystem): Table {
+  return {
+    name: 'Common pipes at this fall',
+    columns: ['pipe', 'inside', 'carries at least', 'at most', 'times over at least'].map(column),
+    rows: pipesAgainst(totalInflow, slope, units).map((p) => [
+      p.pipe.name,
+      formatQuantity(p.diameter, 'length', units),
+      formatQuantity(p.capacity, 'flow', units),
+      formatQuantity(p.most, 'flow', units),
+      times(p.times),
+    ]),
+  };
+}
+
+/** What to ask for in the shop, rounded up, in both systems. */
+export function shoppingTable({ quantities }: SiteDrain): Table {
+  return {
+    name: 'To buy and to dig',
+    columns: ['item', 'metric', 'US'].map(column),
+    rows: shoppingLines(quantities).map((l) => [
+      l.item,
+      `${l.metric} ${l.metricUnit}`,
+      `${l.us} ${l.usUnit}`,
+    ]),
+  };
+}
+
+function column(label: string) {
+  return { key: label.replaceAll(' ', '_') || 'verdict', label };
+}
