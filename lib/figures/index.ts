@@ -13,6 +13,7 @@ export { sectionFigure } from './sectionFigure.js';
 export { sideFigure } from './sideFigure.js';
 export { type Column, cellText, heading, type Table, tableHtml, tableText } from './table.js';
 export { optionTable, quantityTable, waterMonthTable } from './tables.js';
+export { textureTriangleFigure } from './textureTriangleFigure.js';
 export { visible } from './visible.js';
 export { waterYearFigure } from './waterYearFigure.js';
 export * from './words.js';

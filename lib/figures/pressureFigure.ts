@@ -94,7 +94,7 @@ export function pressureFigure(
           bgcolor: 'rgba(255,255,255,0.75)',
           font: { color: net < 0 ? ALARM : WATER, size: LABEL_SIZE[size] },
         }),
-        label('water outside', -apron, head, {
+        label('water outside', short(-apron) + 0.01, head, {
           yanchor: 'bottom',
           font: { color: ALARM, size: LABEL_SIZE[size] - 1 },
         }),

@@ -30,7 +30,7 @@ export function sideFigure(
   const fresh = stands(clay);
   const soft = stands(softened(clay));
   const plan = sidePlan(clay, depth);
-  const deepest = 1.1 * Math.max(depth, fresh[0]!, soft.at(-1)!);
+  const deepest = 1.1 * Math.max(depth, fresh.at(-1)!);
   const curve = (name: string, values: number[], color: string, dash: string) => ({
     type: 'scatter',
     mode: 'lines',

@@ -118,18 +118,12 @@ function soilUnder({ ground }: Site, depth: number, assume: Assumptions): BaseSo
     assume.add('soil under the bed', 'heavy clay', '', `no grain sizes for ${layer.texture}`);
     return HEAVY_CLAY;
   }
-  const { sand, clay, measured } = compositionOf({
+  // That percentages are typical of the texture is said by the layer's evidence.
+  const { sand, clay } = compositionOf({
     texture: layer.texture,
     sand: layer.row.sand,
     clay: layer.row.clay,
   });
-  if (!measured)
-    assume.add(
-      'grain sizes under the bed',
-      layer.texture,
-      '',
-      'no percentages in pits.csv: typical of the texture',
-    );
   return { curve: soilCurve(sand, clay) };
 }
 

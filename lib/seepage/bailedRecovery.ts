@@ -8,7 +8,8 @@ export const bailedRecovery = method({
   assumptions: [
     'the level outside is known and stands still; ground and water do not give',
     'the intake lies below the water all the time',
-    'shape factor of a cylinder in uniform ground; layered clay reads between its across and along values',
+    'shape factor of a cylinder in uniform ground: it reads 10 to 13 % high against a numerical solution of the flow',
+    'layered clay reads between its across and along values',
   ],
   source: 'Hvorslev 1951',
 });

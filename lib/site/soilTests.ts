@@ -17,6 +17,7 @@ export const soilTestReading = method({
     'auger-hole method where the hole is open and fits it, else by the time lag of the intake.',
   assumptions: [
     'a test measures the layer in which the middle of its wetted wall lies',
+    'a falling test is refused where even the deepest water seen in that pit stands above its floor',
     'a recovery is heading for the level seen last before bailing, at most 30 days earlier',
     'an augered hole in cracked or blocky clay is smeared: the spread is widened to 1.2 in ln and the bias named, not taken off',
     'the tape is right within 2 mm in a soakage test and 5 mm in a recovery: common practice',
@@ -102,10 +103,18 @@ function soakageTest(name: string, looks: SoakageLook[], survey: Survey): SoilTe
       diameter: holeDiameter,
       sorptive: sorptiveNumber(layer?.texture ?? 'clay', layer?.structure),
       holeDepth,
+      tableDepth: deepestWater(survey.looks, pit),
       soakedBefore: soakedBefore === undefined ? undefined : soakedBefore === 'yes',
     },
   );
   return { pit, name, depth, test, origin };
+}
+
+/** Deepest water seen in a pit; undefined where it was once dry or never looked at. The test itself has no date. */
+function deepestWater(looks: Look[], pit: string): number | undefined {
+  const here = looks.filter((l) => l.pit === pit);
+  const levels = here.filter((l) => l.reading === 'level').map((l) => l.depth!);
+  return levels.length === 0 || here.some((l) => l.reading === 'dry') ? undefined : Math.max(...levels);
 }
 
 interface Recovery {

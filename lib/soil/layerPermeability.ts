@@ -1,5 +1,5 @@
 import { method } from '../formula/index.js';
-import { normalCdf } from '../sampling/index.js';
+import { normalCdf, quantileSorted } from '../sampling/index.js';
 import type { LogEstimate } from './estimate.js';
 import type { PermeabilityTest } from './fieldTest.js';
 
@@ -13,7 +13,7 @@ export const layerPermeability = method({
     'scatter of the tests beyond their own spreads is pooled over all layers with at least two tests, each layer about ' +
       'its own mean',
     'a bound is taken into account by the mean and variance of the cut normal distribution (exact for one bound)',
-    'an outlier (more than 2.6 predicted standard deviations from the others) is named and kept: in cracked clay the ' +
+    'an outlier (more than 2.6 standard deviations, as predicted, from the median of the others) is named and kept: in cracked clay the ' +
       'odd fast test is as likely the truth as the error',
   ],
   source:
@@ -73,7 +73,7 @@ export function posteriorPermeability(
     variance: Math.max(prior.spread ** 2 - HOLE_TO_HOLE ** 2, 0.01),
   };
   const { mean, variance } = update(start, tests, scatter);
-  const outliers = outliersOf(start, tests);
+  const outliers = outliersOf(tests);
   return {
     median: Math.exp(mean),
     spread: Math.sqrt(variance + HOLE_TO_HOLE ** 2),
@@ -114,18 +114,19 @@ function cut({ mean, variance }: Normal, bound: number, error: number, below: bo
   };
 }
 
-function outliersOf(start: Normal, tests: NamedTest[]): string[] {
+/** Tests far from the median of the others, which one more odd test does not move. */
+function outliersOf(tests: NamedTest[]): string[] {
   const values = tests.filter(({ test }) => test.says === 'value');
   if (values.length < 3) return [];
+  const variance = ({ test }: NamedTest) => test.spread ** 2 + HOLE_TO_HOLE ** 2;
   return values
     .filter((each) => {
-      const others = update(
-        start,
-        values.filter((other) => other !== each),
-        0,
-      );
-      const expected = Math.sqrt(others.variance + each.test.spread ** 2 + HOLE_TO_HOLE ** 2);
-      return Math.abs(Math.log(each.test.ksat) - others.mean) > OUTLIER * expected;
+      const others = values.filter((other) => other !== each);
+      const logs = Float64Array.from(others, ({ test }) => Math.log(test.ksat)).sort();
+      const mean = others.reduce((sum, other) => sum + variance(other), 0) / others.length;
+      // A median varies π/2 times as much as a mean.
+      const expected = Math.sqrt(variance(each) + ((Math.PI / 2) * mean) / others.length);
+      return Math.abs(Math.log(each.test.ksat) - quantileSorted(logs, 0.5)) > OUTLIER * expected;
     })
     .map(({ name }) => name);
 }

@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 export const bulgeSigns = method({
   title: 'What lifts an existing bulge',
@@ -27,7 +28,7 @@ export interface Bulge {
 /** Never with a bulge, whatever its cause. */
 export const BULGE_NEVER = [
   'Never cut the bulge or weigh it down: the water comes through and the soil follows.',
-  'Never lower or empty the pond to look: every centimetre taken out adds to the lift.',
+  'Never lower or empty the pond to look: every bit taken out adds to the lift.',
 ];
 
 /** What to do, by cause. */
@@ -43,8 +44,13 @@ export const BULGE_REMEDY: Record<BulgeCause, string> = {
  * Tells apart what lifts a bulge.
  * @param pond - pond level, m
  * @param under - level in the dip pipe, m on the same mark; `dry` where the pipe is dry to the floor
+ * @param units - of the words
  */
-export function bulgeCause(pond: number | undefined, under: number | 'dry' | undefined): Bulge {
+export function bulgeCause(
+  pond: number | undefined,
+  under: number | 'dry' | undefined,
+  units: UnitSystem = 'metric',
+): Bulge {
   if (under === 'dry')
     return {
       cause: 'gas',
@@ -62,7 +68,7 @@ export function bulgeCause(pond: number | undefined, under: number | 'dry' | und
     return {
       cause: 'groundwater',
       difference,
-      words: `The water under the liner stands ${difference.toFixed(2)} m above the pond: it is groundwater or storm water that lifts it, not a leak.`,
+      words: `The water under the liner stands ${formatQuantity(difference, 'length', units)} above the pond: it is groundwater or storm water that lifts it, not a leak.`,
     };
   if (difference >= -LEVELS_EQUAL)
     return {

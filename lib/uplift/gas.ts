@@ -84,10 +84,15 @@ export interface GasCheck {
 /** Depth of organic soil below the floor from which gas still reaches the liner, m. Our choice. */
 const REACH = 1;
 
+/** Whether organic soil lies near enough to a floor, or smells, for gas to be reckoned with; depths in m. */
+export function gasExpected(organicTop: number | undefined, smell: boolean, depth: number): boolean {
+  return smell || (organicTop !== undefined && organicTop < depth + REACH);
+}
+
 /** Checks for gas under a liner and sizes its vent. */
 export function gasCheck(signs: GasSigns): GasCheck {
   const { organicTop, smell, depth, floor, head, floorFall = 0, area, highSide, ventLength } = signs;
-  const expected = smell || (organicTop !== undefined && organicTop < depth + REACH);
+  const expected = gasExpected(organicTop, smell, depth);
   const inflow = gasInflow.compute(area, expected ? PEAT_GAS : 0, AIR, TABLE_RISE);
   const falls = floorFall >= GAS_FALL;
   if (!expected)

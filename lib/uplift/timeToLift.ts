@@ -1,4 +1,4 @@
-import { formula, method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import { type PondShape, planArea } from './pondShape.js';
 
@@ -53,12 +53,19 @@ const LEAST_FLOOR = 0.05;
  * @param depth - rim to floor, m
  * @param rise - head outside above the floor, m; 0 or less brings nothing
  * @param conductivity - m/s
+ * @param use - what evaluates the formula, for a record
  */
-export function clayArrival(pond: PondShape, depth: number, rise: number, conductivity: number): number {
+export function clayArrival(
+  pond: PondShape,
+  depth: number,
+  rise: number,
+  conductivity: number,
+  use: Use = unrecorded,
+): number {
   if (rise <= 0) return 0;
   const floor = Math.max(planArea(pond, depth), LEAST_FLOOR);
   const gathering = (floor + planArea(pond, Math.max(depth - rise, 0))) / 2;
-  return discInflow.compute(conductivity, Math.sqrt(gathering / Math.PI), rise);
+  return use(discInflow, conductivity, Math.sqrt(gathering / Math.PI), rise);
 }
 
 /**
@@ -69,12 +76,13 @@ export function secondsToFill(
   floorArea: number,
   { clay, ring, storm }: Arrival,
   lifted = LIFT_VOLUME_DEPTH,
+  use: Use = unrecorded,
 ): number {
   const area = Math.max(floorArea, LEAST_FLOOR);
   const missing = lifted - ring / area;
   if (missing <= 0) return 0;
   const inflow = clay + storm;
-  return inflow > 0 ? fillTime.compute(missing, area, inflow) : Number.POSITIVE_INFINITY;
+  return inflow > 0 ? use(fillTime, missing, area, inflow) : Number.POSITIVE_INFINITY;
 }
 
 /** Times for 10, 20 and 50 mm, s. */

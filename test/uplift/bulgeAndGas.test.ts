@@ -23,6 +23,11 @@ describe('what lifts a bulge', () => {
     expect(bulge.words.length).toBeGreaterThan(20);
   });
 
+  test('the difference is said in the units of the reader', () => {
+    expect(bulgeCause(-0.05, 0.2).words).toContain('stands 0.25 m above');
+    expect(bulgeCause(-0.05, 0.2, 'us').words).toContain('stands 9 3/4 in above');
+  });
+
   test('a dry dip pipe means gas; no reading means nothing yet', () => {
     expect(bulgeCause(-0.05, 'dry').cause).toBe('gas');
     expect(bulgeCause(undefined, 0.1)).toMatchObject({ cause: 'unknown', difference: null });

@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { type DrainInput, designDrain } from '../../lib/drain/index.js';
+import {
+  drainLinkTable,
+  drainPlanFigure,
+  drainSectionFigure,
+  drainSourceTable,
+  fallTable,
+  pipeTable,
+  shoppingTable,
+} from '../../lib/figures/index.js';
+import { assess } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, surveyOf } from '../folder.js';
+
+const INPUT: DrainInput = {
+  floor: -1,
+  floorArea: 6,
+  floorLength: 3,
+  floorWidth: 2,
+  sideArea: 12,
+  inflow: { clay: 1e-6, ring_storm: 0, roof: 0, uphill: 0, leak: 2e-5 },
+  end: { kind: 'outlet', name: '<i>ditch</i>', level: -1.4, distance: 15 },
+};
+
+interface Trace {
+  name: string;
+  x: number[];
+  y: number[];
+}
+
+describe.each(['metric', 'us'] as const)('figures of the drain, %s', (units) => {
+  const drain = designDrain(INPUT);
+
+  test('the plan is to scale, carries its sizes and no foreign markup', () => {
+    for (const size of ['wide', 'narrow'] as const) {
+      const { data, layout, alt } = drainPlanFigure(drain, units, size);
+      const pipe = (data as Trace[]).find((t) => t.name === 'pipe in the bed')!;
+      expect(pipe.x[1] - pipe.x[0]).toBeCloseTo(3, 6);
+      expect(JSON.stringify(layout)).not.toContain('<i>');
+      expect(JSON.stringify(layout)).toContain(units === 'us' ? '49 ft 2 1/2 in' : '15.00 m');
+      expect(alt).toContain('one pipe along the middle');
+      for (const t of data as Trace[])
+        for (const v of [...t.x, ...t.y]) expect(Number.isFinite(v)).toBe(true);
+    }
+  });
+
+  test('branches are drawn where there are any', () => {
+    const wet = designDrain({ ...INPUT, bed: 'concrete sand', inflow: { ...INPUT.inflow, uphill: 2e-4 } });
+    const branches = (drainPlanFigure(wet, units).data as Trace[]).filter((t) => t.name === 'branch');
+    expect(branches).toHaveLength(wet.layout.branches);
+    expect(branches.length).toBeGreaterThan(0);
+  });
+
+  test('the section stacks the layers of the bed to its thickness', () => {
+    const traces = drainSectionFigure(drain, units).data as Trace[];
+    const top = (name: string) => Math.max(...traces.find((t) => t.name === name)!.y);
+    expect(top('concrete sand')).toBeCloseTo(0.05, 6);
+    expect(top('pea gravel')).toBeCloseTo(0.15, 6);
+    expect(Math.max(...traces.find((t) => t.name === 'pipe')!.y)).toBeCloseTo(0.15, 3);
+    const fabric = drainSectionFigure(designDrain({ ...INPUT, bed: '20 mm stone in fabric' }), units)
+      .data as Trace[];
+    expect(fabric.map((t) => t.name)).toContain('fabric');
+  });
+});
+
+test('tables say what the drain says', () => {
+  const drain = assess(siteModel(surveyOf(demoFiles('clay-slope')), { samples: 100 })).drain!;
+  expect(drainLinkTable(drain).rows[0]).toEqual([drain.weakestLink, expect.any(String), 'weakest']);
+  expect(drainSourceTable(drain, 'metric').rows).toHaveLength(drain.sources.filter((s) => s.high > 0).length);
+  expect(fallTable(drain, 'us').rows.map((r) => r[5])).toEqual(
+    drain.links.map((l) => (l.has >= l.needs - 1e-9 ? 'enough' : 'too little')),
+  );
+  expect(pipeTable(drain, 'us').rows.length).toBeGreaterThan(5);
+  expect(shoppingTable(drain).rows).toHaveLength(drain.quantities.length);
+});
