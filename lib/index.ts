@@ -6,6 +6,7 @@ export * from './page/index.js';
 export * from './risk/index.js';
 export * from './seepage/index.js';
 export * from './site/index.js';
+export * from './soil/index.js';
 export { parseSurvey, type Survey, SurveyError } from './survey/index.js';
 export * from './units/index.js';
 export * from './uplift/index.js';

@@ -22,18 +22,18 @@ export const TEXTURE_LIMITS: [sand: number, clay: number, sandEnd: number, clayE
   [20, 40, 0, 60],
 ];
 
-/** Where the name of each class is written. */
+/** Where the name of each class is written, clear of its typical composition. */
 export const CLASS_LABELS: Record<UsdaClass, TrianglePoint> = {
-  sand: [92.5, 3],
-  'loamy sand': [80.5, 6],
-  'sandy loam': [64, 11],
-  loam: [41, 18],
-  'silt loam': [21, 14],
-  silt: [7, 5],
-  'sandy clay loam': [60, 27],
-  'clay loam': [33, 33.5],
-  'silty clay loam': [10.5, 33.5],
-  'sandy clay': [52, 41.5],
-  'silty clay': [7, 46],
-  clay: [22, 58],
+  sand: [93.5, 2.5],
+  'loamy sand': [79, 8.5],
+  'sandy loam': [62.5, 15.5],
+  loam: [42, 12],
+  'silt loam': [27, 9],
+  silt: [5, 8.5],
+  'sandy clay loam': [58, 30.5],
+  'clay loam': [38, 30.5],
+  'silty clay loam': [9, 30.5],
+  'sandy clay': [51, 45],
+  'silty clay': [5, 50],
+  clay: [22, 60],
 };

@@ -2,7 +2,16 @@ import type { GroundLayer } from '../site/index.js';
 import { TYPICAL_COMPOSITION, textureClass, USDA_CLASSES, type UsdaClass } from '../soil/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
-import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
+import {
+  baseLayout,
+  DESIGN_WIDTH,
+  type FigureSize,
+  folded,
+  LABEL_SIZE,
+  label,
+  short,
+  unbroken,
+} from './layout.js';
 import { ALARM, FAINT_INK, HAIRLINE, INK, PAPER, soilColour, WATER } from './palette.js';
 import { CLASS_LABELS, TEXTURE_LIMITS } from './textureLimits.js';
 import { plotText, visible } from './visible.js';
@@ -38,15 +47,21 @@ export function textureTriangleFigure(
   size: FigureSize = 'wide',
 ): Figure {
   const samples = samplesOf(layers, units);
-  const margin = { l: 40, r: 40, t: 26, b: 44 };
-  const width = Math.min(DESIGN_WIDTH[size], 560);
-  const height = Math.round((width - margin.l - margin.r) * HEIGHT) + margin.t + margin.b;
+  const key = samples.map((sample, i) =>
+    folded(plotText(`${i + 1} ${wordsOf(sample)}`), size === 'wide' ? 90 : 44),
+  );
+  const rows = key.reduce((n, text) => n + text.split('<br>').length, 0);
+  const rowHeight = LABEL_SIZE[size] * 1.3;
+  const side = size === 'wide' ? 110 : 34;
+  const margin = { l: side, r: side, t: 14, b: 44 + rows * rowHeight };
+  const width = DESIGN_WIDTH[size] - 2 * side;
+  const height = Math.round(width * HEIGHT + margin.t + margin.b);
   const font = LABEL_SIZE[size] - (size === 'wide' ? 1 : 2.5);
   const data = [outline(), ...samples.filter((s) => s.byClass).map(spreadOf), ...samples.map((s) => mark(s))];
   const annotations = [
     ...USDA_CLASSES.map((name) => {
       const [x, y] = at(CLASS_LABELS[name][0] / 100, CLASS_LABELS[name][1] / 100);
-      const text = folded(name, size === 'wide' && !/sand$/.test(name) ? 11 : 7);
+      const text = folded(name, size === 'wide' && name !== 'loamy sand' ? 11 : 7);
       return label(text, x, y, {
         xanchor: 'center',
         align: 'center',
@@ -54,24 +69,55 @@ export function textureTriangleFigure(
       });
     }),
     ...ticks(font),
-    ...samples.map((s) => {
-      const [x, y] = at(s.sand, s.clay);
-      const words = s.names.length > 2 ? `${s.names[0]} and ${s.names.length - 1} more` : s.names.join(', ');
-      return label(folded(plotText(words), size === 'wide' ? 24 : 14), x, y, {
-        xshift: 9,
-        yshift: 9,
-        font: { color: INK, size: font },
-      });
+    ...numbersOf(samples, width, font),
+    label(key.join('<br>'), 0, 0, {
+      xref: 'paper',
+      yref: 'paper',
+      xshift: 12 - side,
+      yshift: -40,
+      yanchor: 'top',
+      font: { color: INK },
     }),
   ];
   const axis = { visible: false, fixedrange: true };
   const layout = {
     ...baseLayout(size, height, margin),
-    xaxis: { ...axis, range: [-0.02, 1.02] },
-    yaxis: { ...axis, range: [-0.02, HEIGHT + 0.01], scaleanchor: 'x', scaleratio: 1 },
+    xaxis: { ...axis, range: [0, 1] },
+    yaxis: { ...axis, range: [0, HEIGHT] },
     annotations,
   };
   return { data, layout, alt: altOf(samples) };
+}
+
+/** A sample in words: where, which class, how known. */
+function wordsOf({ names, sand, clay, texture, byClass }: Sample): string {
+  const percent = (v: number) => unbroken(`${Math.round(v * 100)} %`);
+  const said = `sand ${percent(sand)}, silt ${percent(1 - sand - clay)}, clay ${percent(clay)}`;
+  return `${listText(names)}: ${texture}, ${byClass ? `by its class; typically ${said}` : said}`;
+}
+
+/** A number beside each mark, where neither another mark nor another number stands. */
+function numbersOf(samples: Sample[], width: number, size: number): object[] {
+  const marks = samples.map(({ sand, clay }) => at(sand, clay).map((v) => v * width));
+  const taken = [...marks];
+  return samples.map((_, i) => {
+    const [x, y] = marks[i];
+    const places = [
+      [11, 0],
+      [-11, 0],
+      [0, 13],
+      [0, -13],
+      [11, 13],
+      [-11, -13],
+    ].map(([dx, dy]) => [x + dx, y + dy]);
+    const free =
+      places.find(([u, v]) => taken.every(([p, q]) => Math.hypot(u - p, v - q) > 9.5)) ?? places[0];
+    taken.push(free);
+    return label(`${i + 1}`, free[0] / width, free[1] / width, {
+      xanchor: 'center',
+      font: { color: INK, size: size + 1 },
+    });
+  });
 }
 
 function samplesOf(layers: GroundLayer[], units: UnitSystem): Sample[] {
@@ -133,21 +179,19 @@ function spreadOf({ sand, clay, texture }: Sample): object {
   };
 }
 
-function mark({ names, sand, clay, texture, byClass }: Sample): object {
-  const [x, y] = at(sand, clay);
-  const percent = (v: number) => `${Math.round(v * 100)} %`;
-  const said = `${names.join(', ')}: ${texture}, ${byClass ? 'typically ' : ''}sand ${percent(sand)}, silt ${percent(1 - sand - clay)}, clay ${percent(clay)}`;
+function mark(sample: Sample): object {
+  const [x, y] = at(sample.sand, sample.clay);
   return {
     type: 'scatter',
     mode: 'markers',
-    name: plotText(names.join(', ')),
+    name: plotText(listText(sample.names)),
     x: [x],
     y: [y],
-    marker: byClass
+    marker: sample.byClass
       ? { symbol: 'circle', size: 9, color: PAPER, line: { color: WATER, width: 2 } }
       : { symbol: 'circle', size: 9, color: ALARM, line: { color: PAPER, width: 1 } },
     hoverinfo: 'text',
-    text: [plotText(said)],
+    text: [plotText(wordsOf(sample))],
   };
 }
 
@@ -177,9 +221,6 @@ function ticks(size: number): object[] {
 function altOf(samples: Sample[]): string {
   if (samples.length === 0)
     return 'The USDA texture triangle; the pit log names no soil that has a place on it.';
-  const said = samples.map(
-    ({ names, sand, clay, texture, byClass }) =>
-      `${listText(names)}: ${texture}, ${byClass ? 'class only, typically' : 'measured'} ${Math.round(sand * 100)} % sand and ${Math.round(clay * 100)} % clay`,
-  );
+  const said = samples.map(wordsOf);
   return visible(`The USDA texture triangle with the layers of the pit log. ${said.join('; ')}.`);
 }

@@ -76,7 +76,11 @@ export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumpti
     ((outline(shape) + outline(shape, d.depth)) / 2) * d.depth * Math.hypot(1, shape.sideSlope);
   const inset = 2 * shape.sideSlope * d.depth;
   const soil = soilUnder(site, -floor, assume);
-  const sources = sourcesOf(site, draws, d, level, assume);
+  const storm: Storm = {
+    rain: assume.or(survey.site.storm_rain, 'storm_rain', 0.03, 'm', 'a heavy summer storm: 30 mm'),
+    seconds: assume.or(survey.site.storm_hours, 'storm_hours', 3600, 's', 'falling in one hour'),
+  };
+  const sources = sourcesOf(site, draws, d, level, storm);
   const undrained = { ...d.measures, drain: undefined };
   const outside = designHigh(draws, undrained, 0.9);
   const to = places.discharge ?? places.outlets[0];
@@ -106,7 +110,7 @@ export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumpti
         ? { ...drain.outlet, kind: 'outlet', flood: floodOf(drain.outlet) }
         : { kind: 'sump', name: 'sump', level, distance: drain.distance, discharge: to?.level },
   });
-  return { ...design, ...aroundIt(site, design, sources, level, outside) };
+  return { ...design, ...aroundIt(site, design, sources, storm, level, outside) };
 }
 
 /** Soil that the bed lies on. */
@@ -127,22 +131,21 @@ function soilUnder({ ground }: Site, depth: number, assume: Assumptions): BaseSo
   return { curve: soilCurve(sand, clay) };
 }
 
-function sourcesOf(
-  site: Site,
-  draws: Draws,
-  d: Decision,
-  level: number,
-  assume: Assumptions,
-): SourceInflow[] {
-  const { catchment, tub, pond, survey, ground } = site;
+/** Rain of the design storm, m, and its duration, s. */
+interface Storm {
+  rain: number;
+  seconds: number;
+}
+
+function sourcesOf(site: Site, draws: Draws, d: Decision, level: number, storm: Storm): SourceInflow[] {
+  const { catchment, tub, pond, ground } = site;
   const kept = d.measures.way === 'keptOut';
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
   return inflowBySource({
     k: { low: p10, likely: p50, high: p90 },
     radius: Math.sqrt((planArea(pond.shape, 0) + planArea(pond.shape, d.depth)) / 2 / Math.PI),
     head: Math.max(designHigh(draws, d.measures, 0.9) - level, 0),
-    rain: assume.or(survey.site.storm_rain, 'storm_rain', 0.03, 'm', 'a heavy summer storm: 30 mm'),
-    seconds: assume.or(survey.site.storm_hours, 'storm_hours', 3600, 's', 'falling in one hour'),
+    ...storm,
     ring: tub && { area: tub.ringArea, fill: pond.ring.fill, capped: catchment.capped || kept },
     roofArea: kept ? 0 : catchment.roofArea,
     uphillArea: kept ? 0 : catchment.uphillArea,
@@ -158,14 +161,13 @@ function aroundIt(
   site: Site,
   design: Drain,
   sources: SourceInflow[],
+  { rain, seconds }: Storm,
   level: number,
   outside: number,
 ): Omit<SiteDrain, keyof Drain> {
   const { ground, places, survey, catchment, pond, tub } = site;
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
   const k: Ends = { low: p10, likely: p50, high: p90 };
-  const rain = survey.site.storm_rain ?? 0.03;
-  const seconds = survey.site.storm_hours ?? 3600;
   const lowered = Math.max(outside - level, 0);
   const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
   const radius = Math.sqrt(planArea(pond.shape, 0) / Math.PI);

@@ -14,6 +14,7 @@ import { type Assumption, Assumptions } from './assumptions.js';
 import { dipsOf, type PitDip, wetMonthsCovered } from './dips.js';
 import { type Ground, groundOf } from './ground.js';
 import { type MonthlyWater, monthlyAtSpill, monthlyFromDips, monthlyFromHeads } from './monthlyWater.js';
+import { notUsed } from './notUsed.js';
 import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
@@ -64,7 +65,7 @@ export interface SiteOptions {
  */
 export function siteModel(survey: Survey, { seed = 1, samples = 400 }: SiteOptions = {}): Site {
   const assume = new Assumptions();
-  const warnings: Warning[] = [...survey.warnings];
+  const warnings: Warning[] = [...survey.warnings, ...notUsed(survey)];
   const latitude = assume.or(
     survey.site.latitude,
     'latitude',

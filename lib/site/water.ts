@@ -110,7 +110,7 @@ export function waterByMonth(
   common: Common,
   monthly: MonthlyWater,
   latitude: number,
-  ring: Ring | undefined,
+  ring: RingInWeather | undefined,
   underLiner: number | undefined,
 ): WaterEnsemble {
   const record = ring?.record;
@@ -143,8 +143,8 @@ export function waterByMonth(
   return e;
 }
 
-/** Ring, its catchment and the weather it lies in. */
-export interface Ring {
+/** RingInWeather, its catchment and the weather it lies in. */
+export interface RingInWeather {
   tub: TubGeometry;
   catchment: Catchment;
   record: ClimateRecord;
@@ -174,7 +174,7 @@ export function waterByWeather(
   record: ClimateRecord,
   fit: TableFit,
   daysEmpty: number,
-  ring: Omit<Ring, 'sets' | 'record' | 'daysEmpty'> | undefined,
+  ring: Omit<RingInWeather, 'sets' | 'record' | 'daysEmpty'> | undefined,
 ): WaterEnsemble {
   const { samples, seed } = common;
   const e = startEnsemble(common, record.years, ring !== undefined);
@@ -211,7 +211,7 @@ export function waterByWeather(
 
 function simulateRing(
   e: WaterEnsemble,
-  ring: Ring,
+  ring: RingInWeather,
   clayOf: (sample: number, out: Float64Array) => void,
 ): void {
   const n = ring.record.liquid.length;
@@ -226,7 +226,7 @@ function simulateRing(
 }
 
 /** Runs the ring of one sample in both ways and keeps its monthly highs. */
-function ringRunner(e: WaterEnsemble, ring: Ring, slots: Slots) {
+function ringRunner(e: WaterEnsemble, ring: RingInWeather, slots: Slots) {
   const { record, tub, catchment } = ring;
   const n = record.liquid.length;
   const inflow = new Float64Array(n);

@@ -31,7 +31,7 @@ export const ringInfiltrometer = method({
 });
 
 /** A ring. Lengths m. */
-export interface Ring {
+export interface InfiltrometerRing {
   /** of the ring; absent: driven below the wetting, so that flow stays straight down */
   radius?: number;
   /** moisture filled by the wetting, m³/m³; needed with `radius` */
@@ -53,7 +53,7 @@ export interface RingResult extends PermeabilityTest {
  */
 export function ringInfiltrometerTest(
   readings: { time: number; infiltrated: number }[],
-  { radius, deficit, tape = 0.001 }: Ring = {},
+  { radius, deficit, tape = 0.001 }: InfiltrometerRing = {},
 ): RingResult {
   check(readings, tape);
   let [xx, xt, tt, xf, tf] = [0, 0, 0, 0, 0];

@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import { siteModel } from '../../lib/site/index.js';
+import { surveyOf, withItem } from '../folder.js';
+import { baseSurvey } from '../risk/base.js';
+
+test('what is read and not used is told, with its place', () => {
+  const files = withItem(baseSurvey(), 'pond.csv', 'floor_fall', '2', '%');
+  files['prices.csv'] = 'item,unit,price\ngravel,m3,60\n';
+  const told = siteModel(surveyOf(files), { samples: 20 }).warnings.filter((w) => w.code === 'not-used');
+  expect(told.map((w) => [w.file, w.line])).toEqual([
+    ['pond.csv', files['pond.csv'].trim().split('\n').length],
+    ['prices.csv', undefined],
+  ]);
+});
+
+test('a survey that is used in full has no such warning', () => {
+  expect(siteModel(surveyOf(baseSurvey()), { samples: 20 }).warnings).toEqual([]);
+});
