@@ -1,7 +1,7 @@
 import { isWetHalf } from '../climate/index.js';
 import type { Site } from '../site/index.js';
+import { BULGE_NEVER, BULGE_REMEDY, bulgeCause, gasExpected } from '../uplift/index.js';
 import type { Advice, Governs, Rule } from './result.js';
-import { sayer } from './say.js';
 
 /** What ends the question before any chance is counted. */
 export interface Stop {
@@ -30,19 +30,11 @@ export function stopOf(site: Site): Stop | undefined {
 function bulgeStop(site: Site): Stop {
   const pond = latest(site, 'pond', site.places.pondPoint);
   const under = latest(site, 'dip-pipe', site.places.dipPipePoint);
-  const difference = pond !== undefined && under !== undefined ? under - pond : undefined;
-  const cause =
-    difference === undefined
-      ? 'A bulge is water or gas under the liner; a dip pipe beside it would tell which.'
-      : difference > 0.02
-        ? `The water under the liner stands ${sayer(site).length(difference)} above the pond: it is groundwater or storm water that lifts it, not a leak.`
-        : difference > -0.02
-          ? 'The water under the liner stands as high as the pond: the liner leaks, or the two waters happen to be level.'
-          : 'The water under the liner stands below the pond: what lifts the liner is gas, not water.';
+  const { cause, words } = bulgeCause(pond, under, site.survey.site.show_units);
   return {
     option: 'relieve-and-keep-full',
     governs: 'lift-full',
-    reason: `${cause} Every bit taken out of the pond adds to the lift: top it up, let the water out slowly at the edge, and see to the cause when the ground is dry.`,
+    reason: `${words} ${BULGE_REMEDY[cause]} ${BULGE_NEVER.join(' ')}`,
     rules: [
       {
         code: 'do-not-cut-bulge',
@@ -75,7 +67,5 @@ export function lacksEvidence(site: Site): boolean {
 
 /** Peat or a smell of it near the floor: gas that wants a vent. */
 export function gasUnder(site: Site): boolean {
-  const { organicTop } = site.ground;
-  const near = organicTop !== undefined && organicTop < site.pond.depth + 1;
-  return near || site.survey.site.organic_smell === 'yes';
+  return gasExpected(site.ground.organicTop, site.survey.site.organic_smell === 'yes', site.pond.depth);
 }

@@ -139,7 +139,10 @@ export function groundOf(
 /** Layers alike in texture, structure and place share one permeability: the table as prior, what was tested in any of them. */
 function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): GroundLayer[] {
   const textureOf = (l: LayerRow): Texture => l.texture ?? 'clay';
-  const groups = groupBy(logged, (l) => `${textureOf(l)}/${l.structure ?? ''}/${l.top < topsoil}`);
+  const groups = groupBy(
+    logged,
+    (l) => `${textureOf(l)}/${l.structure ?? ''}/${(l.top + l.bottom) / 2 < topsoil}`,
+  );
   const tested = [...groups.values()].map((members) => ({ members, tests: testsIn(members, tests) }));
   const scatter = pooledScatter(tested.map((group) => group.tests.map(({ test }) => test)));
   const estimates = new Map<LayerRow, LogEstimate>();

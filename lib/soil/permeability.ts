@@ -7,10 +7,10 @@ import { TYPICAL_COMPOSITION } from './typicalComposition.js';
 import type { OtherGround, Structure, Texture, UsdaClass } from './words.js';
 
 export const permeabilityEstimate = method({
-  title: 'Permeability of a layer',
+  title: 'Permeability of a layer by its texture and structure',
   what:
-    'Median and spread of the saturated conductivity of a layer: the texture regression moved by structure, ' +
-    'or the geometric mean of what was measured here.',
+    'Median and spread of the saturated conductivity of a layer before any test: the texture regression moved by ' +
+    'structure and stones.',
   assumptions: [
     'log-normal; a table value for clay is right within a factor of about 10 (one standard deviation 1.6 in ln)',
     'massive clay a tenth, cracked clay ten times the regression (FAO Irrigation and Drainage Paper 62, Annex 1, ' +
