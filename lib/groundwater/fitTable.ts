@@ -71,7 +71,7 @@ const ROUNDS = [
   { draws: 400, weight: 0.15 },
   { draws: 400, weight: 0.5 },
   { draws: 400, weight: 1 },
-  { draws: 1600, weight: 1 },
+  { draws: 4000, weight: 1 },
 ];
 
 /** The store's parameters at standard normal scores of their priors. */
@@ -203,7 +203,7 @@ function moved({ mean, factor }: Proposal, z: ArrayLike<number>): Float64Array {
   });
 }
 
-/** Weighted mean and covariance, widened by 1.2 so that the next round looks a little farther. */
+/** Weighted mean and covariance, widened by 1.5 so that the next round looks a little farther. */
 function momentsOf(draws: Float64Array[], weights: Float64Array): Proposal {
   const n = draws[0].length;
   const mean = new Float64Array(n);
@@ -216,7 +216,7 @@ function momentsOf(draws: Float64Array[], weights: Float64Array): Proposal {
       for (let j = 0; j <= i; j++) cov[i * n + j] += weights[k] * (z[i] - mean[i]) * (z[j] - mean[j]);
   });
   for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) cov[i * n + j] *= 1.2;
+    for (let j = 0; j <= i; j++) cov[i * n + j] *= 1.5;
     cov[i * n + i] += 0.02;
   }
   return { mean, factor: cholesky(cov, n) };
