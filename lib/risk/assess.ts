@@ -1,8 +1,9 @@
 import { Assumptions, type Pond, type Site } from '../site/index.js';
+import { type Basis, basisOf } from './basis.js';
 import { type Decision, decide, isCloseCall } from './decide.js';
 import { depthCurve, depthsOf } from './depthCurve.js';
 import { drainFor, type SiteDrain } from './drainFor.js';
-import { type Draws, drawsOf } from './draws.js';
+import type { Draws } from './draws.js';
 import { measureNext } from './measureNext.js';
 import { type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { type Option, optionsOf } from './options.js';
@@ -14,7 +15,7 @@ import { tippingPoints } from './tippingPoints.js';
 /** A site judged: every option against depth, and the decision. */
 export interface Assessment {
   site: Site;
-  draws: Draws;
+  basis: Basis;
   options: Option[];
   curves: DepthCurve[];
   decision: Decision;
@@ -36,32 +37,33 @@ export type Change = Partial<
  * Judges a site: chance against depth for every option, the stops, the decision and the drain it needs.
  * @param site - from {@link siteModel}
  * @param change - what-if on the pond; the water outside stays as simulated
+ * @param draws - of the site, where they are at hand
  */
-export function assess(site: Site, change: Change = {}): Assessment {
+export function assess(site: Site, change: Change = {}, draws?: Draws): Assessment {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
   const assume = new Assumptions();
-  const draws = drawsOf(changed);
-  const options = optionsOf(changed, draws);
+  const basis = basisOf(changed, draws);
+  const options = optionsOf(basis);
   const depths = depthsOf(changed);
-  const curves = options.map((o) => depthCurve(changed, draws, o, depths));
-  const decision = decide(changed, draws, options);
-  const drain = drainFor(changed, draws, decision, assume);
+  const curves = options.map((o) => depthCurve(basis, o, depths));
+  const decision = decide(basis, options);
+  const drain = drainFor(basis, decision, assume);
   return {
     site: changed,
-    draws,
+    basis,
     options,
     curves,
     decision,
-    limits: monthlyLimits(changed, draws, decision.measures, decision.depth || changed.pond.depth),
+    limits: monthlyLimits(basis, decision.measures, decision.depth || changed.pond.depth),
     drain,
-    tippingPoints: tippingPoints(changed, draws, options, decision),
+    tippingPoints: tippingPoints(basis, options, decision),
     assumptions: [...site.assumptions, ...assume.list],
   };
 }
 
 /** The recommendation of an assessment, in words and numbers. */
 export function recommend(a: Assessment): Recommendation {
-  const { site, draws, options, decision, limits } = a;
+  const { site, basis, options, decision, limits } = a;
   return {
     option: decision.option,
     also: decision.also,
@@ -71,6 +73,6 @@ export function recommend(a: Assessment): Recommendation {
     reason: reasonOf(site, decision),
     rules: rulesOf(site, decision, limits),
     close_call: isCloseCall(site, decision),
-    measure_next: measureNext(site, draws, options, decision),
+    measure_next: measureNext(basis, options, decision),
   };
 }

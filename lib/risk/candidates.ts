@@ -1,5 +1,4 @@
-import type { Site } from '../site/index.js';
-import type { Draws } from './draws.js';
+import type { Basis } from './basis.js';
 import { type Measures, NOTHING } from './measures.js';
 import { type Option, raiseNeeded } from './options.js';
 import type { OptionName } from './result.js';
@@ -14,13 +13,13 @@ export interface Candidate {
  * What may be recommended, in the order in which it is: what needs no drain first, what keeps itself in order
  * before what needs a pump, structure last. Common practice; DESIGN of the tool.
  */
-export function candidatesOf(site: Site, draws: Draws, options: Option[]): Candidate[] {
+export function candidatesOf(basis: Basis, options: Option[]): Candidate[] {
   const get = (name: OptionName) => options.find((o) => o.name === name)?.measures;
   const surface = get('surface-water-only');
   const cutoff = get('cutoff-drain');
   const way = surface ? ('keptOut' as const) : NOTHING.way;
   const list: Candidate[] = [{ option: 'no-drain', measures: NOTHING }];
-  const raised = (m: Measures): Measures => ({ ...m, raise: raiseNeeded(site, draws, m) });
+  const raised = (m: Measures): Measures => ({ ...m, raise: raiseNeeded(basis, m) });
   const add = (option: OptionName, measures: Measures | undefined) =>
     measures && list.push({ option, measures });
   add('surface-water-only', surface);

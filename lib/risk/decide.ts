@@ -1,12 +1,12 @@
 import type { Site } from '../site/index.js';
+import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
-import type { Shift } from './chance.js';
-import type { Draws } from './draws.js';
+import type { Counting } from './chance.js';
 import { type Measures, NOTHING, namesOf } from './measures.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
-import { type Verdict, verdictAt } from './verdict.js';
+import { type Verdict, verdictAt, verdictsAt } from './verdict.js';
 
 /** What is recommended, before it is put into words. */
 export interface Decision {
@@ -28,13 +28,9 @@ export interface Decision {
 const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
 const STEP = 0.05;
 
-export interface DecideOptions {
-  shift?: Shift;
-  subset?: ArrayLike<number>;
-}
-
 /** The decision for a site: stops first, then the first candidate that is safe, then what can be had instead. */
-export function decide(site: Site, draws: Draws, options: Option[], how: DecideOptions = {}): Decision {
+export function decide(basis: Basis, options: Option[], how: Counting = {}): Decision {
+  const { site } = basis;
   const wish = site.pond.depth;
   const base = {
     measures: NOTHING,
@@ -51,8 +47,8 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
       governs: stop.governs,
       depth: stop.option === 'do-not-dig' ? 0 : wish,
     };
-  const candidates = candidatesOf(site, draws, options);
-  const nothing = verdictAt(site, draws, NOTHING, wish, how);
+  const candidates = candidatesOf(basis, options);
+  const nothing = verdictAt(basis, NOTHING, wish, how);
   const accepted = site.pond.acceptedRisk;
   const keptSafe = (v: Verdict) => (v.chance.modes['lift-drawn-down'] ?? 0) <= accepted;
   const ruledAnyway = site.pond.emptiedIn === 'any';
@@ -82,7 +78,7 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
   const gas = gasUnder(site);
   for (const candidate of candidates) {
     const verdict =
-      candidate.measures === NOTHING ? nothing : verdictAt(site, draws, candidate.measures, wish, how);
+      candidate.measures === NOTHING ? nothing : verdictAt(basis, candidate.measures, wish, how);
     const ruled = ruledAnyway && verdict.diggable && keptSafe(verdict) && !verdict.safe;
     if (verdict.safe || ruled) {
       if (gas) return decided(candidate, verdict, { option: 'vent', governs: 'gas', emptyingRuled: ruled });
@@ -95,7 +91,7 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
 
   if (dryOnes.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
-    const limited = deepestSafe(site, draws, dryOnes, how, ruledAnyway);
+    const limited = deepestSafe(basis, dryOnes, how, ruledAnyway);
     if (limited)
       return decided(limited.candidate, limited.verdict, {
         option: 'shallower',
@@ -105,7 +101,7 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
     return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
   }
   const kept = keptOnes.find((k) => k.verdict.diggable);
-  const shallower = deepestSafe(site, draws, candidates.slice(0, 2), how, false);
+  const shallower = deepestSafe(basis, candidates.slice(0, 2), how, false);
   if (shallower && shallower.depth >= 0.7 * wish)
     return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
   if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
@@ -118,26 +114,24 @@ export function decide(site: Site, draws: Draws, options: Option[], how: DecideO
 
 /** The deepest safe depth above the wish of the first candidate that has one worth digging. */
 function deepestSafe(
-  site: Site,
-  draws: Draws,
+  basis: Basis,
   candidates: Candidate[],
-  judge: DecideOptions,
+  how: Counting,
   emptyingRuled: boolean,
 ): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
-  const wish = site.pond.depth;
-  for (const candidate of candidates)
-    for (
-      let depth = Math.floor((wish - 1e-9) / STEP) * STEP;
-      depth >= WORTH_DIGGING(wish) - 1e-9;
-      depth -= STEP
-    ) {
-      const verdict = verdictAt(site, draws, candidate.measures, depth, judge);
-      const kept =
-        emptyingRuled &&
-        verdict.diggable &&
-        (verdict.chance.modes['lift-drawn-down'] ?? 0) <= site.pond.acceptedRisk;
-      if (verdict.safe || kept) return { candidate, depth: Number(depth.toFixed(3)), verdict };
-    }
+  const { depth: wish, acceptedRisk } = basis.site.pond;
+  const depths: number[] = [];
+  for (let depth = Math.floor((wish - 1e-9) / STEP); depth * STEP >= WORTH_DIGGING(wish) - 1e-9; depth--)
+    depths.unshift(Number((depth * STEP).toFixed(3)));
+  if (depths.length === 0) return undefined;
+  for (const candidate of candidates) {
+    const verdicts = verdictsAt(basis, candidate.measures, depths, how);
+    const at = verdicts.findLastIndex(
+      (v) =>
+        v.safe || (emptyingRuled && v.diggable && (v.chance.modes['lift-drawn-down'] ?? 0) <= acceptedRisk),
+    );
+    if (at >= 0) return { candidate, depth: depths[at], verdict: verdicts[at] };
+  }
   return undefined;
 }
 

@@ -1,10 +1,10 @@
 import type { Site } from '../site/index.js';
 import { deepestFloor } from '../uplift/index.js';
+import type { Basis } from './basis.js';
 import { worstDig } from './digging.js';
-import type { Draws } from './draws.js';
 import type { Option } from './options.js';
 import type { DepthCurve } from './result.js';
-import { verdictAt } from './verdict.js';
+import { verdictsAt } from './verdict.js';
 
 /** Spacing of the depths searched, m. */
 const STEP = 0.05;
@@ -17,7 +17,7 @@ export function depthsOf(site: Site): number[] {
 }
 
 /** Risk against depth of one option. */
-export function depthCurve(site: Site, draws: Draws, option: Option, depths: number[]): DepthCurve {
+export function depthCurve(basis: Basis, option: Option, depths: number[]): DepthCurve {
   const { name, measures } = option;
   const curve: DepthCurve = {
     option: name,
@@ -29,8 +29,7 @@ export function depthCurve(site: Site, draws: Draws, option: Option, depths: num
     safe: [],
   };
   if (!measures) return curve;
-  for (const depth of depths) {
-    const v = verdictAt(site, draws, measures, depth);
+  for (const v of verdictsAt(basis, measures, depths)) {
     curve.per_year.push(v.chance.perYear);
     curve.per_dig.push(worstDig(v.dig).chance);
     curve.governs.push(v.governs);

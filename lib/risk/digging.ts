@@ -2,18 +2,13 @@ import { BED_THICKNESS } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import { digRadius, type Site } from '../site/index.js';
-import { logValue } from '../soil/index.js';
-import {
-  deepestFloor,
-  HEAVE_FACTOR_WANTED,
-  heaveFactor,
-  SIDE_FACTOR_WANTED,
-  standingHeight,
-} from '../uplift/index.js';
-import type { Draws } from './draws.js';
+import { deepestCut, deepestFloor, HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
+import type { Basis } from './basis.js';
+import { type Draws, digMonths, highestOf } from './draws.js';
 import type { Measures } from './measures.js';
 import type { Governs, PerDig } from './result.js';
 import { sayer } from './say.js';
+import { type SideHeights, UNIT_WEIGHT } from './sides.js';
 
 export const diggingMethod = method({
   title: 'Chances while digging',
@@ -29,8 +24,6 @@ export const diggingMethod = method({
   source: 'formulas cited; limits common practice and our choice',
 });
 
-/** Unit weight of wet clay, N/m³. Common practice. */
-export const UNIT_WEIGHT = { mean: 18500, spread: 700 };
 /** Inflow that makes a dig wet, m³/s: 1 m³ a day, a hundred buckets. Our choice. */
 export const WET_INFLOW = 1 / 86400;
 
@@ -39,43 +32,68 @@ export function dugDepth(site: Site, m: Measures, depth: number): number {
   return depth - m.raise + (m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
 }
 
+/** A hole to be dug, drawn often: when its floor heaves, its sides slump and it is wet. */
+export interface DigDraws {
+  /** dug depths at which the floor lacks its factor over a seam, and the sides theirs, m; ascending, one a sample */
+  heaves: Float64Array;
+  slumps: Float64Array;
+  /** highest level in the clay in the months of digging, m above the datum; each sample's years ascending */
+  water: Float32Array;
+}
+
+/** @param sides - absent where no clay was logged */
+export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraws {
+  const { ground } = site;
+  const each = (f: (s: number) => number) =>
+    Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
+  const water = highestOf(site.water.clayLow.month, digMonths(site));
+  for (let s = 0; s < draws.samples; s++) water.subarray(s * draws.years, (s + 1) * draws.years).sort();
+  return {
+    heaves: each((s) => {
+      const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
+      const limits = ground.seams.map(({ top, headDepth, headSpread }) => {
+        const pressure = top - (headDepth + headSpread * draws.seamHead[s]);
+        return pressure > 0
+          ? deepestCut.compute(top, HEAVE_FACTOR_WANTED, pressure, weight)
+          : Number.POSITIVE_INFINITY;
+      });
+      return Math.min(...limits);
+    }),
+    slumps: each((s) => (sides ? sides.dug[s] / SIDE_FACTOR_WANTED : Number.POSITIVE_INFINITY)),
+    water,
+  };
+}
+
 /** Chances per dig at a depth. */
-export function perDig(site: Site, draws: Draws, m: Measures, depth: number): PerDig {
+export function perDig({ site, dig }: Basis, m: Measures, depth: number): PerDig {
   const dug = dugDepth(site, m, depth);
-  const { ground, water, pond } = site;
-  const n = draws.samples;
-  let heave = 0;
-  let slump = 0;
-  let wet = 0;
+  const { water, pond } = site;
   const radius = digRadius(pond.shape, depth);
-  for (let s = 0; s < n; s++) {
-    const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
-    const lifts = ground.seams.some((seam) => {
-      const left = seam.top - dug;
-      const pressure = seam.top - (seam.headDepth + seam.headSpread * draws.seamHead[s]);
-      return pressure > 0 && (left <= 0 || heaveFactor.compute(weight, left, pressure) < HEAVE_FACTOR_WANTED);
-    });
-    if (lifts) heave++;
-    if (ground.strength && dug > 0) {
-      const stands = standingHeight(
-        logValue(ground.strength, draws.strength[s]),
-        weight,
-        pond.shape.sideSlope,
-        pond.edgingLoad,
-      );
-      if (stands < SIDE_FACTOR_WANTED * dug) slump++;
-    }
-    for (let y = 0; y < water.years; y++) {
-      const head = draws.digHead[s * water.years + y] + dug;
-      if (head > 0 && discInflow.compute(water.conductivity[s], radius, head) > WET_INFLOW) wet++;
-    }
+  const { samples, years } = water;
+  let wet = 0;
+  for (let s = 0; s < samples; s++) {
+    // Seepage is in proportion to the head, so the head that makes it wet is known.
+    const limit = WET_INFLOW / discInflow.compute(water.conductivity[s], radius, 1) - dug;
+    const end = (s + 1) * years;
+    for (let i = end - 1; i >= s * years && dig.water[i] > limit; i--) wet++;
   }
   return {
-    heave: heave / n,
-    slump: slump / n,
-    wet_floor: wet / (n * water.years),
+    heave: shareBelow(dig.heaves, dug),
+    slump: dug > 0 ? shareBelow(dig.slumps, dug) : 0,
+    wet_floor: wet / (samples * years),
     factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },
   };
+}
+
+/** Share of ascending values below a limit. */
+function shareBelow(values: Float64Array, limit: number): number {
+  let [low, high] = [0, values.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (values[middle] < limit) low = middle + 1;
+    else high = middle;
+  }
+  return low / values.length;
 }
 
 /** The chance per dig that stands out, and what it is. */

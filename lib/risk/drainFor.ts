@@ -31,10 +31,10 @@ import { discInflow } from '../seepage/index.js';
 import type { Assumptions, Site } from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
 import { outline, planArea } from '../uplift/index.js';
+import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
-import type { Draws } from './draws.js';
 import { drainLevel, floorLevel, lowestUsualLevel } from './measures.js';
-import { designHigh, floodOf } from './options.js';
+import { floodOf } from './options.js';
 
 /** A drain for a site: designed, with where its water comes from and what it does to others. */
 export interface SiteDrain extends Drain {
@@ -64,7 +64,8 @@ const SANDY = 1e-5;
 const MOUTH = 0.3;
 
 /** The drain a decision needs, or null where it needs none. */
-export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumptions): SiteDrain | null {
+export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDrain | null {
+  const { site, highs } = basis;
   const { drain } = d.measures;
   if (!drain || d.option === 'do-not-dig' || d.option === 'measure-first' || d.option === 'move') return null;
   const { pond, places, survey } = site;
@@ -80,9 +81,9 @@ export function drainFor(site: Site, draws: Draws, d: Decision, assume: Assumpti
     rain: assume.or(survey.site.storm_rain, 'storm_rain', 0.03, 'm', 'a heavy summer storm: 30 mm'),
     seconds: assume.or(survey.site.storm_hours, 'storm_hours', 3600, 's', 'falling in one hour'),
   };
-  const sources = sourcesOf(site, draws, d, level, storm);
+  const sources = sourcesOf(basis, d, level, storm);
   const undrained = { ...d.measures, drain: undefined };
-  const outside = designHigh(draws, undrained, 0.9);
+  const outside = highs.yearly(undrained, 0.9);
   const to = places.discharge ?? places.outlets[0];
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
     assume.add(
@@ -137,14 +138,14 @@ interface Storm {
   seconds: number;
 }
 
-function sourcesOf(site: Site, draws: Draws, d: Decision, level: number, storm: Storm): SourceInflow[] {
+function sourcesOf({ site, highs }: Basis, d: Decision, level: number, storm: Storm): SourceInflow[] {
   const { catchment, tub, pond, ground } = site;
   const kept = d.measures.way === 'keptOut';
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
   return inflowBySource({
     k: { low: p10, likely: p50, high: p90 },
     radius: Math.sqrt((planArea(pond.shape, 0) + planArea(pond.shape, d.depth)) / 2 / Math.PI),
-    head: Math.max(designHigh(draws, d.measures, 0.9) - level, 0),
+    head: Math.max(highs.yearly(d.measures, 0.9) - level, 0),
     ...storm,
     ring: tub && { area: tub.ringArea, fill: pond.ring.fill, capped: catchment.capped || kept },
     roofArea: kept ? 0 : catchment.roofArea,

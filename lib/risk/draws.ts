@@ -1,5 +1,4 @@
-import { isWetHalf } from '../climate/index.js';
-import { latinNormals, normalCdf, uniforms } from '../sampling/index.js';
+import { latinNormals } from '../sampling/index.js';
 import type { Site, Way } from '../site/index.js';
 
 /** Everything a chance is counted over, drawn once a site: water by year, and the quality of what is built. */
@@ -13,13 +12,6 @@ export interface Draws {
   /** one a sample: chance that a drain is silted or crushed in a year, and a sump unattended when it fails */
   blocked: Float64Array;
   pumpOut: Float64Array;
-  /** one a sample and year, 0–1 */
-  luckDrain: Float32Array;
-  luckFlap: Float32Array;
-  /** highest level in the clay in the months of digging, one a sample and year */
-  digHead: Float32Array;
-  /** month of the ditch's flood, 0–11 */
-  floodMonth: Uint8Array;
   /** shift of the strength, unit weight and seam head, standard normal, one a sample */
   strength: Float64Array;
   unitWeight: Float64Array;
@@ -33,30 +25,22 @@ export const FLAP_STUCK = 0.05;
 export const PUMP_OUT = { median: 0.01, spread: 0.5 };
 
 /** Draws of a site; the same seed gives the same draws for every option and depth. */
-export function drawsOf(site: Site): Draws {
-  const { water, seed, latitude } = site;
+export function drawsOf({ water, seed }: Site): Draws {
   const { samples, years } = water;
   const quality = latinNormals(samples, 5, seed + 41);
   const column = (j: number, f: (z: number) => number) =>
     Float64Array.from({ length: samples }, (_, s) => f(quality[s * 5 + j]));
-  const next = uniforms(seed + 43);
-  const wet = Array.from({ length: 12 }, (_, m) => m).filter((m) => isWetHalf(m + 1, latitude));
-  const n = samples * years;
   return {
     samples,
     years,
-    clayLow: highestOf(water.clayLow.month, ALL_MONTHS),
-    clayHigh: highestOf(water.clayHigh.month, ALL_MONTHS),
+    clayLow: highestOf(water.clayLow.month),
+    clayHigh: highestOf(water.clayHigh.month),
     tub: water.tub && {
-      asIs: highestOf(water.tub.asIs.month, ALL_MONTHS),
-      keptOut: highestOf(water.tub.keptOut.month, ALL_MONTHS),
+      asIs: highestOf(water.tub.asIs.month),
+      keptOut: highestOf(water.tub.keptOut.month),
     },
     blocked: column(0, (z) => Math.min(DRAIN_BLOCKED.median * Math.exp(DRAIN_BLOCKED.spread * z), 1)),
     pumpOut: column(1, (z) => Math.min(PUMP_OUT.median * Math.exp(PUMP_OUT.spread * z), 1)),
-    luckDrain: spread(latinNormals(n, 1, seed + 47)),
-    luckFlap: spread(latinNormals(n, 1, seed + 53)),
-    digHead: highestOf(water.clayLow.month, digMonths(site)),
-    floodMonth: Uint8Array.from({ length: n }, () => wet[Math.floor(next() * wet.length)]),
     strength: column(2, (z) => z),
     unitWeight: column(3, (z) => z),
     seamHead: column(4, (z) => z),
@@ -66,7 +50,7 @@ export function drawsOf(site: Site): Draws {
 const ALL_MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 
 /** Highest of some months (1–12) of each year. */
-function highestOf(levels: Float32Array, months: number[]): Float32Array {
+export function highestOf(levels: Float32Array, months: number[] = ALL_MONTHS): Float32Array {
   return Float32Array.from({ length: levels.length / 12 }, (_, i) => {
     let high = Number.NEGATIVE_INFINITY;
     for (const m of months) if (levels[i * 12 + m - 1] > high) high = levels[i * 12 + m - 1];
@@ -75,15 +59,10 @@ function highestOf(levels: Float32Array, months: number[]): Float32Array {
 }
 
 /** Months in which it is dug: those named, else the driest one. */
-export function digMonths(site: Site): number[] {
-  if (site.pond.builtIn) return site.pond.builtIn;
-  const { month } = site.water.clayLow;
+export function digMonths({ pond, water }: Site): number[] {
+  if (pond.builtIn) return pond.builtIn;
+  const { month } = water.clayLow;
   const sums = new Float64Array(12);
   for (let i = 0; i < month.length; i++) sums[i % 12] += month[i];
   return [sums.indexOf(Math.min(...sums)) + 1];
-}
-
-/** Normal scores to uniforms. */
-function spread(scores: Float64Array): Float32Array {
-  return Float32Array.from(scores, normalCdf);
 }

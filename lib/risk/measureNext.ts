@@ -1,7 +1,6 @@
 import { method } from '../formula/index.js';
-import type { Site } from '../site/index.js';
+import type { Basis } from './basis.js';
 import { type Decision, decide } from './decide.js';
-import type { Draws } from './draws.js';
 import type { Option } from './options.js';
 import type { Recommendation } from './result.js';
 import { wetMonths } from './rules.js';
@@ -18,12 +17,8 @@ export const measureNextMethod = method({
 const GROUPS = 5;
 
 /** Measurements still open, the most telling first. */
-export function measureNext(
-  site: Site,
-  draws: Draws,
-  options: Option[],
-  base: Decision,
-): Recommendation['measure_next'] {
+export function measureNext(basis: Basis, options: Option[], base: Decision): Recommendation['measure_next'] {
+  const { site, draws } = basis;
   if (!base.verdict) return [];
   const where = site.survey.layers[0]?.pit ?? 'the pond site';
   const wet = wetMonths(site.latitude);
@@ -41,13 +36,13 @@ export function measureNext(
       what: 'weekly dips in a sealed standpipe through the wet half-year, the days after heavy rain among them',
       where,
       month: late,
-      chance_to_change: changeOf(site, draws, options, base, highs),
+      chance_to_change: changeOf(basis, options, base, highs),
     },
     {
       what: 'a recovery test: bail the hole and time how fast the water comes back',
       where,
       month: wet.includes(1) ? 1 : 7,
-      chance_to_change: changeOf(site, draws, options, base, site.water.conductivity),
+      chance_to_change: changeOf(basis, options, base, site.water.conductivity),
     },
   ];
   if (base.option === 'measure-first')
@@ -55,18 +50,12 @@ export function measureNext(
   return list.filter((m) => m.chance_to_change > 0).sort((a, b) => b.chance_to_change - a.chance_to_change);
 }
 
-function changeOf(
-  site: Site,
-  draws: Draws,
-  options: Option[],
-  base: Decision,
-  key: ArrayLike<number>,
-): number {
-  const order = Array.from({ length: draws.samples }, (_, s) => s).sort((a, b) => key[a] - key[b]);
+function changeOf(basis: Basis, options: Option[], base: Decision, key: ArrayLike<number>): number {
+  const order = Array.from({ length: key.length }, (_, s) => s).sort((a, b) => key[a] - key[b]);
   // A group's answer is compared with what would be decided on all samples if this evidence were in hand.
   const answers = Array.from({ length: GROUPS }, (_, g) => {
     const subset = order.slice((g * order.length) / GROUPS, ((g + 1) * order.length) / GROUPS);
-    return decide(site, draws, options, { subset }).option;
+    return decide(basis, options, { subset }).option;
   });
   return answers.filter((a) => a !== base.option).length / GROUPS;
 }

@@ -1,15 +1,20 @@
-import { quantileSorted } from '../sampling/index.js';
+import { quantile } from '../sampling/index.js';
 import type { Site } from '../site/index.js';
-import { headWith, secondsToLift } from './chance.js';
-import type { Draws } from './draws.js';
+import { type EmptyTime, emptyTime, LIFT_DEPTHS, secondsSidesAllow } from '../uplift/index.js';
+import type { Basis } from './basis.js';
+import { emptiedHold, secondsToLift } from './emptying.js';
+import { relievedBy } from './head.js';
 import { floorLevel, type Measures } from './measures.js';
+import { UNIT_WEIGHT } from './sides.js';
 
 /** Month by month: how low the pond may be let, and how long it may stand empty. */
 export interface MonthlyLimits {
   /** m above the datum, January first; null: may be emptied */
   lowestSafeLevel: (number | null)[];
-  /** null: no limit */
-  hoursEmpty: (number | null)[];
+  /** the shorter of the time to lift and what the sides allow */
+  empty: EmptyTime[];
+  /** seconds until 10, 20 and 50 mm of water have come under the floor; Infinity never */
+  liftTimes: { depth: number; seconds: number }[][];
 }
 
 /** What a month's limits rest on. */
@@ -26,45 +31,58 @@ export interface MonthlyDesign {
 
 /** Design values of a month (1–12) for measures at a depth. */
 export function monthlyDesign(
-  site: Site,
-  draws: Draws,
+  { site, highs }: Basis,
   m: Measures,
   depth: number,
   month: number,
 ): MonthlyDesign {
   const { water, pond } = site;
   const floor = floorLevel(depth, m);
-  const tub = water.tub?.[m.way].month;
+  const p = 1 - pond.acceptedRisk;
   const receiver = m.drain?.kind === 'outlet' ? Math.max(m.drain.flood, m.drain.outlet.level) : floor;
-  const headOf = headWith(m, floor);
-  const n = draws.samples * draws.years;
-  const heads = new Float64Array(n);
-  const tubs = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    const at = i * 12 + month - 1;
-    tubs[i] = tub ? tub[at] : Number.NEGATIVE_INFINITY;
-    heads[i] = headOf(water.clayLow.month[at], water.clayHigh.month[at], tubs[i], false, false, receiver);
-  }
-  const high = quantileSorted(heads.sort(), 1 - pond.acceptedRisk);
+  // A drain keeps the order of heads, so the head it leaves of the design head is the design head it leaves.
+  const high = relievedBy(m, floor, 'works', receiver)(highs.monthly(m, month, p));
   return {
     high,
-    standing: Math.min(quantileSorted(tubs.sort(), 1 - pond.acceptedRisk), high),
-    conductivity: quantileSorted(Float64Array.from(water.conductivity).sort(), 0.9),
-    holds: floor + pond.floorBallast + m.ballast,
+    standing: Math.min(highs.ring(m, month, p), high),
+    conductivity: quantile(water.conductivity.slice(), 0.9),
+    holds: emptiedHold(site, m, depth),
   };
 }
 
 /**
  * Limits of measures at a depth: the level that the water outside exceeds in that month only as often as is
- * accepted, with the margin; and the time an emptied liner has then, with ground at the permeable end (90 %).
+ * accepted, with the margin; and the time an emptied pond has then, with ground at the permeable end (90 %) and
+ * sides of middling strength with their factor.
  */
-export function monthlyLimits(site: Site, draws: Draws, m: Measures, depth: number): MonthlyLimits {
-  const limits: MonthlyLimits = { lowestSafeLevel: [], hoursEmpty: [] };
+export function monthlyLimits(basis: Basis, m: Measures, depth: number): MonthlyLimits {
+  const { site } = basis;
+  const limits: MonthlyLimits = { lowestSafeLevel: [], empty: [], liftTimes: [] };
   for (let month = 1; month <= 12; month++) {
-    const { high, standing, conductivity, holds } = monthlyDesign(site, draws, m, depth, month);
+    const { high, standing, conductivity, holds } = monthlyDesign(basis, m, depth, month);
     limits.lowestSafeLevel.push(high <= holds ? null : high + site.pond.margin - m.ballast);
-    const seconds = secondsToLift(site, depth, holds, high, standing, conductivity);
-    limits.hoursEmpty.push(Number.isFinite(seconds) ? seconds / 3600 : null);
+    const times = LIFT_DEPTHS.map((lifted) => ({
+      depth: lifted,
+      seconds: secondsToLift(site, depth, holds, high, standing, conductivity, lifted),
+    }));
+    limits.liftTimes.push(times);
+    limits.empty.push(emptyTime(times[COUNTED].seconds, sidesAllow(site, m, depth, high)));
   }
   return limits;
+}
+
+/** Place of the depth that counts as lifted. */
+const COUNTED = 1;
+
+/** Seconds the bared sides stand with a head outside. */
+function sidesAllow({ ground, pond }: Site, m: Measures, depth: number, head: number): number {
+  const height = depth - m.raise;
+  if (!ground.strength || height <= 0) return Number.POSITIVE_INFINITY;
+  const clay = {
+    strength: ground.strength.median,
+    unitWeight: UNIT_WEIGHT.mean,
+    edgingLoad: pond.edgingLoad,
+  };
+  const wetShare = Math.min(Math.max((head + height) / height, 0), 1);
+  return secondsSidesAllow(clay, height, pond.shape.sideSlope, wetShare);
 }

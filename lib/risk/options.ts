@@ -1,10 +1,10 @@
 import { BED_LOSS } from '../drain/index.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { quantileSorted } from '../sampling/index.js';
+import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import type { Outlet, Site } from '../site/index.js';
 import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
-import type { Draws } from './draws.js';
+import type { Basis } from './basis.js';
 import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
 import type { Governs, OptionName } from './result.js';
 import { sayer } from './say.js';
@@ -34,32 +34,23 @@ export function floodOf(outlet: Outlet): number {
   return outlet.flood ?? (outlet.ditch ?? outlet.level) + FLOOD_ABOVE;
 }
 
-/** Yearly highs that only one year in 1/(1−p) exceeds, undrained, at the worst place. */
-export function designHigh(draws: Draws, m: Pick<Measures, 'way' | 'cutoff'>, p: number): number {
-  const highs = Float64Array.from(draws.clayLow, (low, i) => {
-    const high =
-      m.cutoff === undefined ? draws.clayHigh[i] : Math.min(draws.clayHigh[i], Math.max(m.cutoff, low));
-    return Math.max(low, high, draws.tub ? draws.tub[m.way][i] : Number.NEGATIVE_INFINITY);
-  }).sort();
-  return quantileSorted(highs, p);
-}
-
 /** Every option of the contract, concrete at the wished depth. */
-export function optionsOf(site: Site, draws: Draws): Option[] {
+export function optionsOf(basis: Basis): Option[] {
+  const { site } = basis;
   return [
     { name: 'no-drain', measures: NOTHING },
     surfaceWater(site),
     cutoff(site),
-    outletDrain(site, draws),
-    sumpDrain(site, draws),
-    raise(site, draws),
-    ballast(site, draws),
+    outletDrain(basis),
+    sumpDrain(site),
+    raise(basis),
+    ballast(basis),
   ];
 }
 
 /** Raise enough for the design high and the margin, in steps of 5 cm, at most what is allowed. */
-export function raiseNeeded(site: Site, draws: Draws, m: Measures): number {
-  const high = designHigh(draws, m, 1 - site.pond.acceptedRisk / 2);
+export function raiseNeeded({ site, highs }: Basis, m: Measures): number {
+  const high = highs.yearly(m, 1 - site.pond.acceptedRisk / 2);
   const lacking = high + site.pond.margin - lowestUsualLevel(site, { ...m, raise: 0 });
   const wanted = Math.ceil(Math.max(lacking, STEP) / STEP - 1e-9) * STEP;
   return Number(Math.min(wanted, site.pond.highestRaise).toFixed(4));
@@ -119,7 +110,7 @@ function lawfulReason(site: Site): Option['why'] {
 function endlessFlow(site: Site, level: number): Option['why'] {
   const limit = site.survey.site.abstraction_limit;
   if (limit === undefined) return undefined;
-  const winter = quantileSorted(Float64Array.from(site.water.clayLow.month).sort(), 0.9);
+  const winter = quantile(Float64Array.from(site.water.clayLow.month), 0.9);
   const { shape, depth } = site.pond;
   const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
   const flow = discInflow.compute(site.ground.ksat.median, radius, Math.max(winter - level, 0));
@@ -131,7 +122,7 @@ function endlessFlow(site: Site, level: number): Option['why'] {
   };
 }
 
-function outletDrain(site: Site, draws: Draws): Option {
+function outletDrain({ site, highs }: Basis): Option {
   const name = 'drain-to-outlet';
   const lawful = lawfulReason(site);
   const { outlets, boundary } = site.places;
@@ -153,7 +144,7 @@ function outletDrain(site: Site, draws: Draws): Option {
     .reduce((a, b) => (drainLevel(b, floor) < drainLevel(a, floor) ? b : a));
   const level = drainLevel(best, floor);
   const lowest = lowestUsualLevel(site, NOTHING);
-  if (level + BED_LOSS >= Math.min(lowest, designHigh(draws, NOTHING, 0.5)) && level >= floor)
+  if (level + BED_LOSS >= Math.min(lowest, highs.yearly(NOTHING, 0.5)) && level >= floor)
     return {
       name,
       why: {
@@ -166,7 +157,7 @@ function outletDrain(site: Site, draws: Draws): Option {
   return { name, measures: { ...NOTHING, drain: best } };
 }
 
-function sumpDrain(site: Site, _draws: Draws): Option {
+function sumpDrain(site: Site): Option {
   const name = 'drain-to-sump';
   const { mains_power, pump_acceptable } = site.survey.site;
   if (mains_power !== 'yes' || pump_acceptable !== 'yes')
@@ -191,18 +182,18 @@ function sumpDrain(site: Site, _draws: Draws): Option {
   return { name, measures: { ...NOTHING, drain } };
 }
 
-function raise(site: Site, draws: Draws): Option {
+function raise(basis: Basis): Option {
   const name = 'raise-pond';
-  if (site.pond.highestRaise <= 0)
+  if (basis.site.pond.highestRaise <= 0)
     return { name, why: { governs: 'none', text: 'the rim must stay (highest_raise is 0)' } };
-  return { name, measures: { ...NOTHING, raise: raiseNeeded(site, draws, NOTHING) } };
+  return { name, measures: { ...NOTHING, raise: raiseNeeded(basis, NOTHING) } };
 }
 
 /** A concrete slab with facings inside the liner, thick enough for the design high with the margin. */
-function ballast(site: Site, draws: Draws): Option {
+function ballast({ site, highs }: Basis): Option {
   const name = 'ballast';
   const lacking =
-    designHigh(draws, NOTHING, 1 - site.pond.acceptedRisk / 2) +
+    highs.yearly(NOTHING, 1 - site.pond.acceptedRisk / 2) +
     site.pond.margin -
     lowestUsualLevel(site, NOTHING);
   if (lacking <= 0)

@@ -52,7 +52,7 @@ export function reportOf(a: Assessment): Report {
 }
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
-export function waterYear({ site, decision, draws }: Assessment): WaterDay[] {
+export function waterYear({ site, decision, basis: { draws } }: Assessment): WaterDay[] {
   const { water } = site;
   const drain = decision.measures.drain;
   const level = drain && drainLevel(drain, floorLevel(decision.depth, decision.measures));

@@ -1,8 +1,9 @@
 import { percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Assessment, recommend } from './assess.js';
-import { headWith, lifeChance } from './chance.js';
+import { lifeChance } from './chance.js';
 import { safeDepth } from './depthCurve.js';
+import { relievedBy } from './head.js';
 import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
 import type { DrainResult, OptionResult, Result } from './result.js';
@@ -26,7 +27,7 @@ export function resultOf(a: Assessment): Result {
       })),
     },
     water: {
-      seasonal_high_depth_m: percentiles(a.draws.clayLow.map((h) => -h)),
+      seasonal_high_depth_m: percentiles(a.basis.draws.clayLow.map((h) => -h)),
       spill_level_m: site.tub?.spill ?? Math.min(0, site.places.spill ?? 0),
       model: site.waterModel,
       closure_mm: water.closure * 1000,
@@ -56,24 +57,20 @@ function monthOf(a: Assessment, m: number): Result['water']['by_month'][number] 
 }
 
 function optionResult(a: Assessment, index: number): OptionResult {
-  const { site, draws } = a;
+  const { site, basis } = a;
   const option = a.options[index];
   const curve = a.curves[index];
   const { pond, survey } = site;
   const measures = option.measures ?? NOTHING;
-  const v = verdictAt(site, draws, measures, pond.depth);
+  const v = verdictAt(basis, measures, pond.depth);
   const safe = option.measures ? safeDepth(curve) : { depth: 0, governs: option.why!.governs };
-  const limits = monthlyLimits(site, draws, measures, pond.depth);
+  const limits = monthlyLimits(basis, measures, pond.depth);
   const lowest = lowestUsualLevel(site, measures) + measures.ballast;
   const floor = floorLevel(pond.depth, measures);
   const flood = measures.drain?.kind === 'outlet' ? measures.drain.flood : Number.NEGATIVE_INFINITY;
-  const tub = draws.tub?.[measures.way];
-  const headOf = headWith(measures, floor);
-  const net = Float64Array.from(
-    draws.clayLow,
-    (low, i) =>
-      lowest - headOf(low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, false, false, flood),
-  );
+  // The higher the head the lower the net head: the quantiles change places.
+  const relieved = relievedBy(measures, floor, 'works', flood);
+  const net = (p: number) => lowest - relieved(basis.highs.yearly(measures, 1 - p));
   return {
     option: option.name,
     possible: option.measures !== undefined,
@@ -85,17 +82,19 @@ function optionResult(a: Assessment, index: number): OptionResult {
     risk_in_life: lifeChance(v.chance.shares, survey.site.life ?? 20),
     per_dig: v.dig,
     full: {
-      net_head_m: percentiles(net),
+      net_head_m: { p10: net(0.1), p50: net(0.5), p90: net(0.9) },
       where:
         site.places.highRim > 0.02 && measures.cutoff === undefined
           ? 'uphill wall'
-          : tub
+          : site.tub
             ? 'ring and clay alike'
             : 'all round',
       safe: (v.chance.modes['lift-drawn-down'] ?? 0) <= pond.acceptedRisk,
     },
     lowest_safe_level_m: limits.lowestSafeLevel,
-    hours_empty_safe: limits.hoursEmpty,
+    hours_empty_safe: limits.empty.map(({ seconds, governs }) =>
+      governs === 'none' ? null : seconds / 3600,
+    ),
   };
 }
 

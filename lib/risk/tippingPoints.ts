@@ -1,11 +1,10 @@
 import { method } from '../formula/index.js';
 import { percentiles } from '../sampling/index.js';
-import type { Site } from '../site/index.js';
+import type { Basis } from './basis.js';
 import { NO_SHIFT, type Shift } from './chance.js';
 import { type Decision, decide } from './decide.js';
-import type { Draws } from './draws.js';
 import { NOTHING } from './measures.js';
-import { designHigh, type Option } from './options.js';
+import type { Option } from './options.js';
 import type { TippingPoint } from './result.js';
 
 export const tippingMethod = method({
@@ -21,7 +20,7 @@ export const tippingMethod = method({
 const STEPS = 9;
 
 /** Tipping points of a decision: the water outside, the pond's level and the permeability of the ground. */
-export function tippingPoints(site: Site, draws: Draws, options: Option[], base: Decision): TippingPoint[] {
+export function tippingPoints(basis: Basis, options: Option[], base: Decision): TippingPoint[] {
   if (!base.verdict) return [];
   const points: TippingPoint[] = [];
   const search = (
@@ -31,7 +30,7 @@ export function tippingPoints(site: Site, draws: Draws, options: Option[], base:
     valueAt: (t: number) => number,
   ) => {
     for (const direction of [1, -1]) {
-      const at = (t: number) => decide(site, draws, options, { shift: shiftAt(direction * t) }).option;
+      const at = (t: number) => decide(basis, options, { shift: shiftAt(direction * t) }).option;
       if (at(1) === base.option) continue;
       let inside = 0;
       let outside = 1;
@@ -43,7 +42,7 @@ export function tippingPoints(site: Site, draws: Draws, options: Option[], base:
       points.push({ input, value: valueAt(direction * outside), unit, from: base.option, to: at(outside) });
     }
   };
-  const high = designHigh(draws, NOTHING, 0.5);
+  const high = basis.highs.yearly(NOTHING, 0.5);
   search(
     (t) => ({ ...NO_SHIFT, water: 1.5 * t }),
     'water outside, yearly high (middle of all years) above the lowest rim ground',
@@ -54,9 +53,9 @@ export function tippingPoints(site: Site, draws: Draws, options: Option[], base:
     (t) => ({ ...NO_SHIFT, pond: 0.6 * t }),
     'full level of the pond above the lowest rim ground',
     'm',
-    (t) => site.pond.fullLevel + 0.6 * t,
+    (t) => basis.site.pond.fullLevel + 0.6 * t,
   );
-  const k = percentiles(site.water.conductivity).p50;
+  const k = percentiles(basis.site.water.conductivity).p50;
   search(
     (t) => ({ ...NO_SHIFT, conductivity: 100 ** t }),
     'permeability of the ground (middle estimate)',

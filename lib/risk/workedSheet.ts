@@ -1,13 +1,22 @@
-import { recorder, type Step, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { percentiles, quantileSorted } from '../sampling/index.js';
+import { recorder, type Step, UNIT_WEIGHT_OF_WATER, type Use } from '../formula/index.js';
+import type { Site } from '../site/index.js';
 import type { Origin } from '../survey/index.js';
-import { heaveFactor, netHead, upliftUtilisation, waterPressure, wetCrackedCut } from '../uplift/index.js';
+import {
+  heaveFactor,
+  LIFT_VOLUME_DEPTH,
+  netHead,
+  upliftUtilisation,
+  waterPressure,
+  wetCrackedCut,
+} from '../uplift/index.js';
 import type { Assessment } from './assess.js';
-import { headWith, secondsToLift } from './chance.js';
-import { dugDepth, UNIT_WEIGHT } from './digging.js';
+import { dugDepth } from './digging.js';
+import { secondsToLift } from './emptying.js';
+import { relievedBy } from './head.js';
 import { floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
-import { monthlyDesign } from './monthlyLimits.js';
+import { monthlyDesign, monthlyLimits } from './monthlyLimits.js';
 import { sayer } from './say.js';
+import { UNIT_WEIGHT } from './sides.js';
 
 /** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
 export interface WorkedPart {
@@ -41,35 +50,20 @@ export function workedSheet(a: Assessment): WorkedPart[] {
   return parts;
 }
 
-const cell = (a: Assessment, ...items: (keyof Assessment['site']['survey']['origins']['pond'])[]): Origin[] =>
-  items.map((item) => a.site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
+const cell = (site: Site, ...items: (keyof Site['survey']['origins']['pond'])[]): Origin[] =>
+  items.map((item) => site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
 
-/** Middle of the yearly highest levels: low side, uphill wall, ring. */
-function middleHigh({ draws }: Assessment, m: Measures) {
-  const tub = draws.tub?.[m.way];
-  return {
-    low: percentiles(draws.clayLow).p50,
-    high: percentiles(draws.clayHigh).p50,
-    tub: tub ? percentiles(tub).p50 : Number.NEGATIVE_INFINITY,
-  };
-}
-
-function fullPart(a: Assessment, m: Measures, option: string | undefined, heading: string): WorkedPart {
-  const { site, draws } = a;
+function fullPart(
+  { site, basis }: Assessment,
+  m: Measures,
+  option: string | undefined,
+  heading: string,
+): WorkedPart {
   const say = sayer(site);
   const { use, steps } = recorder();
-  const floor = floorLevel(site.pond.depth, m);
-  const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
-  const tub = draws.tub?.[m.way];
-  const plain = headWith(m, floor);
-  // The middle of the heads, not the head of the middles: which water is higher differs from year to year.
-  const heads = Float64Array.from(draws.clayLow, (low, i) =>
-    plain(low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, false, false, flood),
-  );
-  const middle = percentiles(heads).p50;
-  const outside = middleHigh(a, m);
-  if (m.drain) headWith(m, floor, use)(outside.low, outside.high, outside.tub, false, false, flood);
-  const net = use(netHead, lowestUsualLevel(site, m) + m.ballast, middle);
+  const undrained = basis.highs.yearly(m, 0.5);
+  const head = m.drain ? usualRelief(m, site.pond.depth, use)(undrained) : undrained;
+  const net = use(netHead, lowestUsualLevel(site, m) + m.ballast, head);
   use(waterPressure, net);
   // The head is what result.json carries; the pressure goes before it.
   steps.push(steps.splice(steps.length - 2, 1)[0]);
@@ -78,37 +72,55 @@ function fullPart(a: Assessment, m: Measures, option: string | undefined, headin
     note: `Head outside: the yearly highest, middle of all samples and weather years (${site.waterModel}).${
       m.raise > 0 ? ` Rim and floor raised ${say.length(m.raise)}.` : ''
     }${m.ballast > 0 ? ` The slab holds ${say.length(m.ballast)} of head, counted with the pond level.` : ''}`,
-    from: cell(a, 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
+    from: cell(site, 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
     steps,
     equals: option === undefined ? undefined : { path: `options[${option}].full.net_head_m.p50`, per: 1 },
   };
 }
 
+/** What the drain leaves at the yearly high, the ditch in flood. */
+function usualRelief(m: Measures, depth: number, use?: Use) {
+  const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
+  return relievedBy(m, floorLevel(depth, m), 'works', flood, use);
+}
+
 /** The time an emptied pond has without measures, in the month planned or the worst one. */
-function emptiedPart(a: Assessment): WorkedPart[] {
-  const { site, draws } = a;
+function emptiedPart({ site, basis }: Assessment): WorkedPart[] {
   const { pond } = site;
   if (Array.isArray(pond.emptiedIn) && pond.emptiedIn.length === 0) return [];
   const months = pond.emptiedIn === 'any' ? [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] : pond.emptiedIn;
   const designs = months.map((month) => ({
     month,
-    ...monthlyDesign(site, draws, NOTHING, pond.depth, month),
+    ...monthlyDesign(basis, NOTHING, pond.depth, month),
   }));
   const worst = designs.reduce((x, y) => (y.high > x.high ? y : x));
   if (worst.high <= worst.holds) return [];
   const { use, steps } = recorder();
   use(netHead, worst.holds, worst.high);
-  secondsToLift(site, pond.depth, worst.holds, worst.high, worst.standing, worst.conductivity, use);
+  const lift = secondsToLift(
+    site,
+    pond.depth,
+    worst.holds,
+    worst.high,
+    worst.standing,
+    worst.conductivity,
+    LIFT_VOLUME_DEPTH,
+    use,
+  );
   if (steps.length === 1) return [];
+  const end = monthlyLimits(basis, NOTHING, pond.depth).empty[worst.month - 1];
+  const liftEnds = lift === end.seconds;
   return [
     {
       heading: `Emptied in month ${worst.month} with nothing done: the time until the liner lifts`,
       note:
         `Head outside: exceeded in that month only in ${100 * pond.acceptedRisk} % of cases; permeability at its 90 % end. ` +
-        'Seconds here, hours in result.json.',
-      from: [...cell(a, 'depth', 'emptied_in'), ...site.ground.layers.map((l) => l.row.origin)],
+        `Seconds here, hours in result.json.${liftEnds ? '' : ` The sides allow less: ${Math.round(end.seconds / 3600)} h, as softened clay takes up water.`}`,
+      from: [...cell(site, 'depth', 'emptied_in'), ...site.ground.layers.map((l) => l.row.origin)],
       steps,
-      equals: { path: `options[no-drain].hours_empty_safe[${worst.month}]`, per: 3600 },
+      equals: liftEnds
+        ? { path: `options[no-drain].hours_empty_safe[${worst.month}]`, per: 3600 }
+        : undefined,
     },
   ];
 }
@@ -145,18 +157,11 @@ function diggingParts({ site, decision }: Assessment): WorkedPart[] {
 }
 
 /** One deterministic check in a line, since inspectors do not sign chances. */
-function standardPart(a: Assessment): WorkedPart {
-  const { site, draws, decision } = a;
+function standardPart({ site, basis, decision }: Assessment): WorkedPart {
   const m = decision.measures;
   const depth = decision.depth || site.pond.depth;
   const floor = floorLevel(depth, m);
-  const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
-  const tub = draws.tub?.[m.way];
-  const headOf = headWith(m, floor);
-  const heads = Float64Array.from(draws.clayLow, (low, i) =>
-    headOf(low, draws.clayHigh[i], tub ? tub[i] : Number.NEGATIVE_INFINITY, false, false, flood),
-  ).sort();
-  const high = quantileSorted(heads, 0.95);
+  const high = usualRelief(m, depth)(basis.highs.yearly(m, 0.95));
   const { use, steps } = recorder();
   const uplift = use(waterPressure, Math.max(high - floor, 0));
   const weight = use(waterPressure, lowestUsualLevel(site, m) - floor) + m.ballast * UNIT_WEIGHT_OF_WATER;
@@ -164,7 +169,7 @@ function standardPart(a: Assessment): WorkedPart {
   return {
     heading: 'Deterministic check: EN 1997-1 (UPL) on the floor at the usual lowest pond level',
     note: 'Uplift from the head outside that 95 % of years stay below; factors 1.0 and 0.9 (recommended values); at most 1 is verified.',
-    from: cell(a, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
+    from: cell(site, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
     steps,
   };
 }

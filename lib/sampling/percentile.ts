@@ -1,3 +1,5 @@
+import quickselect from 'quickselect';
+
 /** p10, p50 and p90 of a number. */
 export interface Percentiles {
   p10: number;
@@ -17,12 +19,23 @@ export function quantileSorted(sorted: ArrayLike<number>, p: number): number {
   return sorted[low] + (at - low) * (sorted[high] - sorted[low]);
 }
 
+/**
+ * {@link quantileSorted} of values in any order.
+ * @param values - at least one; left in another order
+ */
+export function quantile(values: Float64Array, p: number): number {
+  const at = p * (values.length - 1);
+  const low = Math.floor(at);
+  // The selection needs no more than an array of numbers.
+  quickselect(values as unknown as number[], low);
+  if (at === low) return values[low];
+  let next = Number.POSITIVE_INFINITY;
+  for (let i = low + 1; i < values.length; i++) if (values[i] < next) next = values[i];
+  return values[low] + (at - low) * (next - values[low]);
+}
+
 /** p10, p50 and p90 of a sample. */
 export function percentiles(values: ArrayLike<number>): Percentiles {
-  const sorted = Float64Array.from(values).sort();
-  return {
-    p10: quantileSorted(sorted, 0.1),
-    p50: quantileSorted(sorted, 0.5),
-    p90: quantileSorted(sorted, 0.9),
-  };
+  const copy = Float64Array.from(values);
+  return { p10: quantile(copy, 0.1), p50: quantile(copy, 0.5), p90: quantile(copy, 0.9) };
 }

@@ -58,21 +58,23 @@ export function taylorNumber(angleDegrees: number): number {
 }
 
 /**
- * Height a wet, cracked clay side stands at factor 1, m: the upright cut with a water-filled crack, raised for a
- * flatter side in the proportion of Taylor's numbers, less what an edging load uses up.
+ * Height a cracked clay side stands at factor 1, m: the upright cut with a crack, raised for a flatter side in the
+ * proportion of Taylor's numbers, less what an edging load uses up.
  * @param strength - undrained strength, Pa
  * @param unitWeight - N/m³
  * @param sideSlope - horizontal to 1 vertical, 0 upright
  * @param edgingLoad - Pa at the edge
+ * @param crack - what stands in it
  */
 export function standingHeight(
   strength: number,
   unitWeight: number,
   sideSlope: number,
   edgingLoad: number,
+  crack: 'water' | 'air' = 'water',
 ): number {
   const angle = (Math.atan2(1, sideSlope) * 180) / Math.PI;
-  const upright = wetCrackedCut.compute(strength, unitWeight);
+  const upright = (crack === 'water' ? wetCrackedCut : crackedCut).compute(strength, unitWeight);
   return (upright * taylorNumber(90)) / taylorNumber(angle) - edgingLoad / unitWeight;
 }
 

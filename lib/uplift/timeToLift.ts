@@ -46,7 +46,7 @@ export interface Arrival {
 }
 
 /** Least floor that is counted, m²: a bowl lifts over a patch, not a point. */
-const LEAST_FLOOR = 0.05;
+export const LEAST_FLOOR = 0.05;
 
 /**
  * Seepage through clay towards an emptied pond, m³/s.

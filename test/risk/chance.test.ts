@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chanceOf, drawsOf, lifeChance, type Measures, NOTHING } from '../../lib/risk/index.js';
+import { basisOf, chanceOf, lifeChance, type Measures, NOTHING } from '../../lib/risk/index.js';
 import { normalCdf } from '../../lib/sampling/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
@@ -16,34 +16,34 @@ describe('the full pond against a normal water level', () => {
   ])('water at %f ± %f m, pond at %f m', (depth, spread, level) => {
     const s = site(baseSurvey({ depth, spread, level }));
     const exact = 1 - normalCdf((level + depth) / Math.hypot(spread, 0.01));
-    const { perYear, standardError } = chanceOf(s, drawsOf(s), NOTHING, 1);
+    const { perYear, standardError } = chanceOf(basisOf(s), NOTHING, 1);
     expect(Math.abs(perYear - exact)).toBeLessThan(3 * standardError + 1e-4);
   });
 
   test('is the same at every depth', () => {
     const s = site(baseSurvey());
-    const draws = drawsOf(s);
-    const at = [0.3, 0.7, 1.2, 1.45].map((d) => chanceOf(s, draws, NOTHING, d).perYear);
+    const basis = basisOf(s);
+    const at = [0.3, 0.7, 1.2, 1.45].map((d) => chanceOf(basis, NOTHING, d).perYear);
     expect(new Set(at).size).toBe(1);
   });
 
   test('never lifts when it stands above all water', () => {
     const s = site(baseSurvey({ level: 0.4 }));
-    expect(chanceOf(s, drawsOf(s), NOTHING, 1.4).perYear).toBe(0);
+    expect(chanceOf(basisOf(s), NOTHING, 1.4).perYear).toBe(0);
   });
 });
 
 describe('chance over a life', () => {
   test('year-to-year water: 1 − (1 − p)^T, ground known', () => {
     const s = site(baseSurvey({ spread: 0.1, level: -0.1 }), 2000);
-    const { perYear, shares } = chanceOf(s, drawsOf(s), NOTHING, 1);
+    const { perYear, shares } = chanceOf(basisOf(s), NOTHING, 1);
     // 20 weather years, one draw each: the share of each sample is binomial; its life chance over T = 1 is the mean.
     expect(lifeChance(shares, 1)).toBeCloseTo(perYear, 12);
   });
 
   test('reading error: unlucky ground is unlucky every year', () => {
     const s = site(baseSurvey({ source: 'reading error of the level' }), 2000);
-    const { perYear, shares } = chanceOf(s, drawsOf(s), NOTHING, 1);
+    const { perYear, shares } = chanceOf(basisOf(s), NOTHING, 1);
     expect(lifeChance(shares, 20)).toBeCloseTo(perYear, 2);
     expect(1 - (1 - perYear) ** 20).toBeGreaterThan(0.9);
   });
@@ -51,8 +51,8 @@ describe('chance over a life', () => {
 
 describe('with common random numbers', () => {
   const s = site(baseSurvey({ level: -0.25, drawdown: 0.05 }));
-  const draws = drawsOf(s);
-  const at = (m: Partial<Measures>, depth = 1) => chanceOf(s, draws, { ...NOTHING, ...m }, depth).perYear;
+  const basis = basisOf(s);
+  const at = (m: Partial<Measures>, depth = 1) => chanceOf(basis, { ...NOTHING, ...m }, depth).perYear;
 
   test('raising never raises the chance', () => {
     const risks = [0, 0.05, 0.1, 0.2, 0.4].map((raise) => at({ raise }));
@@ -71,7 +71,7 @@ describe('with common random numbers', () => {
 
   test('lower water never raises the chance', () => {
     const risks = [0.2, 0, -0.1, -0.3].map(
-      (water) => chanceOf(s, draws, NOTHING, 1, { water, pond: 0, conductivity: 1 }).perYear,
+      (water) => chanceOf(basis, NOTHING, 1, { shift: { water, pond: 0, conductivity: 1 } }).perYear,
     );
     expect([...risks].sort((a, b) => b - a)).toEqual(risks);
   });
@@ -87,8 +87,8 @@ describe('emptied', () => {
 
   test('deeper is never safer', () => {
     const s = site(wet);
-    const draws = drawsOf(s);
-    const risks = [0.25, 0.3, 0.4, 0.6, 1].map((d) => chanceOf(s, draws, NOTHING, d).perYear);
+    const basis = basisOf(s);
+    const risks = [0.25, 0.3, 0.4, 0.6, 1].map((d) => chanceOf(basis, NOTHING, d).perYear);
     expect([...risks].sort((a, b) => a - b)).toEqual(risks);
     expect(risks.at(-1)).toBeGreaterThan(0.9);
   });
@@ -97,7 +97,7 @@ describe('emptied', () => {
     const tight = { ...withItem(wet, 'pond.csv', 'days_empty', '1') };
     tight['pits.csv'] = tight['pits.csv'].replace('1e-7', '1e-10');
     const s = site(tight);
-    expect(chanceOf(s, drawsOf(s), NOTHING, 1).perYear).toBe(0);
+    expect(chanceOf(basisOf(s), NOTHING, 1).perYear).toBe(0);
   });
 
   test('with no month named, every month is tried and the worst reported', () => {
@@ -107,7 +107,7 @@ describe('emptied', () => {
     const any = site(files);
     const january = site(withItem(files, 'pond.csv', 'emptied_in', '1'));
     const july = site(withItem(files, 'pond.csv', 'emptied_in', '7'));
-    const risk = (s: ReturnType<typeof site>) => chanceOf(s, drawsOf(s), NOTHING, 1).perYear;
+    const risk = (s: ReturnType<typeof site>) => chanceOf(basisOf(s), NOTHING, 1).perYear;
     expect(risk(any)).toBe(risk(january));
     expect(risk(july)).toBe(0);
   });

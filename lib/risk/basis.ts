@@ -1,0 +1,62 @@
+import type { MonthlyLevels, Site, Way } from '../site/index.js';
+import { DesignHighs } from './designHighs.js';
+import { type DigDraws, digDraws } from './digging.js';
+import { type Draws, drawsOf } from './draws.js';
+import { type SideHeights, sideHeights } from './sides.js';
+
+/** What every judgement of a site rests on, whatever the option and the depth. */
+export interface Basis {
+  site: Site;
+  draws: Draws;
+  highs: DesignHighs;
+  /** absent where no clay was logged */
+  sides?: SideHeights;
+  dig: DigDraws;
+  emptyings: Emptyings;
+}
+
+/** The water over the days the pond may stand empty, in the months in which it may be. */
+export interface Emptyings {
+  /** 0–11 */
+  months: number[];
+  /** places in `months` that count together; where no month was named each by itself, and the worst counts */
+  plans: number[][];
+  /** highest levels; index (sample × years + year) × months + place */
+  low: Float32Array;
+  high: Float32Array;
+  tub?: Record<Way, Float32Array>;
+}
+
+function emptyingsOf({ pond, water }: Site): Emptyings {
+  const any = pond.emptiedIn === 'any';
+  const months = pond.emptiedIn === 'any' ? ALL_MONTHS : pond.emptiedIn.map((month) => month - 1);
+  const pick = ({ window }: MonthlyLevels) => {
+    if (any) return window;
+    const out = new Float32Array((window.length / 12) * months.length);
+    for (let i = 0, o = 0; i < window.length; i += 12)
+      for (const month of months) out[o++] = window[i + month];
+    return out;
+  };
+  return {
+    months,
+    plans: any ? months.map((_, place) => [place]) : [months.map((_, place) => place)],
+    low: pick(water.clayLow),
+    high: pick(water.clayHigh),
+    tub: water.tub && { asIs: pick(water.tub.asIs), keptOut: pick(water.tub.keptOut) },
+  };
+}
+
+const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);
+
+/** @param draws - those of the site as simulated, where only geometry or operation changed since */
+export function basisOf(site: Site, draws: Draws = drawsOf(site)): Basis {
+  const sides = sideHeights(site, draws);
+  return {
+    site,
+    draws,
+    highs: new DesignHighs(site, draws),
+    sides,
+    dig: digDraws(site, draws, sides),
+    emptyings: emptyingsOf(site),
+  };
+}

@@ -1,0 +1,66 @@
+import { quantile } from '../sampling/index.js';
+import type { Site } from '../site/index.js';
+import type { Draws } from './draws.js';
+import { undrainedHead } from './head.js';
+import type { Measures } from './measures.js';
+
+/** What decides about the undrained head, beside the site. */
+type Undrained = Pick<Measures, 'way' | 'cutoff'>;
+
+/** Quantiles of the undrained head, of the yearly highs and month by month; each is sought once. */
+export class DesignHighs {
+  private readonly found = new Map<string, number>();
+
+  constructor(
+    private readonly site: Site,
+    private readonly draws: Draws,
+  ) {}
+
+  /** Yearly high that a share 1 − p of years exceeds, m above the datum. */
+  yearly(m: Undrained, p: number): number {
+    const { clayLow, clayHigh, tub } = this.draws;
+    const ring = tub?.[m.way];
+    return this.seek(`year ${m.way} ${m.cutoff} ${p}`, clayLow.length, p, (i) =>
+      undrainedHead(m, clayLow[i], clayHigh[i], ring ? ring[i] : Number.NEGATIVE_INFINITY),
+    );
+  }
+
+  /** The same for the highs of a month, 1–12. */
+  monthly(m: Undrained, month: number, p: number): number {
+    const { clayLow, clayHigh, tub } = this.site.water;
+    const ring = tub?.[m.way].month;
+    return this.seek(`${month} ${m.way} ${m.cutoff} ${p}`, this.draws.clayLow.length, p, (i) => {
+      const at = i * 12 + month - 1;
+      return undrainedHead(
+        m,
+        clayLow.month[at],
+        clayHigh.month[at],
+        ring ? ring[at] : Number.NEGATIVE_INFINITY,
+      );
+    });
+  }
+
+  /** Level in the ring by the same measure; −Infinity where there is none. */
+  ring(m: Undrained, month: number, p: number): number {
+    const ring = this.site.water.tub?.[m.way].month;
+    if (!ring) return Number.NEGATIVE_INFINITY;
+    return this.seek(
+      `ring ${month} ${m.way} ${p}`,
+      this.draws.clayLow.length,
+      p,
+      (i) => ring[i * 12 + month - 1],
+    );
+  }
+
+  private seek(key: string, length: number, p: number, value: (i: number) => number): number {
+    let found = this.found.get(key);
+    if (found === undefined) {
+      found = quantile(
+        Float64Array.from({ length }, (_, i) => value(i)),
+        p,
+      );
+      this.found.set(key, found);
+    }
+    return found;
+  }
+}

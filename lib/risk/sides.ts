@@ -1,0 +1,33 @@
+import type { Site } from '../site/index.js';
+import { logValue } from '../soil/index.js';
+import { SOFTENED_SHARE, standingHeight } from '../uplift/index.js';
+import type { Draws } from './draws.js';
+
+/** Unit weight of wet clay, N/m³. Common practice. */
+export const UNIT_WEIGHT = { mean: 18500, spread: 700 };
+
+/** Heights that clay sides stand, m, one a sample. */
+export interface SideHeights {
+  /** as dug, wet and cracked */
+  dug: Float64Array;
+  /** softened behind a liner, with water or air in the crack */
+  softWet: Float64Array;
+  softDry: Float64Array;
+}
+
+/** Heights at which the sides of a site fail; absent where no clay was logged. */
+export function sideHeights({ ground, pond }: Site, draws: Draws): SideHeights | undefined {
+  const { strength } = ground;
+  if (!strength) return undefined;
+  const stands = (share: number, crack?: 'water' | 'air') =>
+    Float64Array.from(draws.strength, (z, s) =>
+      standingHeight(
+        share * logValue(strength, z),
+        UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s],
+        pond.shape.sideSlope,
+        pond.edgingLoad,
+        crack,
+      ),
+    );
+  return { dug: stands(1), softWet: stands(SOFTENED_SHARE), softDry: stands(SOFTENED_SHARE, 'air') };
+}
