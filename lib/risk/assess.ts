@@ -71,7 +71,7 @@ export function recommend(a: Assessment): Recommendation {
     raise_m: decision.measures.raise,
     governs: decision.governs,
     reason: reasonOf(site, decision),
-    rules: rulesOf(site, decision, limits),
+    rules: rulesOf(basis, decision, limits),
     close_call: isCloseCall(site, decision),
     measure_next: measureNext(basis, options, decision),
   };

@@ -15,6 +15,7 @@ export * from './head.js';
 export * from './measureNext.js';
 export * from './measures.js';
 export * from './monthlyLimits.js';
+export * from './monthWords.js';
 export * from './options.js';
 export * from './reason.js';
 export * from './reportOf.js';

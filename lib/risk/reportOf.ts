@@ -31,6 +31,12 @@ export function reportOf(a: Assessment): Report {
       high_rim_m: places.highRim,
       emptied_in: pond.emptiedIn,
     },
+    emptying: a.limits.empty.map(({ seconds, governs }, i) => ({
+      month: i + 1,
+      hours: hoursOf(seconds),
+      ends: governs,
+      lift_hours: a.limits.liftTimes[i].map((t) => ({ water_m: t.depth, hours: hoursOf(t.seconds) })),
+    })),
     outlet:
       drain?.kind === 'outlet'
         ? {
@@ -50,6 +56,8 @@ export function reportOf(a: Assessment): Report {
     })),
   };
 }
+
+const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
 export function waterYear({ site, decision, basis: { draws } }: Assessment): WaterDay[] {

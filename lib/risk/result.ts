@@ -174,6 +174,15 @@ export interface Report {
     high_rim_m: number;
     emptied_in: number[] | 'any';
   };
+  /** how long the pond may stand empty with what is recommended, January first; null: no limit */
+  emptying: {
+    month: number;
+    hours: number | null;
+    /** what ends it */
+    ends: 'lift' | 'sides' | 'none';
+    /** until 10, 20 and 50 mm of water have come under the floor */
+    lift_hours: { water_m: number; hours: number | null }[];
+  }[];
   outlet: { name: string; level_m: number; distance_m: number; flood_m: number | null } | null;
   /** daily bands over the weather, else twelve monthly rows; depth m below ground, levels m */
   water_year: WaterDay[];

@@ -1,45 +1,19 @@
 import { isWetHalf } from '../climate/index.js';
-import type { Site } from '../site/index.js';
+import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
+import { monthWords } from './monthWords.js';
 import type { Rule } from './result.js';
+import { type AddRule, fillingRule, rimRule, sideRules, ventOf } from './sideRules.js';
 import { stopOf } from './stops.js';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
-/** Months as a person says them: runs joined, round the year. */
-export function monthWords(months: number[]): string {
-  if (months.length === 12) return 'all year';
-  const set = new Set(months);
-  const starts = months.filter((m) => !set.has(m === 1 ? 12 : m - 1));
-  return starts
-    .map((start) => {
-      let end = start;
-      while (set.has((end % 12) + 1)) end = (end % 12) + 1;
-      return end === start ? MONTHS[start - 1] : `${MONTHS[start - 1]} to ${MONTHS[end - 1]}`;
-    })
-    .join(', ');
-}
-
 /** Rules of use that go with a decision. */
-export function rulesOf(site: Site, d: Decision, limits: MonthlyLimits): Rule[] {
+export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[] {
+  const { site } = basis;
   const stop = stopOf(site);
   if (stop) return stop.rules;
   const rules: Rule[] = [];
-  const add = (code: string, text: string, extra: Partial<Rule> = {}) => rules.push({ code, text, ...extra });
+  const add: AddRule = (code, text, extra = {}) => rules.push({ code, text, ...extra });
   const { drain, cutoff, raise, way, ballast } = d.measures;
   const involves = (name: string) => d.option === name || (d.also as string[]).includes(name);
   const { catchment, tub, pond, places, survey } = site;
@@ -85,10 +59,9 @@ export function rulesOf(site: Site, d: Decision, limits: MonthlyLimits): Rule[] 
     );
   if (tub && !drain && places.spill !== undefined)
     add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
-  if (d.governs === 'side-slump')
-    add('batter-sides', 'Lay the sides back or step them; nobody works beside an upright side in wet clay.');
-  if (d.option === 'vent')
-    add('vent-high-point', 'Slope the floor to one end and lead a vent from the high point to the open air.');
+  if (!pond.existing) sideRules(basis, d, add);
+  if (d.option === 'vent') add('vent-high-point', ventOf(basis, d).words);
+  fillingRule(site, limits, add);
   if (d.governs === 'footing') {
     add('ask-engineer', 'Ask a licensed engineer before digging near a footing.');
     add(
@@ -117,16 +90,13 @@ export function rulesOf(site: Site, d: Decision, limits: MonthlyLimits): Rule[] 
       'Leave the old ground beside the bank as the way out for water; do not dam it.',
       { level_m: 0 },
     );
+  rimRule(site, d, add);
   if (involves('drain-to-outlet') || involves('drain-to-sump') || involves('cutoff-drain'))
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
   return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code) === i);
 }
 
-function emptyingRules(
-  d: Decision,
-  limits: MonthlyLimits,
-  add: (code: string, text: string, extra?: Partial<Rule>) => void,
-): void {
+function emptyingRules(d: Decision, limits: MonthlyLimits, add: AddRule): void {
   const months = limits.lowestSafeLevel.map((_, i) => i + 1);
   const free = months.filter((m) => limits.lowestSafeLevel[m - 1] === null);
   const bound = months.filter((m) => limits.lowestSafeLevel[m - 1] !== null);

@@ -1,8 +1,7 @@
-import type { PondFacts, SiteFacts, Survey, Warning } from '../survey/index.js';
+import type { SiteFacts, Survey, Warning } from '../survey/index.js';
 
 /** Facts that are read and checked but do not enter the answer yet. */
 const SITE_FACTS: (keyof SiteFacts)[] = ['outlet_setback', 'highest_water_mark', 'wet_plants'];
-const POND_FACTS: (keyof PondFacts)[] = ['shelf_depth', 'shelf_width', 'floor_fall', 'filled_in'];
 
 /** A warning for everything the survey says that the answer does not use. */
 export function notUsed(survey: Survey): Warning[] {
@@ -15,8 +14,6 @@ export function notUsed(survey: Survey): Warning[] {
     });
   for (const item of SITE_FACTS)
     if (survey.site[item] !== undefined) tell(item, survey.origins.site[item] ?? { file: 'site.csv' });
-  for (const item of POND_FACTS)
-    if (survey.pond[item] !== undefined) tell(item, survey.origins.pond[item] ?? { file: 'pond.csv' });
   if (survey.climate.length > 0) tell('climate.csv', { file: 'climate.csv' });
   if (survey.prices.length > 0) tell('prices.csv', { file: 'prices.csv' });
   return warnings;

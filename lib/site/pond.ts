@@ -31,6 +31,13 @@ export interface Pond {
   bulge: boolean;
 }
 
+/** A step in the sides; one without a width is as wide as a plant basket. */
+function shelfOf({ shelf_depth, shelf_width }: PondFacts, assume: Assumptions): PondShape['shelf'] {
+  if (shelf_depth === undefined || shelf_depth === 0) return undefined;
+  const width = assume.or(shelf_width, 'shelf_width', 0.3, 'm', 'a plant basket stands on it');
+  return width > 0 ? { depth: shelf_depth, width } : undefined;
+}
+
 /** The pond of a survey; what it does not say is assumed and listed. */
 export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond {
   const p = survey.pond;
@@ -70,7 +77,7 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
   const ballastThickness = p.ballast_thickness ?? 0;
   const emptied = p.emptied_in;
   return {
-    shape: { shape: shapeName, length, width, sideSlope },
+    shape: { shape: shapeName, length, width, sideSlope, shelf: shelfOf(p, assume) },
     depth: p.depth ?? 0,
     fullLevel,
     usualDrawdown: assume.or(

@@ -240,6 +240,12 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       high_rim_m: 0.12,
       emptied_in: [3],
     },
+    emptying: Array.from({ length: 12 }, (_, at) => ({
+      month: at + 1,
+      hours: null,
+      ends: 'none' as const,
+      lift_hours: [0.01, 0.02, 0.05].map((water_m) => ({ water_m, hours: null })),
+    })),
     outlet: { name: 'pipe-end', level_m: -1.64, distance_m: 18, flood_m: -1.28 },
     water_year: days(),
     dips: [

@@ -1,0 +1,28 @@
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+/** Months as a person says them: runs joined, round the year. */
+export function monthWords(months: number[]): string {
+  if (months.length === 12) return 'all year';
+  const set = new Set(months);
+  const starts = months.filter((m) => !set.has(m === 1 ? 12 : m - 1));
+  return starts
+    .map((start) => {
+      let end = start;
+      while (set.has((end % 12) + 1)) end = (end % 12) + 1;
+      return end === start ? MONTHS[start - 1] : `${MONTHS[start - 1]} to ${MONTHS[end - 1]}`;
+    })
+    .join(', ');
+}
