@@ -2,6 +2,7 @@ export * from './firstOrderFromSample.js';
 export * from './latinHypercube.js';
 export * from './normal.js';
 export * from './percentile.js';
+export * from './preposterior.js';
 export * from './replicates.js';
 export * from './sobolIndices.js';
 export * from './sobolSequence.js';

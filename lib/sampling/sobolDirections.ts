@@ -1,7 +1,28 @@
+/*!
+ * Direction numbers: Copyright (c) 2008, Frances Y. Kuo and Stephen Joe. All rights reserved.
+ *
+ * Redistribution and use in source and binary forms, with or without modification, are permitted provided that the
+ * following conditions are met:
+ *   * Redistributions of source code must retain the above copyright notice, this list of conditions and the following
+ *     disclaimer.
+ *   * Redistributions in binary form must reproduce the above copyright notice, this list of conditions and the
+ *     following disclaimer in the documentation and/or other materials provided with the distribution.
+ *   * Neither the names of the copyright holders nor the names of the University of New South Wales and the University
+ *     of Waikato and its contributors may be used to endorse or promote products derived from this software without
+ *     specific prior written permission.
+ *
+ * THIS SOFTWARE IS PROVIDED BY THE COPYRIGHT HOLDERS "AS IS" AND ANY EXPRESS OR IMPLIED WARRANTIES, INCLUDING, BUT NOT
+ * LIMITED TO, THE IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS FOR A PARTICULAR PURPOSE ARE DISCLAIMED. IN NO EVENT
+ * SHALL THE COPYRIGHT HOLDERS BE LIABLE FOR ANY DIRECT, INDIRECT, INCIDENTAL, SPECIAL, EXEMPLARY, OR CONSEQUENTIAL
+ * DAMAGES (INCLUDING, BUT NOT LIMITED TO, PROCUREMENT OF SUBSTITUTE GOODS OR SERVICES; LOSS OF USE, DATA, OR PROFITS; OR
+ * BUSINESS INTERRUPTION) HOWEVER CAUSED AND ON ANY THEORY OF LIABILITY, WHETHER IN CONTRACT, STRICT LIABILITY, OR TORT
+ * (INCLUDING NEGLIGENCE OR OTHERWISE) ARISING IN ANY WAY OUT OF THE USE OF THIS SOFTWARE, EVEN IF ADVISED OF THE
+ * POSSIBILITY OF SUCH DAMAGE.
+ */
+
 /**
  * Direction numbers of the Sobol' sequence, one row a dimension: the primitive polynomial over GF(2) with its bits as
- * coefficients, then the odd starting numbers m₁, m₂, …, as many as its degree. Joe & Kuo 2008 (new-joe-kuo-6.21201,
- * free under a BSD licence); the first dimension is van der Corput's.
+ * coefficients, then the odd starting numbers m₁, m₂, …, as many as its degree. Joe & Kuo 2008 (new-joe-kuo-6.21201); the first dimension is van der Corput's.
  */
 export const SOBOL_DIRECTIONS: readonly (readonly number[])[] = [
   [1],

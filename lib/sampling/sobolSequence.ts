@@ -13,7 +13,7 @@ export const scrambledSobol = method({
     "is 0.56 of plain sampling's, of a smooth share 0.2.",
   assumptions: [
     'up to 64 columns; the first are the evenest, so what matters most comes first',
-    'replicates of 2^k samples are balanced; of other sizes (96, 100, 125, 250 tried) the error is up to 8 % larger',
+    'replicates of 2^k samples are balanced; of other sizes (96, 100, 125, 250 tried) the error is up to 12 % larger',
     'the rarer a failure counted yes or no, the smaller the gain: at 1 in 50, 0.68 of plain sampling',
   ],
   source:
@@ -55,7 +55,7 @@ export function sobolIntegers(n: number, dimension: number, bits: number): Uint3
  * Scrambled Sobol' sample of uniforms, in independent replicates one after the other. Every column of every replicate
  * is scrambled by its own nested uniform permutation (Owen 1995), the tree of its flips drawn whole; so each point is
  * uniform, a mean is without bias, and replicates differ by chance alone: see `replicateMean` for the error.
- * @param n - samples; any number, but replicates of 2^k are balanced, and others err up to 8 % more
+ * @param n - samples; any number, but replicates of 2^k are balanced, and others err up to 12 % more
  * @param dimensions - columns, 1–64; put what matters most first
  * @param seed - whole number
  * @param replicates - independent scrambles, 1 to n; sizes differ by at most one sample

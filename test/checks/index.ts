@@ -2,6 +2,7 @@ import type { Check } from './check.js';
 import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
 import { drainDesignChecks } from './drainDesign.js';
+import { samplingChecks } from './sampling.js';
 import { soilChecks } from './soil.js';
 import { spacingChecks } from './spacing.js';
 import { upliftChecks } from './uplift.js';
@@ -9,6 +10,7 @@ import { waterChecks } from './water.js';
 
 /** Every check against the outside, by group. */
 export const CHECKS: Record<string, Check[]> = {
+  sampling: samplingChecks,
   soil: soilChecks,
   climate: climateChecks,
   water: waterChecks,

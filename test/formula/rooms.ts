@@ -3,12 +3,13 @@ import * as drain from '../../lib/drain/index.js';
 import { catalogue, type Formula, type Method } from '../../lib/formula/index.js';
 import * as groundwater from '../../lib/groundwater/index.js';
 import * as risk from '../../lib/risk/index.js';
+import * as sampling from '../../lib/sampling/index.js';
 import * as seepage from '../../lib/seepage/index.js';
 import * as site from '../../lib/site/index.js';
 import * as soil from '../../lib/soil/index.js';
 import * as uplift from '../../lib/uplift/index.js';
 
-const entries = [soil, climate, seepage, groundwater, uplift, drain, site, risk].flatMap((room) =>
+const entries = [sampling, soil, climate, seepage, groundwater, uplift, drain, site, risk].flatMap((room) =>
   Object.entries(catalogue(room)),
 );
 

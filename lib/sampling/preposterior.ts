@@ -1,0 +1,136 @@
+import { method } from '../formula/index.js';
+import { type Estimate, jackknife, meanOfReplicates, replicateStart } from './replicates.js';
+
+export const preposteriorAnalysis = method({
+  title: 'Value of a measurement not yet made',
+  what:
+    'Every sample says what the measurement would read there and what each decision would cost. The expected cost of a ' +
+    'decision at a reading is a straight line through the eighth of the samples that read nearest (fewer at the ' +
+    'extremes); the cheapest is taken. Each replicate is judged by lines drawn through the others, at its own costs, so ' +
+    'that no gain is counted that chance alone put there; the value is what is saved against deciding now.',
+  assumptions: [
+    'the readings carry their error; the samples are laid out in independent replicates',
+    'errs on the low side: by 0 to 3 % of the value with 2,048 samples where one reading in ten changes the decision, ' +
+      'by 10 to 15 % where one in fifty does',
+    'the chance of a change comes out up to 0.02 too high where the cost jumps at a rare reading; that is not in its band',
+    'where the reading tells nothing and two decisions tie, the value comes out at or a little below 0, and the ' +
+      'chance of a change means nothing',
+  ],
+  source:
+    'preposterior analysis, Raiffa & Schlaifer 1961; value of sample information by regression, Strong et al. 2015, both ' +
+    'from memory; checked against the unit normal loss integral',
+});
+
+/** Share of the samples that a reading's expected cost is taken from: in the middle, and among the extreme readings. */
+const WINDOW = 1 / 8;
+const NARROW = 1 / 24;
+
+/** What a measurement is worth. */
+export interface MeasurementValue {
+  /** the decision that costs least today, its index */
+  now: number;
+  /** expected cost saved by deciding after the measurement, in the unit of the losses, before its own price */
+  value: Estimate;
+  /** chance that it changes the decision, 0–1 */
+  change: Estimate;
+  /** chance of each decision after the measurement, 0–1 */
+  after: number[];
+}
+
+/**
+ * Expected value of sample information, E(min over decisions of the loss now) − E(min given the reading), and the
+ * chance that the reading changes the decision.
+ * @param losses - one array a decision, one loss a sample, in any one unit
+ * @param reading - what the measurement would read, its error included, one a sample; the input itself gives the
+ *   value of knowing it perfectly
+ * @param replicates - as the samples were drawn, 2 or more
+ * @throws RangeError where there is no decision, or lengths differ
+ */
+export function measurementValue(
+  losses: ArrayLike<number>[],
+  reading: ArrayLike<number>,
+  replicates: number,
+): MeasurementValue {
+  const n = reading.length;
+  if (losses.length === 0) throw new RangeError('missing losses: give one array for each decision.');
+  for (const [d, { length }] of losses.entries())
+    if (length !== n) throw new RangeError(`invalid losses of decision ${d}: ${length} for ${n} readings.`);
+  const order = Uint32Array.from({ length: n }, (_, s) => s).sort((s, t) => reading[s] - reading[t]);
+  const saved = new Float64Array(replicates);
+  const after = new Array<number>(losses.length).fill(0);
+  let changed = 0;
+  /** Share changed among the samples that the lines were drawn through, without each replicate in turn. */
+  const changedWithout = new Float64Array(replicates);
+  for (let r = 0; r < replicates; r++) {
+    const from = replicateStart(n, replicates, r);
+    const to = replicateStart(n, replicates, r + 1);
+    const held = (s: number) => s >= from && s < to;
+    const others = order.filter((s) => !held(s));
+    const lines = losses.map((loss) => runningLine(others, loss));
+    const prior = cheapest(lines.map((line) => line.mean));
+    const place = places(order, reading, held);
+    for (let i = 0; i < n; i++) {
+      const best = cheapest(lines.map((line) => line.near(place[i])));
+      const s = order[i];
+      if (held(s)) {
+        saved[r] += (losses[prior][s] - losses[best][s]) / (to - from);
+        after[best] += 1 / n;
+        if (best !== prior) changed += 1 / n;
+      } else if (best !== prior) changedWithout[r] += 1 / others.length;
+    }
+  }
+  const change = jackknife(replicates, (without) => (without < 0 ? changed : changedWithout[without]));
+  const now = cheapest(losses.map(total));
+  return { now, value: meanOfReplicates(saved), change, after };
+}
+
+function total(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i];
+  return sum;
+}
+
+function cheapest(costs: number[]): number {
+  return costs.indexOf(Math.min(...costs));
+}
+
+/** Place of each sample, in the order given, among those not held: how many read less, and half of those that read the same. */
+function places(order: Uint32Array, reading: ArrayLike<number>, held: (s: number) => boolean): Float64Array {
+  const place = new Float64Array(order.length);
+  let less = 0;
+  for (let first = 0, last = 0; first < order.length; first = last) {
+    let same = 0;
+    while (last < order.length && reading[order[last]] === reading[order[first]])
+      if (!held(order[last++])) same++;
+    place.fill(less + same / 2, first, last);
+    less += same;
+  }
+  return place;
+}
+
+/** Mean of values in a given order, and least-squares lines through the window about a place, by running sums. */
+function runningLine(order: Uint32Array, values: ArrayLike<number>) {
+  const n = order.length;
+  const sums = new Float64Array(n + 1);
+  const moments = new Float64Array(n + 1);
+  for (let i = 0; i < n; i++) {
+    sums[i + 1] = sums[i] + values[order[i]];
+    moments[i + 1] = moments[i] + (i + 0.5) * values[order[i]];
+  }
+  const most = Math.max(1, Math.round((n * WINDOW) / 2));
+  const least = Math.max(1, Math.round((n * NARROW) / 2));
+  return {
+    mean: sums[n] / n,
+    near(at: number) {
+      const half = Math.min(most, Math.max(least, Math.floor(Math.min(at, n - at))));
+      const low = Math.max(0, Math.ceil(at) - half);
+      const high = Math.min(n, Math.floor(at) + half);
+      const width = high - low;
+      const sum = sums[high] - sums[low];
+      const centre = (low + high) / 2;
+      if (width < 2) return sum / width;
+      const slope = (moments[high] - moments[low] - centre * sum) / ((width * (width * width - 1)) / 12);
+      return sum / width + slope * (at - centre);
+    },
+  };
+}
