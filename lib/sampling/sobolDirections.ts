@@ -22,7 +22,8 @@
 
 /**
  * Direction numbers of the Sobol' sequence, one row a dimension: the primitive polynomial over GF(2) with its bits as
- * coefficients, then the odd starting numbers m₁, m₂, …, as many as its degree. Joe & Kuo 2008 (new-joe-kuo-6.21201); the first dimension is van der Corput's.
+ * coefficients, then the odd starting numbers m₁, m₂, …, as many as its degree. Joe & Kuo 2008 (new-joe-kuo-6.21201);
+ * the first dimension is van der Corput's.
  */
 export const SOBOL_DIRECTIONS: readonly (readonly number[])[] = [
   [1],

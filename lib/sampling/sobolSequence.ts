@@ -12,7 +12,8 @@ export const scrambledSobol = method({
     'without bias; on a normal limit state of 5 inputs (chance 0.1 a sample, 8 replicates) the error of 1,024 samples ' +
     "is 0.56 of plain sampling's, of a smooth share 0.2.",
   assumptions: [
-    'up to 64 columns; the first are the evenest, so what matters most comes first',
+    'up to 64 columns; the first five are the evenest (the same state in columns 6 to 40: 0.6 to 0.75), so what matters ' +
+      'most comes first',
     'replicates of 2^k samples are balanced; of other sizes (96, 100, 125, 250 tried) the error is up to 12 % larger',
     'the rarer a failure counted yes or no, the smaller the gain: at 1 in 50, 0.68 of plain sampling',
   ],

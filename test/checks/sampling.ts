@@ -1,14 +1,14 @@
 import {
   firstOrderFromSample,
   measurementValue,
-  normalCdf,
   replicateChance,
   sobolIndices,
   sobolNormals,
   sobolUniforms,
 } from '../../lib/sampling/index.js';
 import { limitState } from '../sampling/limitStates.js';
-import { gFunction, ishigami, type TestFunction, unitNormalLoss } from '../sampling/testFunctions.js';
+import { gFunction, ishigami, type TestFunction } from '../sampling/testFunctions.js';
+import { twoActions } from '../sampling/twoActions.js';
 import type { Check } from './check.js';
 
 const REPLICATES = 8;
@@ -51,17 +51,8 @@ const indices = (name: string, f: TestFunction, input: number): Check[] => [
   },
 ];
 
-const spread = 1 / Math.hypot(1, 0.5);
-const reading = () => {
-  const n = 4096;
-  const z = sobolNormals(n, 2, 3, REPLICATES);
-  const truth = Float64Array.from({ length: n }, (_, s) => z[2 * s] - 0.5);
-  return measurementValue(
-    [new Float64Array(n), truth.map((x) => -x)],
-    truth.map((x, s) => x + 0.5 * z[2 * s + 1]),
-    REPLICATES,
-  );
-};
+const known = twoActions(4096, -0.5, 0.5, 3, REPLICATES);
+const reading = () => measurementValue(known.losses, known.reading, REPLICATES);
 
 export const samplingChecks: Check[] = [
   {
@@ -90,7 +81,7 @@ export const samplingChecks: Check[] = [
     kind: 'exact',
     source: 'unit normal loss integral (Raiffa & Schlaifer 1961)',
     ours: () => reading().value.value,
-    expected: spread * unitNormalLoss(0.5 / spread),
+    expected: known.value,
     tolerance: 0.005,
   },
   {
@@ -99,7 +90,7 @@ export const samplingChecks: Check[] = [
     kind: 'exact',
     source: `${CLOSED} Φ(−|μ|/s)`,
     ours: () => reading().change.value,
-    expected: normalCdf(-0.5 / spread),
+    expected: known.change,
     tolerance: 0.02,
   },
 ];

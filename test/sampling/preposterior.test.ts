@@ -1,25 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { measurementValue, normalCdf, sobolNormals } from '../../lib/sampling/index.js';
-import { unitNormalLoss } from './testFunctions.js';
+import { measurementValue, sobolNormals } from '../../lib/sampling/index.js';
+import { twoActions, unitNormalLoss } from './twoActions.js';
 
 const REPLICATES = 8;
-
-/**
- * Two actions, the state normal about `mean` with spread 1, a reading of it with normal error: leave (0) or act, which
- * costs −state. The mean after the reading is normal about `mean` with spread s = 1/√(1 + error²), so the value of the
- * reading is s·L(|mean|/s), L the unit normal loss integral, and it changes the decision with chance Φ(−|mean|/s).
- */
-function twoActions(n: number, mean: number, error: number, seed: number) {
-  const z = sobolNormals(n, 2, seed, REPLICATES);
-  const state = Float64Array.from({ length: n }, (_, s) => mean + z[2 * s]);
-  const spread = 1 / Math.hypot(1, error);
-  return {
-    losses: [new Float64Array(n), state.map((x) => -x)],
-    reading: state.map((x, s) => x + error * z[2 * s + 1]),
-    value: spread * unitNormalLoss(Math.abs(mean) / spread),
-    change: normalCdf(-Math.abs(mean) / spread),
-  };
-}
 
 test('the unit normal loss integral: 0.3989 at 0, 0.08332 at 1, 0.008491 at 2', () => {
   // As tables of it print, from memory; exact at 0: 1/√(2π).
@@ -34,7 +17,7 @@ describe.each([
   [0.5, 1.5],
 ])('two actions, mean %d, error %d', (mean, error) => {
   test('value and chance of a change are those of the closed form', () => {
-    const known = twoActions(4096, mean, error, 3);
+    const known = twoActions(4096, mean, error, 3, REPLICATES);
     const ours = measurementValue(known.losses, known.reading, REPLICATES);
     expect(ours.now).toBe(mean < 0 ? 0 : 1);
     expect(Math.abs(ours.value.value - known.value)).toBeLessThan(0.005);
@@ -45,7 +28,7 @@ describe.each([
   test('over 100 seeds without bias, and the band holds', () => {
     let [bias, held] = [0, 0];
     for (let seed = 1; seed <= 100; seed++) {
-      const known = twoActions(1024, mean, error, seed);
+      const known = twoActions(1024, mean, error, seed, REPLICATES);
       const { value, halfWidth95 } = measurementValue(known.losses, known.reading, REPLICATES).value;
       bias += (value - known.value) / 100;
       if (Math.abs(value - known.value) <= halfWidth95) held++;
@@ -57,7 +40,7 @@ describe.each([
 });
 
 test('knowing it perfectly is worth E|·|: the reading without error', () => {
-  const known = twoActions(4096, -0.5, 0, 5);
+  const known = twoActions(4096, -0.5, 0, 5, REPLICATES);
   const { value } = measurementValue(known.losses, known.reading, REPLICATES);
   expect(value.value).toBeCloseTo(unitNormalLoss(0.5), 2);
 });
@@ -75,7 +58,7 @@ test('a reading that tells nothing is worth nothing, however many are tried: no 
 });
 
 test('one decision only, or one that always costs least: nothing to gain, nothing changes', () => {
-  const { losses, reading } = twoActions(512, -0.3, 0.5, 2);
+  const { losses, reading } = twoActions(512, -0.3, 0.5, 2, REPLICATES);
   const dear = losses[1].map(() => 10);
   for (const set of [[losses[0]], [losses[0], dear]]) {
     const { now, value, change } = measurementValue(set, reading, REPLICATES);
