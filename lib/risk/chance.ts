@@ -1,5 +1,7 @@
 import { isWetHalf } from '../climate/index.js';
 import { method } from '../formula/index.js';
+import { replicateChance } from '../sampling/index.js';
+import { REPLICATES } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { coursesOf } from './courses.js';
 import { CourseTally, type FailingYears, type Year } from './courseTally.js';
@@ -46,7 +48,7 @@ export interface Counting {
 /** Chance of an option at a depth. */
 export interface Chance {
   perYear: number;
-  /** of the mean over samples */
+  /** of the mean over samples, by the spread between replicates: ± 1.96 of it covers the truth in 95 of 100 seeds */
   standardError: number;
   /** share of failing years, one a sample */
   shares: Float64Array;
@@ -139,10 +141,11 @@ export function chancesOf(
     const worst = means.indexOf(Math.max(...means));
     const mostOf = (mode: 'lift' | 'slump') =>
       Math.max(...plans.map((_, p) => total((f) => f.plans[p][mode][d])));
-    const variance = columns[worst].reduce((a, v) => a + (v - means[worst]) ** 2, 0) / Math.max(count - 1, 1);
+    const { halfWidth95 } = replicateChance(columns[worst], REPLICATES);
     return {
       perYear: means[worst],
-      standardError: Math.sqrt(variance / count),
+      standardError: halfWidth95 / 1.96,
+
       shares: columns[worst],
       modes: {
         'lift-full': total((f) => f.full[d]),

@@ -135,11 +135,10 @@ function deepestSafe(
   return undefined;
 }
 
-/** The verdict could go either way: a chance that decided lies within two standard errors of what is accepted. */
+/** The verdict could go either way: a chance that decided lies within its 95 % sampling band of what is accepted. */
 export function isCloseCall(site: Site, decision: Decision): boolean {
   const accepted = site.pond.acceptedRisk;
-  const near = ({ chance }: Verdict) =>
-    Math.abs(chance.perYear - accepted) <= 2 * chance.standardError && chance.standardError > 0;
+  const near = ({ chance }: Verdict) => Math.abs(chance.perYear - accepted) <= 1.96 * chance.standardError;
   const decisive = decision.rejected.filter((r) => r.verdict.diggable).map((r) => r.verdict);
   return [...decisive, ...(decision.verdict ? [decision.verdict] : [])].some(near);
 }

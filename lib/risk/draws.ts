@@ -1,4 +1,3 @@
-import { latinNormals } from '../sampling/index.js';
 import type { Site, Way } from '../site/index.js';
 
 /** Everything a chance is counted over, drawn once a site: water by year, and the quality of what is built. */
@@ -25,11 +24,10 @@ export const FLAP_STUCK = 0.05;
 export const PUMP_OUT = { median: 0.01, spread: 0.5 };
 
 /** Draws of a site; the same seed gives the same draws for every option and depth. */
-export function drawsOf({ water, seed }: Site): Draws {
+export function drawsOf({ water, unknowns }: Site): Draws {
   const { samples, years } = water;
-  const quality = latinNormals(samples, 5, seed + 41);
-  const column = (j: number, f: (z: number) => number) =>
-    Float64Array.from({ length: samples }, (_, s) => f(quality[s * 5 + j]));
+  const often = ({ median, spread }: typeof DRAIN_BLOCKED, z: number) =>
+    Math.min(median * Math.exp(spread * z), 1);
   return {
     samples,
     years,
@@ -39,11 +37,11 @@ export function drawsOf({ water, seed }: Site): Draws {
       asIs: highestOf(water.tub.asIs.month),
       keptOut: highestOf(water.tub.keptOut.month),
     },
-    blocked: column(0, (z) => Math.min(DRAIN_BLOCKED.median * Math.exp(DRAIN_BLOCKED.spread * z), 1)),
-    pumpOut: column(1, (z) => Math.min(PUMP_OUT.median * Math.exp(PUMP_OUT.spread * z), 1)),
-    strength: column(2, (z) => z),
-    unitWeight: column(3, (z) => z),
-    seamHead: column(4, (z) => z),
+    blocked: unknowns.drain.map((z) => often(DRAIN_BLOCKED, z)),
+    pumpOut: unknowns.pump.map((z) => often(PUMP_OUT, z)),
+    strength: unknowns.strength,
+    unitWeight: unknowns['unit weight'],
+    seamHead: unknowns.seam,
   };
 }
 

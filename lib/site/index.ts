@@ -10,4 +10,5 @@ export * from './siteModel.js';
 export * from './soilTests.js';
 export * from './spots.js';
 export * from './tubOf.js';
+export * from './unknowns.js';
 export * from './water.js';

@@ -19,6 +19,7 @@ import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
 import { type Catchment, tubOf } from './tubOf.js';
+import { type Unknowns, unknownsOf } from './unknowns.js';
 import { type WaterEnsemble, waterByMonth, waterByWeather } from './water.js';
 
 /** How the water outside was come by. */
@@ -32,6 +33,7 @@ export type WaterModel =
 export interface Site {
   survey: Survey;
   seed: number;
+  unknowns: Unknowns;
   places: Places;
   pond: Pond;
   ground: Ground;
@@ -54,7 +56,7 @@ export interface Site {
 export interface SiteOptions {
   /** whole number; the same survey and seed give the same result */
   seed?: number;
-  /** draws of everything unknown but fixed */
+  /** draws of everything unknown but fixed; eight times a power of two is best */
   samples?: number;
 }
 
@@ -63,7 +65,7 @@ export interface SiteOptions {
  * @param survey - as read
  * @returns the site with every assumption listed
  */
-export function siteModel(survey: Survey, { seed = 1, samples = 400 }: SiteOptions = {}): Site {
+export function siteModel(survey: Survey, { seed = 1, samples = 512 }: SiteOptions = {}): Site {
   const assume = new Assumptions();
   const warnings: Warning[] = [...survey.warnings, ...notUsed(survey)];
   const latitude = assume.or(
@@ -97,8 +99,22 @@ export function siteModel(survey: Survey, { seed = 1, samples = 400 }: SiteOptio
   warnings.push(...dipWarnings);
   const record = usableWeather(survey, latitude, warnings);
   const heads = monthlyFromHeads(survey, places, assume);
-  const common = { samples, seed, ksat: ground.ksat, highRim: places.highRim };
-  const base = { survey, seed, places, pond, ground, tests, tub, catchment, dips, record, latitude };
+  const unknowns = unknownsOf(samples, seed);
+  const common = { samples, seed, unknowns, ksat: ground.ksat, highRim: places.highRim };
+  const base = {
+    survey,
+    seed,
+    unknowns,
+    places,
+    pond,
+    ground,
+    tests,
+    tub,
+    catchment,
+    dips,
+    record,
+    latitude,
+  };
 
   if (!heads && record) {
     const chosen = chooseTableModel(record, dips, modelsFor(groundForTable(ground), dips), samples, seed);

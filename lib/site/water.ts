@@ -13,6 +13,7 @@ import { type LogEstimate, logValue } from '../soil/index.js';
 import type { MonthlyWater } from './monthlyWater.js';
 import { TABLE_FOLLOWS_GROUND } from './spots.js';
 import { type Catchment, tubInflow } from './tubOf.js';
+import type { Unknowns } from './unknowns.js';
 
 export const waterEnsemble = method({
   title: 'The water outside, year by year',
@@ -74,30 +75,28 @@ function levels(n: number): MonthlyLevels {
 interface Common {
   samples: number;
   seed: number;
+  unknowns: Unknowns;
   ksat: LogEstimate;
   /** ground at the uphill rim, m above the datum */
   highRim: number;
 }
 
-function startEnsemble({ samples, ksat, seed }: Common, years: number, withTub: boolean): WaterEnsemble {
+function startEnsemble({ samples, ksat, unknowns }: Common, years: number, withTub: boolean): WaterEnsemble {
   const n = samples * years * 12;
-  const k = latinNormals(samples, 1, seed + 7);
   return {
     samples,
     years,
     clayLow: levels(n),
     clayHigh: levels(n),
     tub: withTub ? { asIs: levels(n), keptOut: levels(n) } : undefined,
-    conductivity: Float64Array.from(k, (z) => logValue(ksat, z)),
+    conductivity: unknowns.permeability.map((z) => logValue(ksat, z)),
     closure: 0,
   };
 }
 
 /** Rise of the table from the low side to behind the uphill wall, m, one a sample. */
-function uphillRise({ samples, highRim, seed }: Common): Float64Array {
-  const z = latinNormals(samples, 1, seed + 11);
-  return Float64Array.from(
-    z,
+function uphillRise({ highRim, unknowns }: Common): Float64Array {
+  return unknowns['uphill rise'].map(
     (v) => highRim * Math.min(Math.max(TABLE_FOLLOWS_GROUND.mean + TABLE_FOLLOWS_GROUND.spread * v, 0), 1),
   );
 }
@@ -115,16 +114,14 @@ export function waterByMonth(
 ): WaterEnsemble {
   const record = ring?.record;
   const years = record && record.years > 0 ? record.years : SYNTHETIC_YEARS;
-  const { samples, seed } = common;
+  const { samples, seed, unknowns } = common;
   const e = startEnsemble(common, years, ring !== undefined || underLiner !== undefined);
   const rise = uphillRise(common);
-  const perSample = latinNormals(samples, 1, seed + 13);
   const perYear = latinNormals(samples * years, 1, seed + 17);
-  const reading = latinNormals(samples, 1, seed + 19);
   for (let s = 0; s < samples; s++)
     for (let y = 0; y < years; y++) {
-      const z = monthly.fixed ? perSample[s] : perYear[s * years + y];
-      const shift = z * monthly.spread + 0.01 * reading[s];
+      const z = monthly.fixed ? unknowns['water level'][s] : perYear[s * years + y];
+      const shift = z * monthly.spread + 0.01 * unknowns.reading[s];
       for (let m = 0; m < 12; m++) {
         const i = (s * years + y) * 12 + m;
         const low = -monthly.low[m] + shift;
@@ -176,10 +173,9 @@ export function waterByWeather(
   daysEmpty: number,
   ring: Omit<RingInWeather, 'sets' | 'record' | 'daysEmpty'> | undefined,
 ): WaterEnsemble {
-  const { samples, seed } = common;
+  const { samples, seed, unknowns } = common;
   const e = startEnsemble(common, record.years, ring !== undefined);
   const rise = uphillRise(common);
-  const place = latinNormals(samples, 1, seed + 23);
   const byYear = latinNormals(samples * record.years, 1, seed + 29);
   const n = record.liquid.length;
   const series = columnSeries(n);
@@ -194,7 +190,8 @@ export function waterByWeather(
     e.closure = Math.max(e.closure, runColumn(record, p, series).closure, fit.closure);
     for (let d = 0; d < n; d++) {
       const y = record.year[d];
-      const shift = PLACE_SPREAD * place[s] + (y >= 0 ? fit.missing * byYear[s * record.years + y] : 0);
+      const shift =
+        PLACE_SPREAD * unknowns.place[s] + (y >= 0 ? fit.missing * byYear[s * record.years + y] : 0);
       clay[d] = -Math.max(series.depth[d] - shift, p.spillDepth);
     }
     highest(e.clayLow, s * record.years * 12, slots, clay);
