@@ -4,11 +4,13 @@ import { type Decision, decide, isCloseCall } from './decide.js';
 import { depthCurve, depthsOf } from './depthCurve.js';
 import { drainFor, type SiteDrain } from './drainFor.js';
 import type { Draws } from './draws.js';
-import { measureNext } from './measureNext.js';
+import { driversOf } from './drivers.js';
+import { LOSS, type Loss } from './loss.js';
+import { measureNext, type NextMeasurement, worthWaiting } from './measureNext.js';
 import { type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { type Option, optionsOf } from './options.js';
 import { reasonOf } from './reason.js';
-import type { DepthCurve, Recommendation, TippingPoint } from './result.js';
+import type { DepthCurve, Driver, Recommendation, TippingPoint } from './result.js';
 import { rulesOf } from './rules.js';
 import { tippingPoints } from './tippingPoints.js';
 
@@ -22,16 +24,22 @@ export interface Assessment {
   limits: MonthlyLimits;
   drain: SiteDrain | null;
   tippingPoints: TippingPoint[];
+  measureNext: NextMeasurement[];
+  drivers: Driver[];
   assumptions: Site['assumptions'];
 }
 
 /** What a what-if may change without running the water again. */
-export type Change = Partial<
-  Pick<
-    Pond,
-    'depth' | 'fullLevel' | 'usualDrawdown' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'
-  >
->;
+export interface Change
+  extends Partial<
+    Pick<
+      Pond,
+      'depth' | 'fullLevel' | 'usualDrawdown' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'
+    >
+  > {
+  /** what decisions are weighed by */
+  loss?: Loss;
+}
 
 /**
  * Judges a site: chance against depth for every option, the stops, the decision and the drain it needs.
@@ -39,14 +47,19 @@ export type Change = Partial<
  * @param change - what-if on the pond; the water outside stays as simulated
  * @param draws - of the site, where they are at hand
  */
-export function assess(site: Site, change: Change = {}, draws?: Draws): Assessment {
+export function assess(site: Site, { loss = LOSS, ...change }: Change = {}, draws?: Draws): Assessment {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
   const assume = new Assumptions();
   const basis = basisOf(changed, draws);
   const options = optionsOf(basis);
   const depths = depthsOf(changed);
   const curves = options.map((o) => depthCurve(basis, o, depths));
-  const decision = decide(basis, options);
+  const decided = decide(basis, options);
+  const next = measureNext(basis, options, decided, loss);
+  const decision: Decision =
+    worthWaiting(next, loss) && !changed.pond.existing
+      ? { ...decided, option: 'measure-first', also: [], governs: 'evidence' }
+      : decided;
   const drain = drainFor(basis, decision, assume);
   return {
     site: changed,
@@ -56,6 +69,8 @@ export function assess(site: Site, change: Change = {}, draws?: Draws): Assessme
     decision,
     limits: monthlyLimits(basis, decision.measures, decision.depth || changed.pond.depth),
     drain,
+    measureNext: next,
+    drivers: driversOf(basis, decision.measures, decision.depth || changed.pond.depth),
     tippingPoints: tippingPoints(basis, options, decision),
     assumptions: [...site.assumptions, ...assume.list],
   };
@@ -63,7 +78,7 @@ export function assess(site: Site, change: Change = {}, draws?: Draws): Assessme
 
 /** The recommendation of an assessment, in words and numbers. */
 export function recommend(a: Assessment): Recommendation {
-  const { site, basis, options, decision, limits } = a;
+  const { site, basis, decision, limits } = a;
   return {
     option: decision.option,
     also: decision.also,
@@ -73,6 +88,6 @@ export function recommend(a: Assessment): Recommendation {
     reason: reasonOf(site, decision),
     rules: rulesOf(basis, decision, limits),
     close_call: isCloseCall(site, decision),
-    measure_next: measureNext(basis, options, decision),
+    measure_next: a.measureNext,
   };
 }

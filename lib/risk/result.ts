@@ -86,7 +86,17 @@ export interface Recommendation {
   reason: string;
   rules: Rule[];
   close_call: boolean;
-  measure_next: { what: string; where: string; month: number | null; chance_to_change: number }[];
+  /** the most telling first */
+  measure_next: {
+    what: string;
+    where: string;
+    month: number | null;
+    /** it takes a wet half-year */
+    waits: boolean;
+    chance_to_change: number;
+    /** expected loss it saves, in drains */
+    worth_drains: number;
+  }[];
 }
 
 export interface DrainResult {
@@ -101,10 +111,22 @@ export interface DrainResult {
   quantities: { item: string; amount: number; unit: string }[];
 }
 
+/** Share of the doubt about the chance that an input carries. */
+export interface Driver {
+  input: string;
+  /** of the variance that would go if it were known */
+  first_order: number;
+  /** of the variance that would stay if all else were known; null where it was not found by itself */
+  total: number | null;
+}
+
 export interface TippingPoint {
   input: string;
+  /** at which the answer changes */
   value: number;
   unit: string;
+  /** as measured or planned; percentiles where it is not known exactly */
+  now: number | Percentiles;
   from: Advice;
   to: Advice;
 }
@@ -138,6 +160,7 @@ export interface Result {
   recommendation: Recommendation;
   drain: DrainResult | null;
   tipping_points: TippingPoint[];
+  drivers: Driver[];
   assumptions: Assumption[];
   warnings: Warning[];
 }

@@ -4,6 +4,7 @@ import { type Assessment, recommend } from './assess.js';
 import { lifeChance } from './chance.js';
 import { safeDepth } from './depthCurve.js';
 import { relievedBy } from './head.js';
+import { LIFE } from './loss.js';
 import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
 import type { DrainResult, OptionResult, Result } from './result.js';
@@ -37,6 +38,7 @@ export function resultOf(a: Assessment): Result {
     recommendation: recommend(a),
     drain: drainResult(a),
     tipping_points: a.tippingPoints,
+    drivers: a.drivers,
     assumptions: a.assumptions,
     warnings: site.warnings,
   });
@@ -79,7 +81,7 @@ function optionResult(a: Assessment, index: number): OptionResult {
     depth_searched_m: curve.depth_m[curve.depth_m.length - 1],
     governs: option.measures ? (v.safe ? safe.governs : v.governs) : safe.governs,
     risk_at_wish: { per_year: v.chance.perYear, standard_error: v.chance.standardError },
-    risk_in_life: lifeChance(v.chance.shares, survey.site.life ?? 20),
+    risk_in_life: lifeChance(v.chance.shares, survey.site.life ?? LIFE),
     per_dig: v.dig,
     full: {
       net_head_m: { p10: net(0.1), p50: net(0.5), p90: net(0.9) },

@@ -1,9 +1,9 @@
 import { method } from '../formula/index.js';
-import { percentiles } from '../sampling/index.js';
-import type { Basis } from './basis.js';
-import { NO_SHIFT, type Shift } from './chance.js';
+import { type Percentiles, percentiles } from '../sampling/index.js';
+import { logPercentiles } from '../soil/index.js';
+import { type Basis, basisOf } from './basis.js';
+import { type Counting, NO_SHIFT } from './chance.js';
 import { type Decision, decide } from './decide.js';
-import { NOTHING } from './measures.js';
 import type { Option } from './options.js';
 import type { TippingPoint } from './result.js';
 
@@ -11,56 +11,104 @@ export const tippingMethod = method({
   title: 'Tipping points',
   what: 'The nearest value of an input, with all others as they are, at which the recommendation changes.',
   assumptions: [
-    'the whole distribution of the input is shifted',
+    'the whole distribution of the input is shifted or stretched',
     'options are decided again; their design stays as it is',
   ],
   source: 'bisection on the decision',
 });
 
-const STEPS = 9;
+/** An input that is moved: from −1 to 1, 0 where it is now. */
+interface Moved {
+  input: string;
+  unit: string;
+  now: number | Percentiles;
+  value(t: number): number;
+  at(t: number): { basis?: Basis; how?: Counting };
+}
 
-/** Tipping points of a decision: the water outside, the pond's level and the permeability of the ground. */
+/** Halvings of the way to the farthest value tried. */
+const STEPS = 7;
+
+/** Tipping points of a decision, an input at a time. */
 export function tippingPoints(basis: Basis, options: Option[], base: Decision): TippingPoint[] {
   if (!base.verdict) return [];
-  const points: TippingPoint[] = [];
-  const search = (
-    shiftAt: (t: number) => Shift,
-    input: string,
-    unit: string,
-    valueAt: (t: number) => number,
-  ) => {
-    for (const direction of [1, -1]) {
-      const at = (t: number) => decide(basis, options, { shift: shiftAt(direction * t) }).option;
-      if (at(1) === base.option) continue;
-      let inside = 0;
-      let outside = 1;
+  return movedInputs(basis).flatMap(({ input, unit, now, value, at }) => {
+    const decided = (t: number) => {
+      const moved = at(t);
+      return decide(moved.basis ?? basis, options, moved.how).option;
+    };
+    return [1, -1].flatMap((direction) => {
+      if (decided(direction) === base.option) return [];
+      let [inside, outside] = [0, 1];
       for (let i = 0; i < STEPS; i++) {
         const middle = (inside + outside) / 2;
-        if (at(middle) === base.option) inside = middle;
+        if (decided(direction * middle) === base.option) inside = middle;
         else outside = middle;
       }
-      points.push({ input, value: valueAt(direction * outside), unit, from: base.option, to: at(outside) });
-    }
-  };
-  const high = basis.highs.yearly(NOTHING, 0.5);
-  search(
-    (t) => ({ ...NO_SHIFT, water: 1.5 * t }),
-    'water outside, yearly high (middle of all years) above the lowest rim ground',
-    'm',
-    (t) => high + 1.5 * t,
-  );
-  search(
-    (t) => ({ ...NO_SHIFT, pond: 0.6 * t }),
-    'full level of the pond above the lowest rim ground',
-    'm',
-    (t) => basis.site.pond.fullLevel + 0.6 * t,
-  );
-  const k = percentiles(basis.site.water.conductivity).p50;
-  search(
-    (t) => ({ ...NO_SHIFT, conductivity: 100 ** t }),
-    'permeability of the ground (middle estimate)',
-    'm/s',
-    (t) => k * 100 ** t,
-  );
-  return points;
+      const t = direction * outside;
+      return [{ input, value: value(t), unit, now, from: base.option, to: decided(t) }];
+    });
+  });
+}
+
+function movedInputs(basis: Basis): Moved[] {
+  const { site, draws } = basis;
+  const { pond, ground } = site;
+  const withPond = (change: Partial<typeof pond>) => ({
+    basis: basisOf({ ...site, pond: { ...pond, ...change } }, draws),
+  });
+  const high = percentiles(draws.clayHigh);
+  const k = percentiles(site.water.conductivity);
+  const moved: Moved[] = [
+    {
+      input: 'water outside at the worst place, yearly high above the lowest rim ground',
+      unit: 'm',
+      now: high,
+      value: (t) => high.p50 + 1.5 * t,
+      at: (t) => ({ how: { shift: { ...NO_SHIFT, water: 1.5 * t } } }),
+    },
+    {
+      input: 'full level of the pond above the lowest rim ground',
+      unit: 'm',
+      now: pond.fullLevel,
+      value: (t) => pond.fullLevel + 0.6 * t,
+      at: (t) => withPond({ fullLevel: pond.fullLevel + 0.6 * t }),
+    },
+    {
+      input: 'permeability of the ground',
+      unit: 'm/s',
+      now: k,
+      value: (t) => k.p50 * 100 ** t,
+      at: (t) => ({ how: { shift: { ...NO_SHIFT, conductivity: 100 ** t } } }),
+    },
+    {
+      input: 'usual drawdown of the pond',
+      unit: 'm',
+      now: pond.usualDrawdown,
+      value: (t) => Math.max(pond.usualDrawdown + 0.5 * t, 0),
+      at: (t) => withPond({ usualDrawdown: Math.max(pond.usualDrawdown + 0.5 * t, 0) }),
+    },
+    {
+      input: 'chance a year that is accepted',
+      unit: '',
+      now: pond.acceptedRisk,
+      value: (t) => Math.min(pond.acceptedRisk * 10 ** t, 1),
+      at: (t) => withPond({ acceptedRisk: Math.min(pond.acceptedRisk * 10 ** t, 1) }),
+    },
+  ];
+  const { strength } = ground;
+  if (strength)
+    moved.push({
+      input: 'undrained strength of the clay',
+      unit: 'Pa',
+      now: logPercentiles(strength),
+      value: (t) => strength.median * 5 ** t,
+      at: (t) => ({
+        basis: basisOf(
+          { ...site, ground: { ...ground, strength: { ...strength, median: strength.median * 5 ** t } } },
+          draws,
+        ),
+      }),
+    });
+  return moved;
 }

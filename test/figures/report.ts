@@ -190,7 +190,16 @@ export function invented(change: (report: Report) => void = () => {}): Report {
           { code: 'flap', text: 'Fit a flap at the outlet and free it each autumn.' },
         ],
         close_call: false,
-        measure_next: [{ what: 'a dip in the standpipe', where: 'P2', month: 2, chance_to_change: 0.12 }],
+        measure_next: [
+          {
+            what: 'a dip in the standpipe',
+            where: 'P2',
+            month: 2,
+            waits: true,
+            chance_to_change: 0.12,
+            worth_drains: 0.3,
+          },
+        ],
       },
       drain: {
         inflow_m3_s: { clay: 2.4e-7, ring_storm: 0, roof: 0, uphill: 3e-6, leak: 1e-7 },
@@ -210,8 +219,16 @@ export function invented(change: (report: Report) => void = () => {}): Report {
         ],
       },
       tipping_points: [
-        { input: 'water outside', value: -0.35, unit: 'm', from: 'drain-to-outlet', to: 'no-drain' },
+        {
+          input: 'water outside',
+          value: -0.35,
+          unit: 'm',
+          now: { p10: -0.3, p50: -0.1, p90: 0 },
+          from: 'drain-to-outlet',
+          to: 'no-drain',
+        },
       ],
+      drivers: [{ input: 'ground and water together', first_order: 0.9, total: 0.92 }],
       assumptions: [{ item: 'edging_load', value: 0, unit: 'Pa', reason: 'no heavy edging mentioned' }],
       warnings: [
         {

@@ -150,7 +150,7 @@ describe('with weather', () => {
     const gappy = WEATHER.split('\n')
       .filter((_, i) => i < 500 || i > 504)
       .join('\n');
-    expect(site({ 'weather.csv': gappy }, 5).warnings).toContainEqual(
+    expect(site({ 'weather.csv': gappy }, 8).warnings).toContainEqual(
       expect.objectContaining({
         code: 'weather-filled',
         message: expect.stringMatching(/^5 days without rain and 5 without/),
