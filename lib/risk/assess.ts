@@ -1,7 +1,7 @@
 import { Assumptions, type Pond, type Site } from '../site/index.js';
 import { type Basis, basisOf } from './basis.js';
 import { type Decision, decide, isCloseCall } from './decide.js';
-import { depthCurve, depthsOf } from './depthCurve.js';
+import { depthCurve } from './depthCurve.js';
 import { drainFor, type SiteDrain } from './drainFor.js';
 import type { Draws } from './draws.js';
 import { driversOf } from './drivers.js';
@@ -52,8 +52,7 @@ export function assess(site: Site, { loss = LOSS, ...change }: Change = {}, draw
   const assume = new Assumptions();
   const basis = basisOf(changed, draws);
   const options = optionsOf(basis);
-  const depths = depthsOf(changed);
-  const curves = options.map((o) => depthCurve(basis, o, depths));
+  const curves = options.map((o) => depthCurve(basis, o));
   const decided = decide(basis, options);
   const next = measureNext(basis, options, decided, loss);
   const decision: Decision =

@@ -135,18 +135,19 @@ export function chancesOf(
   }
   const n = count * years;
   const total = (of: (f: FailingYears) => number) => sums.reduce((sum, f) => sum + of(f), 0) / n;
+  for (const f of failing) for (let i = 0; i < f.length; i++) f[i] /= years;
   return Array.from(depths, (_, d) => {
-    const columns = failing.map((f) => f.subarray(d * count, (d + 1) * count).map((v) => v / years));
-    const means = columns.map((shares) => shares.reduce((a, b) => a + b, 0) / count);
+    const rows = failing.map((f) => f.subarray(d * count, (d + 1) * count));
+    const means = rows.map(meanOf);
     const worst = means.indexOf(Math.max(...means));
     const mostOf = (mode: 'lift' | 'slump') =>
       Math.max(...plans.map((_, p) => total((f) => f.plans[p][mode][d])));
-    const { halfWidth95 } = replicateChance(columns[worst], REPLICATES);
+    const { halfWidth95 } = replicateChance(rows[worst], REPLICATES);
     return {
       perYear: means[worst],
       standardError: halfWidth95 / 1.96,
 
-      shares: columns[worst],
+      shares: rows[worst],
       modes: {
         'lift-full': total((f) => f.full[d]),
         'lift-drawn-down': total((f) => f.drawn[d]),
@@ -159,6 +160,12 @@ export function chancesOf(
 }
 
 const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);
+
+function meanOf(shares: Float64Array): number {
+  let sum = 0;
+  for (let j = 0; j < shares.length; j++) sum += shares[j];
+  return sum / shares.length;
+}
 
 /** Chance over a life: unlucky ground is unlucky every year. */
 export function lifeChance(shares: Float64Array, years: number): number {

@@ -6,7 +6,7 @@ import { type Measures, NOTHING, namesOf } from './measures.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
-import { type Verdict, verdictAt, verdictsAt } from './verdict.js';
+import { depthsOf, type Verdict, verdictAt, verdictsAt } from './verdict.js';
 
 /** What is recommended, before it is put into words. */
 export interface Decision {
@@ -26,10 +26,9 @@ export interface Decision {
 
 /** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
 const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
-const STEP = 0.05;
 
 /** The decision for a site: stops first, then the first candidate that is safe, then what can be had instead. */
-export function decide(basis: Basis, options: Option[], how: Counting = {}): Decision {
+export function decide(basis: Basis, options: Option[], how?: Counting): Decision {
   const { site } = basis;
   const wish = site.pond.depth;
   const base = {
@@ -116,16 +115,17 @@ export function decide(basis: Basis, options: Option[], how: Counting = {}): Dec
 function deepestSafe(
   basis: Basis,
   candidates: Candidate[],
-  how: Counting,
+  how: Counting | undefined,
   emptyingRuled: boolean,
 ): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
   const { depth: wish, acceptedRisk } = basis.site.pond;
-  const depths: number[] = [];
-  for (let depth = Math.floor((wish - 1e-9) / STEP); depth * STEP >= WORTH_DIGGING(wish) - 1e-9; depth--)
-    depths.unshift(Number((depth * STEP).toFixed(3)));
+  const depths = depthsOf(basis.site).filter((d) => d < wish && d >= WORTH_DIGGING(wish) - 1e-9);
   if (depths.length === 0) return undefined;
   for (const candidate of candidates) {
-    const verdicts = verdictsAt(basis, candidate.measures, depths, how);
+    const { measures } = candidate;
+    const verdicts = how
+      ? verdictsAt(basis, measures, depths, how)
+      : depths.map((depth) => verdictAt(basis, measures, depth));
     const at = verdicts.findLastIndex(
       (v) =>
         v.safe || (emptyingRuled && v.diggable && (v.chance.modes['lift-drawn-down'] ?? 0) <= acceptedRisk),

@@ -1,23 +1,12 @@
-import type { Site } from '../site/index.js';
-import { deepestFloor } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import { worstDig } from './digging.js';
 import type { Option } from './options.js';
 import type { DepthCurve } from './result.js';
-import { verdictsAt } from './verdict.js';
-
-/** Spacing of the depths searched, m. */
-const STEP = 0.05;
-
-/** Depths searched: from 0.2 m to twice the wish, at least to 1.5 m, while the sides leave a floor. */
-export function depthsOf(site: Site): number[] {
-  const deepest = Math.min(Math.max(2 * site.pond.depth, 1.5), deepestFloor(site.pond.shape), 3);
-  const count = Math.max(Math.floor((deepest - 0.2) / STEP + 1e-9) + 1, 1);
-  return Array.from({ length: count }, (_, i) => Number((0.2 + i * STEP).toFixed(4)));
-}
+import { depthsOf, verdictsOf } from './verdict.js';
 
 /** Risk against depth of one option. */
-export function depthCurve(basis: Basis, option: Option, depths: number[]): DepthCurve {
+export function depthCurve(basis: Basis, option: Option): DepthCurve {
+  const depths = depthsOf(basis.site);
   const { name, measures } = option;
   const curve: DepthCurve = {
     option: name,
@@ -29,7 +18,9 @@ export function depthCurve(basis: Basis, option: Option, depths: number[]): Dept
     safe: [],
   };
   if (!measures) return curve;
-  for (const v of verdictsAt(basis, measures, depths)) {
+  const verdicts = verdictsOf(basis, measures);
+  for (const depth of depths) {
+    const v = verdicts.get(depth)!;
     curve.per_year.push(v.chance.perYear);
     curve.per_dig.push(worstDig(v.dig).chance);
     curve.governs.push(v.governs);

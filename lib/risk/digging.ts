@@ -3,7 +3,6 @@ import { method } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import { digRadius, type Site } from '../site/index.js';
 import { deepestCut, deepestFloor, HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
-import type { Basis } from './basis.js';
 import { type Draws, digMonths, highestOf } from './draws.js';
 import type { Measures } from './measures.js';
 import type { Governs, PerDig } from './result.js';
@@ -65,7 +64,7 @@ export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraw
 }
 
 /** Chances per dig at a depth. */
-export function perDig({ site, dig }: Basis, m: Measures, depth: number): PerDig {
+export function perDig(site: Site, dig: DigDraws, m: Measures, depth: number): PerDig {
   const dug = dugDepth(site, m, depth);
   const { water, pond } = site;
   const radius = digRadius(pond.shape, depth);

@@ -1,3 +1,5 @@
+import type { Site } from '../site/index.js';
+import { deepestFloor } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import { type Chance, type Counting, chancesOf } from './chance.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
@@ -22,7 +24,7 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], how?: Co
   const { pond } = basis.site;
   return chancesOf(basis, m, depths, how).map((chance, i) => {
     const depth = depths[i];
-    const dig = perDig(basis, m, depth);
+    const dig = perDig(basis.site, basis.dig, m, depth);
     const conditions = pond.existing ? [] : digConditions(basis.site, m, depth);
     const worst = worstDig(dig);
     const broken = conditions.find((c) => c.met !== 'yes');
@@ -40,9 +42,38 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], how?: Co
   });
 }
 
-/** {@link verdictsAt} one depth. */
+/** Verdict at one depth: of the site's own depths one that is kept, if nothing is shifted or left out. */
 export function verdictAt(basis: Basis, m: Measures, depth: number, how?: Counting): Verdict {
-  return verdictsAt(basis, m, [depth], how)[0];
+  const kept = how ? undefined : verdictsOf(basis, m).get(depth);
+  return kept ?? verdictsAt(basis, m, [depth], how)[0];
+}
+
+/** Verdicts found so far, by measures and depth. */
+const judged = new WeakMap<Basis, Map<string, Map<number, Verdict>>>();
+
+/** Verdicts of measures at the depths searched and the wish, judged once a basis. */
+export function verdictsOf(basis: Basis, m: Measures): Map<number, Verdict> {
+  const found = judged.get(basis) ?? new Map<string, Map<number, Verdict>>();
+  judged.set(basis, found);
+  const key = JSON.stringify(m);
+  let verdicts = found.get(key);
+  if (!verdicts) {
+    const depths = [...new Set([...depthsOf(basis.site), basis.site.pond.depth])].sort((a, b) => a - b);
+    const all = verdictsAt(basis, m, depths);
+    verdicts = new Map(depths.map((depth, i) => [depth, all[i]]));
+    found.set(key, verdicts);
+  }
+  return verdicts;
+}
+
+/** Spacing of the depths searched, m. */
+export const DEPTH_STEP = 0.05;
+
+/** Depths searched: from 0.2 m to twice the wish, at least to 1.5 m, while the sides leave a floor. */
+export function depthsOf({ pond }: Site): number[] {
+  const deepest = Math.min(Math.max(2 * pond.depth, 1.5), deepestFloor(pond.shape), 3);
+  const count = Math.max(Math.floor((deepest - 0.2) / DEPTH_STEP + 1e-9) + 1, 1);
+  return Array.from({ length: count }, (_, i) => Number((0.2 + i * DEPTH_STEP).toFixed(4)));
 }
 
 function governing({ modes }: Chance, dry: boolean, diggable: boolean, digging: Governs): Governs {

@@ -72,8 +72,8 @@ export function replicateMean(values: ArrayLike<number>, replicates: number): Es
 export function replicateChance(values: ArrayLike<number>, replicates: number): Estimate {
   const found = replicateMean(values, replicates);
   const n = values.length;
-  const settled = (all: number) => Array.prototype.every.call(values, (v) => v === all);
-  if (!settled(0) && !settled(1)) return found;
+  for (let i = 0; i < n; i++)
+    if (values[i] !== values[0] || (values[i] !== 0 && values[i] !== 1)) return found;
   const halfWidth95 = 1 - 0.05 ** (1 / n);
   return {
     value: values[0],

@@ -1,0 +1,171 @@
+/**
+ * Chance against depth of every option of a demo site, 2,048 samples × 40 depths × 25 weather years in one thread, and
+ * the same counted by numpy vectorised over samples and years, in one run; then a step of a what-if, which changes
+ * geometry or operation only, and how the time grows. Needs python3-numpy; `npm run build` first.
+ */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { isWetHalf } from '../../../dist/climate/index.js';
+import { tubVolume } from '../../../dist/groundwater/index.js';
+import {
+  basisOf,
+  chancesOf,
+  decide,
+  depthCurve,
+  drawsOf,
+  emptiedHold,
+  floorLevel,
+  lowestUsualLevel,
+  optionsOf,
+  parseSurvey,
+  planArea,
+  reliefBounds,
+  siteModel,
+} from '../../../dist/index.js';
+
+const REPEATS = 5;
+const DEPTHS = Array.from({ length: 40 }, (_, i) => Number((0.2 + i * 0.03).toFixed(2)));
+const root = fileURLToPath(new URL('../../../datasets/', import.meta.url));
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+const time = (f) => {
+  f();
+  const times = Array.from({ length: REPEATS }, () => {
+    const start = performance.now();
+    f();
+    return performance.now() - start;
+  });
+  return median(times);
+};
+
+function site(name, samples) {
+  const folder = join(root, name);
+  const files = readdirSync(folder).filter((f) => f.endsWith('.csv'));
+  const survey = parseSurvey(Object.fromEntries(files.map((f) => [f, readFileSync(join(folder, f))])));
+  return siteModel(survey, { samples });
+}
+
+const MINUS = -1e9;
+const finite = (v) => Math.max(Math.min(v, 1e9), MINUS);
+
+/** What numpy needs of a basis: arrays as raw numbers, the rest as JSON. */
+function exported(basis, options, folder) {
+  const { site, draws, emptyings, sides } = basis;
+  const { shape } = site.pond;
+  const arrays = {};
+  const put = (name, values) => {
+    arrays[name] = values.length;
+    writeFileSync(join(folder, `${name}.bin`), Buffer.from(Float64Array.from(values, finite).buffer));
+  };
+  put('low', draws.clayLow);
+  put('high', draws.clayHigh);
+  put('lowEmptied', emptyings.low);
+  put('highEmptied', emptyings.high);
+  for (const way of ['asIs', 'keptOut']) {
+    put(`tub${way}`, draws.tub ? draws.tub[way] : []);
+    put(`tubEmptied${way}`, emptyings.tub ? emptyings.tub[way] : []);
+  }
+  put('k', site.water.conductivity);
+  put('blocked', draws.blocked);
+  put('pumpOut', draws.pumpOut);
+  put('wet', sides ? sides.softWet : site.water.conductivity.map(() => 1e9));
+  put('dry', sides ? sides.softDry : site.water.conductivity.map(() => 1e9));
+  // Plan area and volume in the ring on a fine grid of levels: numpy interpolates where the library computes.
+  const grid = Array.from({ length: 4001 }, (_, i) => -3 + i * 0.001);
+  put('grid', grid);
+  put(
+    'area',
+    grid.map((level) => planArea(shape, Math.max(-level, 0))),
+  );
+  put(
+    'volume',
+    grid.map((level) => (site.tub ? tubVolume(site.tub, level) : 0)),
+  );
+  const cases = options
+    .filter((o) => o.measures)
+    .map(({ name, measures: m }) => ({
+      name,
+      way: m.way,
+      cutoff: m.cutoff ?? null,
+      raise: m.raise,
+      ballast: m.ballast + site.pond.floorBallast,
+      drawn: lowestUsualLevel(site, m) + m.ballast,
+      drain: m.drain?.kind ?? null,
+      depths: DEPTHS.map((depth) => {
+        const floor = floorLevel(depth, m);
+        const bound = (state, receiver) => {
+          const { least, most } = reliefBounds(m, floor, state, receiver);
+          return [finite(least), finite(most)];
+        };
+        const ditch = m.drain?.kind === 'outlet' ? (m.drain.outlet.ditch ?? MINUS) : MINUS;
+        const flood = m.drain?.kind === 'outlet' ? m.drain.flood : MINUS;
+        return {
+          hold: emptiedHold(site, m, depth),
+          side: Math.max(depth - m.raise, 0),
+          floorArea: Math.max(planArea(shape, depth), 0.05),
+          works: { calm: bound('works', ditch), flood: bound('works', flood) },
+          stuck: { calm: bound('flap-stuck', ditch), flood: bound('flap-stuck', flood) },
+        };
+      }),
+    }));
+  const plan = {
+    arrays,
+    samples: draws.samples,
+    years: draws.years,
+    months: emptyings.months,
+    wetMonths: Array.from({ length: 12 }, (_, i) => i).filter((i) => isWetHalf(i + 1, site.latitude)),
+    seconds: site.pond.daysEmpty * 86400,
+    ring: site.tub !== undefined,
+    flapStuck: 0.05,
+    repeats: REPEATS,
+    cases,
+  };
+  writeFileSync(join(folder, 'plan.json'), JSON.stringify(plan));
+}
+
+for (const name of ['clay-hollow', 'clay-slope']) {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  try {
+    const basis = basisOf(site(name, 2048));
+    const options = optionsOf(basis);
+    const possible = options.filter((o) => o.measures);
+    const ours = time(() => possible.map((o) => chancesOf(basis, o.measures, DEPTHS)));
+    exported(basis, options, folder);
+    const script = fileURLToPath(new URL('assess.py', import.meta.url));
+    const theirs = JSON.parse(
+      execFileSync('python3', [script, folder], { encoding: 'utf8', maxBuffer: 1e8 }),
+    );
+    possible.forEach((o, i) => {
+      chancesOf(basis, o.measures, DEPTHS).forEach(({ perYear }, d) => {
+        if (Math.abs(perYear - theirs.chances[i][d]) > 2e-4)
+          throw new Error(`${o.name} at ${DEPTHS[d]} m: ${perYear}, numpy ${theirs.chances[i][d]}`);
+      });
+    });
+    console.log(
+      `${name}: chances of ${possible.length} options x ${DEPTHS.length} depths x 2048 samples: TypeScript ${ours.toFixed(0)} ms, ` +
+        `numpy ${theirs.ms.toFixed(0)} ms, ratio ${(theirs.ms / ours).toFixed(1)}`,
+    );
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+  const small = site(name, 512);
+  for (const [samples, at] of [
+    [512, small],
+    [2048, site(name, 2048)],
+  ]) {
+    const draws = drawsOf(at);
+    let depth = at.pond.depth;
+    const step = time(() => {
+      depth += 0.01;
+      const basis = basisOf({ ...at, pond: { ...at.pond, depth } }, draws);
+      const options = optionsOf(basis);
+      for (const o of options) depthCurve(basis, o);
+      decide(basis, options);
+    });
+    console.log(
+      `${name}: what-if step, every curve and the decision, ${samples} samples: ${step.toFixed(1)} ms`,
+    );
+  }
+}
