@@ -24,6 +24,7 @@ export * from './reportOf.js';
 export * from './result.js';
 export * from './resultOf.js';
 export * from './rules.js';
+export * from './say.js';
 export * from './sides.js';
 export * from './stops.js';
 export * from './tippingPoints.js';

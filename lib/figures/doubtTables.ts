@@ -1,0 +1,72 @@
+import type { Report } from '../risk/result.js';
+import type { Percentiles } from '../sampling/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Table } from './table.js';
+import { ADVICE_NAMES, chanceText, monthName } from './words.js';
+
+/** A number of an input in the words of its unit. */
+export function inputText(value: number, unit: string, units: UnitSystem): string {
+  if (unit === 'm') return formatQuantity(value, 'level', units);
+  if (unit === 'm/s') return formatQuantity(value, 'conductivity', units);
+  if (unit === 'Pa') return formatQuantity(value, 'pressure', units);
+  return unit === '' ? chanceText(value) : `${Number(value.toPrecision(3))} ${unit}`;
+}
+
+/** Where the answer turns, beside what was measured or planned. */
+export function tippingTable({ result }: Report, units: UnitSystem): Table {
+  const now = (value: number | Percentiles, unit: string) =>
+    typeof value === 'number'
+      ? inputText(value, unit, units)
+      : `${inputText(value.p50, unit, units)} (${inputText(value.p10, unit, units)} to ${inputText(value.p90, unit, units)})`;
+  return {
+    name: 'Where the answer turns',
+    columns: [
+      { key: 'input', label: 'if this' },
+      { key: 'now', label: 'which is now' },
+      { key: 'value', label: 'came to' },
+      { key: 'to', label: 'the answer would be' },
+    ],
+    rows: result.tipping_points.map((point) => [
+      point.input,
+      now(point.now, point.unit),
+      inputText(point.value, point.unit, units),
+      ADVICE_NAMES[point.to],
+    ]),
+  };
+}
+
+/** What the doubt about the chance comes from. */
+export function driverTable({ result }: Report): Table {
+  const share = (value: number | null) =>
+    value === null ? null : `${Math.round(100 * Math.min(Math.max(value, 0), 1))} %`;
+  return {
+    name: 'What the doubt comes from',
+    columns: [
+      { key: 'input', label: 'input' },
+      { key: 'first_order', label: 'doubt that would go if it were known' },
+      { key: 'total', label: 'doubt that would stay if only it were not known' },
+    ],
+    rows: result.drivers.map((d) => [d.input, share(d.first_order), share(d.total)]),
+  };
+}
+
+/** What could still be measured, and what it is worth. */
+export function measurementTable({ result }: Report): Table {
+  return {
+    name: 'What to measure next',
+    columns: [
+      { key: 'what', label: 'measurement' },
+      { key: 'where', label: 'where' },
+      { key: 'month', label: 'when' },
+      { key: 'chance_to_change', label: 'chance to change the answer' },
+      { key: 'worth', label: 'worth, in drains' },
+    ],
+    rows: result.recommendation.measure_next.map((m) => [
+      m.what,
+      m.where,
+      m.month === null ? null : monthName(m.month),
+      chanceText(m.chance_to_change),
+      Number(m.worth_drains.toFixed(2)),
+    ]),
+  };
+}
