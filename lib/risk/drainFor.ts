@@ -33,6 +33,7 @@ import { compositionOf, logPercentiles } from '../soil/index.js';
 import { outline, planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
+import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, lowestUsualLevel } from './measures.js';
 import { floodOf } from './options.js';
 
@@ -84,7 +85,7 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
   const sources = sourcesOf(basis, d, level, storm);
   const undrained = { ...d.measures, drain: undefined };
   const outside = highs.yearly(undrained, 0.9);
-  const to = places.discharge ?? places.outlets[0];
+  const to = places.discharge ?? lawfulOutlets(site).outlets[0];
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
     assume.add(
       'flood level',

@@ -5,6 +5,7 @@ import { discInflow } from '../seepage/index.js';
 import type { Outlet, Site } from '../site/index.js';
 import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
 import type { Basis } from './basis.js';
+import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
 import type { Governs, OptionName } from './result.js';
 import { sayer } from './say.js';
@@ -74,7 +75,7 @@ function surfaceWater(site: Site): Option {
 
 function cutoff(site: Site): Option {
   const name = 'cutoff-drain';
-  const { highRim, outlets } = site.places;
+  const { highRim } = site.places;
   if (highRim < UPHILL)
     return {
       name,
@@ -84,6 +85,7 @@ function cutoff(site: Site): Option {
   if (lawful) return { name, why: lawful };
   const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
   const invert = highRim - depth;
+  const { outlets } = lawfulOutlets(site);
   const outlet = outlets.find((o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert);
   if (!outlet)
     return {
@@ -125,21 +127,12 @@ function endlessFlow(site: Site, level: number): Option['why'] {
 function outletDrain({ site, highs }: Basis): Option {
   const name = 'drain-to-outlet';
   const lawful = lawfulReason(site);
-  const { outlets, boundary } = site.places;
-  if (outlets.length === 0)
-    return {
-      name,
-      why: { governs: 'fall', text: 'the survey has no point where a drain may end by gravity' },
-    };
+  const { outlets, why } = lawfulOutlets(site);
+  if (site.places.outlets.length === 0) return { name, why };
   if (lawful) return { name, why: lawful };
+  if (why) return { name, why };
   const floor = floorLevel(site.pond.depth, NOTHING);
-  const reachable = outlets.filter((o) => boundary === undefined || o.distance <= boundary);
-  if (reachable.length === 0)
-    return {
-      name,
-      why: { governs: 'discharge', text: 'the boundary lies between the pond and every outlet' },
-    };
-  const best = reachable
+  const best = outlets
     .map((outlet) => ({ kind: 'outlet' as const, outlet, flood: floodOf(outlet) }))
     .reduce((a, b) => (drainLevel(b, floor) < drainLevel(a, floor) ? b : a));
   const level = drainLevel(best, floor);
@@ -167,7 +160,7 @@ function sumpDrain(site: Site): Option {
     };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
-  const to = site.places.discharge ?? site.places.outlets[0];
+  const to = site.places.discharge ?? lawfulOutlets(site).outlets[0];
   if (!to)
     return {
       name,

@@ -1,7 +1,7 @@
 import type { SiteFacts, Survey, Warning } from '../survey/index.js';
 
 /** Facts that are read and checked but do not enter the answer yet. */
-const SITE_FACTS: (keyof SiteFacts)[] = ['outlet_setback', 'highest_water_mark', 'wet_plants'];
+const SITE_FACTS: (keyof SiteFacts)[] = ['highest_water_mark', 'wet_plants'];
 
 /** A warning for everything the survey says that the answer does not use. */
 export function notUsed(survey: Survey): Warning[] {
@@ -14,6 +14,12 @@ export function notUsed(survey: Survey): Warning[] {
     });
   for (const item of SITE_FACTS)
     if (survey.site[item] !== undefined) tell(item, survey.origins.site[item] ?? { file: 'site.csv' });
+  if (survey.site.outlet_setback !== undefined && !survey.levels.some((p) => p.role === 'boundary'))
+    warnings.push({
+      code: 'not-used',
+      message: 'outlet_setback is not used: levels.csv has no boundary points to measure it from',
+      ...(survey.origins.site.outlet_setback ?? { file: 'site.csv' }),
+    });
   if (survey.climate.length > 0) tell('climate.csv', { file: 'climate.csv' });
   if (survey.prices.length > 0) tell('prices.csv', { file: 'prices.csv' });
   return warnings;

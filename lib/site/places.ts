@@ -1,4 +1,5 @@
 import type { LevelPoint, LevelRole, Survey } from '../survey/index.js';
+import { crossesLine, distanceToLine, type PlanPoint } from './boundary.js';
 
 /** A place where a drain may end, with the water it meets there. Levels m above the lowest rim ground. */
 export interface Outlet {
@@ -9,6 +10,10 @@ export interface Outlet {
   /** ordinary and highest water at the receiver, m; absent where the survey does not say */
   ditch?: number;
   flood?: number;
+  /** whether the boundary lies between; by tape alone: is nearer than the outlet; absent: no boundary levelled */
+  beyondBoundary?: boolean;
+  /** from the outlet to the boundary, m; by tape alone at least that */
+  toBoundary?: number;
 }
 
 /** A footing near the dig. */
@@ -32,7 +37,7 @@ export interface Places {
   /** lowest spill point, m */
   spill?: number;
   houses: { name: string; level: number; distance: number; neighbour: boolean }[];
-  /** distance to the boundary, m */
+  /** from the pond's edge to the line that joins the boundary points, m */
   boundary?: number;
   pondPoint?: number;
   dipPipePoint?: number;
@@ -40,15 +45,38 @@ export interface Places {
   pits: Map<string, number>;
 }
 
+/** Where a point lies on the plan, where the survey gives that. */
+function onPlan({ x, y }: LevelPoint): PlanPoint[] {
+  return x !== undefined && y !== undefined ? [{ x, y }] : [];
+}
+
 /** Distance of a point from the pond's edge: as taped, else from its coordinates to the nearest rim point. */
 function distanceOf(point: LevelPoint, rims: LevelPoint[]): number | undefined {
   if (point.distance !== undefined) return point.distance;
-  const { x, y } = point;
-  if (x === undefined || y === undefined) return undefined;
-  const gaps = rims
-    .filter((r) => r.x !== undefined && r.y !== undefined)
-    .map((r) => Math.hypot(x - r.x!, y - r.y!));
-  return gaps.length > 0 ? Math.min(...gaps) : undefined;
+  const [at] = onPlan(point);
+  const rim = rims.flatMap(onPlan);
+  return at && rim.length > 0 ? Math.min(...rim.map((r) => distanceToLine(at, [r]))) : undefined;
+}
+
+/** The boundary points, joined in the order of the file, against pond and outlets. */
+function boundaryOf(points: LevelPoint[], rims: LevelPoint[]) {
+  const line = points.flatMap(onPlan);
+  const rim = rims.flatMap(onPlan);
+  const drawn = line.length > 0 ? rim.map((r) => distanceToLine(r, line)) : [];
+  // A taped distance stands beside what is drawn; where both are given for a point, the tape measured to the edge.
+  const taped = points.flatMap((p) => (p.distance !== undefined ? [p.distance] : []));
+  const distance = drawn.length + taped.length > 0 ? Math.min(...drawn, ...taped) : undefined;
+  const against = (outlet: LevelPoint): Pick<Outlet, 'beyondBoundary' | 'toBoundary'> => {
+    const [at] = onPlan(outlet);
+    if (at && drawn.length > 0) {
+      const start = rim.reduce((a, b) => (distanceToLine(at, [b]) < distanceToLine(at, [a]) ? b : a));
+      return { beyondBoundary: crossesLine(start, at, line), toBoundary: distanceToLine(at, line) };
+    }
+    if (distance === undefined) return {};
+    const reach = distanceOf(outlet, rims) ?? 0;
+    return { beyondBoundary: reach > distance, toBoundary: Math.max(distance - reach, 0) };
+  };
+  return { distance, against };
 }
 
 /** Brings the levelled points of a survey to one datum. */
@@ -65,6 +93,7 @@ export function placesOf(survey: Survey): Places {
       : Math.abs((distanceOf(a, rims) ?? 0) - (distanceOf(b, rims) ?? 0));
   const nearest = (points: LevelPoint[], to: LevelPoint): LevelPoint | undefined =>
     [...points].sort((a, b) => apart(a, to) - apart(b, to))[0];
+  const boundary = boundaryOf(of('boundary'), rims);
   const outlets = of('outlet').map((p): Outlet => {
     const ditch = nearest(of('ditch'), p);
     const flood = nearest(of('flood'), p);
@@ -74,12 +103,10 @@ export function placesOf(survey: Survey): Places {
       distance: distanceOf(p, rims) ?? 0,
       ditch: ditch && level(ditch),
       flood: flood && level(flood),
+      ...boundary.against(p),
     };
   });
   const discharge = of('discharge')[0];
-  const boundaries = of('boundary')
-    .map((p) => distanceOf(p, rims))
-    .filter((d): d is number => d !== undefined);
   return {
     datum,
     highRim: ground.length > 0 ? Math.max(...ground.map(level)) : 0,
@@ -101,7 +128,7 @@ export function placesOf(survey: Survey): Places {
       distance: distanceOf(p, rims) ?? 0,
       neighbour: p.role === 'neighbour-house',
     })),
-    boundary: boundaries.length > 0 ? Math.min(...boundaries) : undefined,
+    boundary: boundary.distance,
     pondPoint: lowest(of('pond')),
     dipPipePoint: lowest(of('dip-pipe')),
     pits: new Map(of('pit').map((p) => [p.point, level(p)])),

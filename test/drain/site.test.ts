@@ -117,14 +117,38 @@ describe('what stops or changes the drain', () => {
     expect(drainOf(none).kind).toBe('sump');
   });
 
-  test("the neighbour's boundary between pond and outlet", () => {
-    const fenced = levels((r) =>
-      r.startsWith('gully')
-        ? `${r}\nfence-a,boundary,-20,-8,10,\nfence-post,boundary,0,-8,10,\nfence-b,boundary,20,-8,10,`
-        : r,
+  const fence = (y: number) =>
+    levels((r) =>
+      r.startsWith('gully') ? `${r}\nfence-a,boundary,-40,${y},10,\nfence-b,boundary,40,${y},10,` : r,
     );
-    expect(option(fenced, 'drain-to-outlet').possible).toBe(false);
-    expect(option(fenced, 'drain-to-outlet').governs).toBe('discharge');
+
+  test("the neighbour's boundary between pond and outlet: pumped to the gully instead", () => {
+    expect(option(fence(-8), 'drain-to-outlet')).toMatchObject({
+      possible: false,
+      governs: 'discharge',
+      why_not: 'the boundary lies between the pond and every outlet',
+    });
+    expect(drainOf(fence(-8)).kind).toBe('sump');
+    // Nearer to the pond than the outlet, but on the other side.
+    expect(option(fence(8), 'drain-to-outlet').possible).toBe(true);
+    expect(drainOf(fence(8)).kind).toBe('outlet');
+  });
+
+  test('an outlet nearer to the boundary than it may be is not lawful; the reason has both distances', () => {
+    const at = (setback: string) => withItem(fence(-20), 'site.csv', 'outlet_setback', setback, 'm');
+    expect(drainOf(at('1.9')).kind).toBe('outlet');
+    expect(option(at('3'), 'drain-to-outlet')).toMatchObject({
+      possible: false,
+      governs: 'discharge',
+      why_not: 'the outlet pipe-end is 2.00 m from the boundary and must keep 3.00 m (outlet_setback)',
+    });
+    expect(drainOf(at('3')).kind).toBe('sump');
+  });
+
+  test('of two outlets the one that keeps its distance is taken, though the other lies lower', () => {
+    const files = withItem(fence(-20), 'site.csv', 'outlet_setback', '3', 'm');
+    const two = edited(files, 'levels.csv', (t) => `${t.trimEnd()}\nnear-end,outlet,0,-16,8.45,\n`);
+    expect(drainOf(two).outlet).toBe('near-end');
   });
 
   test('no lawful place for the water: no drain is designed', () => {

@@ -16,3 +16,12 @@ test('what is read and not used is told, with its place', () => {
 test('a survey that is used in full has no such warning', () => {
   expect(siteModel(surveyOf(baseSurvey()), { samples: 20 }).warnings).toEqual([]);
 });
+
+test('a setback without a boundary to measure it from is told', () => {
+  const told = siteModel(surveyOf(withItem(baseSurvey(), 'site.csv', 'outlet_setback', '2', 'm')), {
+    samples: 20,
+  }).warnings;
+  expect(told.map((w) => [w.code, w.file, w.message])).toEqual([
+    ['not-used', 'site.csv', expect.stringContaining('no boundary points')],
+  ]);
+});

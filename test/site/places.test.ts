@@ -50,7 +50,51 @@ describe('distances', () => {
       { name: 'home', level: expect.closeTo(0.4, 12), distance: 5, neighbour: false },
       { name: 'next', level: expect.closeTo(0.1, 12), distance: 9, neighbour: true },
     ]);
-    expect(p.boundary).toBe(6);
+    // Nearest to the line from b1 to b2, not to either of them: from (4, 0), 6·6/√72.
+    expect(p.boundary).toBeCloseTo(36 / Math.hypot(6, 6), 12);
+  });
+});
+
+describe('the boundary', () => {
+  const south = ['r1,rim,0,0,,10', 'r2,rim,0,-2,,10', 'end,outlet,0,-12,,8'];
+  const outlet = (rows: string[]) => places([...south, ...rows]).outlets[0];
+
+  test('between pond and outlet is seen wherever its points lie', () => {
+    const across = ['w,boundary,-30,-7,,10', 'e,boundary,30,-7,,10'];
+    expect(outlet(across)).toMatchObject({ beyondBoundary: true, toBoundary: 5 });
+    // Farther from the pond than the outlet, but on the other side.
+    const north = ['w,boundary,-30,7,,10', 'e,boundary,30,7,,10'];
+    expect(outlet(north)).toMatchObject({ beyondBoundary: false, toBoundary: 19 });
+    // Nearer than the outlet, and beside the way.
+    expect(outlet(['a,boundary,4,-30,,10', 'b,boundary,4,30,,10'])).toMatchObject({
+      beyondBoundary: false,
+      toBoundary: 4,
+    });
+  });
+
+  test('is joined in the order of the file, and a corner on the way is between', () => {
+    expect(outlet(['a,boundary,-5,-5,,10', 'b,boundary,0,-7,,10', 'c,boundary,5,-5,,10'])).toMatchObject({
+      beyondBoundary: true,
+    });
+    // A corner that only touches the way from one side.
+    expect(outlet(['a,boundary,5,-4,,10', 'b,boundary,0,-7,,10', 'c,boundary,5,-9,,10'])).toMatchObject({
+      beyondBoundary: false,
+    });
+  });
+
+  test('along a ditch: an outlet on the line is not beyond it', () => {
+    expect(outlet(['a,boundary,-9,-12,,10', 'b,boundary,9,-12,,10'])).toMatchObject({
+      beyondBoundary: false,
+      toBoundary: 0,
+    });
+  });
+
+  test('by tape alone: nearer than the outlet counts as between, and what is left is at least so far', () => {
+    const taped = (distance: number) =>
+      places([`r1,rim,,,0,10`, `end,outlet,,,12,8`, `b,boundary,,,${distance},10`]).outlets[0];
+    expect(taped(9)).toMatchObject({ beyondBoundary: true });
+    expect(taped(15)).toMatchObject({ beyondBoundary: false, toBoundary: 3 });
+    expect(places(['r1,rim,0,0,,10', 'end,outlet,0,-12,,8']).outlets[0].toBoundary).toBeUndefined();
   });
 });
 
