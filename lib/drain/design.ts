@@ -1,13 +1,21 @@
 import { formula, method } from '../formula/index.js';
-import { type Bed, type EnvelopeVerdict, HEAVY_CLAY, judgeBed, openingReserve } from './envelope.js';
+import {
+  aroundPipe,
+  type Bed,
+  type EnvelopeVerdict,
+  HEAVY_CLAY,
+  judgeBed,
+  openingReserve,
+} from './envelope.js';
 import type { BaseSoil } from './filterBand.js';
-import { bedUnderFloor, type HeadLeft, pipesInClay } from './floorRelief.js';
+import { bedUnderFloor, type HeadLeft, netUnderLiner, pipesForBallast, pipesInClay } from './floorRelief.js';
 import { type DrainInflow, totalOf } from './inflow.js';
+import type { Ends } from './inflowBySource.js';
 import { BED_LOSS, BED_THICKNESS, type Layout, layoutOf } from './layout.js';
 import { type FallLink, fallLinks } from './outlet.js';
 import { pipeFlow } from './partFull.js';
-import { entryCapacity } from './perforations.js';
-import { choosePipe, LEAST_FALL, type PipeChoice } from './pipe.js';
+import { BLOCKED, entryCapacity } from './perforations.js';
+import { choosePipe, cleansingFall, LEAST_FALL, type PipeChoice, smallestThatServes } from './pipe.js';
 import { type CommonPipe, ROUGHNESS } from './pipeSizes.js';
 import { type DrainQuantity, type QuantityInput, quantitiesOf } from './quantities.js';
 import { designSump, type Sump } from './sump.js';
@@ -55,6 +63,8 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
   inflow: DrainInflow;
   /** highest water outside without a drain, m above the datum; absent: level with the datum */
   outside?: number;
+  /** head that ballast on the liner holds, m */
+  ballast?: number;
   /** soil under the floor; absent: heavy clay */
   soil?: BaseSoil;
   /** what the bed is made of; absent: gravel on concrete sand */
@@ -76,13 +86,23 @@ export interface Drain {
   layout: Layout;
   /** head left under the emptied liner by this bed, and by one pipe laid in the clay instead */
   headLeft: { bed: HeadLeft; lonePipe: HeadLeft };
+  /** net pressure head on the emptied liner by either; above 0 it lifts */
+  netHead: { bed: HeadLeft; lonePipe: HeadLeft };
+  /** pipes in the clay without a bed that would hold the floor down; absent where a dozen do not */
+  pipesWithoutBed?: number;
   pipe: PipeChoice;
+  /** smallest pipe that carries the inflow at all, whether or not it can be flushed */
+  smallest?: PipeChoice;
   pipeDiameter: number;
   pipeCapacity: number;
   /** fall of the run, m/m */
   slope: number;
   /** depth over diameter, and velocity in m/s, of the design inflow at the rough end */
   flow: { depth: number; velocity: number };
+  /** what gets in through the perforations, m³/s, with most, half and none of them blocked */
+  entry: Ends;
+  /** falls at which the pipe keeps itself clean without and with silt, m/m */
+  cleansing: { filtered: number; silty: number };
   fallNeeded: number;
   /** from the underside of the bed; absent for a sump */
   fallAvailable?: number;
@@ -125,16 +145,23 @@ export function designDrain(input: DrainInput): Drain {
       ? Math.min(Math.max(available / end.distance, FALL_RANGE[0]), FALL_RANGE[1])
       : LEAST_FALL;
   const pipe = choosePipe(totalInflow, slope, input.series);
-  const layout = layoutOf(floorLength, floorWidth, bed, totalInflow);
+  const fromBelow = inflow.clay + inflow.leak;
+  const layout = layoutOf(floorLength, floorWidth, bed, { fromBelow, fromSides: totalInflow - fromBelow });
   const envelope = judgeBed(bed, soil);
-  const gravelly = bed.includes('gravel') || bed.includes('stone');
+  const gravelly = aroundPipe(bed) === 'pea gravel' || aroundPipe(bed) === '20 mm stone';
   const opening = gravelly
     ? ({ kind: 'slot', size: SLOT } as const)
     : ({ kind: 'sock', size: SOCK } as const);
   const head = Math.max((input.outside ?? 0) - (floor - BED_THICKNESS), 0);
+  const headLeft = {
+    bed: bedUnderFloor(bed, layout.spacing, head, layout.evenly, true),
+    lonePipe: pipesInClay(floorWidth, head),
+  };
+  const held = input.ballast ?? 0;
+  const entry = (blocked: number) => entryCapacity(layout.length, BED_LOSS, blocked);
   const reserve: Record<string, number> = {
     pipe: pipe.capacity / some,
-    'pipe entry': entryCapacity(layout.length, BED_LOSS) / some,
+    'pipe entry': entry(BLOCKED.likely) / some,
     'pipe openings': openingReserve(bed, opening),
     bed: (layout.allowed / layout.spacing) ** 2,
     envelope: envelope.retention,
@@ -153,15 +180,20 @@ export function designDrain(input: DrainInput): Drain {
     bed,
     envelope,
     layout,
-    headLeft: {
-      bed: bedUnderFloor(bed, layout.spacing, head, totalInflow / floorArea, true),
-      lonePipe: pipesInClay(floorWidth, head),
+    headLeft,
+    netHead: {
+      bed: netUnderLiner(headLeft.bed, held),
+      lonePipe: netUnderLiner(headLeft.lonePipe, held),
     },
+    pipesWithoutBed: pipesForBallast(floorWidth, head, held),
     pipe,
+    smallest: smallestThatServes(totalInflow, slope, input.series),
     pipeDiameter: pipe.diameter,
     pipeCapacity: pipe.capacity,
     slope,
     flow: pipeFlow(totalInflow, pipe.diameter, slope, ROUGHNESS[pipe.pipe.kind].rough),
+    entry: { low: entry(BLOCKED.most), likely: entry(BLOCKED.likely), high: entry(BLOCKED.least) },
+    cleansing: cleansingFall(pipe),
     fallNeeded: needed,
     fallAvailable: available,
     links: end.kind === 'outlet' ? fallLinks({ floor, floorLength, outlet: end }) : [],

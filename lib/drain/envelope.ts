@@ -1,6 +1,6 @@
 import { formula, method } from '../formula/index.js';
-import { fabricRule } from './fabric.js';
-import { type BaseSoil, FILTER_LIMITS, FINES_SIZE, filterBand } from './filterBand.js';
+import { fabricDoubtful, fabricRule } from './fabric.js';
+import { type BaseSoil, FILTER_LIMITS, FINES_SIZE, filterBand, largestD90 } from './filterBand.js';
 import { type CurvePoint, finerThan, sieveCurve, sizeFiner, soilCurve } from './gradation.js';
 
 const size = (meaning: string) => ({ meaning, unit: 'm', min: 1e-7, max: 0.2 });
@@ -24,7 +24,8 @@ export const envelopeMethod = method({
   assumptions: [
     'granular layers by the NRCS band, in the middle of their grading',
     'a second layer on a first one by the granular rule: D15 at most 4 times D85 below it',
-    'fabric by AASHTO M 288; apparent opening of the fabric bought 0.15 mm (No. 100 sieve)',
+    'fabric by AASHTO M 288; apparent opening of the fabric bought 0.15 mm (No. 100 sieve), permittivity 1 1/s',
+    'fabric straight on soil with more than 85 % fines keeps it out but may clog: said, and sand chosen where it serves',
     'pipe slots at most 1/1.2 of the D85 around them, holes at most D85',
   ],
   source: 'NRCS NEH 633 chapter 26; AASHTO M 288; EM 1110-2-1901 for openings, read in a teaching sheet',
@@ -71,10 +72,19 @@ export const GRADINGS = {
 } as const;
 export type Granular = keyof typeof GRADINGS;
 
-/** Apparent opening size of the fabric bought, m: No. 100 sieve. */
+/** Apparent opening size of the fabric bought, m: No. 100 sieve; and its permittivity, 1/s. Common practice. */
 export const FABRIC_OPENING = 1.5e-4;
+const FABRIC_PERMITTIVITY = 1;
 
-/** Ways to make the bed, the layer against the soil first. */
+/** Layers of a bed: what lies against the soil, and the coarser stuff around the pipe. */
+export interface BedLayers {
+  filter: Granular | 'fabric';
+  core: Granular | undefined;
+  /** a mat with fabric on it under the floor; the stone only around the pipe */
+  mat?: true;
+}
+
+/** Ways to make the bed. */
 export const BEDS = {
   'concrete sand': { filter: 'concrete sand', core: undefined },
   'masonry sand': { filter: 'masonry sand', core: undefined },
@@ -82,9 +92,10 @@ export const BEDS = {
   'pea gravel on masonry sand': { filter: 'masonry sand', core: 'pea gravel' },
   'pea gravel in fabric': { filter: 'fabric', core: 'pea gravel' },
   '20 mm stone in fabric': { filter: 'fabric', core: '20 mm stone' },
+  'drainage mat': { filter: 'fabric', core: 'pea gravel', mat: true },
   'pea gravel': { filter: 'pea gravel', core: undefined },
   '20 mm stone': { filter: '20 mm stone', core: undefined },
-} as const satisfies Record<string, { filter: Granular | 'fabric'; core: Granular | undefined }>;
+} as const satisfies Record<string, BedLayers>;
 export type Bed = keyof typeof BEDS;
 
 /** A heavy clay without a log: 16 % sand, 56 % clay; its d85 is near 0.06 mm, the example soil of NEH 633-26. */
@@ -95,25 +106,32 @@ export interface EnvelopeVerdict {
   bed: Bed;
   /** what the soil and the layers allow over what is laid; below 1 the soil comes through */
   retention: number;
-  /** D15 laid over the least at which water still passes more easily than through the soil */
+  /** D15 (fabric: permittivity) over the least at which water still passes more easily than through the soil */
   passage: number;
+  /** whether it may clog although it keeps the soil out: fabric straight on very fine clay */
+  doubtful: boolean;
   /** what a merchant would be told */
   words: string;
 }
 
-const mm = (v: number) => `${Number((v * 1000).toPrecision(2))} mm`;
+const times = (v: number) => `${Number(v.toPrecision(2))} times`;
 
 /** Judges a bed on a soil, see {@link envelopeMethod}. */
 export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
-  const { filter, core } = BEDS[bed];
+  const { filter, core }: BedLayers = BEDS[bed];
   const band = filterBand(soil);
+  const ground = band.category <= 2 ? 'clay' : 'soil';
   if (filter === 'fabric') {
-    const retention = fabricRule(band.fines).opening / FABRIC_OPENING;
+    const rule = fabricRule(band.fines);
+    const doubtful = fabricDoubtful(band.fines);
     return {
       bed,
-      retention,
-      passage: FABRIC_OPENING / 1e-5,
-      words: `${bed}: a non-woven drainage fabric with openings of ${mm(FABRIC_OPENING)} keeps this soil out; loose or torn fabric does not.`,
+      retention: rule.opening / FABRIC_OPENING,
+      passage: FABRIC_PERMITTIVITY / rule.permittivity,
+      doubtful,
+      words:
+        `${bed}: a non-woven drainage fabric keeps this ${ground} out, torn or badly lapped it does not` +
+        `${doubtful ? '; on a clay this fine it may clog in time, so sand is better where it serves' : ''}.`,
     };
   }
   const curve = GRADINGS[filter];
@@ -126,20 +144,21 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const passage = d15 / Math.max(4 * band.d15, 1e-4);
   const words =
     retention >= 1
-      ? `${bed}: keeps this soil out (D15 ${mm(d15)}, ${mm(band.largestD15)} allowed).`
+      ? `${bed}: keeps this ${ground} out.`
       : onSoil < 1
-        ? `${bed} straight on this ${band.category <= 2 ? 'clay' : 'soil'} will silt up: its D15 is ${mm(d15)}, the soil allows ${mm(band.largestD15)}. Put sand or a drainage fabric between.`
+        ? `${bed} straight on this ${ground} will silt up: its grains are ${times(1 / onSoil)} as coarse as this ${ground} allows. Put sand or a drainage fabric between.`
         : `${bed}: the sand comes through the stone; put a fabric between them.`;
-  return { bed, retention, passage, words };
+  return { bed, retention, passage, doubtful: false, words };
 }
 
 /** What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does. */
 export function gradingFaults(curve: readonly CurvePoint[]): string[] {
-  const uniformity = sizeFiner(curve, 0.6) / sizeFiner(curve, 0.1);
+  const d10 = sizeFiner(curve, 0.1);
+  const uniformity = sizeFiner(curve, 0.6) / d10;
   const faults: string[] = [];
   if (finerThan(curve, FINES_SIZE) > FILTER_LIMITS.fines)
     faults.push('more than 5 % fines: it will not drain; ask for it washed');
-  if (uniformity > FILTER_LIMITS.mostUniformity)
+  if (uniformity > FILTER_LIMITS.mostUniformity || sizeFiner(curve, 0.9) > largestD90(d10))
     faults.push('grains of too many sizes: coarse and fine part while it is tipped');
   if (sizeFiner(curve, 1) > FILTER_LIMITS.largest) faults.push('stones above 75 mm');
   return faults;

@@ -18,8 +18,13 @@ export function fabricRule(fines: number): FabricRule {
   return { opening: 2.2e-4, permittivity: 0.1 };
 }
 
-/** Share of fines above which one design manual wants no fabric at all (UFC 3-270-04: 85 %). */
-export const FABRIC_DOUBTFUL = 0.85;
+/** Share of fines above which one design manual wants no fabric but sand (UFC 3-270-04: 85 %). */
+const FABRIC_DOUBTFUL = 0.85;
+
+/** Whether a soil is so fine that a fabric straight on it may clog. */
+export function fabricDoubtful(fines: number): boolean {
+  return fines > FABRIC_DOUBTFUL;
+}
 
 /** Flow through a fabric. */
 export const fabricFlow = formula({

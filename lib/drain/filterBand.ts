@@ -1,5 +1,5 @@
 import { formula, method } from '../formula/index.js';
-import { type CurvePoint, finerThan, sizeFiner } from './gradation.js';
+import { type CurvePoint, finerThan, regraded, sizeFiner } from './gradation.js';
 
 export const filterBandMethod = method({
   title: 'Filter band for a base soil (NRCS)',
@@ -10,7 +10,7 @@ export const filterBandMethod = method({
     'fines finer than 0.075 mm after regrading: above 85 % category 1, 40–85 % 2, 15–39 % 3, below 15 % 4',
     'largest D15: 9 d85 but not below 0.2 mm (6.5 d85 for clays that disperse); 0.7 mm; between; 4 d85',
     'least D15: 4 d15 of the soil before regrading, not below 0.1 mm; band of D15 at most 5 wide',
-    'D60/D10 of the filter 2 to 6, at most 5 % finer than 0.075 mm, largest grain 75 mm',
+    'D60/D10 of the filter 2 to 6, D90 by D10 so that it does not part while it is tipped, at most 5 % finer than 0.075 mm, largest grain 75 mm',
   ],
   source:
     'USDA NRCS National Engineering Handbook part 633 chapter 26 (1994, 2017): factors 9, 6.5, 4 and the floors of 0.2 ' +
@@ -66,10 +66,25 @@ export const FINES_SIZE = 7.5e-5;
 /** D60/D10 of a filter, share of fines, largest grain m. */
 export const FILTER_LIMITS = { leastUniformity: 2, mostUniformity: 6, fines: 0.05, largest: 0.0762 };
 
+/** Largest D90 of a filter by its D10, both m: below the first size the second holds. From memory (table 26-6). */
+const D90_BY_D10 = [
+  [0.5e-3, 20e-3],
+  [1e-3, 25e-3],
+  [2e-3, 30e-3],
+  [5e-3, 40e-3],
+  [10e-3, 50e-3],
+] as const;
+
+/** Largest D90 at which a filter of a D10 does not part into coarse and fine while it is tipped, m. */
+export function largestD90(d10: number): number {
+  return D90_BY_D10.find(([below]) => d10 < below)?.[1] ?? 60e-3;
+}
+
 /** Filter band for a soil, see {@link filterBandMethod}. */
 export function filterBand({ curve, dispersive = false }: BaseSoil): FilterBand {
-  const fines = finerThan(curve, FINES_SIZE);
-  const d85 = sizeFiner(curve, 0.85);
+  const fine = regraded(curve);
+  const fines = finerThan(fine, FINES_SIZE);
+  const d85 = sizeFiner(fine, 0.85);
   const d15 = sizeFiner(curve, 0.15);
   const category = fines > 0.85 ? 1 : fines >= 0.4 ? 2 : fines >= 0.15 ? 3 : 4;
   const largestD15 =

@@ -46,6 +46,35 @@ export function pipesInClay(
 }
 
 /**
+ * Net pressure head on an emptied liner, m: head left above the pipe, less the height of the liner over it and less what
+ * ballast holds. Above 0 it lifts.
+ * @param held - head that ballast on the liner holds, m
+ * @param depth - of the pipe below the liner, m
+ */
+export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNESS): HeadLeft {
+  const net = (head: number) => head - depth - held;
+  return {
+    middle: net(left.middle),
+    between: net(left.between),
+    edge: net(left.edge),
+    walls: net(left.walls),
+  };
+}
+
+/**
+ * Fewest pipes in plain clay side by side that keep the net pressure under the floor, not behind the sides, below the
+ * ballast; absent where a dozen do not.
+ * @param held - head that ballast on the liner holds, m
+ */
+export function pipesForBallast(width: number, head: number, held: number): number | undefined {
+  for (let count = 1; count <= 12; count++) {
+    const { middle, between, edge } = netUnderLiner(pipesInClay(width, head, count), held);
+    if (Math.max(middle, between, edge) <= 0) return count;
+  }
+  return undefined;
+}
+
+/**
  * Head left by a filtered bed with pipes in it.
  * @param spacing - of the pipes, or the width of the floor for one pipe, m
  * @param head - of the water outside above the pipe, m

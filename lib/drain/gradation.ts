@@ -32,6 +32,19 @@ export function finerThan(curve: readonly CurvePoint[], size: number): number {
   return f0 + ((f1 - f0) * Math.log(size / s0)) / Math.log(s1 / s0);
 }
 
+/** Sieve No. 4, m: what is coarser is left out of a base soil. */
+const COARSE = 4.75e-3;
+
+/** Curve of what passes the 4.75 mm sieve, counted as the whole; a curve that ends below it as it is. */
+export function regraded(curve: readonly CurvePoint[]): readonly CurvePoint[] {
+  const passing = finerThan(curve, COARSE);
+  if (passing >= 1 || passing <= 0) return curve;
+  const kept = curve
+    .filter(([size]) => size < COARSE)
+    .map(([size, finer]) => [size, finer / passing] as const);
+  return [...kept, [COARSE, 1]];
+}
+
 /** Grain-size curve of the fine earth of a soil, without stones: mass fractions of sand and clay. */
 export function soilCurve(sand: number, clay: number): CurvePoint[] {
   return [

@@ -31,18 +31,6 @@ export const orificeFlow = formula({
   source: "orifice equation, Torricelli's law with a coefficient of 0.6",
 });
 
-/** Run-off coefficients in a storm on wet clay: lawn 0.40–0.60 for tight clay (Schwab); the rest common practice. */
-export const STORM_RUNOFF = { lawn: 0.5, bare: 0.6, paved: 0.9, woodland: 0.3, roof: 0.95 } as const;
-
-/** The same from the low to the high end: lawn on clay from a county table (0.16) to Schwab (0.60), roof ASCE. */
-export const RUNOFF_RANGE: Record<keyof typeof STORM_RUNOFF, [number, number]> = {
-  lawn: [0.16, 0.6],
-  bare: [0.3, 0.8],
-  paved: [0.75, 0.95],
-  woodland: [0.1, 0.5],
-  roof: [0.75, 1],
-};
-
 /** Inflow to a drain by source, m³/s. */
 export interface DrainInflow {
   clay: number;

@@ -1,7 +1,8 @@
 import { method } from '../formula/index.js';
 import { CAP_LEAK } from '../groundwater/index.js';
 import { discInflow } from '../seepage/index.js';
-import { type DrainInflow, orificeFlow, RUNOFF_RANGE, rationalRunoff, STORM_RUNOFF } from './inflow.js';
+import { type GardenCover, RUNOFF_COEFFICIENT } from '../soil/index.js';
+import { type DrainInflow, orificeFlow, rationalRunoff } from './inflow.js';
 
 export const designInflow = method({
   title: 'Design inflow by source',
@@ -10,7 +11,8 @@ export const designInflow = method({
     'a low, a likely and a high end; what comes over ground counts only as far as the ring takes it in.',
   assumptions: [
     'clay at the yearly highest water outside; its spread is that of the permeability',
-    'storm as the survey gives it; run-off coefficients from the low to the high end of the tables',
+    'storm as the survey gives it; run-off coefficients from the low to the high end of the tables, or what wet ground ' +
+      'cannot take in where that is more',
     'intake of the ring: conductivity of the loose fill on its area at a gradient of 1',
     'the pond spills over only what its usual drawdown does not hold; at the high end it is full to the brim',
     'leak: a hole of 1, 3 or 10 mm; our choice',
@@ -47,7 +49,9 @@ export interface InflowInput {
   ring?: { area: number; fill: keyof typeof FILL_INTAKE; capped: boolean };
   roofArea: number;
   uphillArea: number;
-  cover: Exclude<keyof typeof STORM_RUNOFF, 'roof'>;
+  cover: GardenCover;
+  /** share of the storm that the ground uphill cannot take in while its water is at its highest */
+  shed?: number;
   /** m², and usual drawdown, m */
   pondArea: number;
   drawdown: number;
@@ -74,12 +78,15 @@ const ends = (f: (end: keyof Ends) => number): Ends => ({
 export function inflowBySource(input: InflowInput): SourceInflow[] {
   const { ring, rain, seconds } = input;
   const intensity = rain / seconds;
-  const coefficient = (of: keyof typeof STORM_RUNOFF, end: keyof Ends) =>
-    end === 'likely' ? STORM_RUNOFF[of] : RUNOFF_RANGE[of][end === 'low' ? 0 : 1];
+  const { roof } = RUNOFF_COEFFICIENT;
+  const uphill = RUNOFF_COEFFICIENT[input.cover];
+  const wettest = Math.max(uphill.high, input.shed ?? 0);
   const over = {
     ring_storm: ends(() => intensity * (ring?.area ?? 0)),
-    roof: ends((e) => rationalRunoff.compute(coefficient('roof', e), intensity, input.roofArea)),
-    uphill: ends((e) => rationalRunoff.compute(coefficient(input.cover, e), intensity, input.uphillArea)),
+    roof: ends((e) => rationalRunoff.compute(roof[e], intensity, input.roofArea)),
+    uphill: ends((e) =>
+      rationalRunoff.compute(e === 'high' ? wettest : uphill[e], intensity, input.uphillArea),
+    ),
     overflow: ends((e) =>
       e === 'low' ? 0 : (Math.max(rain - (e === 'high' ? 0 : input.drawdown), 0) / seconds) * input.pondArea,
     ),

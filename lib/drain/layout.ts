@@ -1,15 +1,16 @@
 import { formula, method } from '../formula/index.js';
-import { BEDS, type Bed, type Granular } from './envelope.js';
+import { BEDS, type Bed, type BedLayers, type Granular } from './envelope.js';
 
 export const layoutMethod = method({
   title: 'Layout of the pipes in the bed',
   what:
-    'One pipe along the middle of the floor (spine); where the bed cannot bring the water to it within the head limit, ' +
-    'branches to both sides at the spacing the bed allows (herringbone).',
+    'One pipe along the middle of the floor (spine); where the bed cannot bring storm water from the sides to it within ' +
+    'the head limit, a pipe around the foot of the sides (ring), which takes that water before it crosses the floor; where ' +
+    'the floor itself yields too much for that, branches to both sides at the spacing the bed allows (herringbone).',
   assumptions: [
     'a round or oval floor counted by its length and width',
-    'the farthest point of a spine is half the width away, that of a branch half the spacing',
-    'a pipe around the foot of the sides (ring) serves no better under the floor; it is offered where storm water comes down the ring',
+    'the farthest point of a spine is half the width away, that of a branch half the spacing, the middle for a ring',
+    'water that comes down the sides goes the whole way, so it counts twice what rises evenly under the floor',
   ],
   source: 'Darcy with uniform inflow; common practice',
 });
@@ -21,6 +22,11 @@ export const FILTER_THICKNESS = 0.05;
 /** Head kept in the bed above the pipe's invert, m: a pipe half full and the bed's own loss. */
 export const BED_LOSS = 0.03;
 
+/** Conductivity times thickness of a drainage mat under a metre of water, m²/s; within a factor of 3. Common practice. */
+const MAT_TRANSMISSIVITY = 5e-4;
+/** Thickness of a drainage mat, m. Common practice. */
+export const MAT_THICKNESS = 0.02;
+
 /** Conductivity of washed sand and stone, m/s; right within a factor of about 3. Common practice. */
 const CONDUCTIVITY: Record<Granular, number> = {
   'masonry sand': 1.5e-4,
@@ -29,9 +35,10 @@ const CONDUCTIVITY: Record<Granular, number> = {
   '20 mm stone': 1e-1,
 };
 
-/** Conductivity times thickness of a bed, m²/s; a drainage mat's own figure is put in its place. */
+/** Conductivity times thickness of a bed, m²/s. */
 export function transmissivity(bed: Bed): number {
-  const { filter, core } = BEDS[bed];
+  const { filter, core, mat }: BedLayers = BEDS[bed];
+  if (mat) return MAT_TRANSMISSIVITY;
   const below = core && filter !== 'fabric' ? FILTER_THICKNESS : 0;
   const sand = below > 0 ? CONDUCTIVITY[filter as Granular] * below : 0;
   return sand + CONDUCTIVITY[core ?? (filter as Granular)] * (BED_THICKNESS - below);
@@ -55,15 +62,17 @@ export const blanketSpacing = formula({
 
 /** Pipes laid in the bed. */
 export interface Layout {
-  kind: 'spine' | 'herringbone';
+  kind: 'spine' | 'ring' | 'herringbone';
   /** perforated pipe, m */
   length: number;
   /** branches on each side */
   branches: number;
-  /** between pipes, or the width of the floor for a spine, m */
+  /** between pipes, or the width of the floor for a spine or a ring, m */
   spacing: number;
   /** at which the head limit is just kept, m */
   allowed: number;
+  /** inflow per area of floor as if it all rose evenly, m/s */
+  evenly: number;
 }
 
 /**
@@ -71,20 +80,34 @@ export interface Layout {
  * @param floorLength - m
  * @param floorWidth - m
  * @param bed - what the bed is made of
- * @param inflow - reaching it, m³/s
+ * @param fromBelow - inflow that rises evenly under the floor, m³/s
+ * @param fromSides - inflow that comes down the sides, m³/s
  * @param headLimit - allowed above the pipes, m
  */
 export function layoutOf(
   floorLength: number,
   floorWidth: number,
   bed: Bed,
-  inflow: number,
+  { fromBelow, fromSides }: { fromBelow: number; fromSides: number },
   headLimit = BED_LOSS,
 ): Layout {
-  const q = Math.max(inflow / (floorLength * floorWidth), 1e-12);
-  const allowed = blanketSpacing.compute(transmissivity(bed), headLimit, q);
+  const area = floorLength * floorWidth;
+  const spacingFor = (q: number) =>
+    blanketSpacing.compute(transmissivity(bed), headLimit, Math.max(q, 1e-12));
+  const evenly = (fromBelow + 2 * fromSides) / area;
+  const allowed = spacingFor(evenly);
   if (floorWidth <= allowed)
-    return { kind: 'spine', length: floorLength, branches: 0, spacing: floorWidth, allowed };
+    return { kind: 'spine', length: floorLength, branches: 0, spacing: floorWidth, allowed, evenly };
+  const below = fromBelow / area;
+  if (floorWidth <= spacingFor(below))
+    return {
+      kind: 'ring',
+      length: 2 * (floorLength + floorWidth),
+      branches: 0,
+      spacing: floorWidth,
+      allowed: spacingFor(below),
+      evenly: below,
+    };
   // Branches closer than half a metre are no drain but a second bed.
   const branches = Math.ceil(floorLength / Math.max(allowed, 0.5));
   return {
@@ -93,5 +116,6 @@ export function layoutOf(
     branches,
     spacing: floorLength / branches,
     allowed,
+    evenly,
   };
 }

@@ -1,5 +1,6 @@
 import { method } from '../formula/index.js';
 import { drainReach, dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Ends } from './inflowBySource.js';
 
 export const effectOnOthers = method({
@@ -60,17 +61,15 @@ export interface Discharge {
   storm: number;
   /** run-off of the same storm without the pond */
   before: number;
-  words: string;
 }
 
-/** What a neighbour at the outlet would see. */
-export function dischargeSeen(ordinary: number, storm: number, before: number): Discharge {
-  const litres = (v: number) => `${Number((v * 1000).toPrecision(2))} L/s`;
-  const words =
-    storm <= before
-      ? `In the design storm ${litres(storm)} at one point, less than the ${litres(before)} that ran off the ground before`
-      : `In the design storm ${litres(storm)} at one point, more than the ${litres(before)} that ran off before: hold it back or spread it`;
-  return { ordinary, storm, before, words };
+/** What a neighbour at the outlet would see, in words. */
+export function dischargeWords({ ordinary, storm, before }: Discharge, units: UnitSystem): string {
+  const aMinute = (v: number) => `${formatQuantity(v * 60, 'volume', units)} a minute`;
+  const wet = `On an ordinary wet day ${formatQuantity(ordinary, 'flow', units)} comes out`;
+  return storm <= before
+    ? `${wet}; in the design storm ${aMinute(storm)} at one point, no more than the ${aMinute(before)} that ran off the same ground before.`
+    : `${wet}; in the design storm ${aMinute(storm)} at one point, more than the ${aMinute(before)} that ran off the same ground before: hold it back or spread it.`;
 }
 
 /**

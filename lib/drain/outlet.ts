@@ -70,8 +70,14 @@ export function backwater(outside: number, relief: number, flood: number): { fla
   return { flap, open: Math.max(flap, flood) };
 }
 
-/** Cover of a pipe, m, and what is wrong with it. */
-export function coverOf(ground: number, invert: number, diameter: number): { cover: number; words: string } {
+/** Cover of a pipe, m, and what follows from it. */
+export interface Cover {
+  cover: number;
+  words: string;
+}
+
+/** Cover of a pipe; levels of ground and invert m above the datum. */
+export function coverOf(ground: number, invert: number, diameter: number): Cover {
   const cover = ground - invert - diameter;
   const words =
     cover >= COVER
@@ -99,4 +105,36 @@ export function erosionWords(velocity: number, soil: 'clay' | 'sand'): string {
     : velocity <= STANDS[soil]
       ? 'pave half a metre below the mouth with stones the size of a fist'
       : 'the bank would wash out: lay a stone apron on fabric, or flatten the last run';
+}
+
+/** What the way out of the water meets. */
+export interface OutletWorks {
+  /** where the run leaves the pond, and at its mouth */
+  cover: { pond: Cover; mouth: Cover };
+  frost: string;
+  erosion: string;
+  /** level of the water in the bed while the receiver is in flood, m; absent where no flood is known */
+  backwater?: { flap: number; open: number };
+}
+
+/** Depth of trench at the mouth of the drain, m. Common practice. */
+export const MOUTH = 0.3;
+
+/** What a run to an outlet needs; levels m above the datum. */
+export function outletWorks(run: {
+  floor: number;
+  diameter: number;
+  velocity: number;
+  soil: 'clay' | 'sand';
+  outside: number;
+  relief: number;
+  flood?: number;
+}): OutletWorks {
+  const { floor, diameter, velocity, soil, outside, relief, flood } = run;
+  return {
+    cover: { pond: coverOf(0, floor - BED_THICKNESS, diameter), mouth: coverOf(MOUTH, 0, diameter) },
+    frost: frostWords('outlet'),
+    erosion: erosionWords(velocity, soil),
+    ...(flood === undefined ? {} : { backwater: backwater(outside, relief, flood) }),
+  };
 }

@@ -75,6 +75,23 @@ export function pipesAgainst(
   });
 }
 
+/** Smallest common pipe of a series that carries an inflow at all at its rough end; absent where none does. */
+export function smallestThatServes(
+  inflow: number,
+  fall: number,
+  series: CommonPipe['series'] = 'metric',
+): PipeChoice | undefined {
+  return pipesAgainst(inflow, fall, series)
+    .sort((a, b) => a.diameter - b.diameter)
+    .find((c) => c.times >= 1);
+}
+
+/** Fall at which a pipe running full or half full at its rough end keeps itself clean, m/m. */
+export function cleansingFall({ pipe }: PipeChoice): { filtered: number; silty: number } {
+  const at = (velocity: number) => fallForVelocity.compute(velocity, ROUGHNESS[pipe.kind].rough, pipe.inside);
+  return { filtered: at(CLEAN_VELOCITY.filtered), silty: at(CLEAN_VELOCITY.silty) };
+}
+
 /**
  * Smallest common pipe that carries an inflow at a fall with half its capacity to spare, and at least 100 mm,
  * which can be flushed and looked into; the largest one where none does, so that its reserve below 1 is seen.

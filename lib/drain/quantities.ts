@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js';
 import { CLAY_SWELL } from './earthworks.js';
-import { BEDS, type Bed } from './envelope.js';
-import { BED_THICKNESS, FILTER_THICKNESS, type Layout } from './layout.js';
+import { BEDS, type Bed, type BedLayers } from './envelope.js';
+import { BED_THICKNESS, FILTER_THICKNESS, type Layout, MAT_THICKNESS } from './layout.js';
 
 /** Something to buy, to make or to cart away. */
 export interface DrainQuantity {
@@ -59,14 +59,18 @@ export interface QuantityInput {
 /** Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell. */
 export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;
-  const { filter, core } = BEDS[bed];
-  const mat = (input.sideSlope ?? SAND_STAYS) < SAND_STAYS;
+  const { filter, core, mat: floorMat }: BedLayers = BEDS[bed];
+  const steep = (input.sideSlope ?? SAND_STAYS) < SAND_STAYS;
+  const sideSand = steep || floorMat ? 0 : sideArea * SIDE_BLANKET;
   const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
-  const sand = floorArea * thick + (mat ? 0 : sideArea * SIDE_BLANKET);
-  const gravel = core ? floorArea * (BED_THICKNESS - thick) : 0;
+  const sand = floorArea * thick + sideSand;
+  // Under a mat the stone lies in a trench around the pipe only.
+  const trench = layout.length * TRENCH.width;
+  const gravel = core ? (floorMat ? trench : floorArea) * (BED_THICKNESS - thick) : 0;
+  const bedDug = floorMat ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS : floorArea * BED_THICKNESS;
   const run =
     end.kind === 'outlet' ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth) : 0.6 * 0.6 * 1;
-  const dug = floorArea * BED_THICKNESS + (mat ? 0 : sideArea * SIDE_BLANKET) + run;
+  const dug = bedDug + sideSand + run;
   const list: DrainQuantity[] = [];
   const add = (item: string, amount: number, unit: string) => {
     if (amount > 0) list.push({ item, amount, unit });
@@ -79,20 +83,37 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
     end.distance * (1 + WASTE.pipe),
     'm',
   );
-  add('couplings, bends and branches', 2 + 2 * layout.branches + Math.floor(end.distance / STICK), 'piece');
-  const where = mat ? 'for the bed' : thick > 0 ? 'for the bed and behind the sides' : 'behind the sides';
+  add(
+    'couplings, bends and branches',
+    2 + (layout.kind === 'ring' ? 4 : 2 * layout.branches) + Math.floor(end.distance / STICK),
+    'piece',
+  );
+  const where = steep ? 'for the bed' : thick > 0 ? 'for the bed and behind the sides' : 'behind the sides';
   add(`${sides} ${where}, 10 % waste`, granular(sand), 'm³');
   if (core) add(`${core}, washed, around the pipe, 10 % waste`, granular(gravel), 'm³');
-  if (filter === 'fabric')
-    add('drainage fabric between clay and bed, 15 % laps', floorArea * (1 + WASTE.fabric), 'm²');
-  if (mat)
-    add('drainage mat with fabric on it behind the sides, 15 % laps', sideArea * (1 + WASTE.fabric), 'm²');
-  add('filter fabric under the liner, 15 % laps', (floorArea + sideArea) * (1 + WASTE.fabric), 'm²');
+  const sheet = (area: number) => area * (1 + WASTE.fabric);
+  if (floorMat) {
+    add(
+      'drainage mat with fabric on both faces, floor and sides, 15 % laps',
+      sheet(floorArea + sideArea),
+      'm²',
+    );
+    // Round the stone: over the bottom and up both sides of the trench.
+    add(
+      'drainage fabric in the trench of the pipe, 15 % laps',
+      sheet(layout.length * (TRENCH.width + 2 * BED_THICKNESS)),
+      'm²',
+    );
+  } else {
+    if (filter === 'fabric') add('drainage fabric between clay and bed, 15 % laps', sheet(floorArea), 'm²');
+    if (steep) add('drainage mat with fabric on it behind the sides, 15 % laps', sheet(sideArea), 'm²');
+  }
+  if (!floorMat) add('filter fabric under the liner, 15 % laps', sheet(floorArea + sideArea), 'm²');
   if (pond) {
     const side = (a: number) => sheetSide.compute(a, pond.depth, pond.sideSlope, OVERLAP);
-    const sheet = side(pond.length) * side(pond.width);
-    add('liner, one sheet with 0.3 m over the rim', sheet, 'm²');
-    add('protection fleece under the liner, 15 % laps', sheet * (1 + WASTE.fabric), 'm²');
+    const liner = side(pond.length) * side(pond.width);
+    add('liner, one sheet with 0.3 m (1 ft) over the rim', liner, 'm²');
+    add('protection fleece under the liner, 15 % laps', sheet(liner), 'm²');
   }
   add('inspection pipe to the surface, with cap', 1, 'piece');
   add('extra spoil, loose (30 % swell)', (1 + CLAY_SWELL) * dug, 'm³');

@@ -1,68 +1,30 @@
 import {
   type BaseSoil,
-  BEDS,
   type Bed,
-  type Discharge,
-  type Drain,
   designDrain,
-  dischargeSeen,
-  type Ends,
-  endlessFlow,
-  governingSource,
   HEAVY_CLAY,
   inflowBySource,
-  inflowEnds,
   judgeBed,
-  judgeSoakaway,
-  type Lowering,
   likelyInflow,
-  loweringOf,
-  maintenance,
-  powerCutHours,
-  rationalRunoff,
-  type SoakawayVerdict,
+  MOUTH,
   type SourceInflow,
-  STORM_RUNOFF,
   soilCurve,
 } from '../drain/index.js';
-import { SECONDS_PER_DAY } from '../formula/index.js';
-import { quantileSorted } from '../sampling/index.js';
-import { discInflow } from '../seepage/index.js';
 import type { Assumptions, Site } from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
 import { outline, planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
+import { aroundIt, type SiteDrain } from './drainAround.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, lowestUsualLevel } from './measures.js';
 import { floodOf } from './options.js';
-
-/** A drain for a site: designed, with where its water comes from and what it does to others. */
-export interface SiteDrain extends Drain {
-  sources: SourceInflow[];
-  governing: ReturnType<typeof governingSource>;
-  /** all sources at their low, likely and high end, m³/s */
-  ends: Ends;
-  /** every bed the merchant could deliver, in words for this soil */
-  verdicts: string[];
-  soakaway: SoakawayVerdict;
-  lowering: Lowering[];
-  discharge: Discharge;
-  /** m³/s for ever out of permeable ground, and the distance at which it is felt; absent on clay */
-  endless?: { flow: number; felt: number };
-  /** January to December: hours without power until water stands at the liner, one year in ten; null: a year at least */
-  powerCut?: (number | null)[];
-  maintenance: string[];
-}
+import { type Storm, wetGroundRunoff } from './wetGroundRunoff.js';
 
 /** Beds that may be chosen, the easiest to lay first. */
 const CHOICE: Bed[] = ['pea gravel on concrete sand', 'pea gravel on masonry sand', 'pea gravel in fabric'];
 /** Reserve of the filter asked for where there is a choice. Our choice. */
 const FILTER_RESERVE = 1.2;
-/** Ground that is sand or gravel, m/s: Sichardt's radius means something. */
-const SANDY = 1e-5;
-/** Depth of trench at the mouth of the drain, m. Common practice. */
-const MOUTH = 0.3;
 
 /** The drain a decision needs, or null where it needs none. */
 export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDrain | null {
@@ -105,7 +67,8 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
     inflow: likelyInflow(sources),
     outside,
     soil,
-    bed: CHOICE.find((bed) => judgeBed(bed, soil).retention >= FILTER_RESERVE) ?? CHOICE[CHOICE.length - 1],
+    bed: bedFor(pond.bedding.kind === 'mat', soil),
+    ballast: d.measures.ballast + pond.floorBallast,
     series: survey.site.show_units === 'us' ? 'us' : 'metric',
     end:
       drain.kind === 'outlet'
@@ -113,6 +76,13 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
         : { kind: 'sump', name: 'sump', level, distance: drain.distance, discharge: to?.level },
   });
   return { ...design, ...aroundIt(site, design, sources, storm, level, outside) };
+}
+
+/** The mat where the survey plans one, else the first bed that keeps the soil out with some reserve. */
+function bedFor(mat: boolean, soil: BaseSoil): Bed {
+  const choice: Bed[] = mat ? ['drainage mat', ...CHOICE] : CHOICE;
+  const serves = choice.find((bed) => judgeBed(bed, soil).retention >= FILTER_RESERVE);
+  return serves ?? choice[choice.length - 1];
 }
 
 /** Soil that the bed lies on. */
@@ -133,12 +103,6 @@ function soilUnder({ ground }: Site, depth: number, assume: Assumptions): BaseSo
   return { curve: soilCurve(sand, clay) };
 }
 
-/** Rain of the design storm, m, and its duration, s. */
-interface Storm {
-  rain: number;
-  seconds: number;
-}
-
 function sourcesOf({ site, highs }: Basis, d: Decision, level: number, storm: Storm): SourceInflow[] {
   const { catchment, tub, pond, ground } = site;
   const kept = d.measures.way === 'keptOut';
@@ -152,61 +116,9 @@ function sourcesOf({ site, highs }: Basis, d: Decision, level: number, storm: St
     roofArea: kept ? 0 : catchment.roofArea,
     uphillArea: kept ? 0 : catchment.uphillArea,
     cover: catchment.cover,
+    shed: wetGroundRunoff(site, storm, Math.max(-highs.yearly(d.measures, 0.9), 0)),
     pondArea: planArea(pond.shape, 0),
     drawdown: pond.usualDrawdown,
     leakHead: Math.max(lowestUsualLevel(site, d.measures) - level, 0),
-  });
-}
-
-/** What goes with a designed drain. */
-function aroundIt(
-  site: Site,
-  design: Drain,
-  sources: SourceInflow[],
-  { rain, seconds }: Storm,
-  level: number,
-  outside: number,
-): Omit<SiteDrain, keyof Drain> {
-  const { ground, places, survey, catchment, pond, tub } = site;
-  const { p10, p50, p90 } = logPercentiles(ground.ksat);
-  const k: Ends = { low: p10, likely: p50, high: p90 };
-  const lowered = Math.max(outside - level, 0);
-  const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
-  const radius = Math.sqrt(planArea(pond.shape, 0) / Math.PI);
-  const boundary = places.boundary === undefined ? [] : [{ name: 'boundary', distance: places.boundary }];
-  const before =
-    rationalRunoff.compute(
-      STORM_RUNOFF.lawn,
-      rain / seconds,
-      planArea(pond.shape, 0) + (tub?.ringArea ?? 0),
-    ) + rationalRunoff.compute(STORM_RUNOFF[catchment.cover], rain / seconds, catchment.uphillArea);
-  const soil = design.input.soil ?? HEAVY_CLAY;
-  return {
-    sources,
-    governing: governingSource(sources),
-    ends: inflowEnds(sources),
-    verdicts: (Object.keys(BEDS) as Bed[]).map((bed) => judgeBed(bed, soil).words),
-    soakaway: judgeSoakaway(Math.max(design.totalInflow * seconds, 0.1), 0.6, k.likely, outside > level),
-    lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, k, shrinkable)),
-    discharge: dischargeSeen(design.inflow.clay, design.totalInflow, before),
-    ...(k.likely > SANDY ? { endless: endlessFlow(k.likely, lowered + 1, lowered, radius) } : {}),
-    ...(design.sump ? { powerCut: powerCutByMonth(site, design, level) } : {}),
-    maintenance: maintenance(design.kind),
-  };
-}
-
-/** Hours without power by month, the water outside as in the wettest year of ten. */
-function powerCutByMonth(
-  { water, ground, pond }: Site,
-  { sump, input }: Drain,
-  level: number,
-): (number | null)[] {
-  const radius = Math.sqrt((planArea(pond.shape, 0) + input.floorArea) / 2 / Math.PI);
-  const count = water.samples * water.years;
-  return Array.from({ length: 12 }, (_, month) => {
-    const heads = Float64Array.from({ length: count }, (_, i) => water.clayHigh.month[i * 12 + month]).sort();
-    const head = Math.max(quantileSorted(heads, 0.9) - level, 0);
-    const hours = powerCutHours(sump!.storage, discInflow.compute(ground.ksat.median, radius, head));
-    return hours > (365 * SECONDS_PER_DAY) / 3600 ? null : hours;
   });
 }

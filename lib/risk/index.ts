@@ -8,6 +8,7 @@ export * from './decide.js';
 export * from './depthCurve.js';
 export * from './designHighs.js';
 export * from './digging.js';
+export * from './drainAround.js';
 export * from './drainFor.js';
 export * from './draws.js';
 export * from './drivers.js';

@@ -1,7 +1,7 @@
 import type { ClimateRecord } from '../climate/index.js';
-import { STORM_RUNOFF } from '../drain/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { CAP_LEAK, type ColumnSeries, type TubGeometry } from '../groundwater/index.js';
+import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from '../soil/index.js';
 import type { SiteFacts } from '../survey/index.js';
 import { outline, planArea } from '../uplift/index.js';
 import type { Places } from './places.js';
@@ -57,15 +57,15 @@ export function tubInflow(
 ): void {
   const intake = conductivity * SECONDS_PER_DAY;
   const share = c.capped ? CAP_LEAK : 1;
-  const cover = c.cover === 'woodland' ? 0.5 : 1;
+  const cover = c.cover === 'woodland' ? WOODLAND_SHARE : 1;
+  const { paved, roof } = RUNOFF_COEFFICIENT;
   let dry = 0;
   for (let d = 0; d < out.length; d++) {
     const rain = record.liquid[d];
     const through = rain > dry ? rain - dry : 0;
     dry = Math.min((rain > dry ? 0 : dry - rain) + record.demand[d], tub.ringHold);
     const excess = column.recharge[d] - intake;
-    const shed =
-      c.cover === 'paved' ? STORM_RUNOFF.paved * rain : cover * Math.max(column.spill[d], excess, 0);
-    out[d] = share * (through * tub.ringArea + rain * STORM_RUNOFF.roof * c.roofArea + shed * c.uphillArea);
+    const shed = c.cover === 'paved' ? paved.likely * rain : cover * Math.max(column.spill[d], excess, 0);
+    out[d] = share * (through * tub.ringArea + rain * roof.likely * c.roofArea + shed * c.uphillArea);
   }
 }

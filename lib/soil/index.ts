@@ -15,6 +15,7 @@ export * from './permeability.js';
 export * from './philip.js';
 export * from './retentionCurve.js';
 export * from './ringInfiltrometer.js';
+export * from './runoffCoefficient.js';
 export * from './saxtonRawls.js';
 export * from './soakagePit.js';
 export * from './soilColour.js';

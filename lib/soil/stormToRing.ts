@@ -8,6 +8,7 @@ import {
 } from './curveNumber.js';
 import { runGreenAmpt, type WettingSoil } from './greenAmpt.js';
 import type { HydrologicGroup } from './hydrologicGroup.js';
+import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from './runoffCoefficient.js';
 
 /** Rain fallen by a time in a storm that swells and fades in straight lines. */
 export const triangularRain = formula({
@@ -31,7 +32,7 @@ export const stormToRing = method({
     'above the water table, and the roof; and the same run-off by curve number beside it.',
   assumptions: [
     'all run-off from uphill arrives at the ring',
-    'roof and paving shed all but 2 mm (common practice); woodland sheds half of what lawn does, as in the daily model',
+    'roof and paving shed by their run-off coefficient; woodland sheds half of what lawn does, as in the daily model',
     'ground wet before the storm: curve number for condition III',
   ],
   source: 'Green–Ampt and curve number as declared; common practice for the losses',
@@ -68,24 +69,36 @@ export interface RingWater {
 }
 
 const STEPS = 240;
-const SEALED_LOSS = 0.002;
 
-/** Water a storm brings to the ring; see {@link stormToRing}. */
-export function ringStorm(storm: RingStorm): RingWater {
-  const { rain, duration, uphillArea, cover, roofArea, ringArea, soil, group } = storm;
-  const step = duration / STEPS;
+/** The storm step by step: rain, and what a square metre of the ground uphill sheds of it, m. */
+function shedding({ rain, duration, cover, soil }: Pick<RingStorm, 'rain' | 'duration' | 'cover' | 'soil'>) {
   const fallen = (i: number) => (i === 0 ? 0 : triangularRain.compute(rain, i / STEPS));
   const burst = Float64Array.from({ length: STEPS }, (_, i) => fallen(i + 1) - fallen(i));
   const shed = new Float64Array(STEPS);
-  const balance = runGreenAmpt(burst, step, soil, shed);
-  const sealed = burst.map((r, i) => Math.max(Math.min(r, fallen(i + 1) - SEALED_LOSS), 0));
-  const share = cover === 'woodland' ? 0.5 : 1;
-  const uphillStep = (i: number) => (cover === 'paved' ? sealed[i] : share * shed[i]) * uphillArea;
+  const balance = runGreenAmpt(burst, duration / STEPS, soil, shed);
+  const share = cover === 'woodland' ? WOODLAND_SHARE : 1;
+  const off = (i: number) =>
+    cover === 'paved' ? RUNOFF_COEFFICIENT.paved.likely * burst[i] : share * shed[i];
+  return { burst, balance, shed: Float64Array.from(burst, (_, i) => off(i)) };
+}
+
+/** Share of a storm that the ground uphill sheds, 0–1; see {@link stormToRing}. */
+export function shedShare(storm: Pick<RingStorm, 'rain' | 'duration' | 'cover' | 'soil'>): number {
+  return shedding(storm).shed.reduce((sum, off) => sum + off, 0) / storm.rain;
+}
+
+/** Water a storm brings to the ring; see {@link stormToRing}. */
+export function ringStorm(storm: RingStorm): RingWater {
+  const { rain, duration, uphillArea, cover, roofArea, ringArea, group } = storm;
+  const step = duration / STEPS;
+  const { burst, shed, balance } = shedding(storm);
+  const uphillStep = (i: number) => shed[i] * uphillArea;
+  const roofStep = (i: number) => RUNOFF_COEFFICIENT.roof.likely * burst[i] * roofArea;
   let [uphill, roof, peak] = [0, 0, 0];
   for (let i = 0; i < STEPS; i++) {
     uphill += uphillStep(i);
-    roof += sealed[i] * roofArea;
-    peak = Math.max(peak, (uphillStep(i) + sealed[i] * roofArea + burst[i] * ringArea) / step);
+    roof += roofStep(i);
+    peak = Math.max(peak, (uphillStep(i) + roofStep(i) + burst[i] * ringArea) / step);
   }
   const retention = curveNumberRetention.compute(curveNumberWet.compute(curveNumber(cover, group)));
   const { pondsAt, closure } = balance;

@@ -20,11 +20,9 @@ import {
   partFullFlow,
   partFullRadius,
   ROUGHNESS,
-  RUNOFF_RANGE,
   rationalRunoff,
   retentionFine,
   SOCK_RADIUS,
-  STORM_RUNOFF,
   sizeFiner,
   sumpVolume,
   swell,
@@ -46,6 +44,7 @@ import {
   soakedGroundInflow,
   soakedRowTerm,
 } from '../../lib/seepage/index.js';
+import { RUNOFF_COEFFICIENT } from '../../lib/soil/index.js';
 
 interface Case {
   id: string;
@@ -247,10 +246,10 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
     hf: darcyWeisbach.compute(Number(e.f), i.L, i.D, 0, i.Q / ((Math.PI / 4) * i.D ** 2)),
   }),
   'PIP-23': () => ({
-    'roof ASCE low': RUNOFF_RANGE.roof[0],
-    'roof ASCE high': STORM_RUNOFF.roof,
-    'lawn clay flat 0-2% HERPICC': RUNOFF_RANGE.lawn[0],
-    'rural pasture tight clay hilly (Schwab)': RUNOFF_RANGE.lawn[1],
+    'roof ASCE low': RUNOFF_COEFFICIENT.roof.low,
+    'roof ASCE high': RUNOFF_COEFFICIENT.roof.likely,
+    'lawn clay flat 0-2% HERPICC': RUNOFF_COEFFICIENT.lawn.low,
+    'rural pasture tight clay hilly (Schwab)': RUNOFF_COEFFICIENT.lawn.high,
   }),
   'PIP-24a': () => ({
     'min cover (UW-Madison, ASAE)': COVER / FOOT,

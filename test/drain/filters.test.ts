@@ -5,9 +5,12 @@ import {
   fabricRule,
   filterBand,
   filterRatio,
+  finerThan,
   GRADINGS,
   gradingFaults,
   judgeBed,
+  largestD90,
+  regraded,
   sieveCurve,
   sizeFiner,
   soilCurve,
@@ -121,4 +124,55 @@ test('unwashed and gap-graded stone is refused, what is sold washed is not', () 
 test('fabric: finer soil, smaller openings', () => {
   expect([0.1, 0.3, 0.6].map((f) => fabricRule(f).opening)).toEqual([4.3e-4, 2.5e-4, 2.2e-4]);
   expect(Object.keys(BEDS)).toContain('20 mm stone in fabric');
+});
+
+describe('regrading and gap grading', () => {
+  const stony = sieveCurve([
+    [0.002, 24],
+    [0.05, 50],
+    [2, 58],
+    [4.75, 60],
+    [40, 100],
+  ]);
+
+  test('stones are left out of the soil that must be held back: its clay is not hidden by them', () => {
+    const fine = regraded(stony);
+    expect(fine[fine.length - 1]).toEqual([4.75e-3, 1]);
+    expect(finerThan(fine, 5e-5)).toBeCloseTo(0.5 / 0.6, 12);
+    expect(finerThan(fine, 7.5e-5)).toBeCloseTo(finerThan(stony, 7.5e-5) / 0.6, 12);
+    // 0.50 finer than 0.05 mm as dug would be category 2 on the edge of a much coarser d85.
+    const band = filterBand({ curve: stony });
+    expect(band.d85).toBeLessThan(0.5e-3);
+    expect(sizeFiner(stony, 0.85)).toBeGreaterThan(10e-3);
+    // The rule for water to pass takes the soil as it lies.
+    expect(band.d15).toBe(sizeFiner(stony, 0.15));
+    const clay = soilCurve(0.16, 0.56);
+    expect(regraded(clay)).toBe(clay);
+  });
+
+  test('coarse and fine part while tipped: D90 by D10', () => {
+    expect([0.4e-3, 0.7e-3, 1.5e-3, 3e-3, 7e-3, 20e-3].map(largestD90)).toEqual([
+      20e-3, 25e-3, 30e-3, 40e-3, 50e-3, 60e-3,
+    ]);
+    const gap = sieveCurve([
+      [0.3, 2],
+      [0.8, 60],
+      [1.2, 85],
+      [30, 88],
+      [40, 100],
+    ]);
+    expect(gradingFaults(gap).join()).toContain('too many sizes');
+  });
+});
+
+test('fabric straight on very fine clay keeps it out and is doubtful; on a sandy one it is not', () => {
+  const fine = judgeBed('pea gravel in fabric', { curve: soilCurve(0.05, 0.6) });
+  expect(fine.retention).toBeGreaterThan(1);
+  expect(fine.doubtful).toBe(true);
+  expect(fine.words).toContain('may clog');
+  const sandy = judgeBed('pea gravel in fabric', { curve: soilCurve(0.45, 0.3) });
+  expect(sandy.doubtful).toBe(false);
+  expect(sandy.words).not.toContain('clog');
+  for (const bed of Object.keys(BEDS) as Bed[])
+    expect(judgeBed(bed, { curve: soilCurve(0.05, 0.6) }).words).not.toContain('D15');
 });

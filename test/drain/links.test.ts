@@ -129,8 +129,8 @@ describe('pipe', () => {
 
 test('bed and entry by hand: 0.3 l/s over 6 m² of gravel on sand, half width 1 m, 3 m of pipe', () => {
   const d = designDrain({ ...BASE, inflow: { ...BASE.inflow, clay: 0, leak: 0, uphill: 3e-4 } });
-  // q L²/(2 T): T = 0.1 × 0.02 + 0.05 × 0.0003 m²/s
-  const loss = 3e-4 / 6 / (2 * (0.1 * 2e-2 + 0.05 * 3e-4));
+  // From the sides all of it goes the metre to the pipe, half on each: Q/(2 × 3 m) × 1 m/T, T = 0.1 × 0.02 + 0.05 × 0.0003 m²/s
+  const loss = 3e-4 / (2 * 3) / (0.1 * 2e-2 + 0.05 * 3e-4);
   expect(d.headLeft.bed.between).toBeCloseTo(loss, 10);
   expect(d.reserve.bed).toBeCloseTo(0.03 / loss, 6);
   const entry = 0.6 * 0.5 * (0.0254 ** 2 / 0.3048) * 3 * Math.sqrt(2 * 9.80665 * 0.03);
@@ -168,9 +168,9 @@ describe('relief under the floor', () => {
   });
 
   test('branches come when the bed alone does not bring the water in, at the spacing it allows', () => {
-    const spine = layoutOf(4, 2, 'concrete sand', 1e-6);
+    const spine = layoutOf(4, 2, 'concrete sand', { fromBelow: 1e-6, fromSides: 0 });
     expect(spine).toMatchObject({ kind: 'spine', length: 4, branches: 0 });
-    const herringbone = layoutOf(4, 3, 'concrete sand', 2e-5);
+    const herringbone = layoutOf(4, 3, 'concrete sand', { fromBelow: 2e-5, fromSides: 0 });
     expect(herringbone.kind).toBe('herringbone');
     expect(herringbone.spacing).toBeLessThanOrEqual(herringbone.allowed);
     expect(herringbone.length).toBeCloseTo(4 + 3 * herringbone.branches, 12);

@@ -1,0 +1,121 @@
+import {
+  BEDS,
+  type Bed,
+  type Discharge,
+  type Drain,
+  type Ends,
+  type EnvelopeVerdict,
+  endlessFlow,
+  governingSource,
+  HEAVY_CLAY,
+  inflowEnds,
+  judgeBed,
+  judgeSoakaway,
+  type Lowering,
+  loweringOf,
+  maintenance,
+  type OutletWorks,
+  outletWorks,
+  powerCutHours,
+  rationalRunoff,
+  type SoakawayVerdict,
+  type SourceInflow,
+} from '../drain/index.js';
+import { SECONDS_PER_DAY } from '../formula/index.js';
+import { quantileSorted } from '../sampling/index.js';
+import { discInflow } from '../seepage/index.js';
+import type { Site } from '../site/index.js';
+import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
+import { planArea } from '../uplift/index.js';
+import type { Storm } from './wetGroundRunoff.js';
+
+/** A drain for a site: designed, with where its water comes from and what it does to others. */
+export interface SiteDrain extends Drain {
+  sources: SourceInflow[];
+  governing: ReturnType<typeof governingSource>;
+  /** all sources at their low, likely and high end, m³/s */
+  ends: Ends;
+  /** every bed the merchant could deliver, judged on this soil */
+  verdicts: EnvelopeVerdict[];
+  /** cover, frost, erosion and backwater of the run; absent for a sump */
+  works?: OutletWorks;
+  soakaway: SoakawayVerdict;
+  /** at the boundary and at houses */
+  lowering: Lowering[];
+  discharge: Discharge;
+  /** m³/s for ever out of permeable ground, and the distance at which it is felt; absent on clay */
+  endless?: { flow: number; felt: number };
+  /** January to December: hours without power until water stands at the liner, one year in ten; null: a year at least */
+  powerCut?: (number | null)[];
+  maintenance: string[];
+}
+
+/** Ground that is sand or gravel, m/s: Sichardt's radius means something. */
+const SANDY = 1e-5;
+
+/** What goes with a designed drain. */
+export function aroundIt(
+  site: Site,
+  design: Drain,
+  sources: SourceInflow[],
+  { rain, seconds }: Storm,
+  level: number,
+  outside: number,
+): Omit<SiteDrain, keyof Drain> {
+  const { ground, places, survey, catchment, pond, tub } = site;
+  const { p10, p50, p90 } = logPercentiles(ground.ksat);
+  const k: Ends = { low: p10, likely: p50, high: p90 };
+  const lowered = Math.max(outside - level, 0);
+  const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
+  const radius = Math.sqrt(planArea(pond.shape, 0) / Math.PI);
+  const boundary = places.boundary === undefined ? [] : [{ name: 'boundary', distance: places.boundary }];
+  const before =
+    rationalRunoff.compute(
+      RUNOFF_COEFFICIENT.lawn.likely,
+      rain / seconds,
+      planArea(pond.shape, 0) + (tub?.ringArea ?? 0),
+    ) +
+    rationalRunoff.compute(RUNOFF_COEFFICIENT[catchment.cover].likely, rain / seconds, catchment.uphillArea);
+  const { soil = HEAVY_CLAY, end } = design.input;
+  return {
+    sources,
+    governing: governingSource(sources),
+    ends: inflowEnds(sources),
+    verdicts: (Object.keys(BEDS) as Bed[]).map((bed) => judgeBed(bed, soil)),
+    ...(end.kind === 'outlet'
+      ? {
+          works: outletWorks({
+            floor: design.input.floor,
+            diameter: design.pipeDiameter,
+            velocity: design.flow.velocity,
+            soil: ground.clayey ? 'clay' : 'sand',
+            outside,
+            relief: level,
+            flood: end.flood,
+          }),
+        }
+      : {}),
+    soakaway: judgeSoakaway(Math.max(design.totalInflow * seconds, 0.1), 0.6, k.likely, outside > level),
+    lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, k, shrinkable)),
+    discharge: { ordinary: design.inflow.clay, storm: design.totalInflow, before },
+    ...(k.likely > SANDY ? { endless: endlessFlow(k.likely, lowered + 1, lowered, radius) } : {}),
+    ...(design.sump ? { powerCut: powerCutByMonth(site, design, level) } : {}),
+    maintenance: maintenance(design.kind),
+  };
+}
+
+/** Hours without power by month, the water outside as in the wettest year of ten. */
+function powerCutByMonth(
+  { water, ground, pond }: Site,
+  { sump, input }: Drain,
+  level: number,
+): (number | null)[] {
+  const radius = Math.sqrt((planArea(pond.shape, 0) + input.floorArea) / 2 / Math.PI);
+  const count = water.samples * water.years;
+  return Array.from({ length: 12 }, (_, month) => {
+    const heads = Float64Array.from({ length: count }, (_, i) => water.clayHigh.month[i * 12 + month]).sort();
+    const head = Math.max(quantileSorted(heads, 0.9) - level, 0);
+    const hours = powerCutHours(sump!.storage, discInflow.compute(ground.ksat.median, radius, head));
+    return hours > (365 * SECONDS_PER_DAY) / 3600 ? null : hours;
+  });
+}
