@@ -114,11 +114,19 @@ export function inflowBySource(input: InflowInput): SourceInflow[] {
   ];
 }
 
-/** The source that brings most, and what is left of the whole once its measure is taken. */
-export function governingSource(sources: SourceInflow[]): { source: SourceInflow; left: number } {
-  const source = sources.reduce((a, b) => (b.likely > a.likely ? b : a));
-  const total = sources.reduce((sum, s) => sum + s.likely, 0);
-  return { source, left: total - source.likely + source.left };
+/**
+ * The source that brings most while the liner is sound, and what is left of the whole once its measure is taken. A hole
+ * in the liner is an accident that the drain must carry, not where its water comes from.
+ */
+export function governingSource(sources: SourceInflow[]): {
+  source: SourceInflow;
+  total: Ends;
+  left: number;
+} {
+  const sound = sources.filter((s) => s.source !== 'leak');
+  const source = sound.reduce((a, b) => (b.likely > a.likely ? b : a));
+  const total = inflowEnds(sound);
+  return { source, total, left: total.likely - source.likely + source.left };
 }
 
 /** The likely inflow in the contract's five sources; what spills over the brim goes into the ring. */

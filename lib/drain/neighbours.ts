@@ -27,6 +27,8 @@ export interface Lowering {
   name: string;
   distance: number;
   lowered: Ends;
+  /** the clay may shrink there: an engineer is asked first */
+  caution: boolean;
   words: string;
 }
 
@@ -46,13 +48,14 @@ export function loweringOf(
     return reach > 0 ? loweringAt.compute(s, Math.min(place.distance / reach, 100)) : 0;
   };
   const lowered = { low: at(k.low), likely: at(k.likely), high: at(k.high) };
+  const caution = shrinkable && lowered.high > SHRINKING;
   const words =
     lowered.high < NOTICEABLE
       ? 'not noticeable'
-      : shrinkable && lowered.high > SHRINKING
+      : caution
         ? 'lowered, and the clay may shrink: ask an engineer before it is built'
         : 'lowered a little in wet months';
-  return { ...place, lowered, words };
+  return { name: place.name, distance: place.distance, lowered, caution, words };
 }
 
 /** Flow out of the outlet beside what ran off the same ground before, m³/s. */

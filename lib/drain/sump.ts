@@ -71,6 +71,7 @@ export interface SumpInput {
 export interface Sump {
   /** between start and stop, m³ */
   working: number;
+  startsAnHour: number;
   /** height of that in the sump, m */
   stroke: number;
   duty: { flow: number; head: number };
@@ -106,6 +107,7 @@ export function designSump(input: SumpInput): Sump {
   const year = 365.25 * 86400;
   return {
     working,
+    startsAnHour: STARTS,
     stroke: working / SUMP_SIDE ** 2,
     duty,
     storage,

@@ -1,17 +1,7 @@
-import { type DrainInflow, pipesAgainst, shoppingLines } from '../drain/index.js';
+import { LINK_NAMES, pipesAgainst, SOURCE_NAMES, shoppingLines } from '../drain/index.js';
 import type { SiteDrain } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-
-/** Sources of inflow as people name them. */
-const SOURCE_NAMES: Record<keyof DrainInflow | 'overflow', string> = {
-  clay: 'seepage through the clay',
-  ring_storm: 'rain on the dug ring',
-  roof: 'roof',
-  uphill: 'run-off from uphill',
-  overflow: 'overflow over the brim',
-  leak: 'a small hole in the liner',
-};
 
 const times = (ratio: number) => (ratio > 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
 
@@ -42,7 +32,7 @@ export function drainLinkTable({ reserve, weakestLink }: SiteDrain): Table {
     rows: Object.entries(reserve)
       .sort((a, b) => a[1] - b[1])
       .map(([link, ratio]) => [
-        link,
+        LINK_NAMES[link],
         times(ratio),
         link === weakestLink ? (ratio < 1 ? 'does not hold' : 'weakest') : null,
       ]),

@@ -1,4 +1,5 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
+import { LINK_NAMES } from '../drain/index.js';
 import { type Advice, type Governs, monthWords } from '../risk/index.js';
 
 /** What fails. */
@@ -64,16 +65,9 @@ export function ruleWords(code: string): string {
   return RULE_WORDS[code] ?? sentence(code.replaceAll('-', ' '));
 }
 
-const LINK_WORDS: Record<string, string> = {
-  pipe: 'pipe',
-  envelope: 'filter that keeps the clay out of the bed',
-  fall: 'fall to the outlet',
-  'outlet in flood': 'height above the ditch in flood',
-};
-
 /** A link of the drain, from bed to outlet. */
 export function linkWords(link: string): string {
-  return LINK_WORDS[link] ?? link;
+  return LINK_NAMES[link] ?? link;
 }
 
 /** Name of a month 1–12. */

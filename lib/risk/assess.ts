@@ -7,6 +7,7 @@ import { drainFor } from './drainFor.js';
 import type { Draws } from './draws.js';
 import { driversOf } from './drivers.js';
 import { LOSS, type Loss } from './loss.js';
+import { withLowering } from './loweringRule.js';
 import { measureNext, type NextMeasurement, worthWaiting } from './measureNext.js';
 import { type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { type Option, optionsOf } from './options.js';
@@ -85,8 +86,8 @@ export function recommend(a: Assessment): Recommendation {
     depth_m: decision.depth,
     raise_m: decision.measures.raise,
     governs: decision.governs,
-    reason: reasonOf(site, decision),
-    rules: rulesOf(basis, decision, limits),
+    reason: reasonOf(site, decision, a.drain),
+    rules: withLowering(rulesOf(basis, decision, limits), a.drain),
     close_call: isCloseCall(site, decision),
     measure_next: a.measureNext,
   };

@@ -76,10 +76,11 @@ export function aroundIt(
       planArea(pond.shape, 0) + (tub?.ringArea ?? 0),
     ) +
     rationalRunoff.compute(RUNOFF_COEFFICIENT[catchment.cover].likely, rain / seconds, catchment.uphillArea);
+  const governing = governingSource(sources);
   const { soil = HEAVY_CLAY, end } = design.input;
   return {
     sources,
-    governing: governingSource(sources),
+    governing,
     ends: inflowEnds(sources),
     verdicts: (Object.keys(BEDS) as Bed[]).map((bed) => judgeBed(bed, soil)),
     ...(end.kind === 'outlet'
@@ -97,7 +98,7 @@ export function aroundIt(
       : {}),
     soakaway: judgeSoakaway(Math.max(design.totalInflow * seconds, 0.1), 0.6, k.likely, outside > level),
     lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, k, shrinkable)),
-    discharge: { ordinary: design.inflow.clay, storm: design.totalInflow, before },
+    discharge: { ordinary: design.inflow.clay, storm: governing.total.likely, before },
     ...(k.likely > SANDY ? { endless: endlessFlow(k.likely, lowered + 1, lowered, radius) } : {}),
     ...(design.sump ? { powerCut: powerCutByMonth(site, design, level) } : {}),
     maintenance: maintenance(design.kind),

@@ -10,6 +10,7 @@ export * from './designHighs.js';
 export * from './digging.js';
 export * from './drainAround.js';
 export * from './drainFor.js';
+export * from './drainWords.js';
 export * from './draws.js';
 export * from './drivers.js';
 export * from './emptying.js';

@@ -1,6 +1,8 @@
 import { BED_THICKNESS, reliefLevel } from '../drain/index.js';
 import type { Site } from '../site/index.js';
 import type { Decision } from './decide.js';
+import type { SiteDrain } from './drainAround.js';
+import { drainWords } from './drainWords.js';
 import type { Governs } from './result.js';
 import { sayChance as percent, sayer } from './say.js';
 import { stopOf } from './stops.js';
@@ -26,7 +28,7 @@ const FAILURE: Record<Governs, string> = {
 };
 
 /** Why this is recommended, in a few sentences with the numbers that decide. */
-export function reasonOf(site: Site, d: Decision): string {
+export function reasonOf(site: Site, d: Decision, drain: SiteDrain | null): string {
   const stop = stopOf(site);
   if (stop) return stop.reason;
   const say = sayer(site);
@@ -38,6 +40,8 @@ export function reasonOf(site: Site, d: Decision): string {
       }. `
     : '';
   const accepted = `(${percent(site.pond.acceptedRisk)} a year is accepted)`;
+  const words = drain && drainWords(drain, site.survey.site.show_units ?? 'metric');
+  const carried = words ? ` ${words.inflow} ${words.weakest}` : '';
   switch (d.option) {
     case 'no-drain':
       return d.emptyingRuled
@@ -50,13 +54,13 @@ export function reasonOf(site: Site, d: Decision): string {
     case 'cutoff-drain':
       return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${say.length(d.measures.raise)}` : ''}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
     case 'drain-to-outlet': {
-      const drain = d.measures.drain;
-      const outlet = drain?.kind === 'outlet' ? drain.outlet : undefined;
+      const to = d.measures.drain;
+      const outlet = to?.kind === 'outlet' ? to.outlet : undefined;
       const level = outlet ? reliefLevel(d.measures.raise - d.depth, outlet.level, outlet.distance) : 0;
-      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}: ${percent(risk ?? 0)} of years fail ${accepted}.${carried}`;
     }
     case 'drain-to-sump':
-      return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump: ${percent(risk ?? 0)} of years fail ${accepted}, as long as the alarm is heeded.`;
+      return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump: ${percent(risk ?? 0)} of years fail ${accepted}, as long as the alarm is heeded.${carried}`;
     case 'ballast':
       return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides: ${percent(risk ?? 0)} of years fail ${accepted}.`;
     case 'shallower':

@@ -37,6 +37,7 @@ export function reportOf(a: Assessment): Report {
       ends: governs,
       lift_hours: a.limits.liftTimes[i].map((t) => ({ water_m: t.depth, hours: hoursOf(t.seconds) })),
     })),
+    drain: a.drain,
     outlet:
       drain?.kind === 'outlet'
         ? {

@@ -1,6 +1,7 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
+import type { SiteDrain } from './drainAround.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
 
@@ -206,6 +207,8 @@ export interface Report {
     /** until 10, 20 and 50 mm of water have come under the floor */
     lift_hours: { water_m: number; hours: number | null }[];
   }[];
+  /** the drain as designed, with all that goes with it; put into words by `drainWords` */
+  drain: SiteDrain | null;
   outlet: { name: string; level_m: number; distance_m: number; flood_m: number | null } | null;
   /** daily bands over the weather, else twelve monthly rows; depth m below ground, levels m */
   water_year: WaterDay[];

@@ -6,6 +6,7 @@ import {
   COMMON_PIPES,
   COVER,
   darcyWeisbach,
+  erosionWords,
   FREE_DROP,
   fabricFlow,
   fabricRule,
@@ -257,6 +258,22 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
     'min velocity with fine sand/silt': CLEAN_VELOCITY.silty / FOOT,
     'free outfall above receiving water': FREE_DROP,
   }),
+  'PIP-24b': () => {
+    // The velocity from which an apron is asked for, by bisection.
+    const stands = (soil: 'clay' | 'sand') => {
+      let [low, high] = [0, 5];
+      for (let i = 0; i < 60; i++) {
+        const middle = (low + high) / 2;
+        if (erosionWords(middle, soil).includes('apron')) high = middle;
+        else low = middle;
+      }
+      return low / FOOT;
+    };
+    return {
+      'max velocity sand & sandy loam': stands('sand'),
+      'max velocity clay & clay loam': stands('clay'),
+    };
+  },
   'FIL-08': () => {
     const d85 = sizeFiner(GRADINGS['concrete sand'], 0.85);
     const least = (kind: 'slot' | 'hole') => d85 / openingReserve('concrete sand', { kind, size: 1 });
@@ -270,11 +287,11 @@ const LEFT: Record<string, string> = {
   'INF-05': 'its conductivity was lost by rounding to 0; a pond is no slot',
   'INF-15': 'permeability of clay: the soil room',
   'INF-17': 'a rule of thumb that lies 2 % below the exact conversion it stands for',
-  'INF-18': 'a half-round drain on a tight floor: not built here',
+  'INF-18':
+    'a half-round drain on a tight floor with its source at a distance: a pipe in a bed is no such drain',
   'PIP-12': 'its own note: it disagrees with every other source and is not to be used',
   'PIP-19': 'Hazen–Williams; losses are by Darcy–Weisbach here',
   'PIP-22': 'rainfall of towns: the survey gives its storm',
-  'PIP-24b': 'limits from memory that only choose words at the outlet',
   'PIP-25': 'a specification for the liner, not for the drain',
   'FIL-06': 'another rule for fabric than M 288, from memory',
   'FIL-09': 'what other authors say instead of the rules used',

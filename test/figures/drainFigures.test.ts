@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type DrainInput, designDrain } from '../../lib/drain/index.js';
+import { type DrainInput, designDrain, LINK_NAMES } from '../../lib/drain/index.js';
 import {
   drainLinkTable,
   drainPlanFigure,
@@ -66,7 +66,11 @@ describe.each(['metric', 'us'] as const)('figures of the drain, %s', (units) => 
 
 test('tables say what the drain says', () => {
   const drain = assess(siteModel(surveyOf(demoFiles('clay-slope')), { samples: 100 })).drain!;
-  expect(drainLinkTable(drain).rows[0]).toEqual([drain.weakestLink, expect.any(String), 'weakest']);
+  expect(drainLinkTable(drain).rows[0]).toEqual([
+    LINK_NAMES[drain.weakestLink],
+    expect.any(String),
+    'weakest',
+  ]);
   expect(drainSourceTable(drain, 'metric').rows).toHaveLength(drain.sources.filter((s) => s.high > 0).length);
   expect(fallTable(drain, 'us').rows.map((r) => r[5])).toEqual(
     drain.links.map((l) => (l.has >= l.needs - 1e-9 ? 'enough' : 'too little')),

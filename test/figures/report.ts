@@ -263,6 +263,7 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       ends: 'none' as const,
       lift_hours: [0.01, 0.02, 0.05].map((water_m) => ({ water_m, hours: null })),
     })),
+    drain: null,
     outlet: { name: 'pipe-end', level_m: -1.64, distance_m: 18, flood_m: -1.28 },
     water_year: days(),
     dips: [

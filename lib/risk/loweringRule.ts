@@ -1,0 +1,15 @@
+import type { SiteDrain } from './drainAround.js';
+import type { Rule } from './result.js';
+
+/** The rules, with an engineer to ask where the drain lowers the water in clay that may shrink under a house. */
+export function withLowering(rules: Rule[], drain: SiteDrain | null): Rule[] {
+  const house = drain?.lowering.find((place) => place.caution && place.name !== 'boundary');
+  if (!house || rules.some((rule) => rule.code === 'ask-engineer')) return rules;
+  return [
+    ...rules,
+    {
+      code: 'ask-engineer',
+      text: `The drain lowers the water in the clay under ${house.name}, and the clay may shrink: ask a licensed engineer first.`,
+    },
+  ];
+}

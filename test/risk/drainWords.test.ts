@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { assess, drainWords, recommend, reportOf, type SiteDrain } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, edited, surveyOf } from '../folder.js';
+
+const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 100 }));
+const slope = assessed(demoFiles('clay-slope'));
+const hollow = assessed(demoFiles('clay-hollow'));
+const every = (drain: SiteDrain, units: 'metric' | 'us') =>
+  Object.values(drainWords(drain, units)).flat().join('\n');
+
+describe.each(['metric', 'us'] as const)('a drain in words, %s', (units) => {
+  test('has no number that does not exist, no term of the trade and only its own units', () => {
+    for (const { drain } of [slope, hollow]) {
+      const text = every(drain!, units);
+      expect(text).not.toMatch(/NaN|undefined|Infinity|D15|permittivity|Manning/);
+      expect(text).not.toMatch(units === 'us' ? / m³?[ /,;]|L\/day/ : / ft | gal/);
+    }
+  });
+
+  test('where the water comes from, with what keeps it away and what is left', () => {
+    expect(drainWords(hollow.drain!, units).inflow).toMatch(
+      /run-off from uphill: .* a minute of .*What keeps it away: a swale .*; .* a minute is left then/,
+    );
+    expect(drainWords(slope.drain!, units).inflow).toMatch(/Its water is seepage.*nothing above ground/);
+  });
+});
+
+test('the weakest link is named, and so is one that does not serve', () => {
+  const drain = slope.drain!;
+  expect(drainWords(drain, 'metric').weakest).toMatch(/weakest link is the filter .*2\.2 times/);
+  const short = { ...drain, weakestLink: 'fall', reserve: { ...drain.reserve, fall: 0.3 } };
+  expect(drainWords(short, 'metric').weakest).toBe(
+    'The fall to the outlet does not serve: it has 30 % of what it must.',
+  );
+});
+
+test('a bed of bare stone says that it silts up; sand and fabric that they serve', () => {
+  const { bed, otherBeds } = drainWords(slope.drain!, 'metric');
+  expect(bed).toBe('Pea gravel on concrete sand: keeps this clay out.');
+  expect(otherBeds[0]).toContain('concrete sand');
+  expect(otherBeds.filter((words) => words.includes('straight on this clay will silt up'))).toHaveLength(2);
+  // The finer clay of the hollow clogs a fabric.
+  expect(drainWords(hollow.drain!, 'metric').otherBeds.join()).toContain('may clog');
+});
+
+test('an outlet says cover, frost, erosion and backwater; a sump its power cut', () => {
+  const out = drainWords(slope.drain!, 'metric');
+  expect(out.outlet.join(' ')).toMatch(/at the pond: 1\.05 m.*mouth.*frost.*stone.*behind a flap/);
+  expect(out.power).toBeUndefined();
+  const sump = drainWords(hollow.drain!, 'metric');
+  expect(sump.outlet).toEqual([]);
+  expect(sump.power).toMatch(/10 times an hour.*kWh a year.*wettest month.*design storm/);
+});
+
+test('reason and report carry them', () => {
+  const words = drainWords(slope.drain!, 'metric');
+  expect(recommend(slope).reason).toContain(words.inflow);
+  expect(recommend(slope).reason).toContain(words.weakest);
+  expect(reportOf(slope).drain).toBe(slope.drain);
+});
+
+test('water lowered in shrinking clay under a house asks for an engineer; not under a house far away', () => {
+  const house = (distance: number) =>
+    recommend(
+      assessed(
+        edited(
+          edited(demoFiles('clay-slope'), 'pits.csv', (t) => t.replace(/\de-\d/g, '9e-6')),
+          'levels.csv',
+          (t) => `${t.trimEnd()}\nkitchen,house,${distance},0,10.3,\n`,
+        ),
+      ),
+    );
+  const near = house(14);
+  expect(near.rules.find((r) => r.code === 'ask-engineer')?.text).toContain('kitchen');
+  expect(house(400).rules.some((r) => r.code === 'ask-engineer')).toBe(false);
+});
