@@ -28,7 +28,8 @@ export const drainDesign = method({
   assumptions: [
     'bed 0.15 m thick under the floor: filter sand against the clay, washed gravel around the pipe',
     'sand or a drainage mat turned up behind the sides',
-    'pipe at least 100 mm, so that it can be flushed and looked into; fall at least 1 %',
+    'pipe at the underside of the bed at its lower end, on filter sand in a groove; fall at least 1 %',
+    'pipe at least 100 mm, so that it can be flushed and looked into',
     'the drain relieves only what the bed touches: floor and sides both',
   ],
   source: 'common practice; pipe, filter and inflow by the formulas cited',

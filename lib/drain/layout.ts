@@ -19,6 +19,8 @@ export const layoutMethod = method({
 export const BED_THICKNESS = 0.15;
 /** Filter sand under a core of gravel, m. Common practice: 50 mm, as little as can be spread. */
 export const FILTER_THICKNESS = 0.05;
+/** Groove under the pipe in which the filter sand goes on, m. Common practice: as wide as a spade and a half. */
+export const GROOVE_WIDTH = 0.3;
 /** Head kept in the bed above the pipe's invert, m: a pipe half full and the bed's own loss. */
 export const BED_LOSS = 0.03;
 

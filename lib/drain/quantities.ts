@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js';
 import { CLAY_SWELL } from './earthworks.js';
 import { BEDS, type Bed, type BedLayers } from './envelope.js';
-import { BED_THICKNESS, FILTER_THICKNESS, type Layout, MAT_THICKNESS } from './layout.js';
+import { BED_THICKNESS, FILTER_THICKNESS, GROOVE_WIDTH, type Layout, MAT_THICKNESS } from './layout.js';
 
 /** Something to buy, to make or to cart away. */
 export interface DrainQuantity {
@@ -63,11 +63,15 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const steep = (input.sideSlope ?? SAND_STAYS) < SAND_STAYS;
   const sideSand = steep || floorMat ? 0 : sideArea * SIDE_BLANKET;
   const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
-  const sand = floorArea * thick + sideSand;
+  // The sand dips under the pipe, whose lowest point lies at the underside of the bed; what lies on it fills the groove.
+  const groove = filter === 'fabric' ? 0 : layout.length * GROOVE_WIDTH * FILTER_THICKNESS;
+  const sand = floorArea * thick + (core ? 0 : groove) + sideSand;
   // Under a mat the stone lies in a trench around the pipe only.
-  const trench = layout.length * TRENCH.width;
-  const gravel = core ? (floorMat ? trench : floorArea) * (BED_THICKNESS - thick) : 0;
-  const bedDug = floorMat ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS : floorArea * BED_THICKNESS;
+  const trench = layout.length * GROOVE_WIDTH;
+  const gravel = core ? (floorMat ? trench : floorArea) * (BED_THICKNESS - thick) + groove : 0;
+  const bedDug = floorMat
+    ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS
+    : floorArea * BED_THICKNESS + groove;
   const run =
     end.kind === 'outlet' ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth) : 0.6 * 0.6 * 1;
   const dug = bedDug + sideSand + run;
@@ -101,7 +105,7 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
     // Round the stone: over the bottom and up both sides of the trench.
     add(
       'drainage fabric in the trench of the pipe, 15 % laps',
-      sheet(layout.length * (TRENCH.width + 2 * BED_THICKNESS)),
+      sheet(layout.length * (GROOVE_WIDTH + 2 * BED_THICKNESS)),
       'm²',
     );
   } else {

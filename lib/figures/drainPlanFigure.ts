@@ -1,12 +1,16 @@
 import { type Drain, LEAST_FALL } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
-import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short } from './layout.js';
+import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
 import { FAINT_INK, INK, LINER, PAPER, STONE } from './palette.js';
 import { plotText, visible } from './visible.js';
 
 type Point = [x: number, y: number];
 
+/** Characters on a line of the name of the outlet, so that it stays beside the pond. */
+const NAME: Record<FigureSize, number> = { wide: 20, narrow: 14 };
+/** A pipe round the foot of the sides is drawn so far inside the floor, m. */
+const INSET = 0.1;
 /** Length of the run that is drawn before its end, m; the rest is left out at the break. */
 const SHOWN = 1.6;
 
@@ -45,16 +49,18 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
     ),
     line(
       'pipe in the bed',
-      [
-        [-floorLength / 2, 0],
-        [floorLength / 2, 0],
-      ],
+      layout.kind === 'ring'
+        ? outlineOf(floorLength - 2 * INSET, floorWidth - 2 * INSET, round)
+        : [
+            [-floorLength / 2, 0],
+            [floorLength / 2, 0],
+          ],
       3.5,
     ),
     line(
       'run',
       [
-        [floorLength / 2, 0],
+        [floorLength / 2 - (layout.kind === 'ring' ? INSET : 0), 0],
         [mouth, 0],
       ],
       3.5,
@@ -87,7 +93,9 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
   const pipes =
     layout.branches > 0
       ? `pipe in the middle, branches every ${length(layout.spacing)}`
-      : `pipe in the middle, falls ${length(LEAST_FALL * floorLength)}`;
+      : layout.kind === 'ring'
+        ? 'pipe round the foot of the sides'
+        : `pipe in the middle, falls ${length(LEAST_FALL * floorLength)}`;
   const sizes = [
     `rim ${length(rim.length)} × ${length(rim.width)}`,
     `floor ${length(floorLength)} × ${length(floorWidth)}`,
@@ -99,13 +107,19 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       yanchor: 'top',
       yshift: -4,
     }),
-    label('inspection pipe', short(-floorLength / 2), 0, { font, yanchor: 'bottom', yshift: 8 }),
-    label(`${plotText(end.name)}<br>${length(end.distance)}`, short(mouth), 0, {
+    label('inspection pipe', short(-floorLength / 2), 0, {
+      font,
+      yanchor: 'bottom',
+      yshift: 8,
+      // Branches run under it.
+      bgcolor: STONE,
+    }),
+    label(`${folded(plotText(end.name), NAME[size])}<br>${length(end.distance)}`, short(mouth), 0, {
       font,
       xanchor: 'right',
       align: 'right',
-      yanchor: 'bottom',
-      yshift: 12,
+      yanchor: 'top',
+      yshift: -16,
     }),
   ];
   const margin = { l: 8, r: 18, t: 10, b: size === 'wide' ? 26 : 58 };
@@ -126,7 +140,7 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
     },
     alt: visible(
       `Plan of the drain: a bed of ${drain.bed} under the floor of ${length(floorLength)} by ${length(floorWidth)} with ` +
-        `${layout.branches > 0 ? `a pipe along the middle and ${layout.branches} branches across, ${length(layout.spacing)} apart` : 'one pipe along the middle'}, ` +
+        `${layout.branches > 0 ? `a pipe along the middle and ${layout.branches} branches across, ${length(layout.spacing)} apart` : layout.kind === 'ring' ? 'a pipe round the foot of the sides' : 'one pipe along the middle'}, ` +
         `an inspection pipe at its head, and a run of ${length(end.distance)} to ${end.name}.`,
     ),
   };

@@ -1,4 +1,12 @@
-import { BED_THICKNESS, BEDS, type Drain, FILTER_THICKNESS } from '../drain/index.js';
+import {
+  BED_THICKNESS,
+  BEDS,
+  type BedLayers,
+  type Drain,
+  FILTER_THICKNESS,
+  GROOVE_WIDTH,
+  MAT_THICKNESS,
+} from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short } from './layout.js';
@@ -7,56 +15,93 @@ import { spread } from './spread.js';
 import { visible } from './visible.js';
 
 /** Half a metre of the bed is drawn; ground below it, and water above the liner, m. */
-const VIEW = { width: 0.6, ground: 0.06, above: 0.04 };
+const VIEW = { width: 0.6, ground: 0.1, above: 0.04 };
+
+/** A layer as it is drawn, heights above the underside of the bed, m. */
+interface Layer {
+  name: string;
+  from: number;
+  to: number;
+  colour: string;
+  /** how far its lower and its upper face dip under the pipe */
+  dip?: [number, number];
+  /** half its width, where it does not fill the view */
+  reach?: number;
+}
 
 /** The bed cut across the pipe, to scale and dimensioned, from the clay up to the liner. */
 export function drainSectionFigure(drain: Drain, units: UnitSystem, size: FigureSize = 'wide'): Figure {
-  const { filter, core } = BEDS[drain.bed];
+  const { filter, core, mat }: BedLayers = BEDS[drain.bed];
   const length = (v: number) => formatQuantity(v, 'length', units);
   const sand = core === undefined ? BED_THICKNESS : filter === 'fabric' ? 0 : FILTER_THICKNESS;
   const radius = drain.pipeDiameter / 2;
-  // On the sand, under the liner: the pipe lies in the coarsest layer.
-  const centre = Math.min((core ? sand : 0) + radius, BED_THICKNESS - radius);
+  // Its lowest point lies at the underside of the bed, on filter sand in a groove.
+  const centre = radius;
+  const groove = filter === 'fabric' ? 0 : FILTER_THICKNESS;
   const half = VIEW.width / 2;
-  const band = (name: string, from: number, to: number, colour: string) => ({
+  // A layer, and how deep it dips into the groove under the pipe.
+  const band = ({ name, from, to, colour, dip = [0, 0], reach = half }: Layer) => {
+    const g = GROOVE_WIDTH / 2;
+    const [under, over] = [from - dip[0], to - dip[1]];
+    return {
+      type: 'scatter',
+      mode: 'lines',
+      fill: 'toself',
+      name,
+      x: [-reach, -g, -g, g, g, reach, reach, g, g, -g, -g, -reach, -reach],
+      y: [from, from, under, under, from, from, to, to, over, over, to, to, from].map(short),
+      fillcolor: colour,
+      line: { width: 0.75, color: FAINT_INK },
+      hoverinfo: 'skip',
+    };
+  };
+  const across = (name: string, y: number, width: number, dash: string, reach = half) => ({
     type: 'scatter',
     mode: 'lines',
-    fill: 'toself',
     name,
-    x: [-half, half, half, -half, -half],
-    y: [from, from, to, to, from].map(short),
-    fillcolor: colour,
-    line: { width: 0.75, color: FAINT_INK },
-    hoverinfo: 'skip',
-  });
-  const across = (name: string, y: number, width: number, dash: string) => ({
-    type: 'scatter',
-    mode: 'lines',
-    name,
-    x: [-half, half],
+    x: [-reach, reach],
     y: [short(y), short(y)],
     line: { color: LINER, width, dash },
     hoverinfo: 'skip',
   });
   const circle = Array.from({ length: 49 }, (_, i) => (i * Math.PI) / 24);
-  const layers: [string, number, number, string][] = [
-    ['soil', -VIEW.ground, 0, soilColour('clay')],
-    ...(sand > 0 ? ([[filter, 0, sand, soilColour('sand')]] as [string, number, number, string][]) : []),
-    ...(core ? ([[core, sand, BED_THICKNESS, STONE]] as [string, number, number, string][]) : []),
+  const top = BED_THICKNESS - (mat ? MAT_THICKNESS : 0);
+  // Under a mat the stone fills only the trench of the pipe.
+  const laid = core ? sand : 0;
+  const layers: Layer[] = [
+    { name: 'soil', from: -VIEW.ground, to: mat ? top : 0, colour: soilColour('clay'), dip: [0, groove] },
   ];
+  if (sand > 0)
+    layers.push({
+      name: filter,
+      from: 0,
+      to: sand,
+      colour: soilColour('sand'),
+      dip: [groove, core ? groove : 0],
+    });
+  if (core)
+    layers.push({
+      name: core,
+      from: laid,
+      to: top,
+      colour: STONE,
+      dip: [groove, 0],
+      ...(mat ? { reach: GROOVE_WIDTH / 2 } : {}),
+    });
+  if (mat) layers.push({ name: 'drainage mat', from: top, to: BED_THICKNESS, colour: FAINT_INK });
   const font = { size: LABEL_SIZE[size], color: INK };
   const side = (text: string, y: number) =>
     label(text, short(half), short(y), { xanchor: 'left', yanchor: 'middle', xshift: 8, font });
   const margin = { l: 8, r: size === 'wide' ? 270 : 170, t: 10, b: 10 };
-  const [bottom, top] = [-VIEW.ground, BED_THICKNESS + VIEW.above];
-  const height = ((top - bottom) / VIEW.width) * (DESIGN_WIDTH[size] - margin.l - margin.r);
-  const apart = ((LABEL_SIZE[size] * 1.5) / height) * (top - bottom);
+  const [bottom, upper] = [-VIEW.ground, BED_THICKNESS + VIEW.above];
+  const height = ((upper - bottom) / VIEW.width) * (DESIGN_WIDTH[size] - margin.l - margin.r);
+  const apart = ((LABEL_SIZE[size] * 1.5) / height) * (upper - bottom);
   const texts: [string, number][] = [
     ['liner, fleece, filter fabric', BED_THICKNESS],
     [`pipe, ${length(drain.pipeDiameter)} inside`, centre],
     ...layers
       .slice(1)
-      .map(([name, from, to]): [string, number] => [
+      .map(({ name, from, to }): [string, number] => [
         `${name}, ${length(to - from)}`,
         from + 0.2 * (to - from),
       ]),
@@ -67,11 +112,11 @@ export function drainSectionFigure(drain: Drain, units: UnitSystem, size: Figure
     texts.map(([, y]) => y),
     apart,
     bottom,
-    top,
+    upper,
   );
   return {
     data: [
-      ...layers.map(([name, from, to, colour]) => band(name, from, to, colour)),
+      ...layers.map(band),
       {
         type: 'scatter',
         mode: 'lines',
@@ -83,7 +128,7 @@ export function drainSectionFigure(drain: Drain, units: UnitSystem, size: Figure
         line: { color: LINER, width: 2.5 },
         hoverinfo: 'skip',
       },
-      ...(filter === 'fabric' ? [across('fabric', 0, 1.5, '3px,2px')] : []),
+      ...(filter === 'fabric' ? [across('fabric', 0, 1.5, '3px,2px', mat ? GROOVE_WIDTH / 2 : half)] : []),
       across('filter fabric', BED_THICKNESS + 0.004, 1.5, '3px,2px'),
       across('liner', BED_THICKNESS + 0.01, 3, 'solid'),
     ],
@@ -92,7 +137,7 @@ export function drainSectionFigure(drain: Drain, units: UnitSystem, size: Figure
       xaxis: { visible: false, range: [-half, half], fixedrange: true },
       yaxis: {
         visible: false,
-        range: [bottom, top].map(short),
+        range: [bottom, upper].map(short),
         scaleanchor: 'x',
         fixedrange: true,
         gridcolor: HAIRLINE,
@@ -103,9 +148,9 @@ export function drainSectionFigure(drain: Drain, units: UnitSystem, size: Figure
       `Section across the bed, ${length(BED_THICKNESS)} thick, from below: the ground, ` +
         `${layers
           .slice(1)
-          .map(([name, from, to]) => `${length(to - from)} of ${name}`)
+          .map(({ name, from, to }) => `${length(to - from)} of ${name}`)
           .join(', ')}, ` +
-        `in it ${drain.pipe.pipe.name}; filter fabric and liner on top.`,
+        `in it ${drain.pipe.pipe.name}, its lowest point at the underside of the bed; filter fabric and liner on top.`,
     ),
   };
 }

@@ -31,6 +31,8 @@ describe('the shopping list of the clay slope, line by line', () => {
   const sheet = (4.6 + 2 * (Math.sqrt(1.64) - 0.8) + 0.6) * (3.4 + 2 * (Math.sqrt(1.64) - 0.8) + 0.6);
   // Trench 0.3 m wide, 1.15 m deep at the bed and 0.3 m at the mouth.
   const trench = run * 0.3 * ((1.15 + 0.3) / 2);
+  // Groove 0.3 m wide and 50 mm deep under 3 m of pipe: the sand dips into it, the gravel fills it.
+  const groove = 3 * 0.3 * 0.05;
   const expected: [string, number, string][] = [
     ['perforated pipe, 100 mm, 5 % waste', 3 * 1.05, 'm'],
     ['solid pipe, 100 mm, 5 % waste', run * 1.05, 'm'],
@@ -38,13 +40,13 @@ describe('the shopping list of the clay slope, line by line', () => {
     ['couplings, bends and branches', 4, 'piece'],
     // Sides steeper than sand stays on: the mat replaces it there.
     ['concrete sand for the bed, 10 % waste', 1.1 * floor * 0.05, 'm³'],
-    ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * floor * 0.1, 'm³'],
+    ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * (floor * 0.1 + groove), 'm³'],
     ['drainage mat with fabric on it behind the sides, 15 % laps', 1.15 * sides, 'm²'],
     ['filter fabric under the liner, 15 % laps', 1.15 * (floor + sides), 'm²'],
     ['liner, one sheet with 0.3 m (1 ft) over the rim', sheet, 'm²'],
     ['protection fleece under the liner, 15 % laps', 1.15 * sheet, 'm²'],
     ['inspection pipe to the surface, with cap', 1, 'piece'],
-    ['extra spoil, loose (30 % swell)', 1.3 * (floor * 0.15 + trench), 'm³'],
+    ['extra spoil, loose (30 % swell)', 1.3 * (floor * 0.15 + groove + trench), 'm³'],
     ['flap valve', 1, 'piece'],
     ['animal guard', 1, 'piece'],
     ['flat stone under the mouth', 1, 'piece'],

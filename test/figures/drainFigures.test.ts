@@ -52,12 +52,37 @@ describe.each(['metric', 'us'] as const)('figures of the drain, %s', (units) => 
     expect(branches.length).toBeGreaterThan(0);
   });
 
+  test('a pipe round the foot of the sides is drawn round it, and a mat over its trench', () => {
+    const ring = designDrain({
+      ...INPUT,
+      bed: 'masonry sand',
+      inflow: { ...INPUT.inflow, leak: 0, uphill: 2e-4 },
+    });
+    expect(ring.layout.kind).toBe('ring');
+    const { data, alt } = drainPlanFigure(ring, units);
+    const pipe = (data as Trace[]).find((t) => t.name === 'pipe in the bed')!;
+    expect(Math.max(...pipe.x) - Math.min(...pipe.x)).toBeCloseTo(2.8, 6);
+    expect(Math.max(...pipe.y) - Math.min(...pipe.y)).toBeCloseTo(1.8, 6);
+    expect(alt).toContain('round the foot of the sides');
+    const mat = drainSectionFigure(designDrain({ ...INPUT, bed: 'drainage mat' }), units);
+    const wide = (name: string) => {
+      const { x } = (mat.data as Trace[]).find((t) => t.name === name)!;
+      return Math.max(...x) - Math.min(...x);
+    };
+    expect(wide('drainage mat')).toBeCloseTo(0.6, 6);
+    expect(wide('pea gravel')).toBeCloseTo(0.3, 6);
+  });
+
   test('the section stacks the layers of the bed to its thickness', () => {
     const traces = drainSectionFigure(drain, units).data as Trace[];
     const top = (name: string) => Math.max(...traces.find((t) => t.name === name)!.y);
     expect(top('concrete sand')).toBeCloseTo(0.05, 6);
     expect(top('pea gravel')).toBeCloseTo(0.15, 6);
-    expect(Math.max(...traces.find((t) => t.name === 'pipe')!.y)).toBeCloseTo(0.15, 3);
+    // The pipe's lowest point lies at the underside of the bed, sand under it, stone over it.
+    const pipe = traces.find((t) => t.name === 'pipe')!;
+    expect(Math.min(...pipe.y)).toBeCloseTo(0, 6);
+    expect(Math.max(...pipe.y)).toBeLessThan(0.12);
+    expect(Math.min(...traces.find((t) => t.name === 'concrete sand')!.y)).toBeCloseTo(-0.05, 6);
     const fabric = drainSectionFigure(designDrain({ ...INPUT, bed: '20 mm stone in fabric' }), units)
       .data as Trace[];
     expect(fabric.map((t) => t.name)).toContain('fabric');
