@@ -18,6 +18,7 @@ export * from './pipe.js';
 export * from './pipeSizes.js';
 export * from './pumpLine.js';
 export * from './quantities.js';
+export * from './reachChecks.js';
 export * from './shoppingList.js';
 export * from './soakaway.js';
 export * from './sump.js';
