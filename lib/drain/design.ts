@@ -55,7 +55,7 @@ export function reliefLevel(floor: number, outletLevel: number, run: number): nu
   return Math.max(floor - BED_THICKNESS, outletLevel + fallNeeded.compute(LEAST_FALL, run));
 }
 
-export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end'> {
+export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end' | 'sumpDepth'> {
   /** liner's lowest point, m above the datum */
   floor: number;
   /** length and width of the floor, m; without a width that of the area */
@@ -74,7 +74,16 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
   series?: CommonPipe['series'];
   end:
     | { kind: 'outlet'; name: string; level: number; distance: number; ditch?: number; flood?: number }
-    | { kind: 'sump'; name: string; level: number; distance: number; discharge?: number };
+    | {
+        kind: 'sump';
+        name: string;
+        level: number;
+        /** of the pumped line, m */
+        distance: number;
+        /** where the pumped water goes, and its level, m above the datum */
+        to?: string;
+        discharge?: number;
+      };
 }
 
 export interface Drain {
@@ -201,7 +210,13 @@ export function designDrain(input: DrainInput): Drain {
     sump,
     reserve,
     weakestLink: Object.entries(reserve).reduce((a, b) => (b[1] < a[1] ? b : a))[0],
-    quantities: quantitiesOf({ ...input, bed, layout, pipe: shopSize(pipe) }),
+    quantities: quantitiesOf({
+      ...input,
+      bed,
+      layout,
+      pipe: shopSize(pipe),
+      sumpDepth: sump && BED_THICKNESS - floor + sump.stroke,
+    }),
     input,
   };
 }

@@ -114,13 +114,16 @@ export interface EnvelopeVerdict {
   words: string;
 }
 
+/** Size of clay, m, and the share of it from which a soil is called clay (USDA: clay loam). */
+const CLAY_SIZE = 2e-6;
+const CLAYEY = 0.27;
 const times = (v: number) => `${Number(v.toPrecision(2))} times`;
 
 /** Judges a bed on a soil, see {@link envelopeMethod}. */
 export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const { filter, core }: BedLayers = BEDS[bed];
   const band = filterBand(soil);
-  const ground = band.category <= 2 ? 'clay' : 'soil';
+  const ground = finerThan(soil.curve, CLAY_SIZE) >= CLAYEY ? 'clay' : 'soil';
   if (filter === 'fabric') {
     const rule = fabricRule(band.fines);
     const doubtful = fabricDoubtful(band.fines);

@@ -91,15 +91,17 @@ export function inflowBySource(input: InflowInput): SourceInflow[] {
       e === 'low' ? 0 : (Math.max(rain - (e === 'high' ? 0 : input.drawdown), 0) / seconds) * input.pondArea,
     ),
   };
-  const taken = ends((e) => {
-    if (!ring) return 0;
-    const offered = Object.values(over).reduce((sum, source) => sum + source[e], 0);
+  const likely = Object.values(over).reduce((sum, source) => sum + source.likely, 0);
+  // What the ring takes is shared among the sources: one at its low or high end, the others as is likely.
+  const taken = (source: Ends, e: keyof Ends): number => {
+    const offered = likely - source.likely + source[e];
+    if (!ring || offered <= 0) return 0;
     const spread = e === 'low' ? 1 / INTAKE_SPREAD : e === 'high' ? INTAKE_SPREAD : 1;
-    const share = offered > 0 ? Math.min(1, (FILL_INTAKE[ring.fill] * spread * ring.area) / offered) : 0;
-    return share * (ring.capped ? CAP_LEAK : 1);
-  });
+    const share = Math.min(1, (FILL_INTAKE[ring.fill] * spread * ring.area) / offered);
+    return source[e] * share * (ring.capped ? CAP_LEAK : 1);
+  };
   const surface = (source: keyof typeof over, measure: string, passes: number): SourceInflow => {
-    const flow = ends((e) => over[source][e] * taken[e]);
+    const flow = ends((e) => taken(over[source], e));
     return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), left: flow.likely * passes };
   };
   const clay = ends((e) => discInflow.compute(input.k[e], input.radius, input.head));

@@ -2,7 +2,7 @@ import type { DrainInflow } from './inflow.js';
 
 /** Sources of inflow as people name them. */
 export const SOURCE_NAMES: Record<keyof DrainInflow | 'overflow', string> = {
-  clay: 'seepage through the clay',
+  clay: 'seepage through the ground',
   ring_storm: 'rain on the dug ring',
   roof: 'water from the roof',
   uphill: 'run-off from uphill',

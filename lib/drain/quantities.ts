@@ -2,6 +2,7 @@ import { formula } from '../formula/index.js';
 import { CLAY_SWELL } from './earthworks.js';
 import { BEDS, type Bed, type BedLayers } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, GROOVE_WIDTH, type Layout, MAT_THICKNESS } from './layout.js';
+import { SUMP_SIDE } from './sump.js';
 
 /** Something to buy, to make or to cart away. */
 export interface DrainQuantity {
@@ -37,6 +38,9 @@ const SAND_STAYS = 1.5;
 const OVERLAP = 0.3;
 /** Trench of the run, m. Common practice. */
 const TRENCH = { width: 0.3, depth: 0.6 };
+/** A sump stands so far outside the rim, and a pumped line lies so deep, m. Common practice. */
+export const BESIDE = 0.5;
+const PUMPED_DEPTH = 0.3;
 /** Length in which stiff pipe is sold, m. Common practice. */
 const STICK = 6;
 
@@ -50,6 +54,8 @@ export interface QuantityInput {
   /** as it is asked for in the shop */
   pipe: string;
   end: { kind: 'outlet' | 'sump'; distance: number };
+  /** from the ground to the bottom of the sump, m; absent for an outlet */
+  sumpDepth?: number;
   /** mean depth of the trench of the run, m */
   trenchDepth?: number;
   /** at the rim, m; with it the sheets are counted too */
@@ -72,8 +78,13 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const bedDug = floorMat
     ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS
     : floorArea * BED_THICKNESS + groove;
+  const { sumpDepth = 0 } = input;
+  // Under the side of the pond and the half metre beside it.
+  const toSump = (pond ? pond.sideSlope * pond.depth : 0) + BESIDE;
   const run =
-    end.kind === 'outlet' ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth) : 0.6 * 0.6 * 1;
+    end.kind === 'outlet'
+      ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth)
+      : SUMP_SIDE ** 2 * sumpDepth + TRENCH.width * (toSump * sumpDepth + end.distance * PUMPED_DEPTH);
   const dug = bedDug + sideSand + run;
   const list: DrainQuantity[] = [];
   const add = (item: string, amount: number, unit: string) => {
@@ -82,11 +93,11 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const granular = (v: number) => v * (1 + WASTE.granular);
   const sides = filter === 'fabric' ? 'concrete sand' : filter;
   add(`perforated pipe, ${pipe}, 5 % waste`, layout.length * (1 + WASTE.pipe), 'm');
-  add(
-    `solid pipe, ${end.kind === 'outlet' ? pipe : '40 mm (1 1/2 in)'}, 5 % waste`,
-    end.distance * (1 + WASTE.pipe),
-    'm',
-  );
+  if (end.kind === 'outlet') add(`solid pipe, ${pipe}, 5 % waste`, end.distance * (1 + WASTE.pipe), 'm');
+  else {
+    add(`solid pipe, ${pipe}, to the sump, 5 % waste`, toSump * (1 + WASTE.pipe), 'm');
+    add('pressure pipe, 40 mm (1 1/2 in), 5 % waste', end.distance * (1 + WASTE.pipe), 'm');
+  }
   add(
     'couplings, bends and branches',
     2 + (layout.kind === 'ring' ? 4 : 2 * layout.branches) + Math.floor(end.distance / STICK),

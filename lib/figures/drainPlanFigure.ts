@@ -1,4 +1,4 @@
-import { type Drain, LEAST_FALL } from '../drain/index.js';
+import { BESIDE, type Drain, LEAST_FALL } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
@@ -26,12 +26,15 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
   const round = input.floorArea < 0.95 * floorLength * floorWidth;
   const edge = rim.length / 2;
   const mouth = edge + 0.5 + SHOWN;
+  // The sump stands beside the pond; from there the water is pumped.
+  const sump = edge + BESIDE;
   const branches = Array.from(
     { length: layout.branches },
     (_, i) => (i + 0.5) * layout.spacing - floorLength / 2,
   );
   const half = (x: number) =>
     (floorWidth / 2) * (round ? Math.sqrt(Math.max(1 - ((2 * x) / floorLength) ** 2, 0)) : 1);
+  const place = end.kind === 'outlet' ? end.name : (end.to ?? 'pumped away');
   const length = (v: number) => formatQuantity(v, 'length', units);
 
   const data = [
@@ -61,10 +64,23 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       'run',
       [
         [floorLength / 2 - (layout.kind === 'ring' ? INSET : 0), 0],
-        [mouth, 0],
+        [end.kind === 'outlet' ? mouth : sump, 0],
       ],
       3.5,
     ),
+    ...(end.kind === 'outlet'
+      ? []
+      : [
+          line(
+            'pumped line',
+            [
+              [sump, 0],
+              [mouth, 0],
+            ],
+            1.5,
+          ),
+          mark('sump', [sump, 0], 'square'),
+        ]),
     line(
       'break',
       [
@@ -82,11 +98,7 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       1,
     ),
     mark('inspection pipe', [-floorLength / 2, 0], 'circle-open'),
-    mark(
-      end.kind === 'outlet' ? 'outlet' : 'sump',
-      [mouth, 0],
-      end.kind === 'outlet' ? 'triangle-right' : 'square',
-    ),
+    mark('outlet', [mouth, 0], 'triangle-right'),
   ];
   const below = -rim.width / 2;
   const font = { size: LABEL_SIZE[size], color: INK };
@@ -114,7 +126,10 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       // Branches run under it.
       bgcolor: STONE,
     }),
-    label(`${folded(plotText(end.name), NAME[size])}<br>${length(end.distance)}`, short(mouth), 0, {
+    ...(end.kind === 'sump'
+      ? [label('sump', short(sump), 0, { font, xanchor: 'center', yanchor: 'bottom', yshift: 8 })]
+      : []),
+    label(`${folded(plotText(place), NAME[size])}<br>${length(end.distance)}`, short(mouth), 0, {
       font,
       xanchor: 'right',
       align: 'right',
@@ -141,7 +156,7 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
     alt: visible(
       `Plan of the drain: a bed of ${drain.bed} under the floor of ${length(floorLength)} by ${length(floorWidth)} with ` +
         `${layout.branches > 0 ? `a pipe along the middle and ${layout.branches} branches across, ${length(layout.spacing)} apart` : layout.kind === 'ring' ? 'a pipe round the foot of the sides' : 'one pipe along the middle'}, ` +
-        `an inspection pipe at its head, and a run of ${length(end.distance)} to ${end.name}.`,
+        `an inspection pipe at its head, ${end.kind === 'outlet' ? 'and' : 'a sump beside the pond and'} a run of ${length(end.distance)} to ${place}.`,
     ),
   };
 }

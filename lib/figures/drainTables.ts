@@ -5,22 +5,29 @@ import type { Table } from './table.js';
 
 const times = (ratio: number) => (ratio > 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
 
+const aMinute = (flow: number, units: UnitSystem) => `${formatQuantity(flow * 60, 'volume', units)} a minute`;
+
 /** Where the water comes from, with its spread and what keeps it away. */
 export function drainSourceTable({ sources }: SiteDrain, units: UnitSystem): Table {
-  const flow = (v: number) => formatQuantity(v, 'flow', units);
+  // What a storm brings lasts minutes, what seeps goes on for weeks.
+  const flowOf = (storm: boolean) => (v: number) =>
+    storm ? aMinute(v, units) : formatQuantity(v, 'flow', units);
   return {
     name: 'Where the water in the drain comes from',
     columns: ['source', 'at least', 'likely', 'at most', 'what keeps it away', 'likely then'].map(column),
     rows: sources
       .filter((s) => s.high > 0)
-      .map((s) => [
-        SOURCE_NAMES[s.source],
-        flow(s.low),
-        flow(s.likely),
-        flow(s.high),
-        s.measure ?? null,
-        flow(s.left),
-      ]),
+      .map((s) => {
+        const flow = flowOf(s.source !== 'clay' && s.source !== 'leak');
+        return [
+          SOURCE_NAMES[s.source],
+          flow(s.low),
+          flow(s.likely),
+          flow(s.high),
+          s.measure ?? null,
+          flow(s.left),
+        ];
+      }),
   };
 }
 
@@ -65,8 +72,8 @@ export function pipeTable({ totalInflow, slope }: SiteDrain, units: UnitSystem):
     rows: pipesAgainst(totalInflow, slope, units).map((p) => [
       p.pipe.name,
       formatQuantity(p.diameter, 'length', units),
-      formatQuantity(p.capacity, 'flow', units),
-      formatQuantity(p.most, 'flow', units),
+      aMinute(p.capacity, units),
+      aMinute(p.most, units),
       times(p.times),
     ]),
   };

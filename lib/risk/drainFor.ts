@@ -74,7 +74,7 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
     end:
       drain.kind === 'outlet'
         ? { ...drain.outlet, kind: 'outlet', flood: floodOf(drain.outlet) }
-        : { kind: 'sump', name: 'sump', level, distance: drain.distance, discharge: to?.level },
+        : { kind: 'sump', name: 'sump', level, distance: drain.distance, to: to?.name, discharge: to?.level },
   });
   return { ...design, ...aroundIt(site, design, sources, storm, level, outside) };
 }

@@ -76,7 +76,7 @@ function otherBedWords({ verdicts, bed }: SiteDrain): string[] {
   return [
     ...(sure.length > 0 ? [`Would serve too: ${sure.join('; ')}.`] : []),
     ...(doubtful.length > 0
-      ? [`Would keep the clay out but may clog in time, so fine is it: ${doubtful.join('; ')}.`]
+      ? [`Would keep it out but may clog in time, so fine is this ground: ${doubtful.join('; ')}.`]
       : []),
     ...others.filter((v) => v.retention < 1).map((v) => sentence(v.words)),
   ];
@@ -119,8 +119,8 @@ function reliefWords({ netHead, pipesWithoutBed }: SiteDrain, units: UnitSystem)
   if (floor <= 0 && lonePipe.walls <= 0) return bedWords;
   const alone =
     floor > 0
-      ? `One pipe in the clay alone would leave ${length(floor)} pressing up at the edge of the floor`
-      : 'One pipe in the clay alone would hold the floor down';
+      ? `One pipe in the ground alone would leave ${length(floor)} pressing up at the edge of the floor`
+      : 'One pipe in the ground alone would hold the floor down';
   const many =
     pipesWithoutBed === undefined || pipesWithoutBed === 1
       ? ''

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dischargeWords, shoppingCsv, shoppingLines } from '../../lib/drain/index.js';
+import { dischargeWords, inflowBySource, shoppingCsv, shoppingLines } from '../../lib/drain/index.js';
 import { type Assessment, assess, resultOf, type SiteDrain } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
@@ -82,6 +82,29 @@ test('a centimetre of depth more or less moves no reserve of the slope by a jump
     }
 });
 
+describe('what a sump adds to the list, in the hollow', () => {
+  const drain = drainOf(hollow);
+  const amount = (item: string) => drain.quantities.find((q) => q.item === item)?.amount;
+  const { pond, floor } = drain.input;
+
+  test('pipe to the sump under the side and half a metre beside it, pressure pipe to the lane drain', () => {
+    expect(amount('solid pipe, 100 mm, to the sump, 5 % waste')).toBeCloseTo(
+      1.05 * (pond!.sideSlope * pond!.depth + 0.5),
+      9,
+    );
+    // The lane drain was taped at 14 m.
+    expect(amount('pressure pipe, 40 mm (1 1/2 in), 5 % waste')).toBeCloseTo(1.05 * 14, 9);
+  });
+
+  test('spoil: bed and groove, the sump down to its stop, both trenches', () => {
+    const depth = 0.15 - floor + drain.sump!.stroke;
+    const toSump = pond!.sideSlope * pond!.depth + 0.5;
+    const bed = drain.input.floorArea * 0.15 + drain.layout.length * 0.3 * 0.05;
+    const dug = bed + 0.6 ** 2 * depth + 0.3 * (toSump * depth + 14 * 0.3);
+    expect(amount('extra spoil, loose (30 % swell)')).toBeCloseTo(1.3 * dug, 9);
+  });
+});
+
 describe('where the water comes from', () => {
   test('run-off governs in the hollow; a swale takes nearly all of it away', () => {
     const { governing, sources, totalInflow } = drainOf(hollow);
@@ -93,6 +116,32 @@ describe('where the water comes from', () => {
       expect(s.likely).toBeLessThanOrEqual(s.high);
       expect(s.left).toBeLessThanOrEqual(s.likely);
     }
+  });
+
+  test.each([
+    [0.2, 3],
+    [1, 30],
+    [20, 300],
+  ])('low, likely and high are in order for every source, ring of %d m² and %d m² of roof', (area, roof) => {
+    for (const fill of ['clay', 'topsoil', 'sand', 'gravel'] as const)
+      for (const s of inflowBySource({
+        k: { low: 1e-9, likely: 1e-8, high: 1e-7 },
+        radius: 1.5,
+        head: 1,
+        rain: 0.05,
+        seconds: 3600,
+        ring: { area, fill, capped: false },
+        roofArea: roof,
+        uphillArea: 50,
+        cover: 'lawn',
+        shed: 0.9,
+        pondArea: 12,
+        drawdown: 0.02,
+        leakHead: 1,
+      })) {
+        expect(s.low, `${fill} ${s.source}`).toBeLessThanOrEqual(s.likely);
+        expect(s.likely, `${fill} ${s.source}`).toBeLessThanOrEqual(s.high);
+      }
   });
 
   test('no more gets in than the ring takes', () => {

@@ -45,6 +45,24 @@ describe.each(['metric', 'us'] as const)('figures of the drain, %s', (units) => 
     }
   });
 
+  test('a sump stands beside the pond, and its line is pumped to a named place', () => {
+    const end = {
+      kind: 'sump',
+      name: 'sump',
+      level: -1.15,
+      distance: 9,
+      to: 'gully',
+      discharge: 0.5,
+    } as const;
+    const { data, layout, alt } = drainPlanFigure(designDrain({ ...INPUT, end }), units);
+    const at = (name: string) => (data as Trace[]).find((t) => t.name === name)!.x;
+    expect(at('sump')[0]).toBeCloseTo(1.5 + 0.5, 6);
+    expect(at('run')[1]).toBe(at('sump')[0]);
+    expect(at('pumped line')[0]).toBe(at('sump')[0]);
+    expect(JSON.stringify(layout)).toContain('gully');
+    expect(alt).toContain('a sump beside the pond');
+  });
+
   test('branches are drawn where there are any', () => {
     const wet = designDrain({ ...INPUT, bed: 'concrete sand', inflow: { ...INPUT.inflow, uphill: 2e-4 } });
     const branches = (drainPlanFigure(wet, units).data as Trace[]).filter((t) => t.name === 'branch');

@@ -22,7 +22,7 @@ describe.each(['metric', 'us'] as const)('a drain in words, %s', (units) => {
     expect(drainWords(hollow.drain!, units).inflow).toMatch(
       /run-off from uphill: .* a minute of .*What keeps it away: a swale .*; .* a minute is left then/,
     );
-    expect(drainWords(slope.drain!, units).inflow).toMatch(/Its water is seepage.*nothing above ground/);
+    expect(drainWords(slope.drain!, units).inflow).toMatch(/Its water is seepage through the ground.*nothing above ground/);
   });
 });
 
