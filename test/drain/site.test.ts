@@ -8,7 +8,7 @@ type Files = Record<string, string>;
 const known = new Map<string, Assessment>();
 const judged = (files: Files): Assessment => {
   const key = JSON.stringify(files);
-  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 200 }));
+  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 80 }));
   known.set(key, found);
   return found;
 };

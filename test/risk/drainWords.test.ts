@@ -3,7 +3,7 @@ import { assess, drainWords, recommend, reportOf, type SiteDrain } from '../../l
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf } from '../folder.js';
 
-const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 100 }));
+const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 64 }));
 const slope = assessed(demoFiles('clay-slope'));
 const hollow = assessed(demoFiles('clay-hollow'));
 const every = (drain: SiteDrain, units: 'metric' | 'us') =>
@@ -22,7 +22,9 @@ describe.each(['metric', 'us'] as const)('a drain in words, %s', (units) => {
     expect(drainWords(hollow.drain!, units).inflow).toMatch(
       /run-off from uphill: .* a minute of .*What keeps it away: a swale .*; .* a minute is left then/,
     );
-    expect(drainWords(slope.drain!, units).inflow).toMatch(/Its water is seepage through the ground.*nothing above ground/);
+    expect(drainWords(slope.drain!, units).inflow).toMatch(
+      /Its water is seepage through the ground.*nothing above ground/,
+    );
   });
 });
 
