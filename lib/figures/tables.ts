@@ -1,10 +1,11 @@
-import type { Report } from '../risk/result.js';
+import type { OptionResult, Report } from '../risk/result.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, LEAST_CHANCE, monthName } from './words.js';
 
 /** The options side by side, one a row. */
 export function optionTable({ result }: Report, units: UnitSystem): Table {
+  const priced = result.options.some(({ work }) => work !== null && work.cost !== null);
   return {
     name: 'Options compared',
     columns: [
@@ -17,6 +18,8 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
       { key: 'slump', label: 'slump, a dig' },
       { key: 'wet_floor', label: 'wet floor, a dig' },
       { key: 'governs', label: 'what fails first' },
+      { key: 'hours', label: 'work by hand' },
+      ...(priced ? [{ key: 'cost', label: 'cost by prices.csv' }] : []),
     ],
     rows: result.options.map((option) => {
       const name = ADVICE_NAMES[option.option];
@@ -31,6 +34,8 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
           null,
           null,
           `not possible: ${option.why_not ?? 'no reason given'}`,
+          null,
+          ...(priced ? [null] : []),
         ];
       return [
         name,
@@ -42,9 +47,18 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
         chanceText(option.per_dig.slump),
         chanceText(option.per_dig.wet_floor),
         GOVERNS_WORDS[option.governs],
+        option.work && `${Math.round(option.work.hours_by_hand)} h`,
+        ...(priced ? [costText(option.work)] : []),
       ];
     }),
   };
+}
+
+function costText(work: OptionResult['work']): string | null {
+  if (!work || work.cost === null) return null;
+  const missing =
+    work.unpriced.length > 0 ? `, without ${work.unpriced.length} items that have no price` : '';
+  return `${Math.round(work.cost)}${missing}`;
 }
 
 function depthText(safe: number | null, searched: number, units: UnitSystem): string {

@@ -22,7 +22,7 @@ const THICKEST_SLAB = 0.3;
 /** Rise of the ground at the rim that makes an uphill side, m. Our choice. */
 const UPHILL = 0.1;
 /** A cut-off drain stands half a metre off the wall and as deep as the pond, at most 1 m. Common practice. */
-const CUTOFF = { distance: 0.5, depth: 1 };
+export const CUTOFF = { distance: 0.5, depth: 1 };
 /** Steady winter recharge over the conductivity holds up the water between cut-off and wall: mean 2 mm/d. */
 const WINTER_RECHARGE = 0.002 / 86400;
 const STEP = 0.05;

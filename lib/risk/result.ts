@@ -71,6 +71,14 @@ export interface OptionResult {
   risk_in_life: number;
   per_dig: PerDig;
   full: { net_head_m: Percentiles; where: string; safe: boolean };
+  /** what is to be dug, filled and bought; null where the option is not possible */
+  work: {
+    quantities: { item: string; amount: number; unit: string }[];
+    hours_by_hand: number;
+    /** in the money of prices.csv; null without prices */
+    cost: number | null;
+    unpriced: string[];
+  } | null;
   /** January to December; null: may be emptied */
   lowest_safe_level_m: (number | null)[];
   /** January to December; null: no limit */

@@ -1,7 +1,9 @@
 import { percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
+import type { Survey, Warning } from '../survey/index.js';
 import { type Assessment, recommend } from './assess.js';
 import { lifeChance } from './chance.js';
+import { costOf, unusedPrices } from './cost.js';
 import { safeDepth } from './depthCurve.js';
 import { relievedBy } from './head.js';
 import { LIFE } from './loss.js';
@@ -9,11 +11,15 @@ import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
 import type { DrainResult, OptionResult, Result } from './result.js';
 import { verdictAt } from './verdict.js';
+import { type Work, workOf } from './work.js';
 
 /** The contract's `result.json` of an assessment; numbers with 6 significant digits. */
 export function resultOf(a: Assessment): Result {
   const { site } = a;
   const { survey, ground, water } = site;
+  const works = a.options.map(({ measures }) =>
+    measures ? workOf(a.basis, measures, site.pond.depth) : null,
+  );
   return rounded({
     contract: 1,
     survey: { name: survey.name, sha256: survey.digest },
@@ -34,13 +40,13 @@ export function resultOf(a: Assessment): Result {
       closure_mm: water.closure * 1000,
       by_month: Array.from({ length: 12 }, (_, m) => monthOf(a, m)),
     },
-    options: a.options.map((_, i) => optionResult(a, i)),
+    options: a.options.map((_, i) => optionResult(a, i, works[i])),
     recommendation: recommend(a),
     drain: drainResult(a),
     tipping_points: a.tippingPoints,
     drivers: a.drivers,
     assumptions: a.assumptions,
-    warnings: site.warnings,
+    warnings: [...site.warnings, ...priceWarnings(works, survey)],
   });
 }
 
@@ -58,7 +64,7 @@ function monthOf(a: Assessment, m: number): Result['water']['by_month'][number] 
   };
 }
 
-function optionResult(a: Assessment, index: number): OptionResult {
+function optionResult(a: Assessment, index: number, work: Work | null): OptionResult {
   const { site, basis } = a;
   const option = a.options[index];
   const curve = a.curves[index];
@@ -93,11 +99,31 @@ function optionResult(a: Assessment, index: number): OptionResult {
             : 'all round',
       safe: (v.chance.modes['lift-drawn-down'] ?? 0) <= pond.acceptedRisk,
     },
+    work: work && workResult(work, survey),
     lowest_safe_level_m: limits.lowestSafeLevel,
     hours_empty_safe: limits.empty.map(({ seconds, governs }) =>
       governs === 'none' ? null : seconds / 3600,
     ),
   };
+}
+
+function workResult(work: Work, { prices }: Survey): NonNullable<OptionResult['work']> {
+  const cost = costOf(work, prices);
+  return {
+    quantities: work.quantities,
+    hours_by_hand: work.seconds / 3600,
+    cost: cost?.sum ?? null,
+    unpriced: cost?.unpriced ?? [],
+  };
+}
+
+function priceWarnings(works: (Work | null)[], { prices }: Survey): Warning[] {
+  const used = works.filter((w) => w !== null);
+  return unusedPrices(used, prices).map(({ item, unit, origin }) => ({
+    code: 'price-not-used',
+    message: `no option asks for '${item}' by the ${unit}: name it as the lists of quantities do`,
+    ...origin,
+  }));
 }
 
 function drainResult({ drain }: Assessment): DrainResult | null {

@@ -21,6 +21,5 @@ export function notUsed(survey: Survey): Warning[] {
       ...(survey.origins.site.outlet_setback ?? { file: 'site.csv' }),
     });
   if (survey.climate.length > 0) tell('climate.csv', { file: 'climate.csv' });
-  if (survey.prices.length > 0) tell('prices.csv', { file: 'prices.csv' });
   return warnings;
 }

@@ -99,6 +99,7 @@ function optionOf(shape: Shape): OptionResult {
       const level = -tableDepth(at + 1) + 0.15;
       return shape.emptied || level < -WISH ? null : Number(level.toFixed(3));
     }),
+    work: null,
     hours_empty_safe: Array.from({ length: 12 }, (_, at) =>
       shape.emptied || tableDepth(at + 1) > 1.1 ? null : 30,
     ),

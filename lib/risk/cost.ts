@@ -1,0 +1,57 @@
+import type { DrainQuantity } from '../drain/index.js';
+import type { PriceRow } from '../survey/index.js';
+import { type Dimension, findUnit } from '../units/index.js';
+import type { Work } from './work.js';
+
+/** What work costs by the prices of a survey. */
+export interface Cost {
+  /** of all that has a price, in the money of prices.csv */
+  sum: number;
+  /** items without a price */
+  unpriced: string[];
+}
+
+const DIMENSION_OF: Record<string, Dimension> = { m: 'length', 'm²': 'area', 'm³': 'volume', s: 'time' };
+const PIECE = /^(piece|pieces|each|pc|pcs)$/i;
+/** Item of the hours by hand. */
+const DIGGING = 'digging by hand';
+
+/** Cost of work; undefined where the survey has no prices. */
+export function costOf({ quantities, seconds }: Work, prices: PriceRow[]): Cost | undefined {
+  if (prices.length === 0) return undefined;
+  const cost: Cost = { sum: 0, unpriced: [] };
+  for (const quantity of [...quantities, { item: DIGGING, amount: seconds, unit: 's' }]) {
+    const each = priceOf(quantity, prices);
+    if (each !== undefined) cost.sum += each * quantity.amount;
+    else if (quantity.item !== DIGGING) cost.unpriced.push(quantity.item);
+  }
+  return cost;
+}
+
+/** Prices that no quantity of any option asks for. */
+export function unusedPrices(works: Work[], prices: PriceRow[]): PriceRow[] {
+  const asked = works.flatMap(({ quantities }) => quantities);
+  const hours = { item: DIGGING, amount: 1, unit: 's' };
+  return prices.filter((price) => ![...asked, hours].some((quantity) => fits(quantity, price)));
+}
+
+/** Price of one unit of a quantity: of the rows whose words are all in its name, the one with most words. */
+function priceOf(quantity: DrainQuantity, prices: PriceRow[]): number | undefined {
+  const fitting = prices.filter((price) => fits(quantity, price));
+  if (fitting.length === 0) return undefined;
+  const { price, unit } = fitting.reduce((a, b) => (wordsOf(b.item).length > wordsOf(a.item).length ? b : a));
+  return price / (unitOf(quantity.unit, unit) ?? 1);
+}
+
+function fits({ item, unit }: DrainQuantity, price: PriceRow): boolean {
+  const words = wordsOf(item);
+  return unitOf(unit, price.unit) !== undefined && wordsOf(price.item).every((word) => words.includes(word));
+}
+
+/** How many of a quantity's unit a price's unit is; undefined where they measure different things. */
+function unitOf(quantity: string, price: string): number | undefined {
+  if (quantity === 'piece') return PIECE.test(price) ? 1 : undefined;
+  return findUnit(price.replace('²', '2').replace('³', '3'), DIMENSION_OF[quantity])?.factor;
+}
+
+const wordsOf = (item: string): string[] => item.toLowerCase().match(/[a-z0-9]+/g) ?? [];

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { assess, costOf, resultOf, unusedPrices, type Work, workOf } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, surveyOf } from '../folder.js';
+
+const ORIGIN = { file: 'prices.csv' };
+const price = (item: string, unit: string, amount: number) => ({ item, unit, price: amount, origin: ORIGIN });
+const WORK: Work = {
+  quantities: [
+    { item: 'concrete sand for the bed, 10 % waste', amount: 2, unit: 'm³' },
+    { item: 'filter fabric under the liner, 15 % laps', amount: 10, unit: 'm²' },
+    { item: 'flap valve', amount: 1, unit: 'piece' },
+  ],
+  seconds: 7200,
+};
+
+describe('what an option costs', () => {
+  test('price by the unit it is given in, by hand: 2 m³ at 45 a m³, 10 m² at 1.5 a m², a flap at 30, 2 h at 20', () => {
+    const prices = [
+      price('sand', 'm3', 45),
+      price('filter fabric', 'm2', 1.5),
+      price('flap valve', 'each', 30),
+      price('digging', 'h', 20),
+    ];
+    expect(costOf(WORK, prices)).toEqual({ sum: 90 + 15 + 30 + 40, unpriced: [] });
+    expect(unusedPrices([WORK], prices)).toEqual([]);
+  });
+
+  test('in cubic yards: 0.9144³ m³ each', () => {
+    expect(costOf(WORK, [price('sand', 'yd3', 40)])!.sum).toBeCloseTo((2 / 0.9144 ** 3) * 40, 9);
+  });
+
+  test('the row with most words of the name wins', () => {
+    expect(costOf(WORK, [price('sand', 'm3', 1), price('concrete sand', 'm3', 45)])!.sum).toBe(90);
+  });
+
+  test('what has no price is named; what no option asks for is told', () => {
+    const prices = [price('sand', 'm3', 45), price('gnomes', 'each', 12), price('sand', 'm2', 3)];
+    expect(costOf(WORK, prices)!.unpriced).toEqual([
+      'filter fabric under the liner, 15 % laps',
+      'flap valve',
+    ]);
+    expect(unusedPrices([WORK], prices).map((p) => p.item)).toEqual(['gnomes', 'sand']);
+    expect(costOf(WORK, [])).toBeUndefined();
+  });
+});
+
+describe('the work of a demo', () => {
+  const files = demoFiles('clay-slope');
+  const a = assess(siteModel(surveyOf(files), { samples: 64 }));
+
+  test('the hole of a box with sides of one slope, by the prismoidal rule by hand', () => {
+    const { pond } = a.site;
+    const dug = pond.depth + pond.bedding.thickness;
+    const { length, width, sideSlope, shelf } = pond.shape;
+    expect([pond.shape.shape, shelf]).toEqual(['box', undefined]);
+    const area = (d: number) => (length - 2 * sideSlope * d) * (width - 2 * sideSlope * d);
+    const hole = (dug / 6) * (area(0) + 4 * area(dug / 2) + area(dug));
+    const rim = 2 * (length + width) * pond.ring.width * pond.depth;
+    const { quantities, seconds } = workOf(a.basis, { way: 'asIs', raise: 0, ballast: 0 }, pond.depth);
+    expect(quantities).toHaveLength(1);
+    expect(quantities[0].amount).toBeCloseTo(hole + rim, 9);
+    expect(seconds / 3600).toBeCloseTo((hole + rim) / 0.4, 9);
+  });
+
+  test('a drain adds what its own list says, and more of every option has its cost where there are prices', () => {
+    const priced = {
+      ...files,
+      'prices.csv': 'item,unit,price\nconcrete sand,m3,45\nperforated pipe,m,4\ndigging,h,20\n',
+    };
+    const result = resultOf(assess(siteModel(surveyOf(priced), { samples: 64 })));
+    const of = (name: string) => result.options.find((o) => o.option === name)!;
+    const drain = of('drain-to-outlet').work!;
+    for (const { item, amount } of result.drain!.quantities)
+      expect(drain.quantities).toContainEqual(expect.objectContaining({ item, amount }));
+    expect(drain.cost!).toBeGreaterThan(of('no-drain').work!.cost!);
+    expect(of('ballast').possible ? 1 : of('ballast').work).toBeNull();
+    expect(result.warnings.filter((w) => w.code === 'price-not-used')).toEqual([]);
+  });
+});
