@@ -9,7 +9,7 @@ it('options: one a row, with the reason where one is not possible', () => {
   expect(rows).toHaveLength(7);
   for (const row of rows) expect(row).toHaveLength(columns.length);
   expect(rows[0]!.slice(0, 2)).toEqual(['No drain', '0.45 m']);
-  expect(rows[5]!.at(-1)).toBe('not possible: highest_raise is 0 m');
+  expect(rows[5]!.at(-2)).toBe('not possible: highest_raise is 0 m');
 });
 
 it('months: the lowest level beside the water, in either system', () => {
