@@ -2,7 +2,7 @@ import type { ClimateRecord } from '../climate/index.js';
 import { method } from '../formula/index.js';
 import { percentiles } from '../sampling/index.js';
 import { columnSeries, runColumn } from './columnRun.js';
-import { type Dip, fitTable, type TableFit } from './fitTable.js';
+import { type Dip, fitTable, SPIN_UP, type TableFit, windowOf } from './fitTable.js';
 import type { TableModel } from './tableModels.js';
 
 export const modelChoice = method({
@@ -60,14 +60,7 @@ export function chooseTableModel(
 
 /** Root mean square miss of the middle of the sets on dips they were not fitted to, m. */
 function miss(record: ClimateRecord, dips: Dip[], fit: TableFit): number {
-  const last = Math.floor(dips[dips.length - 1].day) - record.firstDay + 1;
-  const from = Math.max(Math.floor(dips[0].day) - record.firstDay - 3 * 365, 0);
-  const window: ClimateRecord = {
-    ...record,
-    firstDay: record.firstDay + from,
-    liquid: record.liquid.subarray(from, last),
-    demand: record.demand.subarray(from, last),
-  };
+  const window = windowOf(record, dips[0].day - SPIN_UP, dips[dips.length - 1].day);
   const series = columnSeries(window.liquid.length);
   const seen = fit.sets.map((p) => {
     runColumn(window, p, series);

@@ -64,6 +64,9 @@ export interface TableParameters {
   crackShare: number;
 }
 
+/** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */
+const NOTHING = 1e-12;
+
 /**
  * Runs the store over a record and asserts that it closes.
  * @param recharge - m a day
@@ -94,7 +97,7 @@ export function runTableStore(
   for (let d = 0; d < recharge.length; d++) {
     const before = y * porosity + waiting;
     waiting += recharge[d];
-    const arriving = waiting * arrives;
+    const arriving = waiting > NOTHING ? waiting * arrives : waiting;
     waiting -= arriving;
     y += arriving * perMetre;
     const over = y > top ? (y - top) * porosity : 0;
@@ -103,7 +106,7 @@ export function runTableStore(
     let drawn = fade > 0 ? unmet[d] * fade : 0;
     if (drawn > y * porosity) drawn = y * porosity;
     y -= drawn * perMetre;
-    const outflow = y * recede;
+    const outflow = y > NOTHING ? y * recede : y;
     y -= outflow;
     depth[d] = baseDepth - y;
     spill[d] = over;

@@ -7,4 +7,5 @@ export * from './replicates.js';
 export * from './sobolIndices.js';
 export * from './sobolSequence.js';
 export * from './student.js';
+export * from './temperedPopulation.js';
 export * from './uniforms.js';

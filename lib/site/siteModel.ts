@@ -9,6 +9,7 @@ import {
   type TableModelName,
   type TubGeometry,
 } from '../groundwater/index.js';
+import { percentiles } from '../sampling/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { dipsOf, type PitDip, wetMonthsCovered } from './dips.js';
@@ -177,6 +178,9 @@ function groundForTable(ground: Ground): GroundForTable {
   };
 }
 
+/** A miss of the dips worth telling, m. Our choice. */
+const POOR_FIT = 0.15;
+
 function warnOfFit(fit: TableFit, warnings: Warning[]): void {
   if (fit.outside > 0)
     warnings.push({
@@ -184,10 +188,11 @@ function warnOfFit(fit: TableFit, warnings: Warning[]): void {
       message: `${fit.outside} looks lie outside the weather record and are not used in the fit`,
       file: 'water.csv',
     });
-  if (fit.used > 0 && fit.effective < 20)
+  const missing = percentiles(fit.missing).p50;
+  if (fit.used > 0 && missing > POOR_FIT)
     warnings.push({
       code: 'fit-poor',
-      message: `few parameter sets meet the dips (effective ${fit.effective.toFixed(0)}): the dips and the model disagree`,
+      message: `the model misses the dips by ${missing.toFixed(2)} m (one standard deviation): its bands are as wide, and what moves this water may not be in it`,
       file: 'water.csv',
     });
 }

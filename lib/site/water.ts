@@ -191,7 +191,7 @@ export function waterByWeather(
     for (let d = 0; d < n; d++) {
       const y = record.year[d];
       const shift =
-        PLACE_SPREAD * unknowns.place[s] + (y >= 0 ? fit.missing * byYear[s * record.years + y] : 0);
+        PLACE_SPREAD * unknowns.place[s] + (y >= 0 ? fit.missing[s] * byYear[s * record.years + y] : 0);
       clay[d] = -Math.max(series.depth[d] - shift, p.spillDepth);
     }
     highest(e.clayLow, s * record.years * 12, slots, clay);
