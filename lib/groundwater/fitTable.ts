@@ -56,8 +56,9 @@ const KEYS: (keyof TableParameters)[] = [
   'rootCapacity',
   'demandFactor',
   'crackShare',
+  'drainDepth',
+  'drainRate',
 ];
-const DIMENSIONS = KEYS.length + 1;
 /** What a set may miss a dip by before any was seen, m. Our choice. */
 const MISS: LogEstimate = { median: 0.03, spread: 0.8, evidence: ['our choice'] };
 const INDEPENDENT_DAYS = 14;
@@ -66,12 +67,17 @@ const POPULATION = 200;
 /** Days before the first dip that the run starts, so that the start is forgotten. */
 export const SPIN_UP = 3 * 365;
 
-/** The store's parameters at standard normal scores of their priors. */
-export function parametersAt(priors: TablePriors, scores: ArrayLike<number>, offset = 0): TableParameters {
+/** The parameters that a prior leaves open, in the order of their scores. */
+export const openParameters = (priors: TablePriors) => KEYS.filter((key) => priors[key].spread > 0);
+
+/** The store's parameters at standard normal scores of those that the priors leave open. */
+export function parametersAt(priors: TablePriors, scores: ArrayLike<number>): TableParameters {
   const p = {} as TableParameters;
-  KEYS.forEach((key, j) => {
-    p[key] = logValue(priors[key], scores[offset + j]);
-  });
+  let j = 0;
+  for (const key of KEYS) {
+    const { median, spread } = priors[key];
+    p[key] = spread > 0 ? logValue(priors[key], scores[j++]) : median;
+  }
   p.spillDepth = Math.min(p.spillDepth, 0.8 * p.baseDepth);
   p.crackShare = Math.min(p.crackShare, 1);
   return p;
@@ -94,17 +100,18 @@ export function fitTable(
     (dip) => dip.day >= record.firstDay && dip.day < record.firstDay + record.liquid.length,
   );
   const outside = dips.length - inside.length;
-  const fit = (members: Float64Array[], closure: number): TableFit => ({
+  const dimensions = openParameters(priors).length + 1;
+  const fitted = (members: Float64Array[], closure: number): TableFit => ({
     sets: members.map((z) => parametersAt(priors, z)),
-    missing: Float64Array.from(members, (z) => logValue(MISS, z[KEYS.length])),
+    missing: Float64Array.from(members, (z) => logValue(MISS, z[dimensions - 1])),
     used: inside.length,
     outside,
     closure,
   });
   if (inside.length === 0) {
-    const z = latinNormals(count, DIMENSIONS, seed);
-    return fit(
-      Array.from({ length: count }, (_, i) => z.subarray(i * DIMENSIONS, (i + 1) * DIMENSIONS)),
+    const z = latinNormals(count, dimensions, seed);
+    return fitted(
+      Array.from({ length: count }, (_, i) => z.subarray(i * dimensions, (i + 1) * dimensions)),
       0,
     );
   }
@@ -115,10 +122,10 @@ export function fitTable(
   let closure = 0;
   const logLikelihood = (z: Float64Array): number => {
     closure = Math.max(closure, runColumn(window, parametersAt(priors, z), series).closure);
-    return share * logOf(seen, series.depth, logValue(MISS, z[KEYS.length]));
+    return share * logOf(seen, series.depth, logValue(MISS, z[dimensions - 1]));
   };
-  const members = drawPopulation(Math.max(count, POPULATION), DIMENSIONS, logLikelihood, seed);
-  return fit(members.slice(0, count), closure);
+  const members = drawPopulation(Math.max(count, POPULATION), dimensions, logLikelihood, seed);
+  return fitted(members.slice(0, count), closure);
 }
 
 /** Dips in plain arrays, for the loop that runs most. */

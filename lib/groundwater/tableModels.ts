@@ -6,8 +6,8 @@ import type { Dip, TablePriors } from './fitTable.js';
 export const tableModels = method({
   title: 'Models of the water table',
   what:
-    'Three ways a water table behaves, in one interface: a store that spills at the ground, a store that spills at a ' +
-    'drain or ditch below it, and a linear reservoir that hardly ever fills.',
+    'Three ways a water table behaves, in one interface: a store that spills at the ground, one that a drain or ditch ' +
+    'empties below it, and a linear reservoir that hardly ever fills.',
   assumptions: [
     'priors common practice for heavy ground, wider in permeable ground',
     'where dips are many, the drain and the base of the store are looked for around the levels seen',
@@ -24,10 +24,7 @@ export interface GroundForTable {
   clayey: boolean;
 }
 
-export type TableModelName =
-  | 'store that spills at the ground'
-  | 'store that spills at a drain'
-  | 'linear reservoir';
+export type TableModelName = 'store that spills at the ground' | 'store with a drain' | 'linear reservoir';
 
 export interface TableModel {
   name: TableModelName;
@@ -47,7 +44,7 @@ export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
     (d) => d.depth,
   ).sort();
   const deepest = Math.max(2, ...dips.map((d) => d.depth + 0.5));
-  const shallow = levels.length > 0 ? Math.max(quantileSorted(levels, 0.05), 0.05) : 0.6;
+  const shallow = levels.length > 0 ? Math.max(quantileSorted(levels, 0.25), 0.1) : 0.6;
   const { permeable, clayey } = ground;
   const common: TablePriors = {
     porosity: { ...ground.porosity, spread: Math.max(ground.porosity.spread, 0.4) },
@@ -59,15 +56,18 @@ export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
     rootCapacity: ground.rootCapacity,
     demandFactor: prior(1, 0.1),
     crackShare: prior(clayey ? 0.1 : 0.02, 0.8),
+    drainDepth: prior(1, 0),
+    drainRate: prior(0, 0),
   };
   return [
     { name: 'store that spills at the ground', priors: common },
     {
-      name: 'store that spills at a drain',
+      name: 'store with a drain',
       priors: {
         ...common,
         porosity: { ...ground.porosity, spread: 0.8 },
-        spillDepth: prior(shallow, 0.3),
+        drainDepth: prior(shallow, 0.4),
+        drainRate: prior(0.2, 1),
         recession: prior(0.02, 1),
         baseDepth: prior(levels.length > 0 ? levels[levels.length - 1] + 0.3 : deepest, 0.4),
       },

@@ -34,10 +34,11 @@ export const tableStore = method({
   title: 'Water table as a store with a spill level',
   what:
     'Daily depth to the water: recharge divided by the drainable porosity lifts it, what exceeds the spill level ' +
-    'runs off, the demand the roots could not meet is drawn from it, and the rest recedes towards a base.',
+    'runs off, a drain takes its share of what stands above it, the demand the roots could not meet is drawn from it, ' +
+    'and the rest recedes towards a base.',
   assumptions: [
-    'one store; order of the day: recharge, spill, evaporation, recession',
-    'recession is proportional to the height above the base',
+    'one store; order of the day: recharge, spill, drain, evaporation, recession',
+    'recession is proportional to the height above the base, flow to the drain to the height above the drain',
     'recharge arrives through a store that empties exponentially (the ground above the water)',
     'evaporation fades straight to nothing at the extinction depth',
   ],
@@ -62,6 +63,10 @@ export interface TableParameters {
   demandFactor: number;
   /** share of a storm that bypasses a quite dry root zone down cracks, 0–1 */
   crackShare: number;
+  /** level of a drain or ditch that the ground empties to */
+  drainDepth: number;
+  /** how fast it empties to it, 1/d; 0 where there is none */
+  drainRate: number;
 }
 
 /** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */
@@ -89,6 +94,8 @@ export function runTableStore(
   const top = baseDepth - p.spillDepth;
   const perMetre = 1 / porosity;
   const perExtinction = 1 / p.extinctionDepth;
+  const drain = baseDepth - p.drainDepth;
+  const drains = 1 - Math.exp(-p.drainRate);
   const recede = 1 - Math.exp(-p.recession);
   const arrives = 1 - Math.exp(-1 / p.delay);
   let y = height;
@@ -102,6 +109,8 @@ export function runTableStore(
     y += arriving * perMetre;
     const over = y > top ? (y - top) * porosity : 0;
     if (y > top) y = top;
+    const led = y > drain ? (y - drain) * drains : 0;
+    y -= led;
     const fade = 1 - (baseDepth - y) * perExtinction;
     let drawn = fade > 0 ? unmet[d] * fade : 0;
     if (drawn > y * porosity) drawn = y * porosity;
@@ -110,7 +119,7 @@ export function runTableStore(
     y -= outflow;
     depth[d] = baseDepth - y;
     spill[d] = over;
-    closure += recharge[d] - over - drawn - outflow * porosity - (y * porosity + waiting - before);
+    closure += recharge[d] - over - drawn - (led + outflow) * porosity - (y * porosity + waiting - before);
   }
   if (!(Math.abs(closure) <= 1e-9))
     throw new Error(`water-table balance does not close: ${closure} m over ${recharge.length} days`);

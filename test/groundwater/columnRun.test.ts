@@ -13,6 +13,8 @@ const CLAY: TableParameters = {
   rootCapacity: 0.1,
   demandFactor: 1,
   crackShare: 0.1,
+  drainDepth: 1,
+  drainRate: 0,
 };
 
 describe.each(STATIONS)('a clay lawn in the weather of %s', (station) => {

@@ -22,6 +22,8 @@ const TRUTH: TableParameters = {
   rootCapacity: 0.12,
   demandFactor: 1.05,
   crackShare: 0.15,
+  drainDepth: 1,
+  drainRate: 0,
 };
 const prior = (median: number, spread: number) => ({ median, spread, evidence: [] });
 const PRIORS: TablePriors = {
@@ -34,6 +36,8 @@ const PRIORS: TablePriors = {
   rootCapacity: prior(0.1, 0.25),
   demandFactor: prior(1, 0.1),
   crackShare: prior(0.1, 0.8),
+  drainDepth: prior(1, 0),
+  drainRate: prior(0, 0),
 };
 
 function depths(p: TableParameters): Float64Array {

@@ -12,6 +12,8 @@ const P: TableParameters = {
   rootCapacity: 0.1,
   demandFactor: 1,
   crackShare: 0,
+  drainDepth: 1,
+  drainRate: 0,
 };
 
 function run(recharge: number[], unmet: number[], change: Partial<TableParameters>, height: number) {
@@ -35,6 +37,14 @@ describe('against closed forms', () => {
     const { depth } = run(new Array(400).fill(r), nothing(400), {}, 0);
     for (const d of [0, 10, 399])
       expect(2 - depth[d]).toBeCloseTo(((r / 0.03) * q * (1 - q ** (d + 1))) / (1 - q), 12);
+  });
+
+  test('a drain alone: the height above it shrinks by exp(−rate) a day, and nothing leaves below it', () => {
+    const drained = { recession: 0, drainDepth: 0.8, drainRate: 0.2 };
+    const { depth, spill } = run(nothing(60), nothing(60), drained, 1.8);
+    for (const d of [0, 9, 59]) expect(0.8 - depth[d]).toBeCloseTo(0.6 * Math.exp(-0.2 * (d + 1)), 12);
+    expect(spill.every((v) => v === 0)).toBe(true);
+    expect(run(nothing(9), nothing(9), drained, 1.1).depth.every((d) => d === 2 - 1.1)).toBe(true);
   });
 
   test('evaporation alone: the height above the extinction depth shrinks by 1 − u/(m E) a day', () => {
@@ -75,6 +85,8 @@ test('closes, and stays between spill level and base, whatever the weather', () 
     spillDepth: fc.double({ min: 0, max: 0.4, noNaN: true }),
     extinctionDepth: fc.double({ min: 0.3, max: 3, noNaN: true }),
     delay: fc.double({ min: 0.05, max: 60, noNaN: true }),
+    drainDepth: fc.double({ min: 0, max: 7, noNaN: true }),
+    drainRate: fc.double({ min: 0, max: 9, noNaN: true }),
   });
   fc.assert(
     fc.property(fc.array(day, { minLength: 1, maxLength: 300 }), parameters, (days, change) => {

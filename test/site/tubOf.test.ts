@@ -40,6 +40,8 @@ const LAWN: TableParameters = {
   rootCapacity: 0.1,
   demandFactor: 1,
   crackShare: 0.1,
+  drainDepth: 1,
+  drainRate: 0,
 };
 
 type Way = 'run-off' | 'rain only' | 'kept out' | 'drained';

@@ -37,8 +37,10 @@ const priors = {
   rootCapacity: prior(0.1),
   demandFactor: prior(1),
   crackShare: prior(0.1),
+  drainDepth: prior(0.5),
+  drainRate: prior(0.1),
 };
-const sets = Array.from({ length: SETS }, (_, i) => parametersAt(priors, [i / SETS, 0, 0, 0, 0, 0, 0, 0, 0]));
+const sets = Array.from({ length: SETS }, (_, i) => parametersAt(priors, [i / SETS, ...Array(10).fill(0)]));
 const ours = [];
 for (let r = 0; r <= REPEATS; r++) {
   const t = performance.now();

@@ -5,7 +5,7 @@
 #include <time.h>
 
 typedef struct {
-  double porosity, recession, base, spill, extinction, delay, capacity, demand, cracks;
+  double porosity, recession, base, spill, extinction, delay, capacity, demand, cracks, drain, rate;
 } Set;
 
 static double run(int n, const double *liquid, const double *et, Set p, double *recharge, double *unmet, double *depth,
@@ -25,24 +25,26 @@ static double run(int n, const double *liquid, const double *et, Set p, double *
     closure += water - through - drawn - (before - deficit);
   }
   double top = p.base - p.spill, perMetre = 1 / p.porosity, perExtinction = 1 / p.extinction;
-  double recede = 1 - exp(-p.recession), arrives = 1 - exp(-1 / p.delay), y = 0.5 * top, waiting = 0;
+  double drain = p.base - p.drain, drains = 1 - exp(-p.rate), recede = 1 - exp(-p.recession), arrives = 1 - exp(-1 / p.delay), y = 0.5 * top, waiting = 0;
   for (int d = 0; d < n; d++) {
     double before = y * p.porosity + waiting;
     waiting += recharge[d];
-    double arriving = waiting * arrives;
+    double arriving = waiting > 1e-12 ? waiting * arrives : waiting;
     waiting -= arriving;
     y += arriving * perMetre;
     double over = y > top ? (y - top) * p.porosity : 0;
     if (y > top) y = top;
+    double led = y > drain ? (y - drain) * drains : 0;
+    y -= led;
     double fade = 1 - (p.base - y) * perExtinction;
     double drawn = fade > 0 ? unmet[d] * fade : 0;
     if (drawn > y * p.porosity) drawn = y * p.porosity;
     y -= drawn * perMetre;
-    double outflow = y * recede;
+    double outflow = y > 1e-12 ? y * recede : y;
     y -= outflow;
     depth[d] = p.base - y;
     spilled[d] = over;
-    closure += recharge[d] - over - drawn - outflow * p.porosity - (y * p.porosity + waiting - before);
+    closure += recharge[d] - over - drawn - (led + outflow) * p.porosity - (y * p.porosity + waiting - before);
   }
   return closure + depth[n - 1];
 }
@@ -65,7 +67,7 @@ int main(int argc, char **argv) {
   for (int r = 0; r < repeats; r++) {
     double t = now();
     for (int i = 0; i < sets; i++) {
-      Set p = {0.02 + 0.00001 * i, 0.012, 2, 0.06, 1.4, 0.5, 0.1, 1, 0.1};
+      Set p = {0.02 + 0.00001 * i, 0.012, 2, 0.06, 1.4, 0.5, 0.1, 1, 0.1, 0.5, 0.1};
       sum += run(n, a[0], a[1], p, a[2], a[3], a[4], a[5]);
     }
     printf("%.3f\n", 1000 * (now() - t));

@@ -10,8 +10,8 @@ def run(liquid, et, porosity, sets):
     base, spill, extinction, capacity, cracks = 2.0, 0.06, 1.4, 0.1, 1.0
     stress_from = 0.37 * capacity
     slope = 1 / (capacity - stress_from)
-    recede, arrives = 1 - np.exp(-0.012), 1 - np.exp(-1 / 0.5)
-    top = base - spill
+    recede, arrives, drains = 1 - np.exp(-0.012), 1 - np.exp(-1 / 0.5), 1 - np.exp(-0.1)
+    top, drain = base - spill, base - 0.5
     per_metre = 1 / porosity
     deficit = np.full(sets, 0.3 * capacity)
     y = np.full(sets, 0.5 * top)
@@ -31,6 +31,7 @@ def run(liquid, et, porosity, sets):
         waiting -= arriving
         y += arriving * per_metre
         y = np.minimum(y, top)
+        y -= np.maximum(y - drain, 0) * drains
         taken = np.minimum(unmet * np.maximum(1 - (base - y) / extinction, 0), y * porosity)
         y -= taken * per_metre
         y -= y * recede
