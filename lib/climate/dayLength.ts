@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js';
 import { calendarOf, dayNumber } from './calendar.js';
-import { solarDeclination } from './extraterrestrialRadiation.js';
+import { checkSunLatitude, solarDeclination } from './extraterrestrialRadiation.js';
 
 const fao56 = 'Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56';
 
@@ -11,7 +11,7 @@ export const sunsetAngle = formula({
   unit: 'rad',
   expression: 'acos(-tan(f)*tan(d))',
   parameters: {
-    f: { meaning: 'latitude', unit: 'rad', min: -1.1, max: 1.1 },
+    f: { meaning: 'latitude', unit: 'rad', min: -1.135, max: 1.135 },
     d: { meaning: 'solar declination', unit: 'rad', min: -0.41, max: 0.41 },
   },
   compute: (f: number, d: number) => Math.acos(-Math.tan(f) * Math.tan(d)),
@@ -36,11 +36,11 @@ export const DAYS_OF_MONTH = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /**
  * Mean day length of each month, h.
- * @param latitude - degrees, −63 to 63
+ * @param latitude - degrees, −65 to 65
  * @throws RangeError for latitudes nearer the poles, where the sun may stay up or down all day
  */
 export function monthlyDayLength(latitude: number): number[] {
-  if (!(Math.abs(latitude) <= 63)) throw new RangeError(`latitude ${latitude} deg is outside -63 to 63 deg`);
+  checkSunLatitude(latitude);
   const f = (latitude * Math.PI) / 180;
   return DAYS_OF_MONTH.map((days, m) => {
     let sum = 0;

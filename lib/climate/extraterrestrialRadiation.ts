@@ -3,6 +3,15 @@ import { formula } from '../formula/index.js';
 const fao56 = 'Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56';
 const J = { meaning: 'day of the year', unit: 'd', min: 1, max: 366 };
 
+/** Farthest latitude of the formulas of the sun, degrees: nearer the poles it may stay up or down all day. */
+export const SUN_LATITUDE = 65;
+
+/** @throws RangeError for latitudes nearer the poles than {@link SUN_LATITUDE} */
+export function checkSunLatitude(latitude: number): void {
+  if (!(Math.abs(latitude) <= SUN_LATITUDE))
+    throw new RangeError(`latitude ${latitude} deg is outside -${SUN_LATITUDE} to ${SUN_LATITUDE} deg`);
+}
+
 /** Solar declination. */
 export const solarDeclination = formula({
   title: 'Solar declination',
@@ -23,7 +32,7 @@ export const extraterrestrialRadiation = formula({
   expression:
     '1440/pi*0.082*(1 + 0.033*cos(2*pi*J/365))*(acos(-tan(f)*tan(d))*sin(f)*sin(d) + cos(f)*cos(d)*sin(acos(-tan(f)*tan(d))))',
   parameters: {
-    f: { meaning: 'latitude', unit: 'rad', min: -1.1, max: 1.1 },
+    f: { meaning: 'latitude', unit: 'rad', min: -1.135, max: 1.135 },
     d: { meaning: 'solar declination', unit: 'rad', min: -0.41, max: 0.41 },
     J,
   },

@@ -1,5 +1,9 @@
 import { formula } from '../formula/index.js';
-import { extraterrestrialRadiation, solarDeclination } from './extraterrestrialRadiation.js';
+import {
+  checkSunLatitude,
+  extraterrestrialRadiation,
+  solarDeclination,
+} from './extraterrestrialRadiation.js';
 
 /** Reference evapotranspiration from temperatures alone. */
 export const hargreaves = formula({
@@ -19,8 +23,9 @@ export const hargreaves = formula({
 
 /**
  * Reference evapotranspiration of a day, m. Below −17.8 °C mean the formula turns negative; no water leaves then.
- * @param latitude - degrees, −63 to 63
+ * @param latitude - degrees, −65 to 65
  * @param dayOfYear - 1–366
+ * @throws RangeError for latitudes nearer the poles
  */
 export function referenceEvaporation(
   latitude: number,
@@ -28,6 +33,7 @@ export function referenceEvaporation(
   tmin: number,
   tmax: number,
 ): number {
+  checkSunLatitude(latitude);
   const f = (latitude * Math.PI) / 180;
   const radiation = extraterrestrialRadiation.compute(f, solarDeclination.compute(dayOfYear), dayOfYear);
   if (tmax <= tmin || (tmin + tmax) / 2 <= -17.8) return 0;

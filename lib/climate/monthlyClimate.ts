@@ -69,7 +69,7 @@ export function climateGaps(months: readonly OrdinaryMonth[]): string[] {
 /**
  * Rain less evaporation through an ordinary year, with the store of the root zone between.
  * @param months - twelve
- * @param latitude - degrees, −63 to 63
+ * @param latitude - degrees, −65 to 65
  * @param capacity - available water of the root zone, m, above 0
  * @throws RangeError naming every gap of {@link climateGaps}, or what is outside its range
  */

@@ -1,6 +1,10 @@
 import { formula } from '../formula/index.js';
 import { dayLength, sunsetAngle } from './dayLength.js';
-import { extraterrestrialRadiation, solarDeclination } from './extraterrestrialRadiation.js';
+import {
+  checkSunLatitude,
+  extraterrestrialRadiation,
+  solarDeclination,
+} from './extraterrestrialRadiation.js';
 import {
   clearSkyRadiation,
   netLongwaveRadiation,
@@ -72,7 +76,7 @@ export interface StationDay {
 
 /** Where a station stands. */
 export interface Station {
-  /** degrees, −63 to 63 */
+  /** degrees, −65 to 65 */
   latitude: number;
   /** height above the sea, m */
   altitude: number;
@@ -107,8 +111,7 @@ const LEAST_WIND = 0.5;
 export function stationEvaporation(day: StationDay, dayOfYear: number, station: Station): StationEvaporation {
   const { tmin, tmax } = day;
   if (!(tmin <= tmax)) throw new RangeError(`invalid day: lowest ${tmin} °C above highest ${tmax} °C`);
-  if (!(Math.abs(station.latitude) <= 63))
-    throw new RangeError(`latitude ${station.latitude} deg is outside -63 to 63 deg`);
+  checkSunLatitude(station.latitude);
   const f = (station.latitude * Math.PI) / 180;
   const declination = solarDeclination.compute(dayOfYear);
   const extraterrestrial = extraterrestrialRadiation.compute(f, declination, dayOfYear);

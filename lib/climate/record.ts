@@ -1,6 +1,8 @@
 import { calendarOf } from './calendar.js';
+import { DAYS_OF_MONTH } from './dayLength.js';
 import { referenceEvaporation } from './hargreaves.js';
 import { liquidWater } from './snow.js';
+import { thornthwaiteYear } from './thornthwaite.js';
 
 /** A day as observed; absent = not observed. m and °C. */
 export interface ObservedDay {
@@ -24,17 +26,35 @@ export interface ClimateRecord {
   year: Int16Array;
   years: number;
   filled: { rain: number; demand: number };
+  /** where most of the demand comes from */
+  demandFrom: DemandSource;
+  /** no day has a temperature: snow is counted as rain */
+  noTemperature: boolean;
 }
 
+/** Where the evaporative demand of a record comes from. */
+export type DemandSource =
+  | 'given'
+  | 'Hargreaves–Samani from daily temperatures'
+  | 'Thornthwaite from the mean temperatures of its months'
+  | 'an ordinary year';
+
 /**
- * A gapless record from observed days. Missing rain is taken as the mean of that month in the other years and
- * missing temperatures as the mean demand of that month, both counted. Years run from October in the north and
- * from April in the south, so that no wet season is cut.
+ * A gapless record from observed days. Missing rain, temperature and demand are each taken as the mean of that month
+ * in the record, and rain and demand so filled are counted. Demand is what was given; else by Hargreaves–Samani from
+ * the day's lowest and highest temperature; where no day of the record has a range of temperatures, by Thornthwaite
+ * from its monthly means; where there is none in a month, that of an ordinary year. Years run from October in the north
+ * and from April in the south, so that no wet season is cut.
  * @param days - sorted by day
- * @param latitude - degrees
- * @throws RangeError when there is no day with rain, or no day with temperatures or evaporation
+ * @param latitude - degrees, −65 to 65
+ * @param ordinary - demand of the months of an ordinary year, m a month
+ * @throws RangeError when a month has no rain, or no temperatures or evaporation, in the whole record
  */
-export function climateRecord(days: ObservedDay[], latitude: number): ClimateRecord {
+export function climateRecord(
+  days: ObservedDay[],
+  latitude: number,
+  ordinary?: readonly number[],
+): ClimateRecord {
   const firstDay = days[0].day;
   const n = days[days.length - 1].day - firstDay + 1;
   const rain = new Float64Array(n).fill(Number.NaN);
@@ -42,26 +62,42 @@ export function climateRecord(days: ObservedDay[], latitude: number): ClimateRec
   const demand = new Float64Array(n).fill(Number.NaN);
   const month = new Uint8Array(n);
   const year = new Int16Array(n).fill(-1);
-  for (const row of days) {
-    const d = row.day - firstDay;
-    if (row.rain !== undefined) rain[d] = row.rain;
-    if (row.tmin !== undefined && row.tmax !== undefined) {
-      tmean[d] = (row.tmin + row.tmax) / 2;
-      demand[d] = referenceEvaporation(latitude, calendarOf(row.day).dayOfYear, row.tmin, row.tmax);
+  const ranged = days.some(({ tmin, tmax }) => tmin !== undefined && tmax !== undefined && tmax > tmin);
+  const given = days.some(({ et0 }) => et0 !== undefined);
+  for (const { day, rain: fell, tmin, tmax, et0 } of days) {
+    const d = day - firstDay;
+    if (fell !== undefined) rain[d] = fell;
+    if (tmin !== undefined && tmax !== undefined) {
+      tmean[d] = (tmin + tmax) / 2;
+      if (ranged) demand[d] = referenceEvaporation(latitude, calendarOf(day).dayOfYear, tmin, tmax);
     }
-    if (row.et0 !== undefined) demand[d] = row.et0;
+    if (et0 !== undefined) demand[d] = et0;
   }
   for (let d = 0; d < n; d++) month[d] = calendarOf(firstDay + d).month;
+  const noTemperature = tmean.every((t) => Number.isNaN(t));
+  let demandFrom: DemandSource = given
+    ? 'given'
+    : ranged
+      ? 'Hargreaves–Samani from daily temperatures'
+      : 'an ordinary year';
+  if (noTemperature) tmean.fill(1);
+  else fillByMonth(tmean, month, 'temperature');
+  if (!(noTemperature || ranged || given)) {
+    const monthly = thornthwaiteYear(meansOf(tmean, month), latitude);
+    for (let d = 0; d < n; d++) demand[d] = monthly[month[d] - 1] / DAYS_OF_MONTH[month[d] - 1];
+    demandFrom = 'Thornthwaite from the mean temperatures of its months';
+  }
   const filled = {
     rain: fillByMonth(rain, month, 'rain'),
-    demand: fillByMonth(demand, month, 'evaporation'),
+    demand: fillByMonth(demand, month, 'evaporation', ordinary),
   };
-  for (let d = 0; d < n; d++) if (Number.isNaN(tmean[d])) tmean[d] = 1; // no temperature: counted as rain
   const { liquid } = liquidWater(rain, tmean);
-  return { firstDay, liquid, demand, month, year, years: numberYears(firstDay, n, latitude, year), filled };
+  const years = numberYears(firstDay, n, latitude, year);
+  return { firstDay, liquid, demand, month, year, years, filled, demandFrom, noTemperature };
 }
 
-function fillByMonth(series: Float64Array, month: Uint8Array, what: string): number {
+/** Mean of each month, January first. */
+function meansOf(series: Float64Array, month: Uint8Array): number[] {
   const sum = new Float64Array(13);
   const count = new Float64Array(13);
   series.forEach((v, d) => {
@@ -69,13 +105,26 @@ function fillByMonth(series: Float64Array, month: Uint8Array, what: string): num
     sum[month[d]] += v;
     count[month[d]]++;
   });
+  return Array.from({ length: 12 }, (_, m) => sum[m + 1] / count[m + 1]);
+}
+
+/** Fills every gap of a series with its month's mean, else with that of an ordinary year. */
+function fillByMonth(
+  series: Float64Array,
+  month: Uint8Array,
+  what: string,
+  ordinary?: readonly number[],
+): number {
+  const means = meansOf(series, month);
   let missing = 0;
   for (let d = 0; d < series.length; d++) {
     if (!Number.isNaN(series[d])) continue;
     missing++;
-    if (count[month[d]] === 0)
-      throw new RangeError(`missing ${what}: no day of month ${month[d]} has any in the whole record`);
-    series[d] = sum[month[d]] / count[month[d]];
+    const m = month[d] - 1;
+    const value = Number.isNaN(means[m]) && ordinary ? ordinary[m] / DAYS_OF_MONTH[m] : means[m];
+    if (Number.isNaN(value))
+      throw new RangeError(`missing ${what}: no day of month ${m + 1} has any in the whole record`);
+    series[d] = value;
   }
   return missing;
 }

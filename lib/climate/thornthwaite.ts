@@ -66,11 +66,13 @@ export const thornthwaiteHot = formula({
 /**
  * Potential evapotranspiration of the months of an ordinary year, m a month.
  * @param tmean - twelve mean temperatures, °C, at most 38
- * @param latitude - degrees, −63 to 63
- * @throws RangeError for other than twelve months, or temperatures above 38 °C
+ * @param latitude - degrees, −65 to 65
+ * @throws RangeError for other than twelve months, a month without a temperature, or temperatures above 38 °C
  */
 export function thornthwaiteYear(tmean: readonly number[], latitude: number): number[] {
   if (tmean.length !== 12) throw new RangeError(`invalid year: ${tmean.length} months instead of 12`);
+  const unknown = tmean.findIndex((T) => Number.isNaN(T));
+  if (unknown >= 0) throw new RangeError(`missing temperature: month ${unknown + 1} has none`);
   const hottest = Math.max(...tmean);
   if (!(hottest <= 38)) throw new RangeError(`mean temperature ${hottest} °C is outside -60 to 38 °C`);
   const I = tmean.reduce((sum, T) => sum + (T > 0 ? heatIndex.compute(T) : 0), 0);

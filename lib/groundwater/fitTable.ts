@@ -60,10 +60,10 @@ const KEYS: (keyof TableParameters)[] = [
   'drainRate',
 ];
 /** What a set may miss a dip by before any was seen, m. Our choice. */
-const MISS: LogEstimate = { median: 0.03, spread: 0.8, evidence: ['our choice'] };
+export const MISS: LogEstimate = { median: 0.03, spread: 0.8, evidence: ['our choice'] };
 const INDEPENDENT_DAYS = 14;
 /** Fewest members of the population, so that its bands hold. */
-const POPULATION = 200;
+const POPULATION = 100;
 /** Days before the first dip that the run starts, so that the start is forgotten. */
 export const SPIN_UP = 3 * 365;
 

@@ -18,6 +18,11 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   const involves = (name: string) => d.option === name || (d.also as string[]).includes(name);
   const { catchment, tub, pond, places, survey } = site;
 
+  if (survey.site.wet_plants === 'yes' && survey.site.protected_ground !== 'no')
+    add(
+      'ask-regulator',
+      'Rushes and other plants of wet ground grow here: ask whether the ground is protected before any spade goes in.',
+    );
   if (d.option === 'measure-first')
     add(
       'measure-first',

@@ -1,4 +1,4 @@
-import { calendarOf, isoDate, isWetHalf } from '../climate/index.js';
+import { calendarOf, isoDate } from '../climate/index.js';
 import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import type { Dip } from '../groundwater/index.js';
 import { basicTimeLag, intakeShapeFactor } from '../seepage/index.js';
@@ -143,8 +143,8 @@ const round = (v: number) => Number(v.toPrecision(2));
 const days = (s: number) =>
   s < 2 * SECONDS_PER_DAY ? `${round(s / 3600)} h` : `${round(s / SECONDS_PER_DAY)} days`;
 
-/** Months of the wet half-year in which the dips give a level or a bound. */
-export function wetMonthsCovered(dips: PitDip[], latitude: number): number {
+/** How many of the wet months have a dip that gives a level or a bound. */
+export function wetMonthsCovered(dips: PitDip[], wetMonths: readonly number[]): number {
   const months = dips.filter((d) => d.says !== 'above').map((d) => calendarOf(d.day).month);
-  return new Set(months.filter((m) => isWetHalf(m, latitude))).size;
+  return new Set(months.filter((m) => wetMonths.includes(m))).size;
 }

@@ -1,4 +1,4 @@
-import { calendarOf, isWetHalf } from '../climate/index.js';
+import { calendarOf } from '../climate/index.js';
 import type { ColourEvidence } from '../soil/index.js';
 import type { Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
@@ -22,6 +22,7 @@ export interface MonthlyWater {
 export function monthlyFromHeads(
   survey: Survey,
   places: Places,
+  wetMonths: readonly number[],
   assume: Assumptions,
 ): MonthlyWater | undefined {
   const at = (place: string, ground: number) => {
@@ -35,9 +36,10 @@ export function monthlyFromHeads(
   const low = at('site', 0) ?? (pits[0] && at(pits[0].place, 0));
   const uphill = at('uphill', places.highRim);
   if (!low && !uphill) return undefined;
-  const lat = survey.site.latitude ?? 50;
-  const lowMonths = low ? months(low.rows, lat, assume) : undefined;
-  const highMonths = uphill ? months(uphill.rows, lat, assume).map((d) => d - places.highRim) : undefined;
+  const lowMonths = low ? months(low.rows, wetMonths, assume) : undefined;
+  const highMonths = uphill
+    ? months(uphill.rows, wetMonths, assume).map((d) => d - places.highRim)
+    : undefined;
   const rows = (low ?? uphill)!.rows;
   const spreads = rows.map((r) => r.spread).filter((s): s is number => s !== undefined);
   const spread =
@@ -61,7 +63,7 @@ export function monthlyFromHeads(
 
 function months(
   rows: { month: number | 'high'; depth: number }[],
-  latitude: number,
+  wetMonths: readonly number[],
   assume: Assumptions,
 ): number[] {
   const out: (number | undefined)[] = Array.from(
@@ -82,7 +84,7 @@ function months(
       'months without a level are taken between their neighbours',
     );
   if (high !== undefined && high < Math.min(...filled)) {
-    const wet = filled.map((d, m) => (isWetHalf(m + 1, latitude) ? d : Number.POSITIVE_INFINITY));
+    const wet = filled.map((d, m) => (wetMonths.includes(m + 1) ? d : Number.POSITIVE_INFINITY));
     filled[wet.indexOf(Math.min(...wet))] = high;
   }
   return filled;
@@ -121,10 +123,10 @@ export function monthlyFromDips(dips: PitDip[], assume: Assumptions): MonthlyWat
   return { low: interpolate(known), spread, fixed: false, source: 'dips' };
 }
 
-/** Nothing known: water at the spill level all through the wet half-year, and unknown in the other half. */
+/** Nothing known: water at the spill level all through the wet months, and unknown in the others. */
 export function monthlyAtSpill(
   spillDepth: number,
-  latitude: number,
+  wetMonths: readonly number[],
   colour: ColourEvidence | undefined,
   assume: Assumptions,
 ): MonthlyWater {
@@ -135,11 +137,11 @@ export function monthlyAtSpill(
     winter,
     'm below ground',
     colour === undefined
-      ? 'no levels, no wet-season dips and no weather: taken at the spill level in the wet half-year'
+      ? 'no levels, no wet-season dips and no weather: taken at the spill level in the wet months'
       : `no levels, no wet-season dips and no weather: ${colour.rule} say the winter water comes at least this near; ${colour.bias}`,
   );
   return {
-    low: Array.from({ length: 12 }, (_, m) => (isWetHalf(m + 1, latitude) ? winter : winter + 0.3)),
+    low: Array.from({ length: 12 }, (_, m) => (wetMonths.includes(m + 1) ? winter : winter + 0.3)),
     spread: 0.12,
     fixed: true,
     source: 'spill level',

@@ -1,4 +1,4 @@
-import { type ClimateRecord, climateRecord } from '../climate/index.js';
+import type { ClimateRecord, MonthlySurplus } from '../climate/index.js';
 import {
   type ChosenModel,
   chooseTableModel,
@@ -14,14 +14,21 @@ import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { dipsOf, type PitDip, wetMonthsCovered } from './dips.js';
 import { type Ground, groundOf } from './ground.js';
+import { type HighEvidence, highEvidenceOf } from './highEvidence.js';
 import { type MonthlyWater, monthlyAtSpill, monthlyFromDips, monthlyFromHeads } from './monthlyWater.js';
 import { notUsed } from './notUsed.js';
 import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
+import { pooledDips } from './pooledDips.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
+import { type SpotHeads, spotHeads } from './spots.js';
 import { type Catchment, tubOf } from './tubOf.js';
 import { type Unknowns, unknownsOf } from './unknowns.js';
-import { type WaterEnsemble, waterByMonth, waterByWeather } from './water.js';
+import type { WaterEnsemble } from './water.js';
+import { waterByMonth } from './waterByMonth.js';
+import { waterByWeather } from './waterByWeather.js';
+import { ordinaryYearOf, recordOf, wetMonthsOf } from './weather.js';
+import { wetWinterShare, wetWinters } from './wetWinters.js';
 
 /** How the water outside was come by. */
 export type WaterModel =
@@ -42,13 +49,22 @@ export interface Site {
   tests: SoilTest[];
   tub?: TubGeometry;
   catchment: Catchment;
+  /** looks made into levels and bounds, below the lowest ground at the rim */
   dips: PitDip[];
+  /** head at each candidate spot, and the plane of the water table */
+  spots: SpotHeads;
   monthly?: MonthlyWater;
   record?: ClimateRecord;
+  /** what climate.csv says of an ordinary year */
+  ordinary?: MonthlySurplus;
+  /** months in which the ground stands wet, 1–12 */
+  wetMonths: number[];
   /** model of the table, its fit and why it was chosen; absent where the water is known month by month */
   chosen?: ChosenModel;
   water: WaterEnsemble;
   waterModel: WaterModel;
+  /** what else speaks of the seasonal high */
+  highEvidence: HighEvidence[];
   latitude: number;
   assumptions: Assumption[];
   warnings: Warning[];
@@ -96,12 +112,14 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512 }: SiteOptio
     roofArea: tub ? assume.or(survey.site.roof_area, 'roof_area', 0, 'm²', 'no downpipe mentioned') : 0,
     capped: pond.ring.capped,
   };
-  const { dips, warnings: dipWarnings } = dipsOf(survey, ground.ksat.median, ground.ksat.spread);
-  warnings.push(...dipWarnings);
-  const record = usableWeather(survey, latitude, warnings);
-  const heads = monthlyFromHeads(survey, places, assume);
+  const read = dipsOf(survey, ground.ksat.median, ground.ksat.spread);
+  warnings.push(...read.warnings);
+  const spots = spotHeads(survey, read.dips);
+  const dips = pooledDips(read.dips, survey, places, spots);
+  const ordinary = ordinaryYearOf(survey, latitude, ground.rootCapacity.median, warnings);
+  const record = recordOf(survey, latitude, ordinary, warnings);
+  const wetMonths = wetMonthsOf(ordinary, latitude, assume);
   const unknowns = unknownsOf(samples, seed);
-  const common = { samples, seed, unknowns, ksat: ground.ksat, highRim: places.highRim };
   const base = {
     survey,
     seed,
@@ -113,29 +131,68 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512 }: SiteOptio
     tub,
     catchment,
     dips,
+    spots,
     record,
+    ordinary,
+    wetMonths,
     latitude,
   };
+  const known = waterOf(base, assume, warnings);
+  const high = highEvidenceOf(survey, places, ground.colour, known.water);
+  warnings.push(...high.warnings);
+  return { ...base, ...known, highEvidence: high.evidence, assumptions: assume.list, warnings };
+}
 
+/** A site before its water is simulated. */
+type Dry = Omit<
+  Site,
+  'monthly' | 'chosen' | 'water' | 'waterModel' | 'highEvidence' | 'assumptions' | 'warnings'
+>;
+
+/** The water outside by the best that is known of it. */
+function waterOf(
+  site: Dry,
+  assume: Assumptions,
+  warnings: Warning[],
+): Pick<Site, 'monthly' | 'chosen' | 'water' | 'waterModel'> {
+  const { survey, seed, unknowns, places, pond, ground, tub, catchment, dips, record, wetMonths } = site;
+  const samples = unknowns.place.length;
+  const common = { samples, seed, unknowns, ksat: ground.ksat, highRim: places.highRim };
+  const heads = monthlyFromHeads(survey, places, wetMonths, assume);
   if (!heads && record) {
     const chosen = chooseTableModel(record, dips, modelsFor(groundForTable(ground), dips), samples, seed);
     const { fit } = chosen;
     warnOfFit(fit, warnings);
-    const water = waterByWeather(common, record, fit, pond.daysEmpty, tub && { tub, catchment });
-    const waterModel = `${chosen.model.name}, ${fit.used > 0 ? 'fitted to dips' : 'from priors'}` as const;
-    return { ...base, chosen, water, waterModel, assumptions: assume.list, warnings };
+    const share = wetWinterShare(record.years);
+    if (share > 0)
+      assume.add(
+        'wet winters',
+        Math.round(100 * share),
+        '%',
+        `only ${record.years} whole years of weather: each is counted with its wet season as it was, and as much wetter and drier`,
+      );
+    const water = waterByWeather(
+      common,
+      wetWinters(record, wetMonths),
+      fit,
+      pond.daysEmpty,
+      tub && { tub, catchment },
+    );
+    return {
+      chosen,
+      water,
+      waterModel: `${chosen.model.name}, ${fit.used > 0 ? 'fitted to dips' : 'from priors'}`,
+    };
   }
-  const monthly =
-    heads ?? (wetMonthsCovered(dips, latitude) >= 4 ? monthlyFromDips(dips, assume) : undefined);
-  const known = monthly ?? monthlyAtSpill(0, latitude, ground.colour, assume);
+  const fromDips = !heads && wetMonthsCovered(dips, wetMonths) >= 4 && monthlyFromDips(dips, assume);
+  const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume);
   const sets =
     record && tub
       ? fitTable(record, [], modelsFor(groundForTable(ground), [])[0].priors, samples, seed).sets
       : [];
-  const ring = tub && { tub, catchment, record: record as ClimateRecord, daysEmpty: pond.daysEmpty, sets };
-  const water = waterByMonth(common, known, latitude, ring, dipPipeLevel(survey, places));
-  const waterModel: WaterModel = heads ? 'heads.csv' : monthly ? 'dips' : 'spill level';
-  return { ...base, monthly: known, water, waterModel, assumptions: assume.list, warnings };
+  const ring = tub && { tub, catchment, record, daysEmpty: pond.daysEmpty, sets };
+  const water = waterByMonth(common, monthly, wetMonths, ring, dipPipeLevel(survey, places));
+  return { monthly, water, waterModel: heads ? 'heads.csv' : fromDips ? 'dips' : 'spill level' };
 }
 
 /** Highest level seen under the liner, m above the datum. */
@@ -145,27 +202,6 @@ function dipPipeLevel(survey: Survey, places: Places): number | undefined {
     .filter((l) => l.pit === 'dip-pipe' && l.reading === 'level')
     .map((l) => ground - l.depth!);
   return seen.length > 0 ? Math.max(...seen) : undefined;
-}
-
-function usableWeather(survey: Survey, latitude: number, warnings: Warning[]): ClimateRecord | undefined {
-  if (survey.weather.length === 0) return undefined;
-  const record = climateRecord(survey.weather, latitude);
-  if (record.years === 0) {
-    warnings.push({
-      code: 'weather-too-short',
-      message: 'weather.csv holds no whole year from one autumn to the next; it is not used',
-      file: 'weather.csv',
-    });
-    return undefined;
-  }
-  const { rain, demand } = record.filled;
-  if (rain + demand > 0)
-    warnings.push({
-      code: 'weather-filled',
-      message: `${rain} days without rain and ${demand} without temperatures were filled with that month's mean`,
-      file: 'weather.csv',
-    });
-  return record;
 }
 
 /** What the models of the table take from the ground. */

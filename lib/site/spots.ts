@@ -56,7 +56,8 @@ interface Hole extends Partial<LevelledHead> {
   head: number;
 }
 
-interface Candidate {
+/** A place the pond may go to. */
+export interface CandidateSpot {
   name: string;
   x?: number;
   y?: number;
@@ -70,7 +71,7 @@ interface Candidate {
  */
 export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
   const rounds = roundsOf(survey, dips);
-  const candidates = candidatesOf(survey.levels);
+  const candidates = candidateSpots(survey.levels);
   if (rounds.length === 0 || candidates.length === 0) return { spots: [] };
 
   const placed = rounds
@@ -138,7 +139,7 @@ function best<R extends Round>(rounds: R[]): R {
 }
 
 /** The spots of levels.csv; without any, the rim: its centre and its lowest ground. */
-function candidatesOf(levels: readonly LevelPoint[]): Candidate[] {
+export function candidateSpots(levels: readonly LevelPoint[]): CandidateSpot[] {
   const spots = levels.filter((p) => p.role === 'spot');
   if (spots.length > 0) return spots.map(({ point, x, y, level }) => ({ name: point, x, y, ground: level }));
   const rims = levels.filter((p) => p.role === 'rim');
@@ -150,7 +151,7 @@ function candidatesOf(levels: readonly LevelPoint[]): Candidate[] {
   return [{ name: 'planned pond', x: centre((p) => p.x!), y: centre((p) => p.y!), ground }];
 }
 
-function fromNearest(spot: Candidate, round: Round): Omit<SpotHead, 'planned' | 'rise'> {
+function fromNearest(spot: CandidateSpot, round: Round): Omit<SpotHead, 'planned' | 'rise'> {
   const way = (h: Hole) =>
     h.x === undefined || h.y === undefined || spot.x === undefined || spot.y === undefined
       ? NEAREST.unknownWay

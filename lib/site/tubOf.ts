@@ -1,4 +1,4 @@
-import type { ClimateRecord } from '../climate/index.js';
+import { type ClimateRecord, HARD_SURFACE_FILM, runHardSurface } from '../climate/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { CAP_LEAK, type ColumnSeries, type TubGeometry } from '../groundwater/index.js';
 import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from '../soil/index.js';
@@ -44,8 +44,8 @@ export interface Catchment {
 
 /**
  * Water reaching the tub, m³ a day. Lawn and bare ground shed what the full ground cannot hold, and what the clay
- * below cannot take in a day; woodland half of that; paving nearly all rain. Rain on the ring first wets what dried
- * at its top.
+ * below cannot take in a day; woodland half of that; paving and roofs nearly all rain once they are wet. Rain on the
+ * ring first wets what dried at its top.
  */
 export function tubInflow(
   record: ClimateRecord,
@@ -59,13 +59,16 @@ export function tubInflow(
   const share = c.capped ? CAP_LEAK : 1;
   const cover = c.cover === 'woodland' ? WOODLAND_SHARE : 1;
   const { paved, roof } = RUNOFF_COEFFICIENT;
+  const hard = new Float64Array(out.length);
+  if (c.roofArea > 0 || c.cover === 'paved')
+    runHardSurface(record.liquid, record.demand, HARD_SURFACE_FILM, hard);
   let dry = 0;
   for (let d = 0; d < out.length; d++) {
     const rain = record.liquid[d];
     const through = rain > dry ? rain - dry : 0;
     dry = Math.min((rain > dry ? 0 : dry - rain) + record.demand[d], tub.ringHold);
     const excess = column.recharge[d] - intake;
-    const shed = c.cover === 'paved' ? paved.likely * rain : cover * Math.max(column.spill[d], excess, 0);
-    out[d] = share * (through * tub.ringArea + rain * roof.likely * c.roofArea + shed * c.uphillArea);
+    const shed = c.cover === 'paved' ? paved.likely * hard[d] : cover * Math.max(column.spill[d], excess, 0);
+    out[d] = share * (through * tub.ringArea + hard[d] * roof.likely * c.roofArea + shed * c.uphillArea);
   }
 }

@@ -40,8 +40,8 @@ describe('Thornthwaite', () => {
   test('refuses half a year, a furnace and the poles', () => {
     expect(() => thornthwaiteYear([1, 2, 3], 50)).toThrow('3 months instead of 12');
     expect(() => thornthwaiteYear(Array(12).fill(40), 10)).toThrow('40 °C is outside');
-    expect(() => thornthwaiteYear([...TEMPERATE.slice(1), Number.NaN], 50)).toThrow('outside');
-    expect(() => thornthwaiteYear(TEMPERATE, 80)).toThrow('latitude 80 deg is outside -63 to 63 deg');
+    expect(() => thornthwaiteYear([...TEMPERATE.slice(1), Number.NaN], 50)).toThrow('month 12 has none');
+    expect(() => thornthwaiteYear(TEMPERATE, 80)).toThrow('latitude 80 deg is outside -65 to 65 deg');
   });
 });
 

@@ -128,3 +128,18 @@ test('result.json carries no number that is not finite, and the same seed gives 
   expect(text()).toBe(text());
   expect(text()).not.toMatch(/null,"p50"|NaN|Infinity/);
 });
+
+test('plants of wet ground send one to the regulator, unless the ground is said not to be protected', () => {
+  const rules = (said: string) => {
+    const files = withItem(
+      withItem(baseSurvey(), 'site.csv', 'wet_plants', 'yes'),
+      'site.csv',
+      'protected_ground',
+      said,
+    );
+    const a = assess(siteModel(surveyOf(files), { samples: 16 }));
+    return recommend(a).rules.map((r) => r.code);
+  };
+  expect(rules('unknown')).toContain('ask-regulator');
+  expect(rules('no')).not.toContain('ask-regulator');
+});

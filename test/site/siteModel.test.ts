@@ -97,8 +97,10 @@ describe('with weather', () => {
 
   test('every year of it is simulated in every sample, and all balances close', () => {
     expect(s.waterModel).toMatch(/from priors$/);
-    expect(s.water).toMatchObject({ samples: 60, years: 3 });
-    expect(s.water.clayLow.month.length).toBe(60 * 3 * 12);
+    // Three whole years, each with its wet season as it was, wetter and drier.
+    expect(s.water).toMatchObject({ samples: 60, years: 9 });
+    expect(s.water.clayLow.month.length).toBe(60 * 9 * 12);
+    expect(s.assumptions.map((a) => a.item)).toContain('wet winters');
     expect(s.water.clayLow.month.every(Number.isFinite)).toBe(true);
     expect(s.water.closure).toBeLessThan(1e-9);
   });

@@ -1,0 +1,64 @@
+import type { ClimateRecord } from '../climate/index.js';
+import {
+  type ColumnSeries,
+  columnSeries,
+  runColumn,
+  runTub,
+  type TableParameters,
+  type TubGeometry,
+} from '../groundwater/index.js';
+import { keepHighest, slotsOf } from './monthlyHighs.js';
+import { type Catchment, tubInflow } from './tubOf.js';
+import { DAILY_SAMPLES, WAYS, type WaterEnsemble } from './water.js';
+
+/** The ring, its catchment and the weather it lies in. */
+export interface RingInWeather {
+  tub: TubGeometry;
+  catchment: Catchment;
+  record: ClimateRecord;
+  daysEmpty: number;
+  /** parameter sets for the run-off from above, one a sample */
+  sets: TableParameters[];
+}
+
+/**
+ * Runs the ring of one sample in both ways and keeps its monthly highs.
+ * @param firstYear - of the ensemble, that the record's first year stands for; daily levels are kept of the first
+ */
+export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, firstYear = 0) {
+  const { record, tub, catchment } = ring;
+  const slots = slotsOf(record, ring.daysEmpty);
+  const n = record.liquid.length;
+  const inflow = new Float64Array(n);
+  const level = new Float64Array(n);
+  const kept = Math.min(DAILY_SAMPLES, e.samples);
+  const { daily } = e;
+  if (daily) daily.tub ??= { asIs: new Float32Array(kept * n), keptOut: new Float32Array(kept * n) };
+  const dry: Catchment = { ...catchment, uphillArea: 0, roofArea: 0, capped: true };
+  return (s: number, series: ColumnSeries, clay: Float64Array) => {
+    for (const way of WAYS) {
+      tubInflow(record, series, tub, way === 'asIs' ? catchment : dry, e.conductivity[s], inflow);
+      const { closure } = runTub(tub, { inflow, clay, conductivity: e.conductivity[s] }, level);
+      e.closure = Math.max(e.closure, Math.abs(closure) / tub.ringArea);
+      keepHighest(e.tub![way], (s * e.years + firstYear) * 12, slots, level);
+      if (firstYear === 0 && s < kept && daily?.tub) daily.tub[way].set(level, s * n);
+    }
+  };
+}
+
+/** Runs the ring of every sample where the clay is known month by month. */
+export function simulateRing(
+  e: WaterEnsemble,
+  ring: RingInWeather,
+  clayOf: (sample: number, out: Float64Array) => void,
+): void {
+  const n = ring.record.liquid.length;
+  const series = columnSeries(n);
+  const clay = new Float64Array(n);
+  const run = ringRunner(e, ring);
+  for (let s = 0; s < e.samples; s++) {
+    e.closure = Math.max(e.closure, runColumn(ring.record, ring.sets[s], series).closure);
+    clayOf(s, clay);
+    run(s, series, clay);
+  }
+}
