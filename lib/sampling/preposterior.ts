@@ -44,7 +44,7 @@ export interface MeasurementValue {
  * @param reading - what the measurement would read, its error included, one a sample; the input itself gives the
  *   value of knowing it perfectly
  * @param replicates - as the samples were drawn, 2 or more
- * @throws RangeError where there is no decision, or lengths differ
+ * @throws RangeError where there is no decision, lengths differ, or a reading is not a number
  */
 export function measurementValue(
   losses: ArrayLike<number>[],
@@ -55,6 +55,8 @@ export function measurementValue(
   if (losses.length === 0) throw new RangeError('missing losses: give one array for each decision.');
   for (const [d, { length }] of losses.entries())
     if (length !== n) throw new RangeError(`invalid losses of decision ${d}: ${length} for ${n} readings.`);
+  for (let s = 0; s < n; s++)
+    if (!Number.isFinite(reading[s])) throw new RangeError(`invalid reading ${reading[s]} of sample ${s}.`);
   const order = Uint32Array.from({ length: n }, (_, s) => s).sort((s, t) => reading[s] - reading[t]);
   const saved = new Float64Array(replicates);
   const after = new Array<number>(losses.length).fill(0);
