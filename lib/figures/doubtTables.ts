@@ -70,3 +70,24 @@ export function measurementTable({ result }: Report): Table {
     ]),
   };
 }
+
+/** The levelled spots, the best first. */
+export function spotTable({ result }: Report, units: UnitSystem): Table {
+  return {
+    name: 'Spots, the best first',
+    columns: [
+      { key: 'spot', label: 'spot' },
+      { key: 'option', label: 'answer there' },
+      { key: 'depth', label: 'depth' },
+      { key: 'water', label: 'depth to water when read' },
+      { key: 'reason', label: 'why' },
+    ],
+    rows: result.spots.map((s) => [
+      s.planned ? `${s.spot} (planned)` : s.spot,
+      ADVICE_NAMES[s.option],
+      formatQuantity(s.depth_m, 'length', units),
+      `${formatQuantity(s.water_depth_m, 'length', units)} ± ${formatQuantity(s.spread_m, 'length', units)}`,
+      s.reason,
+    ]),
+  };
+}

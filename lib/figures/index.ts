@@ -1,6 +1,6 @@
 export { balanceFigure } from './balanceFigure.js';
 export { digWindowFigure } from './digWindowFigure.js';
-export { driverTable, inputText, measurementTable, tippingTable } from './doubtTables.js';
+export { driverTable, inputText, measurementTable, spotTable, tippingTable } from './doubtTables.js';
 export { drainPlanFigure } from './drainPlanFigure.js';
 export { drainSectionFigure } from './drainSectionFigure.js';
 export { drainLinkTable, drainSourceTable, fallTable, pipeTable, shoppingTable } from './drainTables.js';

@@ -12,8 +12,9 @@ import { measureNext, type NextMeasurement, worthWaiting } from './measureNext.j
 import { type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { type Option, optionsOf } from './options.js';
 import { reasonOf } from './reason.js';
-import type { DepthCurve, Driver, Recommendation, TippingPoint } from './result.js';
+import type { DepthCurve, Driver, Recommendation, SpotResult, TippingPoint } from './result.js';
 import { rulesOf } from './rules.js';
+import { spotsOf } from './spots.js';
 import { tippingPoints } from './tippingPoints.js';
 
 /** A site judged: every option against depth, and the decision. */
@@ -28,6 +29,7 @@ export interface Assessment {
   tippingPoints: TippingPoint[];
   measureNext: NextMeasurement[];
   drivers: Driver[];
+  spots: SpotResult[];
   assumptions: Site['assumptions'];
 }
 
@@ -72,6 +74,7 @@ export function assess(site: Site, { loss = LOSS, ...change }: Change = {}, draw
     drain,
     measureNext: next,
     drivers: driversOf(basis, decision.measures, decision.depth || changed.pond.depth),
+    spots: spotsOf(basis, options, decision),
     tippingPoints: tippingPoints(basis, options, decision),
     assumptions: [...site.assumptions, ...assume.list],
   };

@@ -29,6 +29,7 @@ export * from './resultOf.js';
 export * from './rules.js';
 export * from './say.js';
 export * from './sides.js';
+export * from './spots.js';
 export * from './stops.js';
 export * from './tippingPoints.js';
 export * from './verdict.js';

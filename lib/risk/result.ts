@@ -129,6 +129,18 @@ export interface Driver {
   total: number | null;
 }
 
+/** A levelled spot with the answer there, the best first. */
+export interface SpotResult {
+  spot: string;
+  planned: boolean;
+  option: Advice;
+  depth_m: number;
+  /** depth to the water in the round shown, below the ground there */
+  water_depth_m: number;
+  spread_m: number;
+  reason: string;
+}
+
 export interface TippingPoint {
   input: string;
   /** at which the answer changes */
@@ -170,6 +182,7 @@ export interface Result {
   drain: DrainResult | null;
   tipping_points: TippingPoint[];
   drivers: Driver[];
+  spots: SpotResult[];
   assumptions: Assumption[];
   warnings: Warning[];
 }

@@ -45,6 +45,7 @@ export function resultOf(a: Assessment): Result {
     drain: drainResult(a),
     tipping_points: a.tippingPoints,
     drivers: a.drivers,
+    spots: a.spots,
     assumptions: a.assumptions,
     warnings: [...site.warnings, ...priceWarnings(works, survey)],
   });

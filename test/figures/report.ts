@@ -230,6 +230,7 @@ export function invented(change: (report: Report) => void = () => {}): Report {
         },
       ],
       drivers: [{ input: 'ground and water together', first_order: 0.9, total: 0.92 }],
+      spots: [],
       assumptions: [{ item: 'edging_load', value: 0, unit: 'Pa', reason: 'no heavy edging mentioned' }],
       warnings: [
         {
