@@ -6,6 +6,7 @@ export { drainSectionFigure } from './drainSectionFigure.js';
 export { drainLinkTable, drainSourceTable, fallTable, pipeTable, shoppingTable } from './drainTables.js';
 export { escapeHtml, scriptJson } from './escape.js';
 export type { Figure } from './figure.js';
+export { findingsTable } from './findingsTable.js';
 export type { FigureSize } from './layout.js';
 export { type LiftTimeRow, liftTimeFigure } from './liftTimeFigure.js';
 export { pressureFigure } from './pressureFigure.js';

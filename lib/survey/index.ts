@@ -1,4 +1,5 @@
+export { CONSEQUENCE_WORDS, CONSEQUENCES, type Consequence, consequenceOf } from './consequence.js';
 export { SURVEY_FILES, type SurveyFile } from './folder.js';
-export { formatProblem, type Problem, SurveyError } from './problem.js';
+export { formatProblem, formatWarning, type Problem, placeText, SurveyError } from './problem.js';
 export { parseSurvey } from './read.js';
 export * from './survey.js';

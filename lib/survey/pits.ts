@@ -9,6 +9,7 @@ import {
   USDA_CLASSES,
 } from '../soil/index.js';
 import { type Column, quantity, required, text, word } from './column.js';
+import { checkLayerUnits } from './layerUnits.js';
 import type { Findings } from './problem.js';
 import { byName, distinct, sorted } from './rows.js';
 import type { Sheet } from './sheet.js';
@@ -54,9 +55,9 @@ type Layer = Values<typeof SCHEMA>;
 
 /** Reads pits.csv: layers by pit and top, each the right way up, none in another's place. */
 export function readPits(sheet: Sheet | undefined, findings: Findings): LayerRow[] {
-  const rows = readTable(sheet, SCHEMA, findings).filter(
-    (row) => isRightWayUp(row, findings) && isHole(row, findings),
-  );
+  const all = readTable(sheet, SCHEMA, findings);
+  checkLayerUnits(all, findings);
+  const rows = all.filter((row) => isRightWayUp(row, findings) && isHole(row, findings));
   const once = distinct(
     rows,
     ({ pit, top, bottom }) => `pit ${pit}, ${top} to ${bottom} m`,

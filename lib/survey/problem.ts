@@ -1,5 +1,6 @@
 /** What stops a survey from being read, and the error that carries all of it. */
 
+import { CONSEQUENCE_WORDS, CONSEQUENCES, consequenceOf } from './consequence.js';
 import type { Origin, Warning } from './survey.js';
 
 /** One thing wrong, where it stands and what to do about it. */
@@ -16,7 +17,7 @@ export interface Problem extends Origin {
   remedy: string;
 }
 
-/** A survey refused: every problem of every file, in the order of the files and lines. */
+/** A survey refused: every problem of every file, the farthest-reaching first, then by file and line. */
 export class SurveyError extends Error {
   override readonly name = 'SurveyError';
 
@@ -28,9 +29,21 @@ export class SurveyError extends Error {
     readonly problems: readonly Problem[],
     readonly warnings: readonly Warning[],
   ) {
-    const count = problems.length === 1 ? '1 problem' : `${problems.length} problems`;
-    super(`invalid survey - ${count}\n${problems.map(formatProblem).join('\n')}`);
+    super(report(problems, warnings));
   }
+}
+
+function report(problems: readonly Problem[], warnings: readonly Warning[]): string {
+  const parts = CONSEQUENCES.flatMap((consequence) => {
+    const here = problems.filter((problem) => consequenceOf(problem) === consequence);
+    return here.length === 0 ? [] : [`${CONSEQUENCE_WORDS[consequence]}:`, ...here.map(formatProblem)];
+  });
+  const noticed = warnings.length === 0 ? [] : ['noticed besides:', ...warnings.map(formatWarning)];
+  return [`invalid survey - ${count(problems.length, 'problem')}`, ...parts, ...noticed].join('\n');
+}
+
+function count(number: number, what: string): string {
+  return number === 1 ? `1 ${what}` : `${number} ${what}s`;
 }
 
 /**
@@ -39,9 +52,23 @@ export class SurveyError extends Error {
  * @returns such as `pits.csv:4 bottom_m: invalid '0.2' - a layer must end deeper than its top, 0.3. Swap …`
  */
 export function formatProblem(problem: Problem): string {
-  const line = problem.line === undefined ? '' : `:${problem.line}`;
-  const column = problem.column === undefined ? '' : ` ${problem.column}`;
-  return `${problem.file}${line}${column}: ${problem.message}. ${problem.remedy}`;
+  const { expected, message, remedy } = problem;
+  const told = expected === undefined || message.includes(expected) || remedy.includes(expected);
+  return `${placeText(problem)}: ${message}. ${told ? '' : `Expected: ${expected}. `}${remedy}`;
+}
+
+/**
+ * One readable line for a warning.
+ * @param warning as carried by a survey or a result
+ * @returns such as `water.csv:7 depth_m: 'it' …`
+ */
+export function formatWarning(warning: Warning): string {
+  return `${placeText(warning)}: ${warning.message}`;
+}
+
+/** A place as `pits.csv:4 bottom_m`, as far as it is known. */
+export function placeText({ file, line, column }: Origin): string {
+  return `${file}${line === undefined ? '' : `:${line}`}${column === undefined ? '' : ` ${column}`}`;
 }
 
 /** Collects what is found while reading, so that everything is told at once. */

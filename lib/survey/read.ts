@@ -1,6 +1,7 @@
 /** From the files of a folder to a survey. */
 
 import { checkAgreement } from './agreement.js';
+import { CONSEQUENCES, consequenceOf } from './consequence.js';
 import { digestOf } from './digest.js';
 import { isSurveyFile, openFolder, SURVEY_FILES } from './folder.js';
 import { readHeads } from './heads.js';
@@ -8,10 +9,12 @@ import { readLevels } from './levels.js';
 import { readPits } from './pits.js';
 import { readPond } from './pondFacts.js';
 import { readPrices } from './prices.js';
-import { Findings, SurveyError } from './problem.js';
+import { Findings, type Problem, SurveyError } from './problem.js';
+import { checkSeasons } from './seasons.js';
 import { readSite } from './siteFacts.js';
 import { readSoakage } from './soakage.js';
 import type { Survey } from './survey.js';
+import { checkUnits } from './unitDoubt.js';
 import { readWater } from './water.js';
 import { readClimate, readWeather } from './weather.js';
 
@@ -49,10 +52,13 @@ export function parseSurvey(
     warnings: findings.warnings,
   };
   checkAgreement(survey, findings);
+  checkSeasons(survey, findings);
+  checkUnits(survey, sheets, findings);
   if (findings.problems.length > 0) {
+    const reach = (problem: Problem) => CONSEQUENCES.indexOf(consequenceOf(problem));
     const place = (file: string) => (isSurveyFile(file) ? SURVEY_FILES.indexOf(file) : SURVEY_FILES.length);
     const inOrder = [...findings.problems].sort(
-      (a, b) => place(a.file) - place(b.file) || (a.line ?? 0) - (b.line ?? 0),
+      (a, b) => reach(a) - reach(b) || place(a.file) - place(b.file) || (a.line ?? 0) - (b.line ?? 0),
     );
     throw new SurveyError(inOrder, findings.warnings);
   }

@@ -186,21 +186,36 @@ describe('everything at once', () => {
     'heads.csv': 'place;month\nsite;1\n',
   };
 
-  test('every problem of every file, in the order of files and lines', () => {
+  test('every problem of every file, the farthest-reaching first, then by file and line', () => {
     expect(problems(broken).map(({ file, line, column, code }) => [file, line, column, code])).toEqual([
-      ['pond.csv', 3, 'value', 'missing-unit'],
-      ['pond.csv', 4, 'value', 'outside-range'],
+      ['heads.csv', 1, undefined, 'wrong-separator'],
       ['pond.csv', 5, 'item', 'unknown-item'],
       ['pits.csv', 1, 'colour', 'unknown-column'],
       ['pits.csv', 3, 'bottom_m', 'layer-upside-down'],
-      ['heads.csv', 1, undefined, 'wrong-separator'],
+      ['pond.csv', 3, 'value', 'missing-unit'],
+      ['pond.csv', 4, 'value', 'outside-range'],
     ]);
+  });
+
+  test('the report says what each group costs, and what was noticed besides', () => {
+    const { message } = new SurveyError(problems(broken), [
+      { code: 'layer-gap', file: 'pits.csv', line: 7, message: 'a gap' },
+    ]);
+    const headings = message.split('\n').filter((line) => line.endsWith(':'));
+    expect(headings).toEqual([
+      'a whole file is lost:',
+      'a column, or a fact the answer needs, is lost:',
+      'rows contradict each other or are lost:',
+      'a single cell is lost:',
+      'noticed besides:',
+    ]);
+    expect(message).toMatch(/pits\.csv:7: a gap$/);
   });
 
   test('each is a line with place, finding and remedy, and the error says all', () => {
     const all = problems(broken);
-    expect(formatProblem(all[4]!)).toBe(
-      "pits.csv:3 bottom_m: invalid '0.3' - a layer must end deeper than its top, '0.5'. Write depths downwards from the ground; swap the two if they were exchanged.",
+    expect(formatProblem(all[3]!)).toBe(
+      "pits.csv:3 bottom_m: invalid '0.3' - a layer must end deeper than its top, '0.5'. Expected: more than 0.5. Write depths downwards from the ground; swap the two if they were exchanged.",
     );
     expect(
       formatProblem({
