@@ -5,12 +5,16 @@ import type { Findings } from './problem.js';
 import type { Origin, Survey } from './survey.js';
 import { isNamedHole } from './water.js';
 
-/** Months after the turn of the year in which clay stands wettest and driest in the north; common practice. */
-const WINTER = [1, 2, 3];
-const SUMMER = [7, 8, 9];
 /** Higher by less than this is the reading and the year, m; our choice. */
 const SLACK = 0.15;
 const NORTH = 50;
+
+/** January to March in the north, July to September in the south, where clay stands wettest; common practice. */
+export function isLateWinter(month: number, latitude = NORTH): boolean {
+  return (latitude < 0 ? opposite(month) : month) <= 3;
+}
+
+const opposite = (month: number) => ((month + 5) % 12) + 1;
 
 interface Level {
   place: string;
@@ -21,11 +25,10 @@ interface Level {
 
 /** Warns for every place whose water is higher in late summer than in late winter. */
 export function checkSeasons(survey: Survey, findings: Findings): void {
-  const south = (survey.site.latitude ?? NORTH) < 0;
-  const inHalf = (months: number[], month: number) => months.includes(south ? ((month + 5) % 12) + 1 : month);
+  const { latitude } = survey.site;
   for (const [place, levels] of byPlace(seen(survey).concat(known(survey)))) {
-    const summer = levels.filter(({ month }) => inHalf(SUMMER, month));
-    const winter = levels.filter(({ month }) => inHalf(WINTER, month));
+    const summer = levels.filter(({ month }) => isLateWinter(opposite(month), latitude));
+    const winter = levels.filter(({ month }) => isLateWinter(month, latitude));
     if (summer.length === 0 || winter.length === 0) continue;
     const [high, wet] = [highest(summer), highest(winter)];
     const rise = wet.depth - high.depth;

@@ -1,24 +1,25 @@
 /** Depths that fit their neighbours only in another unit: a column headed metres and read in feet, or the reverse. */
 
-import { type Comparison, depthComparisons, type Pair } from './depthComparisons.js';
+import type { Comparison, Pair } from './comparison.js';
+import { depthComparisons } from './depthComparisons.js';
 import type { Findings } from './problem.js';
 import type { Sheet } from './sheet.js';
 import type { Survey } from './survey.js';
 
-/** What one unit is of another, largest first, and the slip that makes it. */
+/** What one unit is of another, and the slip that makes it. */
 const SLIPS: [factor: number, words: string][] = [
-  [1000, 'millimetres and metres'],
-  [100, 'centimetres and metres'],
-  [39.37, 'inches and metres'],
-  [12, 'inches and feet'],
-  [10, 'a decimal point'],
-  [3.281, 'feet and metres'],
+  [1000, 'millimetres and metres mixed up do that'],
+  [100, 'centimetres and metres mixed up do that'],
+  [39.37, 'inches and metres mixed up do that'],
+  [12, 'inches and feet mixed up do that'],
+  [10, 'a slipped decimal point does that'],
+  [3.281, 'feet and metres mixed up do that'],
 ];
 /** of a factor, to be taken for it */
 const NEAR = 1.35;
 
 /**
- * Warns of a column whose depths are out of proportion to what they belong to.
+ * Warns of a column whose depths are out of proportion to what they belong to, once for each.
  * @param survey as far as it could be read
  * @param sheets the files, for the headers as written
  */
@@ -27,11 +28,13 @@ export function checkUnits(
   sheets: Readonly<Record<string, Sheet | undefined>>,
   findings: Findings,
 ): void {
+  const told = new Set<string>();
   for (const comparison of depthComparisons(survey)) {
-    const doubt = doubtOf(comparison);
-    if (!doubt) continue;
-    const { pair, ratio } = doubt;
     const { file, column, say } = comparison;
+    const doubt = doubtOf(comparison);
+    if (!doubt || told.has(`${file} ${column}`)) continue;
+    told.add(`${file} ${column}`);
+    const { pair, ratio } = doubt;
     const written = headerOf(sheets[file], column);
     const said = say(metres(pair.value), metres(pair.beside));
     findings.warn({
@@ -54,9 +57,10 @@ function doubtOf({ pairs, least, most, by }: Comparison): { pair: Pair; ratio: n
 
 function slipOf(ratio: number): string {
   const times = ratio > 1 ? ratio : 1 / ratio;
-  const [, slip] = SLIPS.find(([factor]) => times > factor / NEAR && times < factor * NEAR) ?? [];
-  const meant = slip ? `mixed up, ${slip} do that` : 'mixed-up units do that (1 m is 3.28 ft)';
-  return `${meant}: check both columns against the field book and name the unit in the header`;
+  const away = ([factor]: (typeof SLIPS)[number]) => Math.abs(Math.log(times / factor));
+  const nearest = SLIPS.reduce((a, b) => (away(b) < away(a) ? b : a));
+  const meant = away(nearest) < Math.log(NEAR) ? nearest[1] : 'mixed-up units do that (1 m is 3.28 ft)';
+  return `${meant}: check both against the field book and name the unit in the header`;
 }
 
 const metres = (value: number) => `${Number(value.toPrecision(3))} m`;

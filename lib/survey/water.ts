@@ -115,6 +115,15 @@ function checkLook(row: Row<Reading>, look: Look, findings: Findings): void {
     });
     return;
   }
+  const openCell = row.cell('open_from');
+  if (look.openFrom !== undefined && look.openFrom >= (look.holeDepth ?? Number.POSITIVE_INFINITY)) {
+    findings.refuse({
+      ...openCell,
+      code: 'below-floor',
+      message: `invalid '${openCell.found}' - water could enter only below the floor of ${pit}, ${Number(look.holeDepth?.toPrecision(4))} m below ground`,
+      remedy: 'Check both depths, and that they are from the same mark.',
+    });
+  }
   const depthCell = row.cell('depth');
   if (reading === 'dry') {
     if (depthCell.found) {
