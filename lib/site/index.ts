@@ -1,4 +1,5 @@
 export * from './assumptions.js';
+export { contradictions, evidenceAgainstEvidence } from './contradictions.js';
 export * from './digWindow.js';
 export * from './dips.js';
 export * from './ground.js';

@@ -12,6 +12,7 @@ import {
 import { percentiles } from '../sampling/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
+import { contradictions } from './contradictions.js';
 import { dipsOf, type PitDip, wetMonthsCovered } from './dips.js';
 import { type Ground, groundOf } from './ground.js';
 import { type HighEvidence, highEvidenceOf } from './highEvidence.js';
@@ -97,6 +98,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512 }: SiteOptio
   const { tests, warnings: testWarnings } = soilTestsOf(survey);
   warnings.push(...testWarnings);
   const ground = groundOf(survey, tests, pond.depth, places.pits, assume);
+  warnings.push(...contradictions(ground.layers, tests));
   const tub = tubOf(pond, places);
   const catchment: Catchment = {
     uphillArea: tub
