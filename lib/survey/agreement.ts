@@ -8,6 +8,7 @@ import { isNamedHole } from './water.js';
 /** Adds to `findings` what the files say against each other. */
 export function checkAgreement(survey: Survey, findings: Findings): void {
   checkHoleNames(survey, findings);
+  checkMark(survey, findings);
   // Absent rows count only if no row of that file was refused.
   if (!findings.clean('levels.csv')) return;
   const levelled = (role: LevelRole) => survey.levels.some((point) => point.role === role);
@@ -22,6 +23,13 @@ export function checkAgreement(survey: Survey, findings: Findings): void {
     survey.origins.pond.full_level,
     'Level the rim, or give water_above_rim_ground instead.',
   );
+  if (!levelled('spot'))
+    need(
+      'rim',
+      'no other level can be brought to the pond without it',
+      survey.levels[0]?.origin,
+      "Level the ground at the pond's rim, on the same mark.",
+    );
   for (const role of ['pond', 'dip-pipe'] as const) {
     const look = survey.looks.find((one) => one.pit === role);
     need(
@@ -31,6 +39,33 @@ export function checkAgreement(survey: Survey, findings: Findings): void {
       `Add a row with role ${role} to levels.csv.`,
     );
   }
+}
+
+/** A garden's levels lie within this of each other, m. */
+const FALL_OF_A_GARDEN = 60;
+/** A pond is filled to within this of the ground at its rim, m, as in water_above_rim_ground. */
+const FROM_RIM = 3;
+
+/** Levels on one mark that no garden has between them: a slip, or two marks. */
+function checkMark({ levels, pond, origins }: Survey, findings: Findings): void {
+  const heights = levels.map((point) => point.level).sort((a, b) => a - b);
+  const middle = heights[Math.floor(heights.length / 2)];
+  const rim = Math.min(...levels.filter((point) => point.role === 'rim').map((point) => point.level));
+  const check = (level: number, beside: number, most: number, what: string, where: Origin) => {
+    if (Math.abs(level - beside) <= most) return;
+    const metres = (value: number) => `${Number(value.toPrecision(4))} m`;
+    findings.refuse({
+      ...where,
+      code: 'outside-range',
+      message: `outside ${metres(level)} - ${what} ${metres(beside)} on the same mark`,
+      expected: `within ${most} m of it`,
+      remedy: 'Check the level, its unit and its mark.',
+    });
+  };
+  for (const { level, origin } of levels)
+    check(level, middle as number, FALL_OF_A_GARDEN, 'most points are at', { ...origin, column: 'level' });
+  if (pond.full_level !== undefined && origins.pond.full_level && Number.isFinite(rim))
+    check(pond.full_level, rim, FROM_RIM, 'the lowest rim is at', origins.pond.full_level);
 }
 
 /** A hole may be known to one file alone; that two files mean the same one by different names is worth a word. */

@@ -103,7 +103,7 @@ describe('nothing is invented', () => {
     const bound = round(100, 9.5).map((d): PitDip => ({ ...d, says: 'below' }));
     expect(spotHeads(site(), bound).spots).toEqual([]);
     expect(spotHeads(site(['A,spot,0,0,10']), round(100, 9.5)).spots).toEqual([]);
-    expect(spotHeads(site(LEVELS.slice(2)), round(100, 9.5)).spots).toEqual([]);
+    expect(() => site(LEVELS.slice(2))).toThrow("role 'rim'");
     expect(spotHeads(site(), []).spots).toEqual([]);
   });
 });

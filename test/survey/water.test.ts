@@ -89,7 +89,7 @@ describe('water.csv', () => {
       /both rows/,
     ],
   ])('%s', (_name, rows, code, line, column, remedy) => {
-    const levels = 'point,role,level_m\npond,pond,10\n';
+    const levels = 'point,role,level_m\nA,rim,10\npond,pond,10\n';
     expect(problem({ ...water(rows), 'levels.csv': levels })).toMatchObject({
       code,
       file: 'water.csv',
