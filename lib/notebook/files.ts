@@ -1,10 +1,22 @@
 /** Reading a survey folder into memory, and writing so that nobody ever sees half a file. */
 import { randomUUID } from 'node:crypto';
-import { readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import {
+  closeSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  readSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, dirname, extname, join } from 'node:path';
+import { MOST_BYTES } from '../survey/index.js';
 
 /**
- * The files of a folder by name, as bytes. Hidden files and subfolders are no part of a survey.
+ * The files of a folder by name, CSV files as bytes, of others (photos, notes) the name alone. Hidden files and
+ * subfolders are no part of a survey.
  * @throws Error when the folder is missing or cannot be read
  */
 export function readFolder(folder: string): Record<string, Uint8Array> {
@@ -12,11 +24,26 @@ export function readFolder(folder: string): Record<string, Uint8Array> {
     throw new Error(`missing folder '${folder}': name a folder that holds the CSV files of a survey`);
   return Object.fromEntries(
     readdirSync(folder, { withFileTypes: true })
-      .filter((entry) => !entry.isDirectory() && !entry.name.startsWith('.'))
       .map((entry) => entry.name)
+      .filter(
+        (name) => !name.startsWith('.') && statSync(join(folder, name), { throwIfNoEntry: false })?.isFile(),
+      )
       .sort()
-      .map((name) => [name, readFileSync(join(folder, name))]),
+      .map((name) => [name, extname(name) === '.csv' ? beginning(join(folder, name)) : new Uint8Array()]),
   );
+}
+
+/** A file, or as much of it as shows that it is too large to be read. */
+function beginning(path: string): Uint8Array {
+  if (statSync(path).size <= MOST_BYTES) return readFileSync(path);
+  const bytes = new Uint8Array(MOST_BYTES + 1);
+  const file = openSync(path, 'r');
+  try {
+    readSync(file, bytes, 0, bytes.length, 0);
+  } finally {
+    closeSync(file);
+  }
+  return bytes;
 }
 
 /**

@@ -76,10 +76,11 @@ function checkHoleNames(survey: Survey, findings: Findings): void {
   const named = new Set([...described, ...dipped]);
   const told = new Set<string>();
   const check = (pit: string, known: Set<string>, alwaysTell: boolean, origin: Origin) => {
+    if (known.has(pit) || told.has(pit)) return;
     const closest = suggest(pit, [...known]);
     // P1 and P2 differ by one sign as well: a hint only where case or spaces make the difference.
     const same = closest !== undefined && loose(closest) === loose(pit);
-    if (known.has(pit) || told.has(pit) || !(alwaysTell || same)) return;
+    if (!(alwaysTell || same)) return;
     told.add(pit);
     const hint = same ? `; did you mean '${closest}'?` : '';
     findings.warn({

@@ -71,21 +71,43 @@ export function placeText({ file, line, column }: Origin): string {
   return `${file}${line === undefined ? '' : `:${line}`}${column === undefined ? '' : ` ${column}`}`;
 }
 
+/** Of one kind in one file this many are told one by one, so that a report stays readable. */
+const TOLD = 100;
+
 /** Collects what is found while reading, so that everything is told at once. */
 export class Findings {
   readonly problems: Problem[] = [];
   readonly warnings: Warning[] = [];
+  private readonly counts = new Map<string, number>();
 
   refuse(problem: Problem): void {
-    this.problems.push(problem);
+    if (this.isTold(`problem ${problem.file} ${problem.code}`)) this.problems.push(problem);
   }
 
   warn(warning: Warning): void {
-    this.warnings.push(warning);
+    if (this.isTold(`warning ${warning.file} ${warning.code}`)) this.warnings.push(warning);
   }
 
   /** No problem in that file: only then does the absence of a row mean that nobody wrote it. */
   clean(file: string): boolean {
     return this.problems.every((problem) => problem.file !== file);
+  }
+
+  /** Says how many more there are of the kinds that were cut short; once, at the end. */
+  close(): void {
+    for (const [key, count] of this.counts) {
+      const [kind, file = '', code = ''] = key.split(' ');
+      if (count <= TOLD) continue;
+      const message = `invalid in ${count - TOLD} more places in the same way as the ${TOLD} told (${code})`;
+      if (kind === 'problem')
+        this.problems.push({ file, code, message, remedy: 'Put those right and read the survey again.' });
+      else this.warnings.push({ file, code, message: `${count - TOLD} more of '${code}' in this file` });
+    }
+  }
+
+  private isTold(key: string): boolean {
+    const count = (this.counts.get(key) ?? 0) + 1;
+    this.counts.set(key, count);
+    return count <= TOLD;
   }
 }

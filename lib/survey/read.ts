@@ -54,6 +54,7 @@ export function parseSurvey(
   checkAgreement(survey, findings);
   checkSeasons(survey, findings);
   checkUnits(survey, sheets, findings);
+  findings.close();
   if (findings.problems.length > 0) {
     const reach = (problem: Problem) => CONSEQUENCES.indexOf(consequenceOf(problem));
     const place = (file: string) => (isSurveyFile(file) ? SURVEY_FILES.indexOf(file) : SURVEY_FILES.length);

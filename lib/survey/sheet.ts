@@ -3,6 +3,7 @@
 // The build for browsers carries its own byte buffer, and runs the same under Node.
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
 import { decode } from './encoding.js';
+import { isOfOrdinarySize, isShortEnough, MOST_IN_ROW } from './limits.js';
 import type { Findings } from './problem.js';
 
 export interface SheetRow {
@@ -24,11 +25,14 @@ export interface Sheet {
  * @returns the sheet; undefined when the file can't be read as a table
  */
 export function readSheet(file: string, content: string | Uint8Array, findings: Findings): Sheet | undefined {
+  if (!isShortEnough(file, content, findings)) return undefined;
   const text = decode(file, content, findings);
   if (text === undefined) return undefined;
   const records = readRecords(file, text, findings);
   if (!records) return undefined;
-  const [header, ...rows] = records;
+  const [header] = records;
+  const rows = records.slice(1);
+  if (header && !isOfOrdinarySize(file, header, findings)) return undefined;
   if (!header || rows.length === 0) {
     findings.refuse({
       code: 'empty-file',
@@ -55,7 +59,10 @@ export function readSheet(file: string, content: string | Uint8Array, findings: 
     return undefined;
   }
   warnOfCommentedRows(file, text, header, findings);
-  return { file, header, rows: rows.filter((row) => isWhole(file, row, header, findings)) };
+  const whole = rows.filter(
+    (row) => isOfOrdinarySize(file, row, findings) && isWhole(file, row, header, findings),
+  );
+  return { file, header, rows: whole };
 }
 
 function readRecords(file: string, text: string, findings: Findings): SheetRow[] | undefined {
@@ -65,6 +72,7 @@ function readRecords(file: string, text: string, findings: Findings): SheetRow[]
     parse(text, {
       comment: '#',
       comment_no_infix: true,
+      max_record_size: MOST_IN_ROW,
       relax_column_count: true,
       relax_quotes: true, // 3' 2" typed by hand is a length, not a broken quotation
       skip_empty_lines: true,
@@ -81,6 +89,18 @@ function readRecords(file: string, text: string, findings: Findings): SheetRow[]
     });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
+    if (error.code === 'CSV_MAX_RECORD_SIZE') {
+      findings.refuse({
+        code: 'too-large',
+        file,
+        line: lastLine + 1,
+        message: `outside ${MOST_IN_ROW} characters - the row that begins here, or one below, is longer`,
+        found: `more than ${MOST_IN_ROW} characters`,
+        expected: `at most ${MOST_IN_ROW} characters`,
+        remedy: 'Shorten it, or look for a quotation mark that was never closed.',
+      });
+      return undefined;
+    }
     const unclosed = error.code === 'CSV_QUOTE_NOT_CLOSED';
     findings.refuse({
       code: 'invalid-quotes',

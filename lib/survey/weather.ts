@@ -7,6 +7,8 @@ import type { Sheet } from './sheet.js';
 import type { ClimateMonth, WeatherDay } from './survey.js';
 import { readTable } from './table.js';
 
+/** More days missing than this times those there are: a record would be mostly made up. */
+const SPARSE = 2;
 const TEMPERATURE = { min: -60, max: 60 };
 
 const DAY = {
@@ -48,7 +50,15 @@ export function readWeather(sheet: Sheet | undefined, findings: Findings): Weath
       });
     }
   });
-  if (missing > 0 && findings.clean('weather.csv')) {
+  const first = rows[0];
+  if (first && missing > SPARSE * rows.length) {
+    findings.refuse({
+      ...first.cell('date'),
+      code: 'missing-days',
+      message: `missing days - ${missing} without a row, ${rows.length} with one`,
+      remedy: 'Look for a slip in a year, or take out the rows that stand apart.',
+    });
+  } else if (missing > 0 && findings.clean('weather.csv')) {
     findings.warn({
       file: 'weather.csv',
       code: 'missing-days',
