@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { fuzz } from './fuzz.js';
+import { throughFolder } from './fuzzFolder.js';
 
 test('300 surveys with mistakes end in a result or a refusal with places', () => {
   const { results, refused, slowest } = fuzz(0, 300);
@@ -7,4 +8,8 @@ test('300 surveys with mistakes end in a result or a refusal with places', () =>
   // Both ways out are tried often.
   expect(results).toBeGreaterThan(50);
   expect(refused).toBeGreaterThan(50);
+});
+
+test('from a folder to a page, surveys keep their bytes and nothing else is left', async () => {
+  for (let seed = 300; seed < 312; seed++) await throughFolder(seed);
 });
