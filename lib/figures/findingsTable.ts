@@ -1,43 +1,41 @@
 import { CONSEQUENCE_WORDS, consequenceOf, placeText, SurveyError, type Warning } from '../survey/index.js';
 import type { Table } from './table.js';
 
+const PLACE = { key: 'place', label: 'where' };
+const CODE = { key: 'code', label: 'code' };
+const MESSAGE = { key: 'message', label: 'what is told' };
+
 /**
- * What is wrong or odd in a survey, a row each, the farthest-reaching first.
+ * What keeps a survey from being read, the farthest-reaching first, or what was noticed in one that was read.
  * @param told a survey refused, or anything that carries warnings: a survey, a site, a result
- * @returns place, what it costs, what was found, what was expected and what to do
+ * @returns a row each: of a refusal also what it costs, what was found and expected, and what to do
  */
 export function findingsTable(told: SurveyError | { warnings: readonly Warning[] }): Table {
-  const problems = told instanceof SurveyError ? told.problems : [];
+  if (!(told instanceof SurveyError))
+    return {
+      name: 'Noticed in the survey',
+      columns: [PLACE, CODE, MESSAGE],
+      rows: told.warnings.map((warning) => [placeText(warning), warning.code, warning.message]),
+    };
   return {
-    name: problems.length > 0 ? 'Why the survey was refused' : 'What was noticed in the survey',
+    name: 'Why the survey is refused',
     columns: [
-      { key: 'place', label: 'where' },
       { key: 'cost', label: 'what it costs' },
-      { key: 'code', label: 'code' },
+      PLACE,
+      CODE,
       { key: 'found', label: 'found' },
-      { key: 'message', label: 'what is wrong' },
+      MESSAGE,
       { key: 'expected', label: 'expected' },
       { key: 'remedy', label: 'what to do' },
     ],
-    rows: [
-      ...problems.map((problem) => [
-        placeText(problem),
-        CONSEQUENCE_WORDS[consequenceOf(problem)],
-        problem.code,
-        problem.found ?? null,
-        problem.message,
-        problem.expected ?? null,
-        problem.remedy,
-      ]),
-      ...told.warnings.map((warning) => [
-        placeText(warning),
-        'read, but worth a look',
-        warning.code,
-        null,
-        warning.message,
-        null,
-        null,
-      ]),
-    ],
+    rows: told.problems.map((problem) => [
+      CONSEQUENCE_WORDS[consequenceOf(problem)],
+      placeText(problem),
+      problem.code,
+      problem.found ?? null,
+      problem.message,
+      problem.expected ?? null,
+      problem.remedy,
+    ]),
   };
 }

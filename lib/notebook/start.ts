@@ -1,7 +1,7 @@
 /** `npm start [-- FOLDER]`: runs the worked notebook on a survey and lays what it makes into `out/`. */
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { SurveyError } from '../survey/index.js';
+import { formatWarning, SurveyError } from '../survey/index.js';
 import { writeAtomically } from './files.js';
 import type { ExecutedNotebook } from './nbformat.js';
 import { OUTPUTS } from './outputs.js';
@@ -25,7 +25,8 @@ function verdictOf({ cells }: ExecutedNotebook): string {
 
 /** @returns the verdict in words, and where the rest is */
 async function start(folder: string): Promise<string> {
-  readSurvey(folder); // A survey that is refused never gets as far as a kernel.
+  // A survey that is refused never gets as far as a kernel.
+  for (const warning of readSurvey(folder).warnings) print(`noticed: ${formatWarning(warning)}`);
   const out = join(PROJECT, 'out', basename(folder));
   mkdirSync(dirname(out), { recursive: true });
   const passing = mkdtempSync(`${out}-`);

@@ -166,7 +166,10 @@ function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): Groun
 function testsIn(members: LayerRow[], tests: SoilTest[]): NamedTest[] {
   const rows = members
     .filter((l) => l.ksat !== undefined)
-    .map((l) => ({ name: `${l.pit} ${round(l.top)}–${round(l.bottom)} m`, test: measuredPermeability(l.ksat!) }));
+    .map((l) => ({
+      name: `${l.pit} ${round(l.top)}–${round(l.bottom)} m`,
+      test: measuredPermeability(l.ksat!),
+    }));
   // Without a pit log the assumed profile stands for every hole.
   const here = tests.filter(({ pit, depth }) =>
     layerAt(members, members[0].pit === ASSUMED ? ASSUMED : pit, depth),

@@ -19,7 +19,7 @@ export const SURVEY_FILES = [
 ] as const;
 export type SurveyFile = (typeof SURVEY_FILES)[number];
 
-const NO_DATA = /(^|\/)(\.[^/]*|readme[^/]*|[^/]*\.(md|jpe?g|png|webp|heic|gif))$/i;
+const NO_DATA = /(^|\/)(\.[^/]*|readme[^/]*|[^/]*\.(md|html?|pdf|jpe?g|png|webp|heic|gif))$/i;
 
 /**
  * Opens the files of the contract, reports the others and refuses a folder in which a needed one is missing.

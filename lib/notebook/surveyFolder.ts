@@ -1,0 +1,45 @@
+/** A survey folder to fill in, and a sheet to take outside. */
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { UnitSystem } from '../units/index.js';
+import { fieldSheetHtml } from './fieldSheet.js';
+import { surveyTemplates } from './templates.js';
+
+/** The sheet's name in the folder; the reader of surveys passes over it. */
+export const FIELD_SHEET = 'field-sheet.html';
+
+/**
+ * Makes a survey folder of templates and the printable field sheet, whole or not at all.
+ * @param folder must not exist, or be empty: nothing is ever written over
+ * @param units in which the files ask
+ * @returns the names of the files written
+ * @throws Error when the folder holds anything, or cannot be written
+ */
+export function newSurvey(folder: string, units: UnitSystem): string[] {
+  if (existsSync(folder) && readdirSync(folder).length > 0)
+    throw new Error(`invalid folder '${folder}': it is not empty. Name a new one; nothing was written`);
+  const files = { ...surveyTemplates(units), [FIELD_SHEET]: fieldSheetHtml(units) };
+  mkdirSync(dirname(folder), { recursive: true });
+  const passing = mkdtempSync(`${folder}-`);
+  try {
+    for (const [name, text] of Object.entries(files)) {
+      mkdirSync(dirname(join(passing, name)), { recursive: true });
+      writeFileSync(join(passing, name), text, { flag: 'wx' });
+    }
+    if (existsSync(folder)) rmdirSync(folder);
+    renameSync(passing, folder);
+  } catch (cause) {
+    rmSync(passing, { recursive: true, force: true });
+    throw cause;
+  }
+  return Object.keys(files);
+}

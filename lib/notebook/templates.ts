@@ -1,0 +1,108 @@
+/** Survey files to fill in: what to ask for, in the units chosen, with remarks that the reader passes over. */
+import { COVERS, SHAPES } from '../survey/index.js';
+import type { UnitSystem } from '../units/index.js';
+
+interface Question {
+  item: string;
+  /** filled in already where there is only one right answer */
+  value?: string;
+  unit?: 'length' | 'area' | 'deg';
+  ask: string;
+}
+
+const SITE: Question[] = [
+  { item: 'name', ask: 'what you call the place' },
+  { item: 'latitude', unit: 'deg', ask: 'from a map; south of the equator with a minus' },
+  { item: 'uphill_area', unit: 'area', ask: 'ground that sheds its rain towards the pond' },
+  { item: 'uphill_cover', ask: COVERS.join(' / ') },
+  { item: 'roof_area', unit: 'area', ask: 'roof whose downpipe ends near the pond; 0 if none' },
+  { item: 'mains_power', ask: 'yes / no: a socket for a pump' },
+  { item: 'pump_acceptable', ask: 'yes / no / unknown' },
+  { item: 'discharge_allowed', ask: 'yes / no / unknown: may water be led to a ditch or sewer' },
+  { item: 'protected_ground', ask: 'yes / no / unknown: wetland or its buffer' },
+];
+
+const POND: Question[] = [
+  { item: 'depth', unit: 'length', ask: 'needed: the depth you wish, from the lowest ground at the rim' },
+  { item: 'length', unit: 'length', ask: 'needed; of a round pond its diameter' },
+  { item: 'width', unit: 'length', ask: 'needed, unless the pond is round' },
+  { item: 'shape', ask: SHAPES.join(' / ') },
+  { item: 'side_slope', ask: 'horizontal to 1 vertical: 0 upright, 1 at 45 degrees' },
+  {
+    item: 'water_above_rim_ground',
+    unit: 'length',
+    ask: 'full pond above the lowest ground at the rim; below it: minus',
+  },
+  { item: 'highest_raise', unit: 'length', ask: 'how much the rim may be raised; 0: it must stay' },
+  { item: 'ring_width', unit: 'length', ask: 'loose fill between liner and cut clay; 0 if none' },
+  { item: 'bedding', ask: 'none / sand / gravel / mat: what lies under the liner' },
+  { item: 'emptied_in', ask: 'months such as 3;9 in which it is emptied, or never' },
+];
+
+/** A row is left as a remark until it is filled in, so that only what is needed is asked for by the reader. */
+function factsFile(title: string[], questions: Question[], us: boolean, needed: number): string {
+  const units = { length: us ? 'ft' : 'm', area: us ? 'ft2' : 'm2', deg: 'deg' };
+  const row = ({ item, value = '', unit, ask }: Question) =>
+    `${item},${value},${unit ? units[unit] : ''},${/[,"]/.test(ask) ? `"${ask}"` : ask}`;
+  return lines([
+    ...title.map((line) => `# ${line}`),
+    'item,value,unit,note',
+    ...questions.slice(0, needed).map(row),
+    ...(needed < questions.length ? ['# What you leave empty is assumed; the answer lists it.'] : []),
+    ...questions.slice(needed).map(row),
+  ]);
+}
+
+/**
+ * The files of a new survey by name. Three are enough: site, pond, pits; those under `later/` are moved up when
+ * there is something to write in them.
+ * @param units in which they ask
+ */
+export function surveyTemplates(units: UnitSystem): Record<string, string> {
+  const us = units === 'us';
+  const [long, short] = us ? ['ft', 'in'] : ['m', 'cm'];
+  const cell = us ? '3 ft 2 1/2 in' : '1.2 m or 120 cm';
+  const depths = `Depths count downwards from the ground at the hole. A bare number has the unit of its header; a cell may carry its own: ${cell}.`;
+  return {
+    'site.csv': factsFile(
+      ['The place. Lines that begin with # are remarks. Write answers into the second column.'],
+      [{ item: 'show_units', value: units, ask: 'metric / us: the units of the answer' }, ...SITE],
+      us,
+      1 + SITE.length,
+    ),
+    'pond.csv': factsFile(
+      ['The pond you wish. The first three are needed. Write answers into the second column.'],
+      POND,
+      us,
+      3,
+    ),
+    'pits.csv': lines([
+      '# What spade or auger found. One row for each layer: from the ground to below the pond.',
+      `# ${depths}`,
+      '# texture: clay; silty clay; sandy clay; clay loam; loam; sandy loam; sand; peat; gravel; made ground ...',
+      '# structure: massive; blocky; cracked; rooted. mottles: none; few; common; many; grey.',
+      '# consistency by thumb: very soft; soft; firm; stiff; very stiff; hard.',
+      `# Like this, without the #: P1; 0; ${us ? '0.9' : '0.28'}; clay loam; rooted; few; firm; dark topsoil - with commas.`,
+      `pit,top_${long},bottom_${long},texture,structure,mottles,consistency,note`,
+    ]),
+    'later/water.csv': lines([
+      '# Looks into a hole or pipe. Move this file up, next to site.csv, when you have the first.',
+      `# ${depths}`,
+      '# reading: opened (the day it was dug; depth is its floor); level; dry; strike (first met while digging); bailed.',
+      '# open_from: depth below which water can enter a sealed pipe; empty for an open hole.',
+      `pit,date,time,reading,depth_${long},hole_depth_${long},hole_diameter_${short},pipe_bore_${short},open_from_${long},note`,
+    ]),
+    'later/soakage.csv': lines([
+      '# How fast water sinks in a hole filled by bucket. Move this file up when you have made a test.',
+      `# Name the hole as in pits.csv. ${depths}`,
+      `pit,test,minutes,depth_to_water_${short},hole_depth_${short},hole_diameter_${short},soaked_before`,
+    ]),
+    'later/levels.csv': lines([
+      '# Heights above any one fixed mark, by level, hose or string line. At least one rim point is needed.',
+      '# role: rim; pit (point is its name); outlet; ditch; flood; spill; footing; boundary; house; neighbour-house ...',
+      `point,role,distance_${long},level_${long},note`,
+    ]),
+  };
+}
+
+const lines = (all: string[]) => `${all.join('\n')}\n`;

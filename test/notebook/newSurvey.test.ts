@@ -1,0 +1,145 @@
+import { spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it, test } from 'vitest';
+import { fieldSheetHtml } from '../../lib/notebook/fieldSheet.js';
+import { readSurvey } from '../../lib/notebook/readSurvey.js';
+import { newSurvey } from '../../lib/notebook/surveyFolder.js';
+import { CAUTIONS } from '../../lib/page/cautions.js';
+import { assess, recommend } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { SurveyError, type Warning } from '../../lib/survey/index.js';
+import { itInChromium } from '../chromium.js';
+import { PROJECT, passingFolder } from './notebooks.js';
+
+const made = (units: 'us' | 'metric') => {
+  const folder = join(passingFolder(), 'garden', 'pond');
+  newSurvey(folder, units);
+  return folder;
+};
+const edit = (folder: string, file: string, change: (text: string) => string) => {
+  const path = join(folder, file);
+  writeFileSync(path, change(readFileSync(path, 'utf8')));
+};
+const codes = (warnings: readonly Warning[]) => new Set(warnings.map(({ code }) => code));
+
+describe.each(['metric', 'us'] as const)('a new survey, %s', (units) => {
+  const unit = units === 'us' ? 'ft' : 'm';
+  const lengths = units === 'us' ? ['3.3', '13', '10'] : ['1', '4', '3'];
+
+  test('as it comes is refused, naming what to fill in and nothing else', () => {
+    const folder = made(units);
+    try {
+      readSurvey(folder);
+      expect.unreachable();
+    } catch (error) {
+      const { problems, warnings } = error as SurveyError;
+      expect(error).toBeInstanceOf(SurveyError);
+      expect(problems.map(({ file, code, expected }) => [file, code, expected])).toEqual([
+        ['pits.csv', 'empty-file', 'a header line and at least one row'],
+        ['pond.csv', 'missing-item', 'depth'],
+        ['pond.csv', 'missing-item', 'length'],
+      ]);
+      expect(codes(warnings)).toEqual(new Set(['empty-item', 'missing-latitude']));
+    }
+  });
+
+  test('with three lengths and two layers it gives a result', () => {
+    const folder = made(units);
+    edit(folder, 'pond.csv', (text) =>
+      ['depth', 'length', 'width'].reduce(
+        (all, item, at) => all.replace(`${item},,`, `${item},${lengths[at]},`),
+        text,
+      ),
+    );
+    edit(folder, 'site.csv', (text) => text.replace('latitude,,', 'latitude,52,'));
+    edit(
+      folder,
+      'pits.csv',
+      (text) => `${text}P1,0,0.3 m,clay loam,rooted,few,firm,\nP1,0.3 m,1.8 m,clay,massive,grey,stiff,\n`,
+    );
+    const survey = readSurvey(folder);
+    expect(survey.site.show_units).toBe(units);
+    expect(codes(survey.warnings)).toEqual(new Set(['empty-item']));
+    expect(recommend(assess(siteModel(survey, { samples: 20 }))).option).toBe('measure-first');
+
+    // Water, when there is some: the file is moved up and written on.
+    renameSync(join(folder, 'later', 'water.csv'), join(folder, 'water.csv'));
+    edit(
+      folder,
+      'water.csv',
+      (text) => `${text}P1,2024-01-10,09:00,opened,1.8 m,,,,,\nP1,2024-03-10,09:00,level,0.4 m,,,,,\n`,
+    );
+    expect(readSurvey(folder).looks).toHaveLength(2);
+  });
+
+  test('asks in those units, and every file of it can be read when filled in', () => {
+    const folder = made(units);
+    expect(readdirSync(folder).sort()).toEqual([
+      'field-sheet.html',
+      'later',
+      'pits.csv',
+      'pond.csv',
+      'site.csv',
+    ]);
+    expect(readFileSync(join(folder, 'pond.csv'), 'utf8')).toContain(`depth,,${unit},`);
+    const rows: Record<string, string> = {
+      'soakage.csv': 'P1,1,0,30,60,15,yes',
+      'levels.csv': `A,rim,0,10,`,
+      'water.csv': `P1,2024-01-10,09:00,level,1,2,4,1,1.5,`,
+    };
+    for (const [file, row] of Object.entries(rows)) {
+      renameSync(join(folder, 'later', file), join(folder, file));
+      edit(folder, file, (text) => `${text}${row}\n`);
+    }
+    expect(() => readSurvey(folder)).toThrow(SurveyError);
+    try {
+      readSurvey(folder);
+    } catch (error) {
+      const { problems } = error as SurveyError;
+      expect(new Set(problems.map(({ file }) => file))).toEqual(new Set(['pits.csv', 'pond.csv']));
+    }
+  });
+
+  test('the field sheet carries the cautions and the units, and needs nothing else', () => {
+    const html = fieldSheetHtml(units);
+    for (const { title, drained } of CAUTIONS) expect(html.includes(`<b>${title}.</b>`)).toBe(!drained);
+    expect(html).toContain(`Depth (${unit})`);
+    expect(html).not.toMatch(/https?:|<script|src=/);
+  });
+});
+
+it('never writes over anything', () => {
+  const folder = passingFolder();
+  writeFileSync(join(folder, 'pits.csv'), 'mine');
+  expect(() => newSurvey(folder, 'metric')).toThrow('not empty');
+  expect(readdirSync(folder)).toEqual(['pits.csv']);
+  expect(readFileSync(join(folder, 'pits.csv'), 'utf8')).toBe('mine');
+});
+
+it('as a command tells what it wrote and what to do next', () => {
+  const run = (...args: string[]) =>
+    spawnSync(process.execPath, [join(PROJECT, 'dist', 'notebook', 'newSurvey.js'), ...args], {
+      encoding: 'utf8',
+    });
+  const folder = join(passingFolder(), 'lawn');
+  expect(run(folder, 'us')).toMatchObject({
+    status: 0,
+    stderr: '',
+    stdout: expect.stringContaining('Three files are enough: site, pond, pits; add water when you have it.'),
+  });
+  expect(run(folder, 'us')).toMatchObject({ status: 1, stderr: expect.stringContaining('not empty') });
+  expect(run(folder, 'yards')).toMatchObject({ status: 1, stderr: expect.stringContaining('FOLDER us') });
+  expect(run()).toMatchObject({ status: 1, stderr: expect.stringContaining('new-survey FOLDER') });
+});
+
+itInChromium('the field sheet prints on five pages of A4, nothing cut off', async (page) => {
+  for (const units of ['metric', 'us'] as const) {
+    await page.setContent(fieldSheetHtml(units));
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(5);
+    expect(pdf).toMatch(/\/MediaBox\s*\[0 0 59[45][\d.]* 84[12][\d.]*\]/);
+    await page.setViewportSize({ width: 703, height: 1000 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(703);
+  }
+});
