@@ -10,10 +10,9 @@ import {
   type SourceInflow,
   soilCurve,
 } from '../drain/index.js';
-import { Assumptions, type Site } from '../site/index.js';
+import type { Assumptions, Site } from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
 import { outline, planArea } from '../uplift/index.js';
-import type { Assessment } from './assess.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import { aroundIt, type SiteDrain } from './drainAround.js';
@@ -122,18 +121,4 @@ function sourcesOf({ site, highs }: Basis, d: Decision, level: number, storm: St
     drawdown: pond.usualDrawdown,
     leakHead: Math.max(lowestUsualLevel(site, d.measures) - level, 0),
   });
-}
-
-/** The drain that is recommended, else one that could be built here though none is needed; null where none can be. */
-export function possibleDrain({ basis, options, decision, drain }: Assessment): SiteDrain | null {
-  if (drain) return drain;
-  const option = options.find((o) => o.measures?.drain);
-  if (!option) return null;
-  const wish: Decision = {
-    ...decision,
-    option: option.name,
-    measures: option.measures!,
-    depth: basis.site.pond.depth,
-  };
-  return drainFor(basis, wish, new Assumptions());
 }

@@ -22,6 +22,7 @@ export * from './measures.js';
 export * from './monthlyLimits.js';
 export * from './monthWords.js';
 export * from './options.js';
+export * from './possibleDrain.js';
 export * from './reason.js';
 export * from './reportOf.js';
 export * from './result.js';

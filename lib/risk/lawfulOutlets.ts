@@ -1,12 +1,12 @@
 import type { Outlet, Site } from '../site/index.js';
-import type { Option } from './options.js';
+import type { Obstacle } from './result.js';
 import { sayer } from './say.js';
 
 /**
  * Outlets that a drain may end at: the boundary does not lie between, and the outlet keeps its distance from it.
  * @returns the outlets that are left; with none left, why
  */
-export function lawfulOutlets(site: Site): { outlets: Outlet[]; why?: Option['why'] } {
+export function lawfulOutlets(site: Site): { outlets: Outlet[]; why?: Obstacle } {
   const all = site.places.outlets;
   if (all.length === 0)
     return {

@@ -7,14 +7,14 @@ import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../u
 import type { Basis } from './basis.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
-import type { Governs, OptionName } from './result.js';
+import type { Obstacle, OptionName } from './result.js';
 import { sayer } from './say.js';
 
 /** An option made concrete for a site, or the reason why it cannot be had. */
 export interface Option {
   name: OptionName;
   measures?: Measures;
-  why?: { governs: Governs; text: string };
+  why?: Obstacle;
 }
 
 /** Thickest slab offered inside a liner, m; beyond it another answer is cheaper. Our choice. */
@@ -97,7 +97,7 @@ function cutoff(site: Site): Option {
   return { name, measures: { ...NOTHING, cutoff: invert + left } };
 }
 
-function lawfulReason(site: Site): Option['why'] {
+function lawfulReason(site: Site): Obstacle | undefined {
   const said = site.survey.site.discharge_allowed;
   if (said === 'no')
     return { governs: 'discharge', text: 'there is no lawful place for the water (discharge_allowed is no)' };
@@ -109,7 +109,7 @@ function lawfulReason(site: Site): Option['why'] {
   return undefined;
 }
 
-function endlessFlow(site: Site, level: number): Option['why'] {
+function endlessFlow(site: Site, level: number): Obstacle | undefined {
   const limit = site.survey.site.abstraction_limit;
   if (limit === undefined) return undefined;
   const winter = quantile(Float64Array.from(site.water.clayLow.month), 0.9);

@@ -43,6 +43,12 @@ export type Governs =
   | 'evidence'
   | 'none';
 
+/** Why something cannot be had. */
+export interface Obstacle {
+  governs: Governs;
+  text: string;
+}
+
 export interface Rule {
   code: string;
   /** months it holds in; absent: always */

@@ -1,5 +1,15 @@
 import { formula, method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import type { Retention } from './saxtonRawls.js';
+
+/** How water is held and let through. */
+export interface Retention {
+  wiltingPoint: number;
+  fieldCapacity: number;
+  saturation: number;
+  /** suction at which air enters, Pa */
+  airEntry: number;
+  /** saturated hydraulic conductivity, m/s */
+  ksat: number;
+}
 
 const source =
   'Saxton & Rawls 2006, Soil Sci. Soc. Am. J. 70:1569, eqs 4, 11–14, 17, 18 (equations read in public ports)';

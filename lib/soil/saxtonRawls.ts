@@ -1,6 +1,6 @@
 import { formula, type Parameter } from '../formula/index.js';
 import { compactedFieldCapacity, compactedSaturation, stonyConductivityRatio } from './compactedSoil.js';
-import { airEntryEstimate, airEntrySuction } from './retentionCurve.js';
+import { airEntryEstimate, airEntrySuction, type Retention } from './retentionCurve.js';
 
 const S: Parameter = { meaning: 'sand, mass fraction', unit: '-', min: 0, max: 1 };
 const C: Parameter = { meaning: 'clay, mass fraction', unit: '-', min: 0, max: 0.6 };
@@ -93,17 +93,6 @@ export const saturatedConductivity = formula({
   validity: 'matrix flow of an undisturbed topsoil-like soil; deep intact clay is far tighter',
   source,
 });
-
-/** How water is held and let through. */
-export interface Retention {
-  wiltingPoint: number;
-  fieldCapacity: number;
-  saturation: number;
-  /** suction at which air enters, Pa */
-  airEntry: number;
-  /** saturated hydraulic conductivity, m/s */
-  ksat: number;
-}
 
 /** What makes a soil differ from the usual one of its texture. */
 export interface Adjustments {
