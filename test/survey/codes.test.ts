@@ -81,7 +81,7 @@ test('every code of the reader and the site is in the table', () => {
   const written = sources.flatMap((file) => {
     const text = readFileSync(file, 'utf8');
     const codes = [
-      ...text.matchAll(/code: '([a-z-]+)'|(?:QuantityError|CellFault)\(\s*'([a-z-]+)'|refuse\('([a-z-]+)'/g),
+      ...text.matchAll(/code: '([a-z-]+)'|(?:QuantityError|CellFault)\(\s*'([a-z-]+)'|(?:refuse|tell)\(\s*'([a-z]+(?:-[a-z0-9]+)+)'/g),
     ];
     return codes.map(([, ...of]) => of.find(Boolean) as string);
   });
