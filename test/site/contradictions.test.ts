@@ -13,7 +13,7 @@ const told = (layer: string, soakage?: string) => {
       'soakage.csv': `pit,test,minutes,depth_to_water_cm,hole_depth_cm,hole_diameter_cm\n${soakage}\n`,
     }),
   };
-  return siteModel(surveyOf(files), { samples: 2 }).warnings.filter(({ code }) =>
+  return siteModel(surveyOf(files), { samples: 8 }).warnings.filter(({ code }) =>
     /against|gravel/.test(code),
   );
 };

@@ -8,7 +8,7 @@ import { PROJECT } from '../notebook/notebooks.js';
 import { GOOD } from './folder.js';
 
 const DAY_MS = 86_400_000;
-const ROW = /^\| `([a-z0-9-]+)` \| (refused|told) \| (.*?) \| (.+) \|$/;
+const ROW = /^\| `([a-z0-9-]+)` +\| (refused|told) +\| (.*?) +\| (.+?) +\|$/;
 const rows = readFileSync(join(PROJECT, 'DEVELOPERS.md'), 'utf8')
   .split('\n')
   .flatMap((line) => {
@@ -81,7 +81,9 @@ test('every code of the reader and the site is in the table', () => {
   const written = sources.flatMap((file) => {
     const text = readFileSync(file, 'utf8');
     const codes = [
-      ...text.matchAll(/code: '([a-z-]+)'|(?:QuantityError|CellFault)\(\s*'([a-z-]+)'|(?:refuse|tell)\(\s*'([a-z]+(?:-[a-z0-9]+)+)'/g),
+      ...text.matchAll(
+        /code: '([a-z-]+)'|(?:QuantityError|CellFault)\(\s*'([a-z-]+)'|(?:refuse|tell)\(\s*'([a-z]+(?:-[a-z0-9]+)+)'/g,
+      ),
     ];
     return codes.map(([, ...of]) => of.find(Boolean) as string);
   });

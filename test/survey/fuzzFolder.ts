@@ -20,7 +20,7 @@ export async function throughFolder(seed: number): Promise<void> {
     for (const [name, content] of files) writeFileSync(join(folder, name), content);
     let refused = false;
     try {
-      await writeOutputs(assess(siteModel(readSurvey(folder), { samples: 2 })), out);
+      await writeOutputs(assess(siteModel(readSurvey(folder), { samples: 8 })), out);
     } catch (error) {
       if (!(error instanceof SurveyError)) throw new Error(`seed ${seed}`, { cause: error });
       refused = true;

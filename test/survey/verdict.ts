@@ -6,7 +6,7 @@ import { parseSurvey, SURVEY_FILES, type Survey, SurveyError } from '../../lib/s
 export type Verdict = { kind: 'result'; result: Result } | { kind: 'refused'; codes: string[] };
 
 /** Runs it all with few samples. @throws whatever is neither a result nor a refusal, and a result out of range */
-export function verdictOn(files: Record<string, string | Uint8Array>, samples = 2): Verdict {
+export function verdictOn(files: Record<string, string | Uint8Array>, samples = 8): Verdict {
   let survey: Survey;
   try {
     survey = parseSurvey(files, { name: 'fuzzed' });
