@@ -1,4 +1,8 @@
-export { pageHtml } from './pageHtml.js';
-export { type UpliftCheck, upliftCheck } from './upliftCheck.js';
+export { upliftLine } from './checkSection.js';
+export { type PageOptions, pageHtml } from './pageHtml.js';
+export { pondCardHtml } from './pondCard.js';
+export type { Photos } from './record.js';
+export { todayWords } from './today.js';
 export { advisedOption, type VerdictWords, verdictWords } from './verdict.js';
 export { waterYearCsv } from './waterYearCsv.js';
+export { workedCsv } from './workedCsv.js';

@@ -10,8 +10,10 @@ import { LIFE } from './loss.js';
 import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
 import type { DrainResult, OptionResult, Result } from './result.js';
+import { upliftCheck } from './upliftCheck.js';
 import { verdictAt } from './verdict.js';
 import { type Work, workOf } from './work.js';
+import { checkedMeasures } from './workedSheet.js';
 
 /** The contract's `result.json` of an assessment; numbers with 6 significant digits. */
 export function resultOf(a: Assessment): Result {
@@ -43,6 +45,7 @@ export function resultOf(a: Assessment): Result {
     options: a.options.map((_, i) => optionResult(a, i, works[i])),
     recommendation: recommend(a),
     drain: drainResult(a),
+    uplift_check: checkedMeasures(a).map(({ option, m, depth }) => upliftCheck(a, option, m, depth)),
     tipping_points: a.tippingPoints,
     drivers: a.drivers,
     assumptions: a.assumptions,
