@@ -5,4 +5,5 @@ export type { Photos } from './record.js';
 export { todayWords } from './today.js';
 export { advisedOption, type VerdictWords, verdictWords } from './verdict.js';
 export { waterYearCsv } from './waterYearCsv.js';
+export { explorer, type WhatIf, whatIf } from './whatIf.js';
 export { workedCsv } from './workedCsv.js';

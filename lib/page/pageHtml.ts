@@ -14,6 +14,7 @@ import {
   picturesSection,
   rulesSection,
   surerSection,
+  whatIfSection,
   yearSection,
 } from './sections.js';
 import { STYLE } from './style.js';
@@ -63,13 +64,14 @@ ${data}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body
 /** Everything between the tags of the body but the scripts, in a system of units. */
 export function bodyHtml(
   report: Report,
-  { worked, version, photos = {} }: Omit<PageOptions, 'live'>,
+  { worked, version, photos = {}, live }: PageOptions,
   units: UnitSystem = report.units,
 ): string {
   const parts = [
     rulesSection(report, units),
     picturesSection(report, units),
     depthSection(report, units),
+    live ? whatIfSection() : '',
     drainSection(report, units),
     yearSection(report, units),
     neighbourSection(report, units),

@@ -33,12 +33,11 @@ export function rulesSection(report: Report, units: UnitSystem): string {
   );
 }
 
-/** Section and plan; the controls of the what-if stand over them. */
+/** Section and plan. */
 export function picturesSection(report: Report, units: UnitSystem): string {
   return section(
     'pictures',
     'The pond, cut through and from above',
-    '<div id="what-if"></div>',
     figureHtml(
       'section-figure',
       'The pond in section',
@@ -118,6 +117,18 @@ export function depthSection(report: Report, units: UnitSystem): string {
     ),
     out.length > 0 ? `<p>Not possible or not needed here:</p>${list(out)}` : '',
     table(acceptedRisksTable(report, units)),
+  );
+}
+
+/** Where the what-if is built by the page's script. */
+export function whatIfSection(): string {
+  return section(
+    'try',
+    'What if?',
+    paragraph(
+      'Try another depth, size, level or drain: the same library computes it again, here and offline. What is tried is not part of the record above and below, and is not printed.',
+    ),
+    '<div id="what-if"><p class="note">The controls need the script of this page, which does not run here.</p></div>',
   );
 }
 

@@ -1,3 +1,16 @@
+/** Looks of the what-if, in the page and under a notebook's cell. */
+export const PANEL_STYLE = `
+.what-if { --soft: #555b62; --ink: #22262b; --rule: #d5d0c4; --water: #1f5f8b; color: var(--ink); font: .9rem/1.4 system-ui, "Segoe UI", Roboto, Arial, sans-serif; container-type: inline-size; }
+.what-if .form { background: #f4f1ea; border: 1px solid var(--rule); padding: .75rem 1rem; margin: .75rem 0; }
+.what-if .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); gap: .6rem 1.25rem; }
+.what-if .control { display: grid; grid-template-columns: 1fr auto; align-items: baseline; } .what-if .control input, .what-if .control select { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; margin: 0; accent-color: var(--water); } .what-if .control output { font-weight: 700; }
+.what-if button, .what-if select { font: inherit; padding: .35rem .6rem; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5rem; margin-top: .75rem; }
+.what-if .answer { padding: .6rem .8rem; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1rem 0; font-size: .9rem; } .what-if .answer .note { color: var(--soft); font-size: .8rem; }
+.what-if .safe { color: #2f6627; font-weight: 700; } .what-if .unsafe { color: #98401f; font-weight: 700; }
+.what-if .told { font-size: .85rem; min-height: 1.4em; margin: .4rem 0 0; overflow-wrap: anywhere; } .what-if textarea { width: 100%; font: .8rem/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); }
+.what-if .pictures { margin: .75rem 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }
+`;
+
 /** Looks of the page, on a phone, a desk and paper. */
 export const STYLE = `
 :root { color-scheme: light; --ink: #22262b; --soft: #555b62; --paper: #fff; --ground: #f4f1ea; --rule: #d5d0c4; --water: #1f5f8b; --clay: #98401f; --good: #2f6627; }
@@ -36,17 +49,11 @@ th { font-weight: 600; color: var(--soft); } thead th { vertical-align: bottom; 
 .safe { color: var(--good); font-weight: 600; } .unsafe { color: var(--clay); font-weight: 600; }
 code { font-size: .85em; } .digest, p, li { overflow-wrap: anywhere; }
 .sign { margin: 1rem 0 2rem; } .sign div { margin-top: 1.9rem; border-top: 1px solid var(--ink); } .sign dt { font-size: .9rem; } .sign dd { margin: 0; font-size: .8rem; color: var(--soft); }
-#what-if:empty { display: none; }
-#what-if { background: var(--ground); border: 1px solid var(--rule); padding: .75rem 1rem 1rem; margin: 1rem 0; position: relative; }
-#what-if h3 { margin: 0 0 .5rem; } .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); gap: .5rem 1.25rem; }
-.control { display: grid; grid-template-columns: 1fr auto; font-size: .9rem; align-items: baseline; } .control input, .control select { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; accent-color: var(--water); } .control output { font-weight: 700; }
-#what-if button, #what-if select { font-size: .9rem; padding: .35rem .6rem; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } #what-if .buttons { display: flex; flex-wrap: wrap; gap: .5rem; margin-top: .75rem; }
-#what-if .answer { margin: .75rem 0 0; padding: .6rem .8rem; background: #fff; border-left: 4px solid var(--water); } #what-if .answer p { margin: .15rem 0; } #what-if .told { font-size: .85rem; min-height: 1.3em; margin: .4rem 0 0; } #what-if textarea { width: 100%; font: .8rem/1.4 ui-monospace, Consolas, monospace; }
-.stale { opacity: .45; } .changed figcaption::before { content: "What if. "; font-weight: 700; color: var(--clay); }
+${PANEL_STYLE}
 @media (max-width: 35rem) { .verdict { grid-template-columns: 1fr; } h1 { font-size: 1.35rem; } body { font-size: .97rem; } nav ol { columns: 1; } nav li { padding: .3rem 0; } .wide { display: none; } .narrow { display: block; } }
 @page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
 @media print {
-  body { font-size: 10.5pt; } header, main, nav { max-width: 690px; padding: 0; } .skip, #what-if { display: none; } .wide { display: block; } .narrow { display: none; }
+  body { font-size: 10.5pt; } header, main, nav { max-width: 690px; padding: 0; } .skip, #try, nav li:has([href='#try']) { display: none; } .wide { display: block; } .narrow { display: none; }
   .advice { background: none; color: var(--ink); border: 2px solid var(--ink); } .advice h2 { color: var(--ink); } a { color: inherit; text-decoration: none; }
   figure, .verdict, .advice, li, tr, .sign div, .step { break-inside: avoid; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour, #check, #sign { break-before: page; } nav ol { columns: 2; }
   .table { overflow: visible; } .options table, .methods table { min-width: 0; font-size: 7.5pt; }
