@@ -22,4 +22,20 @@ window.underpondWhatIf = (id, { survey, seed, samples }, linked = false) => {
 };
 
 const data = document.getElementById('survey');
-if (data?.textContent) window.underpondWhatIf('what-if', JSON.parse(data.textContent), true);
+const place = document.getElementById('what-if');
+if (data?.textContent && place) {
+  const start = () => window.underpondWhatIf?.(place.id, JSON.parse(data.textContent!), true);
+  // The words are read first: the controls are built when a reader comes near them, or was sent to them.
+  const near = new IntersectionObserver(
+    (entries) => {
+      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+      near.disconnect();
+      setTimeout(start);
+    },
+    { rootMargin: '1200px' },
+  );
+  if (location.hash.startsWith('#try=1')) {
+    place.scrollIntoView();
+    setTimeout(start, 50);
+  } else near.observe(place);
+}

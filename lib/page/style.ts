@@ -4,8 +4,8 @@ export const PANEL_STYLE = `
 .what-if .form { background: #f4f1ea; border: 1px solid var(--rule); padding: .75rem 1rem; margin: .75rem 0; }
 .what-if .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); gap: .6rem 1.25rem; }
 .what-if .control { display: grid; grid-template-columns: 1fr auto; align-items: baseline; } .what-if .control input, .what-if .control select { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; margin: 0; accent-color: var(--water); } .what-if .control output { font-weight: 700; }
-.what-if button, .what-if select { font: inherit; padding: .35rem .6rem; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5rem; margin-top: .75rem; }
-.what-if .answer { padding: .6rem .8rem; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1rem 0; font-size: .9rem; } .what-if .answer .note { color: var(--soft); font-size: .8rem; }
+.what-if button, .what-if select { font: inherit; padding: .35rem .6rem; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5rem; margin: .75rem 0; }
+.what-if .answer { padding: .6rem .8rem; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1rem 0; font-size: .9rem; } .what-if .note { color: var(--soft); font-size: .8rem; } .what-if summary { padding: .6rem 0; cursor: pointer; }
 .what-if .safe { color: #2f6627; font-weight: 700; } .what-if .unsafe { color: #98401f; font-weight: 700; }
 .what-if .told { font-size: .85rem; min-height: 1.4em; margin: .4rem 0 0; overflow-wrap: anywhere; } .what-if textarea { width: 100%; font: .8rem/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); }
 .what-if .pictures { margin: .75rem 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }

@@ -2,13 +2,15 @@ import {
   type Assessment,
   assess,
   type Decision,
+  type Draws,
   drainFor,
+  drawsOf,
   monthlyLimits,
   NOTHING,
   type OptionName,
   verdictAt,
 } from '../risk/index.js';
-import { Assumptions, type Site, type SiteOptions, siteModel } from '../site/index.js';
+import { Assumptions, type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
 
@@ -34,11 +36,24 @@ export interface WhatIf {
 
 /** Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes. */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Assessment {
-  let made: { key: string; site: Site } | undefined;
+  const siteFor = kept((change) => siteModel(resized(survey, change), options), waterKey);
+  const waterFor = kept(
+    (change) => {
+      const water = counted(siteFor(change), change);
+      return { water, draws: drawsOf({ ...siteFor(change), water }) };
+    },
+    (change) => `${waterKey(change)}/${change.runoff ?? ''}/${change.years ?? ''}`,
+  );
+  return (change) => judged(siteFor(change), waterFor(change), change);
+}
+
+/** A function that keeps its last answer for changes with the same key. */
+function kept<T>(make: (change: WhatIf) => T, keyOf: (change: WhatIf) => string): (change: WhatIf) => T {
+  let last: { key: string; made: T } | undefined;
   return (change) => {
-    const key = waterKey(change);
-    if (made?.key !== key) made = { key, site: siteModel(resized(survey, change), options) };
-    return judged(made.site, change);
+    const key = keyOf(change);
+    if (last?.key !== key) last = { key, made: make(change) };
+    return last.made;
   };
 }
 
@@ -63,43 +78,53 @@ function resized(survey: Survey, { length, width }: WhatIf): Survey {
   return { ...survey, pond: { ...pond, ...(length && { length }), ...(width && { width }) } };
 }
 
-function judged(site: Site, change: WhatIf): Assessment {
+function judged(
+  site: Site,
+  { water, draws }: { water: WaterEnsemble; draws: Draws },
+  change: WhatIf,
+): Assessment {
   const { depth, full, drawdown, option } = change;
-  const assessment = assess(arranged(site, change), {
-    ...(depth !== undefined && { depth }),
-    ...(full !== undefined && { fullLevel: full }),
-    ...(drawdown !== undefined && { usualDrawdown: drawdown }),
-  });
+  const assessment = assess(
+    { ...arranged(site, change), water },
+    {
+      ...(depth !== undefined && { depth }),
+      ...(full !== undefined && { fullLevel: full }),
+      ...(drawdown !== undefined && { usualDrawdown: drawdown }),
+    },
+    draws,
+  );
   return option === undefined ? assessment : withOption(assessment, option);
 }
 
-/** The site with outlet, run-off and years as tried; its water stays as simulated. */
-function arranged(site: Site, { run, outlet, runoff, years = 'all' }: WhatIf): Site {
+/** The water of the years and the run-off that are counted. */
+function counted(site: Site, { runoff, years = 'all' }: WhatIf): WaterEnsemble {
+  const { water } = site;
+  const { tub } = water;
+  const dry =
+    runoff === 'kept-out' && tub ? { ...water, tub: { asIs: tub.keptOut, keptOut: tub.keptOut } } : water;
+  return years === 'all' || !hasWeatherYears(site) ? dry : inYears(dry, years);
+}
+
+/** The site with outlet and run-off as tried. */
+function arranged(site: Site, { run, outlet, runoff }: WhatIf): Site {
   const [first, ...others] = site.places.outlets;
-  const places =
-    first && (run !== undefined || outlet !== undefined)
-      ? {
-          ...site.places,
-          outlets: [{ ...first, distance: run ?? first.distance, level: outlet ?? first.level }, ...others],
-        }
-      : site.places;
-  const { water, catchment } = site;
-  const kept = runoff === 'kept-out' && water.tub;
-  const dry = kept ? { ...water, tub: { asIs: kept.keptOut, keptOut: kept.keptOut } } : water;
+  const moved = first && { ...first, distance: run ?? first.distance, level: outlet ?? first.level };
   return {
     ...site,
-    places,
-    catchment: kept ? { ...catchment, uphillArea: 0, roofArea: 0, capped: true } : catchment,
-    water: years === 'all' || !hasWeatherYears(site) ? dry : inYears(dry, years),
+    places: moved ? { ...site.places, outlets: [moved, ...others] } : site.places,
+    catchment:
+      runoff === 'kept-out'
+        ? { ...site.catchment, uphillArea: 0, roofArea: 0, capped: true }
+        : site.catchment,
   };
 }
 
 /** The assessment with an option of it in the place of what is recommended, at the depth tried. */
 export function withOption(a: Assessment, option: OptionName): Assessment {
-  const { site, draws } = a;
+  const { site, basis } = a;
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
   const { depth } = site.pond;
-  const verdict = verdictAt(site, draws, measures, depth);
+  const verdict = verdictAt(basis, measures, depth);
   const decision: Decision = {
     ...a.decision,
     option,
@@ -112,7 +137,7 @@ export function withOption(a: Assessment, option: OptionName): Assessment {
   return {
     ...a,
     decision,
-    limits: monthlyLimits(site, draws, measures, depth),
-    drain: drainFor(site, draws, decision, new Assumptions()),
+    limits: monthlyLimits(basis, measures, depth),
+    drain: drainFor(basis, decision, new Assumptions()),
   };
 }

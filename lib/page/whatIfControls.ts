@@ -4,6 +4,8 @@ import { NUMBERS, type NumberKey } from './whatIfState.js';
 
 export interface Control {
   element: HTMLElement;
+  /** stands before the others */
+  first: boolean;
   /** brings the control to the state, in a system of units */
   show(units: UnitSystem): void;
 }
@@ -48,6 +50,7 @@ export function numberControl(
   input.addEventListener('input', () => write(Number(input.value)));
   return {
     element: element('div', 'control', name, output, input),
+    first: key === 'depth',
     show(units) {
       const value = read() ?? surveyed;
       input.value = String(value);
@@ -82,6 +85,7 @@ export function choiceControl(
   select.addEventListener('change', () => write(select.value === '' ? undefined : select.value));
   return {
     element: element('div', 'control', name, select),
+    first: key === 'option',
     show(units) {
       select.value = read() ?? (key === 'units' ? units : '');
     },

@@ -35,7 +35,7 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
   let waiting = 0;
   const parts = layoutOf(root);
   const controls = controlsOf(own, () => state, change);
-  parts.controls.append(...controls.map(({ element }) => element));
+  for (const { first, element } of controls) (first ? parts.controls : parts.others).append(element);
   const units = () => state.units ?? survey.site.show_units ?? 'metric';
 
   function change(next: Partial<State>): void {
@@ -176,10 +176,11 @@ function controlsOf(own: Assessment, state: () => State, change: (next: Partial<
 /** The panel's elements. */
 function layoutOf(root: HTMLElement) {
   const controls = element('div', 'controls');
+  const others = element('div', 'controls');
   const headline = element('p', '');
   const governs = element('p', '');
   const chances = element('p', 'note');
-  const answer = element('div', 'answer', headline, governs, chances);
+  const answer = element('div', 'answer', headline, governs);
   answer.setAttribute('aria-live', 'polite');
   const section = element('div', 'drawing');
   const risk = element('div', 'drawing');
@@ -197,7 +198,18 @@ function layoutOf(root: HTMLElement) {
   const lineLabel = element('label', '');
   lineLabel.htmlFor = line.id;
   lineLabel.textContent = 'The same in a notebook';
-  const form = element('div', 'form', controls, element('div', 'buttons', reset, copy), told);
-  root.replaceChildren(answer, element('div', 'pictures', section, risk), form, lineLabel, line);
-  return { controls, headline, governs, chances, section, risk, copy, reset, told, line };
+  const summary = element('summary', '');
+  summary.textContent = 'Size, level, pipe, weather and units';
+  const more = element('details', '', summary, others);
+  more.open = root.clientWidth >= PHONE;
+  const buttons = element('div', 'buttons', reset, copy);
+  root.replaceChildren(
+    element('div', 'form', controls, more, told),
+    answer,
+    element('div', 'pictures', section, chances, risk),
+    buttons,
+    lineLabel,
+    line,
+  );
+  return { controls, others, headline, governs, chances, section, risk, copy, reset, told, line };
 }

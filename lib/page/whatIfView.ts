@@ -24,7 +24,7 @@ export function viewOf(a: Assessment, units: UnitSystem): View {
   const report = reportOf(a, true);
   const { recommendation } = report.result;
   const depth = recommendation.depth_m || a.site.pond.depth;
-  const verdict = a.decision.verdict ?? verdictAt(a.site, a.draws, a.decision.measures, depth);
+  const verdict = a.decision.verdict ?? verdictAt(a.basis, a.decision.measures, depth);
   const raised =
     recommendation.raise_m > 0
       ? `, raised by ${formatQuantity(recommendation.raise_m, 'length', units)}`

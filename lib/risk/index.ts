@@ -5,7 +5,6 @@ export * from './chance.js';
 export * from './cost.js';
 export * from './courses.js';
 export * from './courseTally.js';
-export * from './courses.js';
 export * from './decide.js';
 export * from './depthCurve.js';
 export * from './designHighs.js';

@@ -15,14 +15,14 @@ const DIG_STEP = 0.2;
 
 /**
  * Everything figures and page show of an assessment.
- * @param quick - leaves out what a step of a what-if does not draw: water year, digging window
+ * @param quick - leaves out what a step of a what-if does not show: water year, digging window, tipping points, next measurement
  */
 export function reportOf(a: Assessment, quick = false): Report {
   const { site, decision } = a;
   const { pond, places } = site;
   const drain = decision.measures.drain;
   return {
-    result: resultOf(a),
+    result: resultOf(a, quick),
     units: site.survey.site.show_units ?? 'metric',
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,

@@ -292,7 +292,8 @@ export function invented(change: (report: Report) => void = () => {}): Report {
     digging: null,
     limits: {
       lowestSafeLevel: [0.12, 0.12, 0.1, 0.02, -0.31, null, null, null, null, -0.4, 0.05, 0.12],
-      hoursEmpty: Array.from({ length: 12 }, (_, at) => (at > 4 && at < 9 ? null : 30)),
+      empty: Array.from({ length: 12 }, () => ({ seconds: 108_000, governs: 'lift' as const })),
+      liftTimes: [],
     },
     next_door: {
       exit: { kind: 'outlet', name: 'pipe-end', level_m: -1.64, distance_m: 18, to_boundary_m: 2 },
