@@ -9,3 +9,4 @@ export { writeOutputs } from './notebook/outputs.js';
 export { plotlySource } from './notebook/plotly.js';
 export { readSurvey } from './notebook/readSurvey.js';
 export { NotebookError, type RunOptions, runNotebook } from './notebook/run.js';
+export { whatIfOutput } from './notebook/whatIfOutput.js';

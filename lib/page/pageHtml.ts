@@ -21,12 +21,18 @@ import { STYLE } from './style.js';
 import { verdictWords } from './verdict.js';
 import { workedSection } from './workedSection.js';
 
-export interface PageOptions {
+/** What goes into the text of the page beside the report. */
+export interface BodyOptions {
   /** steps of `workedSheet` */
   worked: WorkedPart[];
   /** of the library */
   version: string;
   photos?: Photos;
+  /** with the place for the what-if */
+  tried: boolean;
+}
+
+export interface PageOptions extends Omit<BodyOptions, 'tried'> {
   /** script of the what-if, and the survey it starts from; without it the page is still, and whole */
   live?: { script: string; survey: Survey; seed: number; samples: number };
 }
@@ -41,7 +47,7 @@ export function pageHtml(report: Report, options: PageOptions): string {
   const { live } = options;
   const scripts = live ? [inlineScript(live.script)] : [];
   const data = live
-    ? `<script type="application/json" id="survey">${scriptJson({ survey: live.survey, seed: live.seed, samples: live.samples })}</script>\n`
+    ? `<script type="application/json" id="survey">${scriptJson({ survey: live.survey, seed: live.seed, samples: live.samples, version: options.version })}</script>\n`
     : '';
   return `<!doctype html>
 <html lang="en">
@@ -53,9 +59,9 @@ export function pageHtml(report: Report, options: PageOptions): string {
 <title>${text(report.result.survey.name)}: pond and groundwater</title>
 <style>${STYLE}</style>
 </head>
-<body>
+<body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
-${bodyHtml(report, options)}
+${bodyHtml(report, { ...options, tried: live !== undefined })}
 ${data}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
 </html>
 `;
@@ -64,14 +70,14 @@ ${data}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body
 /** Everything between the tags of the body but the scripts, in a system of units. */
 export function bodyHtml(
   report: Report,
-  { worked, version, photos = {}, live }: PageOptions,
+  { worked, version, photos = {}, tried }: BodyOptions,
   units: UnitSystem = report.units,
 ): string {
   const parts = [
     rulesSection(report, units),
     picturesSection(report, units),
     depthSection(report, units),
-    live ? whatIfSection() : '',
+    tried ? whatIfSection() : '',
     drainSection(report, units),
     yearSection(report, units),
     neighbourSection(report, units),

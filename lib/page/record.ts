@@ -57,7 +57,7 @@ function photoHtml({ pit, photo, note }: risk.Report['pits'][number], photos: Ph
   const data = Object.hasOwn(photos, photo) ? photos[photo]! : undefined;
   return data === undefined || !/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/=]+$/.test(data)
     ? paragraph(`${words}: ${photo} is not shown here; keep it with the survey.`, 'note')
-    : `<figure class="photo"><img src="${data}" alt="${text(words)}"><figcaption>${text(words)}</figcaption></figure>`;
+    : `<figure class="photo"><img src="${data}" data-photo="${text(photo)}" alt="${text(words)}"><figcaption>${text(words)}</figcaption></figure>`;
 }
 
 export function assumptionsSection({ result }: risk.Report): string {

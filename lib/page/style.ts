@@ -23,7 +23,8 @@ h1 { font-size: 1.6rem; line-height: 1.2; margin: 1.5rem 0 .25rem; }
 h2 { font-size: 1.2rem; margin: 2.5rem 0 .5rem; padding-top: .5rem; border-top: 2px solid var(--ink); }
 h3 { font-size: 1rem; margin: 1.5rem 0 .25rem; } h4 { font-size: .95rem; margin: 0 0 .25rem; }
 .what { color: var(--soft); margin: 0 0 1rem; }
-.advice { margin: 0 0 1rem; padding: .75rem 1rem; background: var(--ink); color: #fff; }
+.units { float: right; margin: -.75rem 0 .5rem 1rem; font-size: .85rem; padding: .35rem .6rem; border: 1px solid var(--soft); border-radius: 3px; background: #fff; color: var(--ink); }
+.advice { clear: both; margin: 0 0 1rem; padding: .75rem 1rem; background: var(--ink); color: #fff; }
 .advice h2 { border: 0; margin: 0 0 .25rem; padding: 0; font-size: .95rem; color: #fff; }
 .advice p { margin: 0; font-size: 1.05rem; }
 .verdict { display: grid; grid-template-columns: 1fr 1fr; gap: 1px; background: var(--rule); border: 1px solid var(--rule); }
@@ -53,7 +54,7 @@ ${PANEL_STYLE}
 @media (max-width: 35rem) { .verdict { grid-template-columns: 1fr; } h1 { font-size: 1.35rem; } body { font-size: .97rem; } nav ol { columns: 1; } nav li { padding: .3rem 0; } .wide { display: none; } .narrow { display: block; } }
 @page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
 @media print {
-  body { font-size: 10.5pt; } header, main, nav { max-width: 690px; padding: 0; } .skip, #try, nav li:has([href='#try']) { display: none; } .wide { display: block; } .narrow { display: none; }
+  body { font-size: 10.5pt; } header, main, nav { max-width: 690px; padding: 0; } .skip, .units, #try, nav li:has([href='#try']) { display: none; } .wide { display: block; } .narrow { display: none; }
   .advice { background: none; color: var(--ink); border: 2px solid var(--ink); } .advice h2 { color: var(--ink); } a { color: inherit; text-decoration: none; }
   figure, .verdict, .advice, li, tr, .sign div, .step { break-inside: avoid; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour, #check, #sign { break-before: page; } nav ol { columns: 2; }
   .table { overflow: visible; } .options table, .methods table { min-width: 0; font-size: 7.5pt; }

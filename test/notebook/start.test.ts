@@ -29,7 +29,7 @@ it('ends with status 1 and words where there is no such folder, or more than one
   });
   expect(start('one', 'two', 'three')).toMatchObject({
     status: 1,
-    stderr: expect.stringContaining("unknown 'two three'"),
+    stderr: expect.stringContaining("unknown 'three'"),
   });
   expect(existsSync(outOf(nowhere))).toBe(false);
 });
