@@ -126,7 +126,7 @@ export function whatIfSection(): string {
     'try',
     'What if?',
     paragraph(
-      'Try another depth, size, level or drain: the same library computes it again, here and offline. What is tried is not part of the record above and below, and is not printed.',
+      'Try another depth, size, level or drain: the same library computes it again, here and offline. What is tried is not part of the record above and below, and is not printed. A depth is tried in the water as it was simulated for the depth wished; for the record, write it into pond.csv and run the analysis again.',
     ),
     '<div id="what-if"><p class="note">The controls need the script of this page, which does not run here.</p></div>',
   );
