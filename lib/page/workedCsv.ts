@@ -1,3 +1,4 @@
+import { visible } from '../figures/visible.js';
 import type { WorkedPart } from '../risk/index.js';
 
 const COLUMNS = [
@@ -18,9 +19,8 @@ const COLUMNS = [
 /** A cell by RFC 4180; text that a spreadsheet would run as a formula gets an apostrophe before it. */
 export function csvCell(value: string | number): string {
   if (typeof value === 'number') return String(value);
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not be there
-  const clean = value.replace(/[\u0000-\u001f\u007f]+/g, ' ');
-  const safe = /^[=+\-@]/.test(clean) ? `'${clean}` : clean;
+  const clean = visible(value);
+  const safe = /^[=+\-@]./.test(clean) ? `'${clean}` : clean;
   return /[",]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 

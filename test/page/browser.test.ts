@@ -11,7 +11,7 @@ vi.setConfig({ testTimeout: 120_000 });
 
 /** Text of a part of the page with plain spaces. */
 const plain = async (page: Page, part: string) =>
-  (await page.locator(part).innerText()).replaceAll('\u00a0', ' ');
+  ((await page.locator(part).textContent()) ?? '').replaceAll('\u00a0', ' ');
 
 const FIGURES = ['section-figure', 'risk-figure', 'year-figure', 'dig-figure'];
 
