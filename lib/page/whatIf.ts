@@ -1,10 +1,12 @@
 import {
   type Assessment,
-  assess,
   type Decision,
   type Draws,
   drainFor,
   drawsOf,
+  explained,
+  type Judged,
+  judge,
   monthlyLimits,
   NOTHING,
   type OptionName,
@@ -35,7 +37,7 @@ export interface WhatIf {
 }
 
 /** Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes. */
-export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Assessment {
+export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
   const siteFor = kept((change) => siteModel(resized(survey, change), options), waterKey);
   const waterFor = kept(
     (change) => {
@@ -44,7 +46,7 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
     },
     (change) => `${waterKey(change)}/${change.runoff ?? ''}/${change.years ?? ''}`,
   );
-  return (change) => judged(siteFor(change), waterFor(change), change);
+  return (change) => judgedWith(siteFor(change), waterFor(change), change);
 }
 
 /** A function that keeps its last answer for changes with the same key. */
@@ -69,7 +71,7 @@ export function waterKey({ length, width }: WhatIf): string {
  * @returns the assessment of the changed pond, for `reportOf`, `recommend` and the figures
  */
 export function whatIf(survey: Survey, change: WhatIf, options: SiteOptions = {}): Assessment {
-  return explorer(survey, options)(change);
+  return explained(explorer(survey, options)(change));
 }
 
 function resized(survey: Survey, { length, width }: WhatIf): Survey {
@@ -78,13 +80,13 @@ function resized(survey: Survey, { length, width }: WhatIf): Survey {
   return { ...survey, pond: { ...pond, ...(length && { length }), ...(width && { width }) } };
 }
 
-function judged(
+function judgedWith(
   site: Site,
   { water, draws }: { water: WaterEnsemble; draws: Draws },
   change: WhatIf,
-): Assessment {
+): Judged {
   const { depth, full, drawdown, option } = change;
-  const assessment = assess(
+  const judged = judge(
     { ...arranged(site, change), water },
     {
       ...(depth !== undefined && { depth }),
@@ -93,7 +95,7 @@ function judged(
     },
     draws,
   );
-  return option === undefined ? assessment : withOption(assessment, option);
+  return option === undefined ? judged : withOption(judged, option);
 }
 
 /** The water of the years and the run-off that are counted. */
@@ -120,7 +122,7 @@ function arranged(site: Site, { run, outlet, runoff }: WhatIf): Site {
 }
 
 /** The assessment with an option of it in the place of what is recommended, at the depth tried. */
-export function withOption(a: Assessment, option: OptionName): Assessment {
+export function withOption(a: Judged, option: OptionName): Judged {
   const { site, basis } = a;
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
   const { depth } = site.pond;

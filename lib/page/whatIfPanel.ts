@@ -2,7 +2,7 @@
 import { DESIGN_WIDTH, type FigureSize } from '../figures/layout.js';
 import { figureSvg } from '../figures/svg.js';
 import { ADVICE_NAMES } from '../figures/words.js';
-import type { Assessment, OptionName } from '../risk/index.js';
+import type { Judged, OptionName } from '../risk/index.js';
 import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { hasWeatherYears } from './inYears.js';
@@ -109,7 +109,7 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
 }
 
 /** Controls for what the survey has; those that would change nothing are left out. */
-function controlsOf(own: Assessment, state: () => State, change: (next: Partial<State>) => void): Control[] {
+function controlsOf(own: Judged, state: () => State, change: (next: Partial<State>) => void): Control[] {
   const { site, options } = own;
   const { pond, places, water } = site;
   const [outlet] = places.outlets;

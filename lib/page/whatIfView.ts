@@ -4,7 +4,7 @@ import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, sentence } from '../figures/words.js';
-import { type Assessment, type Governs, reportOf, type Verdict, verdictAt } from '../risk/index.js';
+import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 export interface View {
@@ -20,7 +20,7 @@ export interface View {
 }
 
 /** Words and figures of an assessment. */
-export function viewOf(a: Assessment, units: UnitSystem): View {
+export function viewOf(a: Judged, units: UnitSystem): View {
   const report = reportOf(a, true);
   const { recommendation } = report.result;
   const depth = recommendation.depth_m || a.site.pond.depth;

@@ -1,5 +1,5 @@
 import { isoDate } from '../climate/index.js';
-import type { Assessment } from './assess.js';
+import type { Judged } from './assess.js';
 import { floorLevel } from './measures.js';
 
 /** What the last look into the dip pipe under the liner allows. Levels m above the datum. */
@@ -21,7 +21,7 @@ export interface LowerToday {
  * the pipe is read again before the next lowering.
  * @returns null where the dip pipe has not been read, or was found dry without saying how deep it is
  */
-export function lowerToday({ site, decision, limits }: Assessment): LowerToday | null {
+export function lowerToday({ site, decision, limits }: Judged): LowerToday | null {
   const { survey, places, pond } = site;
   const look = survey.looks
     .filter((l) => l.pit === 'dip-pipe' && (l.reading === 'level' || l.reading === 'dry'))

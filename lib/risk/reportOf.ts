@@ -3,7 +3,7 @@ import { BED_LOSS } from '../drain/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow } from '../site/index.js';
-import type { Assessment } from './assess.js';
+import type { Assessment, Judged } from './assess.js';
 import { lowerToday } from './lowerToday.js';
 import { drainLevel, floorLevel } from './measures.js';
 import { nextDoor } from './nextDoor.js';
@@ -15,14 +15,14 @@ const DIG_STEP = 0.2;
 
 /**
  * Everything figures and page show of an assessment.
- * @param quick - leaves out what a step of a what-if does not show: water year, digging window, tipping points, next measurement
+ * @param quick - leaves out what a step of a what-if does not show: water year, digging window
  */
-export function reportOf(a: Assessment, quick = false): Report {
+export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report {
   const { site, decision } = a;
   const { pond, places } = site;
   const drain = decision.measures.drain;
   return {
-    result: resultOf(a, quick),
+    result: resultOf(a),
     units: site.survey.site.show_units ?? 'metric',
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,
@@ -92,7 +92,7 @@ function digDepths(wish: number): number[] {
 }
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
-export function waterYear({ site, decision, basis: { draws } }: Assessment): WaterDay[] {
+export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDay[] {
   const { water } = site;
   const drain = decision.measures.drain;
   const level = drain && drainLevel(drain, floorLevel(decision.depth, decision.measures));

@@ -4,7 +4,7 @@ import { relievedHead } from '../groundwater/index.js';
 import { discInflow } from '../seepage/index.js';
 import type { Origin } from '../survey/index.js';
 import { fillTime, LIFT_VOLUME_DEPTH, netHead, upliftUtilisation, waterPressure } from '../uplift/index.js';
-import type { Assessment } from './assess.js';
+import type { Judged } from './assess.js';
 import { secondsToLift } from './emptying.js';
 import { relievedBy } from './head.js';
 import { floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
@@ -30,7 +30,7 @@ export interface WorkedPart {
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a
  * recorder, so that nothing on the sheet is a second calculation.
  */
-export function workedSheet(a: Assessment): WorkedPart[] {
+export function workedSheet(a: Judged): WorkedPart[] {
   const parts = [fullPart(a, NOTHING, 'no-drain', 'With nothing done: the pond at its usual lowest level')];
   const { decision, options } = a;
   const index = options.findIndex((o) => o.name === decision.option && o.measures === decision.measures);
@@ -47,11 +47,11 @@ export function workedSheet(a: Assessment): WorkedPart[] {
   return parts;
 }
 
-const cell = (a: Assessment, ...items: (keyof Assessment['site']['survey']['origins']['pond'])[]): Origin[] =>
+const cell = (a: Judged, ...items: (keyof Judged['site']['survey']['origins']['pond'])[]): Origin[] =>
   items.map((item) => a.site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
 
 /** The pond's usual lowest level, put together by hand. */
-function lowestWords({ site }: Assessment, m: Measures): string {
+function lowestWords({ site }: Judged, m: Measures): string {
   const { pond, survey } = site;
   const say = (value: number) => `${Number(value.toFixed(4))} m`;
   const full = survey.pond.full_level === undefined ? 'water_above_rim_ground' : 'full_level';
@@ -63,7 +63,7 @@ function lowestWords({ site }: Assessment, m: Measures): string {
   ].join(' ');
 }
 
-function floorWords({ site }: Assessment, m: Measures, depth: number): string {
+function floorWords({ site }: Judged, m: Measures, depth: number): string {
   const say = (value: number) => `${Number(value.toFixed(4))} m`;
   const dug =
     depth === site.pond.depth
@@ -72,7 +72,7 @@ function floorWords({ site }: Assessment, m: Measures, depth: number): string {
   return m.raise > 0 ? `${dug} + raised ${say(m.raise)}` : dug;
 }
 
-function fullPart(a: Assessment, m: Measures, option: string | undefined, heading: string): WorkedPart {
+function fullPart(a: Judged, m: Measures, option: string | undefined, heading: string): WorkedPart {
   const { site, basis } = a;
   const say = sayer(site);
   const { use, steps } = recorder();
@@ -115,7 +115,7 @@ function usualRelief(m: Measures, depth: number, use?: Use) {
 }
 
 /** The time an emptied pond has without measures, in the month planned or the worst one. */
-function emptiedPart(a: Assessment): WorkedPart[] {
+function emptiedPart(a: Judged): WorkedPart[] {
   const { site, basis } = a;
   const { pond } = site;
   if (Array.isArray(pond.emptiedIn) && pond.emptiedIn.length === 0) return [];
@@ -171,7 +171,7 @@ function emptiedPart(a: Assessment): WorkedPart[] {
 export function checkedMeasures({
   decision,
   site,
-}: Assessment): { option: Advice; m: Measures; depth: number }[] {
+}: Judged): { option: Advice; m: Measures; depth: number }[] {
   const depth = decision.depth || site.pond.depth;
   const nothing = { option: 'no-drain' as const, m: NOTHING, depth };
   return decision.measures === NOTHING
@@ -180,7 +180,7 @@ export function checkedMeasures({
 }
 
 /** The deterministic check, since inspectors do not sign chances. */
-function standardParts(a: Assessment): WorkedPart[] {
+function standardParts(a: Judged): WorkedPart[] {
   return checkedMeasures(a).map(({ option, m, depth }, index) => {
     const { use, steps } = recorder();
     upliftCheck(a, option, m, depth, use);

@@ -1,7 +1,7 @@
 import { CORRUGATED_ROUGHNESS, fallNeeded, LEAST_FALL, manningFull } from '../drain/index.js';
 import { recorder } from '../formula/index.js';
 import { heaveFactor, wetCrackedCut } from '../uplift/index.js';
-import type { Assessment } from './assess.js';
+import type { Judged } from './assess.js';
 import { dugDepth } from './digging.js';
 import { sayer } from './say.js';
 import { UNIT_WEIGHT } from './sides.js';
@@ -9,7 +9,7 @@ import { rowsWords, rowWords, withOrigins } from './workedFrom.js';
 import type { WorkedPart } from './workedSheet.js';
 
 /** Sides and floor of the dig. */
-export function diggingParts(a: Assessment): WorkedPart[] {
+export function diggingParts(a: Judged): WorkedPart[] {
   const { site, decision } = a;
   const parts: WorkedPart[] = [];
   const say = sayer(site);
@@ -59,7 +59,7 @@ export function diggingParts(a: Assessment): WorkedPart[] {
 }
 
 /** Fall and capacity of the run to an outlet. */
-export function drainPart({ site, drain }: Assessment): WorkedPart[] {
+export function drainPart({ site, drain }: Judged): WorkedPart[] {
   if (drain?.kind !== 'outlet') return [];
   const { use, steps } = recorder();
   use(fallNeeded, LEAST_FALL, drain.input.end.distance);

@@ -13,7 +13,7 @@ const judge = explorer(survey, OPTIONS);
 
 describe('the what-if', () => {
   it('with nothing tried is the analysis itself', () => {
-    expect(resultOf(judge({}))).toEqual(resultOf(assess(siteModel(survey, OPTIONS))));
+    expect(resultOf(whatIf(survey, {}, OPTIONS))).toEqual(resultOf(assess(siteModel(survey, OPTIONS))));
   });
 
   it('of drawdown and size is the analysis of a survey that says so', () => {
