@@ -91,9 +91,9 @@ export function depthSection(report: Report, units: UnitSystem): string {
       : unit === 'm/s' && amount > 0
         ? formatQuantity(amount, 'conductivity', units)
         : `${Number(amount.toPrecision(3))} ${unit}`;
-  const turns = tipping_points.map(({ input, value: at, unit, from, to }) =>
+  const turns = tipping_points.map(({ input, value: at, unit, from, to, now }) =>
     text(
-      `${sentence(input)} at ${value(at, unit)}: from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
+      `${sentence(input)} at ${value(at, unit)} (now ${value(typeof now === 'number' ? now : now.p50, unit)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
     ),
   );
   return section(
@@ -162,23 +162,31 @@ export function yearSection(report: Report, units: UnitSystem): string {
   );
 }
 
-/** What would make the answer surer. */
+/** What drives the answer, and what would make it surer. */
 export function surerSection({ result }: Report): string {
   const { measure_next, close_call } = result.recommendation;
-  const next = measure_next.map(({ what, where, month, chance_to_change }) =>
+  const next = measure_next.map(({ what, where, month, chance_to_change, waits }) =>
     text(
-      `${sentence(what)}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}.`,
+      `${sentence(what)}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}${waits ? '; it takes a wet half-year' : ''}.`,
     ),
   );
   return section(
     'surer',
-    'Sensitivity: what would make it surer',
+    'Sensitivity: what drives the answer, and what would make it surer',
     close_call
       ? '<p>It is a close call: within the error of the sampling the verdict could go either way.</p>'
       : '',
+    table({
+      name: 'What the doubt about the chance comes from',
+      columns: [
+        { key: 'input', label: 'input' },
+        { key: 'share', label: 'share of the doubt that would go if it were known' },
+      ],
+      rows: result.drivers.map(({ input, first_order }) => [input, chanceText(Math.max(first_order, 0))]),
+    }),
     next.length > 0
-      ? `<p>To measure next, the most telling first:</p>${list(next)}`
-      : '<p>No measurement that was tried would change the answer: of five equal groups of samples, sorted by what it would tell, none leads to another.</p>',
+      ? `<h3>To measure next, the most telling first</h3>${list(next)}`
+      : '<p>No measurement that was tried would change the answer.</p>',
     '<p>The values at which the answer turns stand under <a href="#depth">How deep is safe</a>.</p>',
   );
 }
