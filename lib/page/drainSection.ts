@@ -11,8 +11,17 @@ import { list, paragraph, section, table, text } from './markup.js';
 import { flowWords } from './verdict.js';
 
 export function drainSection(report: Report, units: UnitSystem): string {
-  const { drain } = report.result;
-  if (!drain) return '';
+  const { drain, recommendation } = report.result;
+  if (!drain)
+    return section(
+      'drain',
+      'The drain',
+      paragraph(
+        ['measure-first', 'move', 'do-not-dig'].includes(recommendation.option)
+          ? 'Buy and dig nothing yet: first what is said under “What to do”.'
+          : 'No drain under the pond is recommended: there is nothing to buy or to dig for one.',
+      ),
+    );
   const fall =
     drain.fall_available_m === null
       ? 'The water is pumped, so no fall is needed.'
@@ -57,10 +66,10 @@ export function drainSection(report: Report, units: UnitSystem): string {
   );
 }
 
-/** The list of quantities with how it is carried. */
-function carried(report: Report, units: UnitSystem): Table {
+/** The list of quantities with how it is carried; no rows where no drain is recommended. */
+export function carried(report: Report, units: UnitSystem): Table {
   const plain = quantityTable(report, units);
-  const { quantities } = report.result.drain!;
+  const quantities = report.result.drain?.quantities ?? [];
   return {
     ...plain,
     columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],

@@ -74,6 +74,13 @@ function placesTable({ points }: Report, units: UnitSystem): Table {
   };
 }
 
+/** A value at which the answer turns; one without a unit is a chance. */
+function amountText(amount: number, unit: string, units: UnitSystem): string {
+  if (unit === '') return chanceText(amount);
+  const kind = ({ m: 'level', 'm/s': 'conductivity', Pa: 'pressure' } as const)[unit];
+  return kind ? formatQuantity(amount, kind, units) : `${Number(amount.toPrecision(3))} ${unit}`;
+}
+
 /** How deep is safe, what was compared, and where the answer turns. */
 export function depthSection(report: Report, units: UnitSystem): string {
   const { options, tipping_points } = report.result;
@@ -85,15 +92,9 @@ export function depthSection(report: Report, units: UnitSystem): string {
         `<strong>${ADVICE_NAMES[option]}</strong>: ${text(why_not ?? 'no reason given')}`,
     );
   const compared = optionTable({ ...report, result: { ...report.result, options: possible } }, units);
-  const value = (amount: number, unit: string) =>
-    unit === 'm'
-      ? formatQuantity(amount, 'level', units)
-      : unit === 'm/s' && amount > 0
-        ? formatQuantity(amount, 'conductivity', units)
-        : `${Number(amount.toPrecision(3))} ${unit}`;
   const turns = tipping_points.map(({ input, value: at, unit, from, to, now }) =>
     text(
-      `${sentence(input)} at ${value(at, unit)} (now ${value(typeof now === 'number' ? now : now.p50, unit)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
+      `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
     ),
   );
   return section(

@@ -8,7 +8,7 @@ export const PANEL_STYLE = `
 .what-if .answer { padding: .6rem .8rem; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1rem 0; font-size: .9rem; } .what-if .note { color: var(--soft); font-size: .8rem; } .what-if summary { padding: .6rem 0; cursor: pointer; }
 .what-if .safe { color: #2f6627; font-weight: 700; } .what-if .unsafe { color: #98401f; font-weight: 700; }
 .what-if .told { font-size: .85rem; min-height: 1.4em; margin: .4rem 0 0; overflow-wrap: anywhere; } .what-if textarea { width: 100%; font: .8rem/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); }
-.what-if .pictures { margin: .75rem 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }
+.what-if table { border-collapse: collapse; width: 100%; font-size: .84rem; } .what-if td, .what-if th { text-align: left; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--rule); vertical-align: top; } .what-if .pictures { margin: .75rem 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }
 `;
 
 /** Looks of the page, on a phone, a desk and paper. */

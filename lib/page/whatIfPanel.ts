@@ -6,6 +6,7 @@ import type { Judged, OptionName } from '../risk/index.js';
 import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { hasWeatherYears } from './inYears.js';
+import { table } from './markup.js';
 import { explorer, type WhatIf, waterKey } from './whatIf.js';
 import { type Control, choiceControl, element, numberControl } from './whatIfControls.js';
 import { fragmentOf, NUMBERS, type NumberKey, notebookLine, type State, stateOf } from './whatIfState.js';
@@ -77,6 +78,8 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
     parts.headline.className = view.safe ? 'safe' : 'unsafe';
     parts.governs.textContent = view.governs;
     parts.chances.textContent = view.chances;
+    parts.buy.innerHTML =
+      view.buy.rows.length > 0 ? table(view.buy) : '<p>No drain: nothing to buy or to dig for one.</p>';
     for (const name of ['section', 'risk'] as const)
       parts[name].innerHTML = figureSvg(view[name](size), DESIGN_WIDTH[size], `${root.id}-${name}`);
   }
@@ -202,14 +205,18 @@ function layoutOf(root: HTMLElement) {
   summary.textContent = 'Size, level, pipe, weather and units';
   const more = element('details', '', summary, others);
   more.open = root.clientWidth >= PHONE;
+  const buy = element('div', '');
+  const buySummary = element('summary', '');
+  buySummary.textContent = 'To buy and to dig for this';
   const buttons = element('div', 'buttons', reset, copy);
   root.replaceChildren(
     element('div', 'form', controls, more, told),
     answer,
     element('div', 'pictures', section, chances, risk),
+    element('details', '', buySummary, buy),
     buttons,
     lineLabel,
     line,
   );
-  return { controls, others, headline, governs, chances, section, risk, copy, reset, told, line };
+  return { controls, others, buy, headline, governs, chances, section, risk, copy, reset, told, line };
 }

@@ -3,9 +3,11 @@ import type { Figure } from '../figures/figure.js';
 import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
+import type { Table } from '../figures/table.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, sentence } from '../figures/words.js';
 import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { carried } from './drainSection.js';
 
 export interface View {
   /** what is drawn and whether it is safe */
@@ -15,6 +17,8 @@ export interface View {
   governs: string;
   /** chances of each state, and of the dig */
   chances: string;
+  /** what to buy and to dig for the drain */
+  buy: Table;
   section: (size: FigureSize) => Figure;
   risk: (size: FigureSize) => Figure;
 }
@@ -36,6 +40,7 @@ export function viewOf(a: Judged, units: UnitSystem): View {
     safe: verdict.safe,
     governs: governsWords(verdict),
     chances: chanceWords(verdict),
+    buy: carried(report, units),
     section: (size) => sectionFigure(report, units, size),
     risk: (size) => riskDepthFigure(report, units, size),
   };

@@ -49,14 +49,12 @@ export interface NextDoor {
 
 /** What changes for others with a decision and its drain. */
 export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): NextDoor {
-  const { places, pond, survey, tub, catchment } = site;
+  const { places, pond, survey, tub } = site;
   const area = planArea(pond.shape, 0);
   const { storm_rain, storm_hours } = survey.site;
   const storm = { rain: storm_rain ?? STORM.rain, seconds: storm_hours ?? STORM.seconds };
   const shed = (c: number, a: number) => rationalRunoff.compute(c, storm.rain / storm.seconds, a);
   const surplus = winterSurplus(site);
-  const kept = d.measures.way === 'keptOut' || !drain;
-  const gathered = kept ? 0 : catchment.uphillArea;
   const ground = area + (tub?.ringArea ?? 0);
   return {
     exit: exitOf(site, d),
@@ -69,7 +67,8 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       rain_m: storm.rain,
       seconds: storm.seconds,
       named: storm_rain !== undefined,
-      before: shed(STORM_RUNOFF.lawn, ground) + shed(STORM_RUNOFF[catchment.cover], gathered),
+      // What a drain catches of roof and slope ran off before as well.
+      before: shed(STORM_RUNOFF.lawn, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
       brim: shed(1, area),
       drain: drain?.totalInflow ?? 0,
     },

@@ -151,7 +151,7 @@ function emptiedPart(a: Judged): WorkedPart[] {
           discInflow,
           {
             K: `90 % end of the permeability of the ground (${layers})`,
-            r: `circle as large as the mean plan of what is under water outside; ${size}`,
+            r: `circle as large as the mean of the floor and the plan at the level of the water outside; ${size}`,
             s: 'head outside less floor: step 1 without its sign',
           },
         ],
