@@ -38,7 +38,13 @@ export interface WhatIf {
 
 /** Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes. */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
-  const siteFor = kept((change) => siteModel(resized(survey, change), options), waterKey);
+  // The size of the pond does not change what the looks say of the water table: it is fitted once.
+  let chosen: Site['chosen'];
+  const siteFor = kept((change) => {
+    const site = siteModel(resized(survey, change), { ...options, chosen });
+    chosen = site.chosen;
+    return site;
+  }, waterKey);
   const waterFor = kept(
     (change) => {
       const water = counted(siteFor(change), change);

@@ -75,7 +75,7 @@ export function worthWaiting(next: NextMeasurement[], loss: Loss): boolean {
 function measurementsOf({ site, draws }: Basis): Measurement[] {
   const { samples, years, clayHigh, tub } = draws;
   const noise = latinNormals(samples, 2, site.seed + 61);
-  const tableError = site.chosen?.fit.missing ?? TABLE_ERROR;
+  const missing = site.chosen?.fit.missing;
   const high = Float64Array.from({ length: samples }, (_, s) => {
     let sum = 0;
     for (let i = s * years; i < (s + 1) * years; i++)
@@ -87,7 +87,7 @@ function measurementsOf({ site, draws }: Basis): Measurement[] {
       what: 'weekly dips in a sealed standpipe through the wet half-year, the days after heavy rain among them',
       month: site.latitude >= 0 ? 3 : 9,
       waits: true,
-      reading: high.map((level, s) => level + tableError * noise[2 * s]),
+      reading: high.map((level, s) => level + (missing?.[s] ?? TABLE_ERROR) * noise[2 * s]),
     },
     {
       what: 'a recovery test: bail the hole and time how fast the water comes back',

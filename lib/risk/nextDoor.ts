@@ -1,12 +1,12 @@
 import { isWetHalf } from '../climate/index.js';
-import { loweringOf, rationalRunoff, STORM_RUNOFF } from '../drain/index.js';
+import { loweringOf, rationalRunoff } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { Site } from '../site/index.js';
-import { logPercentiles } from '../soil/index.js';
-import type { LevelPoint } from '../survey/index.js';
+import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { planArea } from '../uplift/index.js';
 import type { Decision } from './decide.js';
-import type { SiteDrain } from './drainFor.js';
+import type { SiteDrain } from './drainAround.js';
+import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel } from './measures.js';
 
 export const nextDoorMethod = method({
@@ -68,7 +68,8 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       seconds: storm.seconds,
       named: storm_rain !== undefined,
       // What a drain catches of roof and slope ran off before as well.
-      before: shed(STORM_RUNOFF.lawn, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
+      before:
+        shed(RUNOFF_COEFFICIENT.lawn.likely, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
       brim: shed(1, area),
       drain: drain?.totalInflow ?? 0,
     },
@@ -98,8 +99,8 @@ function winterSurplus({ record, latitude }: Site): number | undefined {
 
 function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
   const { drain } = measures;
-  const { places, survey } = site;
-  const to = places.discharge ?? places.outlets[0];
+  const { places } = site;
+  const to = places.discharge ?? lawfulOutlets(site).outlets[0];
   const leads = drain !== undefined && option !== 'measure-first' && option !== 'move';
   const end = !leads ? undefined : drain.kind === 'outlet' ? drain.outlet : to;
   if (!end)
@@ -110,31 +111,13 @@ function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
       distance_m: 0,
       to_boundary_m: places.boundary ?? null,
     };
-  const point = survey.levels.find(
-    (p) => p.point === end.name && (p.role === 'outlet' || p.role === 'discharge'),
-  );
   return {
     kind: drain!.kind,
     name: end.name,
     level_m: end.level,
     distance_m: end.distance,
-    to_boundary_m: (point && toBoundary(point, survey.levels)) ?? null,
+    to_boundary_m: drain?.kind === 'outlet' ? (drain.outlet.toBoundary ?? null) : null,
   };
-}
-
-/** From a point to the line through the boundary points in the order of the file, where all have places. */
-function toBoundary(point: LevelPoint, levels: LevelPoint[]): number | undefined {
-  const line = levels.filter((p) => p.role === 'boundary' && p.x !== undefined && p.y !== undefined);
-  if (line.length === 0 || point.x === undefined || point.y === undefined) return undefined;
-  const distances = line.map((a, i) => {
-    const b = line[i + 1] ?? a;
-    const [dx, dy] = [b.x! - a.x!, b.y! - a.y!];
-    const long = dx * dx + dy * dy;
-    const part = long === 0 ? 0 : ((point.x! - a.x!) * dx + (point.y! - a.y!) * dy) / long;
-    const t = Math.min(Math.max(part, 0), 1);
-    return Math.hypot(point.x! - a.x! - t * dx, point.y! - a.y! - t * dy);
-  });
-  return Math.min(...distances);
 }
 
 /** Distance within which the lowering is more than nobody could tell, at the permeable end of the ground. */

@@ -65,7 +65,6 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       says: d.says,
       pit: d.pit,
     })),
-    drain: a.drain,
     digging: quick ? null : digWindow(site.water, pond.shape, digDepths(pond.depth)),
     limits: a.limits,
     next_door: nextDoor(site, decision, a.drain),

@@ -229,8 +229,6 @@ export interface Report {
   water_year: WaterDay[];
   /** looks at the water in the ground, m below the datum ground */
   dips: { day: number; date: string; depth_m: number; says: 'level' | 'below' | 'above'; pit: string }[];
-  /** designed drain of the recommendation */
-  drain: SiteDrain | null;
   /** months and depths in which the floor of a dig stays dry */
   digging: DigWindow | null;
   /** of what is recommended, at its depth */

@@ -288,7 +288,6 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       { day: 18_700, date: '2021-03-14', depth_m: 0.25, says: 'above', pit: 'P2' },
       { day: 18_850, date: '2021-08-11', depth_m: 1.2, says: 'below', pit: 'P2' },
     ],
-    drain: null,
     digging: null,
     limits: {
       lowestSafeLevel: [0.12, 0.12, 0.1, 0.02, -0.31, null, null, null, null, -0.4, 0.05, 0.12],

@@ -1,7 +1,13 @@
 /** The page, result.json and the notebook's words say the same numbers, to the last shown digit. */
 import { evaluate } from 'mathjs';
 import { describe, expect, it, vi } from 'vitest';
-import { ADVICE_NAMES, chanceText, optionTable, waterMonthTable } from '../../lib/figures/index.js';
+import {
+  ADVICE_NAMES,
+  chanceText,
+  optionTable,
+  quantityTable,
+  waterMonthTable,
+} from '../../lib/figures/index.js';
 import { upliftLine, verdictWords } from '../../lib/page/index.js';
 import { stepNumber } from '../../lib/page/workedSection.js';
 import { reportOf, resultOf, workedSheet } from '../../lib/risk/index.js';
@@ -62,6 +68,20 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
       expect(row[2]).toContain(chanceText(option.risk_at_wish.per_year));
       expect(row[4]).toBe(formatQuantity(option.full.net_head_m.p10, 'level', units));
     }
+  });
+
+  it('the drain is to be bought as result.json has it', async () => {
+    const html = await demoPage(survey);
+    if (written.drain === null) {
+      expect(plain(html)).toContain('nothing to buy or to dig');
+      return;
+    }
+    expect(rowsOf(html, 'To buy and to dig').map((row) => row.slice(0, 2))).toEqual(
+      quantityTable(report, units).rows,
+    );
+    expect(rowsOf(html, 'To buy and to dig').map(([item]) => item)).toEqual(
+      written.drain.quantities.map(({ item }: { item: string }) => item),
+    );
   });
 
   it('every worked step, typed in as shown, gives the result shown', () => {

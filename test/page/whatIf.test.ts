@@ -22,6 +22,7 @@ describe('the what-if', () => {
       files,
     );
     const own = resultOf(assess(siteModel(surveyOf(said), OPTIONS)));
+    judge({});
     const tried = resultOf(judge({ drawdown: 0.15, length: 5, width: 4 }));
     expect(tried.options).toEqual(own.options);
     expect(tried.recommendation).toEqual(own.recommendation);
