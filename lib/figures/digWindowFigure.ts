@@ -91,6 +91,8 @@ export function digWindowFigure(
     yaxis: {
       ...thinAxis(size),
       range: [Math.max(...y) + half, Math.min(...y) - half],
+      tickvals: y,
+      ticktext: y.map((depth) => depth.toFixed(1)),
     },
     annotations: [
       {

@@ -129,7 +129,9 @@ export function liftArrows(
         ]
       : [
           words(
-            folded('emptied: water outside stays below the floor', most),
+            size === 'wide'
+              ? folded('emptied: water outside stays below the floor', most)
+              : 'no push<br>from below',
             floor + 0.3 * section.depth,
             WATER,
           ),

@@ -33,7 +33,8 @@ export function tableHtml(table: Table): string {
   const head = table.columns.map((column) => `<th scope="col">${escapeHtml(heading(column))}</th>`).join('');
   const body = table.rows.map((row) => {
     const cells = row.map((value) => {
-      const align = typeof value === 'number' ? ' style="text-align:right"' : '';
+      // An attribute rather than a style: pages allow no inline styles.
+      const align = typeof value === 'number' ? ' align="right"' : '';
       return `<td${align}>${escapeHtml(cellText(value))}</td>`;
     });
     return `<tr>${cells.join('')}</tr>`;

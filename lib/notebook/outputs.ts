@@ -1,23 +1,43 @@
 /** What an analysis leaves in a folder besides its notebook. */
 import { join } from 'node:path';
-import { pageHtml, waterYearCsv } from '../page/index.js';
+import { pageHtml, pondCardHtml, waterYearCsv, workedCsv } from '../page/index.js';
 import { type Assessment, reportOf, workedSheet } from '../risk/index.js';
 import { writeAtomically } from './files.js';
-import { plotlySource } from './plotly.js';
+import { liveScript } from './liveScript.js';
+import { photosOf } from './photos.js';
+import { VERSION } from './project.js';
 
 /** The files that `writeOutputs` makes. */
-export const OUTPUTS = ['page.html', 'water-year.csv', 'result.json'] as const;
+export const OUTPUTS = [
+  'page.html',
+  'pond-card.html',
+  'water-year.csv',
+  'worked.csv',
+  'result.json',
+] as const;
 
 /**
- * Writes the shareable page, the water year and the result of an assessment, each whole or not at all.
+ * Writes the shareable page, the pond card, the water year, the worked steps and the result of an assessment, each
+ * whole or not at all.
  * @param folder must exist
- * @throws Error when the folder is missing or cannot be written, or plotly.js-dist-min is missing
+ * @param surveyFolder where the photos lie that `pits.csv` names; absent: none is shown
+ * @throws Error when the folder is missing or cannot be written
  */
-export async function writeOutputs(assessment: Assessment, folder: string): Promise<void> {
+export async function writeOutputs(
+  assessment: Assessment,
+  folder: string,
+  surveyFolder?: string,
+): Promise<void> {
   const report = reportOf(assessment);
+  const worked = workedSheet(assessment);
+  const { survey, seed, water } = assessment.site;
+  const live = { script: await liveScript(), survey, seed, samples: water.samples };
+  const photos = surveyFolder === undefined ? {} : photosOf(survey, surveyFolder);
   const texts: Record<(typeof OUTPUTS)[number], string> = {
-    'page.html': pageHtml(report, { plotly: await plotlySource(), worked: workedSheet(assessment) }),
+    'page.html': pageHtml(report, { worked, version: VERSION, photos, live }),
+    'pond-card.html': pondCardHtml(report),
     'water-year.csv': waterYearCsv(report),
+    'worked.csv': workedCsv(worked),
     'result.json': `${JSON.stringify(report.result, null, 2)}\n`,
   };
   for (const name of OUTPUTS) writeAtomically(join(folder, name), texts[name]);

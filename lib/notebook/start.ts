@@ -1,7 +1,11 @@
-/** `npm start [-- FOLDER]`: runs the worked notebook on a survey and lays what it makes into `out/`. */
+/**
+ * `npm start [-- FOLDER]`: runs the worked notebook on a survey and lays what it makes into `out/`; with two folders it
+ * says what changed from one to the other.
+ */
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { formatWarning, SurveyError } from '../survey/index.js';
+import { compareFolders } from './compare.js';
 import { writeAtomically } from './files.js';
 import type { ExecutedNotebook } from './nbformat.js';
 import { OUTPUTS } from './outputs.js';
@@ -45,9 +49,14 @@ async function start(folder: string): Promise<string> {
 }
 
 /** @returns the exit status: 0 result, 2 survey refused, 1 anything else */
-async function main([folder, ...more]: string[]): Promise<number> {
+async function main([folder, other, ...more]: string[]): Promise<number> {
   try {
-    if (more.length > 0) throw new Error(`unknown '${more.join(' ')}': npm start -- FOLDER takes one folder`);
+    if (more.length > 0)
+      throw new Error(`unknown '${more.join(' ')}': npm start takes a folder, or two to compare`);
+    if (folder && other) {
+      print(compareFolders(process.env.INIT_CWD ?? '', folder, other));
+      return 0;
+    }
     // npm runs this in the project's folder; the user means one from where they stand.
     print(`\n${await start(folder ? resolve(process.env.INIT_CWD ?? '', folder) : DEMO)}`);
     return 0;

@@ -1,4 +1,12 @@
-export { pageHtml } from './pageHtml.js';
-export { type UpliftCheck, upliftCheck } from './upliftCheck.js';
+export { type Case, changedInputs, changesText } from './changes.js';
+export { upliftLine } from './checkSection.js';
+export { type PageOptions, pageHtml } from './pageHtml.js';
+export { pondCardHtml } from './pondCard.js';
+export type { Photos } from './record.js';
+export { PANEL_STYLE } from './style.js';
+export { todayWords } from './today.js';
 export { advisedOption, type VerdictWords, verdictWords } from './verdict.js';
 export { waterYearCsv } from './waterYearCsv.js';
+export { explorer, type WhatIf, whatIf } from './whatIf.js';
+export { viewOf } from './whatIfView.js';
+export { workedCsv } from './workedCsv.js';

@@ -1,127 +1,101 @@
 import { scriptJson } from '../figures/escape.js';
-import type { Figure } from '../figures/figure.js';
-import type { FigureSize } from '../figures/layout.js';
-import { riskDepthFigure } from '../figures/riskDepthFigure.js';
-import { sectionFigure } from '../figures/sectionFigure.js';
-import { waterYearFigure } from '../figures/waterYearFigure.js';
 import type { Report, WorkedPart } from '../risk/index.js';
+import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { paragraph, section, text } from './markup.js';
+import { checkSection } from './checkSection.js';
+import { drainSection } from './drainSection.js';
+import { paragraph, text } from './markup.js';
+import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf } from './policy.js';
-import { assumptionsSection, groundSection, methodsSection, signSection, workedSection } from './record.js';
-import { SCRIPT } from './script.js';
+import { assumptionsSection, groundSection, methodsSection, type Photos, signSection } from './record.js';
 import {
-  cautionsSection,
-  checkSection,
-  drainSection,
-  monthsSection,
-  neighbourSection,
-  optionsSection,
+  depthSection,
+  limitsSection,
+  picturesSection,
   rulesSection,
-  turnsSection,
+  surerSection,
+  whatIfSection,
+  yearSection,
 } from './sections.js';
-import { type Slider, sliderOf } from './slider.js';
 import { STYLE } from './style.js';
 import { verdictWords } from './verdict.js';
+import { workedSection } from './workedSection.js';
 
-type MakeFigure = (report: Report, units: UnitSystem, size: FigureSize) => Figure;
+/** What goes into the text of the page beside the report. */
+export interface BodyOptions {
+  /** steps of `workedSheet` */
+  worked: WorkedPart[];
+  /** of the library */
+  version: string;
+  photos?: Photos;
+  /** with the place for the what-if */
+  tried: boolean;
+}
 
-const FIGURES: { id: string; title: string; make: MakeFigure; caption: string }[] = [
-  {
-    id: 'section-figure',
-    title: 'The pond in section',
-    make: sectionFigure,
-    caption:
-      'Cut along the length. Under the pond it is level against level: the water outside lifts the liner where it stands higher than the water inside, at any depth of the floor.',
-  },
-  {
-    id: 'risk-figure',
-    title: 'How deep is safe',
-    make: riskDepthFigure,
-    caption:
-      'Heavy: safe by every measure, digging included. Ring: the safe depth. Chances below 0.1 % lie in the grey strip, set apart only to be seen. Named along each line: what fails first there.',
-  },
-  {
-    id: 'year-figure',
-    title: 'The water through the year',
-    make: waterYearFigure,
-    caption: 'Band: eight years in ten, counting everything unknown about the ground. Line: the middle.',
-  },
-];
+export interface PageOptions extends Omit<BodyOptions, 'tried'> {
+  /** script of the what-if, and the survey it starts from; without it the page is still, and whole */
+  live?: { script: string; survey: Survey; seed: number; samples: number };
+}
 
 /**
- * The shareable page: one HTML file that opens offline, makes no request and runs only its own scripts.
+ * The shareable page: one HTML file that opens offline, makes no request and runs only its own script.
  * @param report what was computed; every text of it is taken for hostile
- * @param options `plotly`: source of plotly.js, put in once at the end; `worked`: steps of `workedSheet` to show
  * @returns HTML as text, to be written as UTF-8
- * @throws Error when the library's text would break out of its script
+ * @throws Error when the script's text would break out of its element
  */
-export function pageHtml(
-  report: Report,
-  { plotly, worked = [] }: { plotly: string; worked?: WorkedPart[] },
-): string {
-  const { units } = report;
-  const slider = sliderOf(report, units);
-  const figures = FIGURES.map((figure) => {
-    const wide = figure.make(report, units, 'wide');
-    return {
-      ...figure,
-      alt: wide.alt,
-      data: wide.data,
-      wide: wide.layout,
-      narrow: figure.make(report, units, 'narrow').layout,
-    };
-  });
-  const data = scriptJson({
-    figures: Object.fromEntries(figures.map(({ id, data, wide, narrow }) => [id, { data, wide, narrow }])),
-    slider,
-  });
-  const scripts = [inlineScript(plotly), inlineScript(SCRIPT)];
-  const [section1, risk, year] = figures.map(
-    ({ id, title, alt, caption }) =>
-      `<figure><h3>${title}</h3><div class="plot" id="${id}" role="img" aria-label="${text(alt)}">${text(alt)}</div><figcaption>${text(caption)}</figcaption></figure>`,
-  );
-  const parts = [
-    rulesSection(report, units),
-    section('pictures', 'The pond and the water', section1!, risk!, sliderHtml(slider), year!),
-    optionsSection(report, units),
-    drainSection(report, units),
-    neighbourSection(report, units),
-    checkSection(report, units),
-    monthsSection(report, units),
-    turnsSection(report, units),
-    cautionsSection(report),
-    groundSection(report, units),
-    assumptionsSection(report),
-    workedSection(worked),
-    methodsSection(),
-    signSection(report, units),
-  ];
+export function pageHtml(report: Report, options: PageOptions): string {
+  const { live } = options;
+  const scripts = live ? [inlineScript(live.script)] : [];
+  const data = live
+    ? `<script type="application/json" id="survey">${scriptJson({ survey: live.survey, seed: live.seed, samples: live.samples, version: options.version })}</script>\n`
+    : '';
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policyOf(scripts)}">
+<meta http-equiv="Content-Security-Policy" content="${policyOf(scripts, STYLE)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <title>${text(report.result.survey.name)}: pond and groundwater</title>
 <style>${STYLE}</style>
 </head>
-<body>
-${head(report)}
-<main>
-${parts.filter(Boolean).join('\n')}
-</main>
-<script type="application/json" id="data">${data}</script>
-${scripts.map((script) => `<script>${script}</script>`).join('\n')}
-</body>
+<body data-units="${report.units}">
+<a class="skip" href="#main">To the content</a>
+${bodyHtml(report, { ...options, tried: live !== undefined })}
+${data}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
 </html>
 `;
 }
 
+/** Everything between the tags of the body but the scripts, in a system of units. */
+export function bodyHtml(
+  report: Report,
+  { worked, version, photos = {}, tried }: BodyOptions,
+  units: UnitSystem = report.units,
+): string {
+  const parts = [
+    rulesSection(report, units),
+    picturesSection(report, units),
+    depthSection(report, units),
+    tried ? whatIfSection() : '',
+    drainSection(report, units),
+    yearSection(report, units),
+    neighbourSection(report, units),
+    checkSection(report, units),
+    workedSection(worked, units),
+    groundSection(report, units, photos),
+    assumptionsSection(report),
+    surerSection(report),
+    limitsSection(report),
+    methodsSection(),
+    signSection(report, units, version),
+  ].filter(Boolean);
+  return `${head(report, units)}\n${contents(parts)}\n<main id="main" tabindex="-1">\n${parts.join('\n')}\n</main>`;
+}
+
 /** The first screen: what to do, and the four answers. */
-function head(report: Report): string {
-  const words = verdictWords(report);
+function head(report: Report, units: UnitSystem): string {
+  const words = verdictWords(report, units);
   const answer = (title: string, value: string) => `<div><h2>${title}</h2>${paragraph(value)}</div>`;
   return `<header>
 <h1>${text(report.result.survey.name)}</h1>
@@ -133,18 +107,14 @@ ${answer('When it is emptied', words.emptied)}
 ${answer('Where the water goes', words.water)}
 ${answer('What is not known', words.unknown)}
 </div>
-<nav aria-label="On this page"><a href="#rules">What to do</a> <a href="#pictures">Figures</a> <a href="#options">Options</a> <a href="#neighbour">Next door</a> <a href="#check">Check by hand</a> <a href="#cautions">Cautions</a> <a href="#methods">Methods</a></nav>
 </header>`;
 }
 
-/** The slider with its table, filled for the depth it starts at, so that it reads without scripts and on paper. */
-function sliderHtml({ depths, start, options }: Slider): string {
-  if (depths.length === 0) return '';
-  const rows = options.map(({ name, rows }) => {
-    const { safe, per_year, per_dig, fails } = rows[start]!;
-    return `<tr><th scope="row">${text(name)}</th><td class="${safe ? 'safe' : 'unsafe'}">${safe ? 'safe' : 'not safe'}</td><td>${text(per_year)}</td><td>${text(per_dig)}</td><td>${text(fails)}</td></tr>`;
+/** Table of contents, from the headings of the parts. */
+function contents(parts: string[]): string {
+  const entries = parts.map((part) => {
+    const [, id, title] = /^<section id="([a-z-]+)"[^>]*>\n<h2 [^>]*>(.*?)<\/h2>/.exec(part)!;
+    return `<li><a href="#${id}">${title}</a></li>`;
   });
-  return `<h3 id="depth-title">At another depth</h3>
-<div class="slider"><label for="depth">Depth dug</label><input id="depth" type="range" min="0" max="${depths.length - 1}" step="1" value="${start}" disabled><output for="depth" id="depth-now">${text(depths[start]!)}</output></div>
-<div class="table"><table id="at-depth" aria-labelledby="depth-title"><thead><tr><th scope="col">option</th><th scope="col">verdict</th><th scope="col">chance a year</th><th scope="col">worst chance a dig</th><th scope="col">what fails first</th></tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
+  return `<nav aria-labelledby="contents-title"><h2 id="contents-title">On this page</h2><ol>${entries.join('')}</ol></nav>`;
 }

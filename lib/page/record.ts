@@ -13,7 +13,10 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
-export function groundSection({ result }: risk.Report, units: UnitSystem): string {
+/** Photos of the pits by the file name the survey gives, as data URIs. */
+export type Photos = Readonly<Record<string, string>>;
+
+export function groundSection({ result, pits }: risk.Report, units: UnitSystem, photos: Photos): string {
   const rows = result.ground.layers.map(({ pit, top_m, bottom_m, texture, ksat_m_s, evidence }) => [
     pit,
     `${formatQuantity(top_m, 'length', units)} to ${formatQuantity(bottom_m, 'length', units)}`,
@@ -42,7 +45,19 @@ export function groundSection({ result }: risk.Report, units: UnitSystem): strin
       `Water through the year: ${model}. Largest error of the water balance: ${Number(closure_mm.toPrecision(1))} mm. “High over low” is the ratio of the values that one in ten exceeds and nine in ten exceed.`,
       'note',
     ),
+    list(pits.flatMap(({ pit, note }) => (note ? [`<strong>${text(pit)}</strong>: ${text(note)}`] : []))),
+    pits.map((pit) => photoHtml(pit, photos)).join(''),
   );
+}
+
+function photoHtml({ pit, photo, note }: risk.Report['pits'][number], photos: Photos): string {
+  if (photo === null) return '';
+  const words = `Photo of ${pit}${note ? `: ${note}` : ''}`;
+  // Only the names the survey gives are looked up, none that every object has.
+  const data = Object.hasOwn(photos, photo) ? photos[photo]! : undefined;
+  return data === undefined || !/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/=]+$/.test(data)
+    ? paragraph(`${words}: ${photo} is not shown here; keep it with the survey.`, 'note')
+    : `<figure class="photo"><img src="${data}" data-photo="${text(photo)}" alt="${text(words)}"><figcaption>${text(words)}</figcaption></figure>`;
 }
 
 export function assumptionsSection({ result }: risk.Report): string {
@@ -65,36 +80,9 @@ export function assumptionsSection({ result }: risk.Report): string {
   });
   return section(
     'assumptions',
-    'What was assumed, and what the reading noticed',
+    'Assumptions and defaults, and what the reading noticed',
     table(assumptions),
     warnings.length > 0 ? `<h3>Warnings</h3>${list(warnings)}` : '',
-  );
-}
-
-/** The worked calculation, step by step, as it was recorded. */
-export function workedSection(parts: risk.WorkedPart[]): string {
-  const number = (value: number, unit: string) =>
-    `${Number(value.toPrecision(4))}${unit === '-' ? '' : ` ${unit}`}`;
-  return section(
-    'worked',
-    'Worked steps',
-    ...parts.map(({ heading, note, from, steps }) => {
-      const rows = steps.map((step) => {
-        const inputs = step.inputs.map(
-          ({ symbol, meaning, unit, value }) => `${symbol} = ${number(value, unit)} (${meaning})`,
-        );
-        return (
-          `<strong>${text(step.title)}</strong><br>${text(`${step.symbol} = ${step.expression}; ${inputs.join(', ')}`)}<br>` +
-          `<b>${text(`${step.symbol} = ${number(step.result, step.unit)}`)}</b> <span class="note">${text(`${step.validity}. Source: ${step.source}`)}</span>`
-        );
-      });
-      const places = from.map(
-        ({ file, line, column }) =>
-          [file, line].filter((part) => part !== undefined).join(':') + (column ? ` ${column}` : ''),
-      );
-      const origin = places.length > 0 ? ` From ${[...new Set(places)].join(', ')}.` : '';
-      return `<h3>${text(heading)}</h3>${paragraph(`${note}${origin}`, 'note')}<ol>${rows.map((row) => `<li>${row}</li>`).join('')}</ol>`;
-    }),
   );
 }
 
@@ -105,6 +93,7 @@ export function methodsSection(): string {
   return section(
     'methods',
     'Methods and sources',
+    `<details><summary>${entries.filter(({ kind }) => kind === 'method').length} methods, each with its source</summary>`,
     table(
       {
         name: 'Methods',
@@ -119,8 +108,9 @@ export function methodsSection(): string {
       },
       'methods',
     ),
+    '</details>',
     paragraph(
-      'A site uses those its survey calls for. Valid for this site, these dates and these inputs only. Holes show the ground at the holes; water can stand higher than was observed.',
+      'A site uses those its survey calls for; the formulas stand with their sources in the worked calculation.',
       'note',
     ),
   );
@@ -143,7 +133,7 @@ function pondWords({ pond }: risk.Report, units: UnitSystem): string {
   );
 }
 
-export function signSection(report: risk.Report, units: UnitSystem): string {
+export function signSection(report: risk.Report, units: UnitSystem, version: string): string {
   const { result } = report;
   const lines = [
     'Prepared by (not an engineer unless licensed)',
@@ -153,9 +143,9 @@ export function signSection(report: risk.Report, units: UnitSystem): string {
   ];
   return section(
     'sign',
-    'Inputs and sign-off',
+    'Inputs, digest and sign-off',
     paragraph(pondWords(report, units)),
-    `<p>Survey: ${text(result.survey.name)}. SHA-256 of its files: <code class="digest">${text(result.survey.sha256)}</code>. The same survey gives the same numbers.</p>`,
+    `<p>Survey: ${text(result.survey.name)}. SHA-256 of its files: <code class="digest">${text(result.survey.sha256)}</code>. The same survey gives the same numbers. Made with underpond ${text(version)}.</p>`,
     `<dl class="sign">${lines.map((line) => `<div><dt>${line}</dt><dd>name, date</dd></div>`).join('')}</dl>`,
   );
 }

@@ -1,29 +1,89 @@
 /** The parts of the page below the verdict. */
-import { optionTable, quantityTable, waterMonthTable } from '../figures/tables.js';
-import { ADVICE_NAMES, chanceText, linkWords, monthName, ruleWords, sentence } from '../figures/words.js';
+import { digWindowFigure } from '../figures/digWindowFigure.js';
+import { hasPlan, planFigure } from '../figures/planFigure.js';
+import { riskDepthFigure } from '../figures/riskDepthFigure.js';
+import { sectionFigure } from '../figures/sectionFigure.js';
+import type { Table } from '../figures/table.js';
+import { optionTable, waterMonthTable } from '../figures/tables.js';
+import { waterYearFigure } from '../figures/waterYearFigure.js';
+import { ADVICE_NAMES, chanceText, monthName, ruleWords, sentence } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
 import { CAUTIONS } from './cautions.js';
+import { figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { upliftCheck, upliftLine } from './upliftCheck.js';
-import { advisedOption, flowWords, placeWords } from './verdict.js';
+import { todayWords } from './today.js';
 
 /** Rules of use with their months. */
-export function rulesSection({ result }: Report, units: UnitSystem): string {
-  const rules = result.recommendation.rules.map(({ code, months, level_m, text: words }) => {
+export function rulesSection(report: Report, units: UnitSystem): string {
+  const rules = report.result.recommendation.rules.map(({ code, months, level_m, text: words }) => {
     const when = [
       ...(months && months.length > 0 ? [monthWords(months)] : []),
       ...(level_m === undefined ? [] : [formatQuantity(level_m, 'level', units)]),
     ].join(', ');
     return `<strong>${text(ruleWords(code))}</strong>${when ? ` <span class="when">${text(when)}</span>` : ''}<br>${text(words)}`;
   });
-  return section('rules', 'What to do', list(rules));
+  return section(
+    'rules',
+    'What to do',
+    list(rules),
+    '<h3 id="today">May I lower it today?</h3>',
+    paragraph(todayWords(report, units)),
+  );
 }
 
-/** What was compared, what is not possible, and what another accepted chance would change. */
-export function optionsSection(report: Report, units: UnitSystem): string {
-  const { options } = report.result;
+/** Section and plan. */
+export function picturesSection(report: Report, units: UnitSystem): string {
+  return section(
+    'pictures',
+    'The pond, cut through and from above',
+    figureHtml(
+      'section-figure',
+      'The pond in section',
+      (size) => sectionFigure(report, units, size),
+      'Cut along the length. Under the pond it is level against level: the water outside lifts the liner where it stands higher than the water inside, at any depth of the floor.',
+    ),
+    hasPlan(report)
+      ? figureHtml(
+          'plan-figure',
+          'From above',
+          (size) => planFigure(report, units, size),
+          "Places and levels as surveyed; levels count from the lowest natural ground at the rim, directions along the survey's own axes.",
+        )
+      : table(placesTable(report, units)),
+  );
+}
+
+/** Levelled points where the survey gives no places for a plan. */
+function placesTable({ points }: Report, units: UnitSystem): Table {
+  return {
+    name: 'Levelled points',
+    columns: [
+      { key: 'point', label: 'point' },
+      { key: 'role', label: 'what it is' },
+      { key: 'distance', label: "from the pond's edge" },
+      { key: 'level', label: 'level from the lowest ground at the rim' },
+    ],
+    rows: points.map(({ name, role, distance_m, level_m }) => [
+      name,
+      role.replaceAll('-', ' '),
+      distance_m === null ? null : formatQuantity(distance_m, 'length', units),
+      formatQuantity(level_m, 'level', units),
+    ]),
+  };
+}
+
+/** A value at which the answer turns; one without a unit is a chance. */
+function amountText(amount: number, unit: string, units: UnitSystem): string {
+  if (unit === '') return chanceText(amount);
+  const kind = ({ m: 'level', 'm/s': 'conductivity', Pa: 'pressure' } as const)[unit];
+  return kind ? formatQuantity(amount, kind, units) : `${Number(amount.toPrecision(3))} ${unit}`;
+}
+
+/** How deep is safe, what was compared, and where the answer turns. */
+export function depthSection(report: Report, units: UnitSystem): string {
+  const { options, tipping_points } = report.result;
   const possible = options.filter((option) => option.possible);
   const out = options
     .filter((option) => !option.possible)
@@ -32,9 +92,24 @@ export function optionsSection(report: Report, units: UnitSystem): string {
         `<strong>${ADVICE_NAMES[option]}</strong>: ${text(why_not ?? 'no reason given')}`,
     );
   const compared = optionTable({ ...report, result: { ...report.result, options: possible } }, units);
+  const turns = tipping_points.map(({ input, value: at, unit, from, to, now }) =>
+    text(
+      `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
+    ),
+  );
   return section(
-    'options',
-    'Options',
+    'depth',
+    'How deep is safe',
+    figureHtml(
+      'risk-figure',
+      'Risk against depth',
+      (size) => riskDepthFigure(report, units, size),
+      'Heavy: safe by every measure, digging included. Ring: the safe depth. Chances below 0.1 % lie in the grey strip, set apart only to be seen. Named along each line: what fails first there.',
+    ),
+    turns.length > 0
+      ? `<h3>Where the answer turns</h3><p>One value alone would have to come to:</p>${list(turns)}`
+      : '',
+    '<h3>What was compared</h3>',
     table(compared, 'options'),
     paragraph(
       `Chances are counted over draws of everything unknown and all years of the weather; accepted is ${chanceText(report.accepted_risk)} a year. ` +
@@ -46,10 +121,40 @@ export function optionsSection(report: Report, units: UnitSystem): string {
   );
 }
 
-export function monthsSection(report: Report, units: UnitSystem): string {
+/** Where the what-if is built by the page's script. */
+export function whatIfSection(): string {
   return section(
-    'months',
-    'Month by month',
+    'try',
+    'What if?',
+    paragraph(
+      'Try another depth, size, level or drain: the same library computes it again, here and offline. What is tried is not part of the record above and below, and is not printed. A depth is tried in the water as it was simulated for the depth wished; for the record, write it into pond.csv and run the analysis again.',
+    ),
+    '<div id="what-if"><p class="note">The controls need the script of this page, which does not run here.</p></div>',
+  );
+}
+
+/** Water and digging through the year. */
+export function yearSection(report: Report, units: UnitSystem): string {
+  const { digging, pond } = report;
+  return section(
+    'year',
+    'The water through the year, and when to dig',
+    report.water_year.length > 0
+      ? figureHtml(
+          'year-figure',
+          'Depth to water',
+          (size) => waterYearFigure(report, units, size),
+          'Band: eight years in ten, counting everything unknown about the ground. Line: the middle.',
+        )
+      : '',
+    digging
+      ? figureHtml(
+          'dig-figure',
+          'When to dig how deep',
+          (size) => digWindowFigure(digging, pond.depth_m, units, size),
+          'Chance that the water in the ground stays below the floor of the dig all month.',
+        )
+      : '',
     table(waterMonthTable(report, units)),
     paragraph(
       'Depths are below, levels above (+) or below (−) the lowest natural ground at the rim. The floor counts as dry where the water table stays below the depth wished.',
@@ -58,117 +163,50 @@ export function monthsSection(report: Report, units: UnitSystem): string {
   );
 }
 
-/** The drain with what it must carry, what it can, and what to buy. */
-export function drainSection(report: Report, units: UnitSystem): string {
-  const { drain } = report.result;
-  if (!drain) return '';
-  const fall =
-    drain.fall_available_m === null
-      ? 'The water is pumped, so no fall is needed.'
-      : `Fall from the underside of the bed to the outlet: ${formatQuantity(drain.fall_available_m, 'length', units)}; needed: ${formatQuantity(drain.fall_needed_m, 'length', units)}.`;
-  const links = Object.entries(drain.reserve).map(([link, ratio]) =>
+/** What drives the answer, and what would make it surer. */
+export function surerSection({ result }: Report): string {
+  const { measure_next, close_call } = result.recommendation;
+  const next = measure_next.map(({ what, where, month, chance_to_change, waits }) =>
     text(
-      `${linkWords(link)}: ${ratio >= 100 ? 'over 100' : Number(ratio.toPrecision(2))} times what is needed`,
+      `${sentence(what)}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}${waits ? '; it takes a wet half-year' : ''}.`,
     ),
   );
   return section(
-    'drain',
-    'The drain',
-    paragraph(
-      `A pipe of ${formatQuantity(drain.pipe_diameter_m, 'length', units)} can carry ${formatQuantity(drain.pipe_capacity_m3_s * 60, 'volume', units)} a minute. ` +
-        `What reaches it: ${flowWords(drain, units)}. ${fall} The weakest link: ${linkWords(drain.weakest_link)}.`,
-    ),
-    list(links),
-    table(quantityTable(report, units)),
+    'surer',
+    'Sensitivity: what drives the answer, and what would make it surer',
+    close_call
+      ? '<p>It is a close call: within the error of the sampling the verdict could go either way.</p>'
+      : '',
+    table({
+      name: 'What the doubt about the chance comes from',
+      columns: [
+        { key: 'input', label: 'input' },
+        { key: 'share', label: 'share of the doubt that would go if it were known' },
+      ],
+      rows: result.drivers.map(({ input, first_order }) => [input, chanceText(Math.max(first_order, 0))]),
+    }),
+    next.length > 0
+      ? `<h3>To measure next, the most telling first</h3>${list(next)}`
+      : '<p>No measurement that was tried would change the answer.</p>',
+    '<p>The values at which the answer turns stand under <a href="#depth">How deep is safe</a>.</p>',
   );
 }
 
-/** What the works change beyond the garden fence, as far as it was computed. */
-export function neighbourSection(report: Report, units: UnitSystem): string {
-  const { drain, recommendation } = report.result;
-  const { pond } = report;
-  const area = formatQuantity(
-    (pond.shape === 'box' ? 1 : Math.PI / 4) * pond.length_m * pond.width_m,
-    'area',
-    units,
-  );
-  const words = [
-    `The pond takes ${area} of ground. Rain on it fills it, and leaves over its lowest rim when it is full: look where that runs before the rim is set.`,
-  ];
-  if (!drain) {
-    words.push(
-      'Nothing is drained or pumped, so no water comes to a neighbour that did not come before, and no ground next door is drawn down.',
-    );
-  } else {
-    words.push(
-      `The drain gathers water that seeped away over the slope before, and brings it to one point: ${placeWords(report, units)}. There it comes to ${flowWords(drain, units)}.`,
-      'It lowers the water in the clay around the pond only; the effect on ground next door was not computed. Next to a house on shrinkable clay, ask an engineer first.',
-      drain.fall_available_m === null
-        ? 'When the power fails the pump stops: nothing comes to the outlet, and the water stands under the liner instead.'
-        : 'When the pipe blocks, nothing comes to the outlet and the water stands under the liner instead. Owner or successor looks into it every autumn.',
-    );
-  }
-  if (recommendation.raise_m > 0)
-    words.push(
-      `The rim is raised by ${formatQuantity(recommendation.raise_m, 'length', units)}: keep the old ground beside it open as the way for water.`,
-    );
-  return section('neighbour', 'What changes next door', ...words.map((each) => paragraph(each)));
-}
-
-/** The deterministic check, undrained and as recommended. */
-export function checkSection(report: Report, units: UnitSystem): string {
-  const { recommendation, options } = report.result;
-  const depth = recommendation.depth_m > 0 ? recommendation.depth_m : report.pond.depth_m;
-  const advised = advisedOption(report);
-  const undrained = options.find(({ option }) => option === 'no-drain');
-  const checked = [undrained, advised === undrained ? undefined : advised].flatMap((option) =>
-    option ? [{ option, raise: option.option === 'no-drain' ? 0 : recommendation.raise_m }] : [],
-  );
-  return section(
-    'check',
-    'One check by hand, for the inspector',
-    paragraph(
-      'Full pond, uplift of the floor, EN 1997-1:2004 limit state UPL (2.4.7.4), recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds.',
-    ),
-    ...checked.map(({ option, raise }) =>
-      paragraph(upliftLine(upliftCheck(report, option, raise, depth), units), 'check'),
-    ),
-    paragraph(
-      'Weight of water 9.81 kN/m³ (62.4 lb/ft³), the liner weightless, a slab not counted. The 1 in 20 high is carried from the 1 in 10 and middle highs by a normal distribution.',
-      'note',
-    ),
-  );
-}
-
-/** What would change the answer. */
-export function turnsSection({ result }: Report, units: UnitSystem): string {
-  const value = (amount: number, unit: string) =>
-    unit === 'm'
-      ? formatQuantity(amount, 'level', units)
-      : unit === 'm/s' && amount > 0
-        ? formatQuantity(amount, 'conductivity', units)
-        : `${Number(amount.toPrecision(3))} ${unit}`;
-  const points = result.tipping_points.map(({ input, value: at, unit, from, to }) =>
-    text(
-      `${sentence(input)} at ${value(at, unit)}: from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
-    ),
-  );
-  const next = result.recommendation.measure_next.map(({ what, where, month, chance_to_change }) =>
-    text(
-      `${sentence(what)}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}.`,
-    ),
-  );
-  return section(
-    'turns',
-    'What would change the answer',
-    points.length > 0 ? `<p>The answer turns where one value alone comes to:</p>${list(points)}` : '',
-    next.length > 0 ? `<p>To measure next:</p>${list(next)}` : '',
-  );
-}
-
-export function cautionsSection({ result }: Report): string {
+/** What the numbers do not cover, and what no number covers. */
+export function limitsSection({ result }: Report): string {
   const items = CAUTIONS.filter(({ drained }) => !drained || result.drain !== null).map(
     ({ title, text: words }) => `<strong>${title}.</strong> ${text(words)}`,
   );
-  return section('cautions', 'Cautions', list(items));
+  return section(
+    'limits',
+    'Limits and cautions',
+    list([
+      'Valid for this site, these dates and these inputs only.',
+      'Holes show the ground at the holes; water can stand higher than was seen.',
+      'One water table for the clay; no frost, earthquake, tree roots or flow in three dimensions.',
+      'Slabs, walls and raised banks are sized for water only; their structure needs an engineer.',
+    ]),
+    '<h3>Cautions</h3>',
+    list(items),
+  );
 }

@@ -17,8 +17,8 @@ import { rulesOf } from './rules.js';
 import { spotsOf } from './spots.js';
 import { tippingPoints } from './tippingPoints.js';
 
-/** A site judged: every option against depth, and the decision. */
-export interface Assessment {
+/** A site judged: every option against depth, and the decision; all that a step of a what-if shows. */
+export interface Judged {
   site: Site;
   basis: Basis;
   options: Option[];
@@ -26,11 +26,15 @@ export interface Assessment {
   decision: Decision;
   limits: MonthlyLimits;
   drain: SiteDrain | null;
-  tippingPoints: TippingPoint[];
   measureNext: NextMeasurement[];
+  assumptions: Site['assumptions'];
+}
+
+/** A site judged, with what drives the answer, where it turns, and other spots. */
+export interface Assessment extends Judged {
+  tippingPoints: TippingPoint[];
   drivers: Driver[];
   spots: SpotResult[];
-  assumptions: Site['assumptions'];
 }
 
 /** What a what-if may change without running the water again. */
@@ -51,7 +55,23 @@ export interface Change
  * @param change - what-if on the pond; the water outside stays as simulated
  * @param draws - of the site, where they are at hand
  */
-export function assess(site: Site, { loss = LOSS, ...change }: Change = {}, draws?: Draws): Assessment {
+export function assess(site: Site, change: Change = {}, draws?: Draws): Assessment {
+  return explained(judge(site, change, draws));
+}
+
+/** Adds to a judgement what takes a multiple of its time: what drives the answer, where it turns, and other spots. */
+export function explained(judged: Judged): Assessment {
+  const { site, basis, options, decision } = judged;
+  return {
+    ...judged,
+    drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
+    tippingPoints: tippingPoints(basis, options, decision),
+    spots: spotsOf(basis, options, decision),
+  };
+}
+
+/** {@link assess} without what takes a multiple of its time. */
+export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, draws?: Draws): Judged {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
   const assume = new Assumptions();
   const basis = basisOf(changed, draws);
@@ -73,15 +93,12 @@ export function assess(site: Site, { loss = LOSS, ...change }: Change = {}, draw
     limits: monthlyLimits(basis, decision.measures, decision.depth || changed.pond.depth),
     drain,
     measureNext: next,
-    drivers: driversOf(basis, decision.measures, decision.depth || changed.pond.depth),
-    spots: spotsOf(basis, options, decision),
-    tippingPoints: tippingPoints(basis, options, decision),
     assumptions: [...site.assumptions, ...assume.list],
   };
 }
 
 /** The recommendation of an assessment, in words and numbers. */
-export function recommend(a: Assessment): Recommendation {
+export function recommend(a: Judged): Recommendation {
   const { site, basis, decision, limits } = a;
   return {
     option: decision.option,

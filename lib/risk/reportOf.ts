@@ -2,13 +2,22 @@ import { isoDate } from '../climate/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
-import type { Assessment } from './assess.js';
+import { digWindow } from '../site/index.js';
+import type { Assessment, Judged } from './assess.js';
+import { lowerToday } from './lowerToday.js';
 import { drainLevel, floorLevel } from './measures.js';
+import { nextDoor } from './nextDoor.js';
 import type { Report, WaterDay } from './result.js';
 import { resultOf } from './resultOf.js';
 
-/** Everything figures and page show of an assessment. */
-export function reportOf(a: Assessment): Report {
+/** Spacing of the depths of the digging window, m. */
+const DIG_STEP = 0.2;
+
+/**
+ * Everything figures and page show of an assessment.
+ * @param quick - leaves out what a step of a what-if does not show: water year, digging window
+ */
+export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report {
   const { site, decision } = a;
   const { pond, places } = site;
   const drain = decision.measures.drain;
@@ -30,6 +39,7 @@ export function reportOf(a: Assessment): Report {
       bedding_m: pond.bedding.thickness,
       high_rim_m: places.highRim,
       emptied_in: pond.emptiedIn,
+      margin_m: pond.margin,
     },
     emptying: a.limits.empty.map(({ seconds, governs }, i) => ({
       month: i + 1,
@@ -47,7 +57,7 @@ export function reportOf(a: Assessment): Report {
             flood_m: drain.outlet.flood ?? null,
           }
         : null,
-    water_year: waterYear(a),
+    water_year: quick ? [] : waterYear(a),
     dips: site.dips.map((d) => ({
       day: d.day,
       date: isoDate(d.day),
@@ -55,13 +65,33 @@ export function reportOf(a: Assessment): Report {
       says: d.says,
       pit: d.pit,
     })),
+    digging: quick ? null : digWindow(site.water, pond.shape, digDepths(pond.depth)),
+    limits: a.limits,
+    next_door: nextDoor(site, decision, a.drain),
+    lower_today: lowerToday(a),
+    points: site.survey.levels.map(({ point, role, x, y, distance, level }) => ({
+      name: point,
+      role,
+      x_m: x ?? null,
+      y_m: y ?? null,
+      distance_m: distance ?? null,
+      level_m: level - places.datum,
+    })),
+    pits: site.survey.layers
+      .filter(({ photo, note }) => photo || note)
+      .map(({ pit, photo, note }) => ({ pit, photo: photo ?? null, note: note ?? null })),
   };
 }
 
 const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);
+/** Depths about the wish, the wish among them. */
+function digDepths(wish: number): number[] {
+  const below = Math.floor((wish - 0.1) / DIG_STEP + 1e-9);
+  return Array.from({ length: below + 3 }, (_, i) => Number((wish + (i - below) * DIG_STEP).toFixed(3)));
+}
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
-export function waterYear({ site, decision, basis: { draws } }: Assessment): WaterDay[] {
+export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDay[] {
   const { water } = site;
   const drain = decision.measures.drain;
   const level = drain && drainLevel(drain, floorLevel(decision.depth, decision.measures));

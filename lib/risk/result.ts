@@ -1,7 +1,11 @@
 import type { Percentiles } from '../sampling/index.js';
-import type { Assumption } from '../site/index.js';
-import type { Warning } from '../survey/index.js';
+import type { Assumption, DigWindow } from '../site/index.js';
+import type { LevelRole, Warning } from '../survey/index.js';
 import type { SiteDrain } from './drainAround.js';
+import type { LowerToday } from './lowerToday.js';
+import type { MonthlyLimits } from './monthlyLimits.js';
+import type { NextDoor } from './nextDoor.js';
+import type { UpliftCheck } from './upliftCheck.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
 
@@ -186,6 +190,8 @@ export interface Result {
   options: OptionResult[];
   recommendation: Recommendation;
   drain: DrainResult | null;
+  /** with nothing done, and as recommended */
+  uplift_check: UpliftCheck[];
   tipping_points: TippingPoint[];
   drivers: Driver[];
   spots: SpotResult[];
@@ -224,6 +230,7 @@ export interface Report {
     bedding_m: number;
     high_rim_m: number;
     emptied_in: number[] | 'any';
+    margin_m: number;
   };
   /** how long the pond may stand empty with what is recommended, January first; null: no limit */
   emptying: {
@@ -241,6 +248,22 @@ export interface Report {
   water_year: WaterDay[];
   /** looks at the water in the ground, m below the datum ground */
   dips: { day: number; date: string; depth_m: number; says: 'level' | 'below' | 'above'; pit: string }[];
+  /** months and depths in which the floor of a dig stays dry */
+  digging: DigWindow | null;
+  /** of what is recommended, at its depth */
+  limits: MonthlyLimits;
+  next_door: NextDoor;
+  lower_today: LowerToday | null;
+  /** levelled points in the order of the file; x and y on the survey's own axes, level above the datum */
+  points: {
+    name: string;
+    role: LevelRole;
+    x_m: number | null;
+    y_m: number | null;
+    distance_m: number | null;
+    level_m: number;
+  }[];
+  pits: { pit: string; photo: string | null; note: string | null }[];
 }
 
 /** A row of `water-year.csv`. `date` is ISO 8601, or `--MM` for a month of an ordinary year. */

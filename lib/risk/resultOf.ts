@@ -1,7 +1,7 @@
-import { percentiles } from '../sampling/index.js';
+import { type Percentiles, percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import type { Survey, Warning } from '../survey/index.js';
-import { type Assessment, recommend } from './assess.js';
+import { type Assessment, type Judged, recommend } from './assess.js';
 import { lifeChance } from './chance.js';
 import { costOf, unusedPrices } from './cost.js';
 import { safeDepth } from './depthCurve.js';
@@ -10,11 +10,16 @@ import { LIFE } from './loss.js';
 import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
 import type { DrainResult, OptionResult, Result } from './result.js';
+import { upliftCheck } from './upliftCheck.js';
 import { verdictAt } from './verdict.js';
 import { type Work, workOf } from './work.js';
+import { checkedMeasures } from './workedSheet.js';
 
-/** The contract's `result.json` of an assessment; numbers with 6 significant digits. */
-export function resultOf(a: Assessment): Result {
+/**
+ * The contract's `result.json` of an assessment; numbers with 6 significant digits.
+ * @param a - one that is only judged has neither drivers nor tipping points
+ */
+export function resultOf(a: Judged & Partial<Assessment>): Result {
   const { site } = a;
   const { survey, ground, water } = site;
   const works = a.options.map(({ measures }) =>
@@ -43,29 +48,44 @@ export function resultOf(a: Assessment): Result {
     options: a.options.map((_, i) => optionResult(a, i, works[i])),
     recommendation: recommend(a),
     drain: drainResult(a),
-    tipping_points: a.tippingPoints,
-    drivers: a.drivers,
-    spots: a.spots,
+    uplift_check: checkedMeasures(a).map(({ option, m, depth }) => upliftCheck(a, option, m, depth)),
+    tipping_points: a.tippingPoints ?? [],
+    drivers: a.drivers ?? [],
+    spots: a.spots ?? [],
     assumptions: a.assumptions,
     warnings: [...site.warnings, ...priceWarnings(works, survey)],
   });
 }
 
-function monthOf(a: Assessment, m: number): Result['water']['by_month'][number] {
+function monthOf(a: Judged, m: number): Result['water']['by_month'][number] {
   const { water, pond } = a.site;
   const n = water.samples * water.years;
-  const of = (levels: Float32Array) => Float64Array.from({ length: n }, (_, i) => levels[i * 12 + m]);
-  const table = of(water.clayLow.month);
   const floor = -pond.depth;
+  let dry = 0;
+  for (let i = 0; i < n; i++) if (water.clayLow.month[i * 12 + m] < floor) dry++;
+  const { p10, p50, p90 } = monthBands(water.clayLow.month)[m];
   return {
     month: m + 1,
-    table_depth_m: percentiles(table.map((h) => -h)),
-    tub_level_m: a.site.tub && water.tub ? percentiles(of(water.tub.asIs.month)) : null,
-    dry_floor_chance: table.filter((h) => h < floor).length / n,
+    table_depth_m: { p10: -p90, p50: -p50, p90: -p10 },
+    tub_level_m: a.site.tub && water.tub ? monthBands(water.tub.asIs.month)[m] : null,
+    dry_floor_chance: dry / n,
   };
 }
 
-function optionResult(a: Assessment, index: number, work: Work | null): OptionResult {
+/** Bands of the twelve months of an ensemble; sought once for it, as a what-if leaves the water as it is. */
+function monthBands(levels: Float32Array): Percentiles[] {
+  const known = BANDS.get(levels);
+  if (known) return known;
+  const bands = Array.from({ length: 12 }, (_, m) =>
+    percentiles(Float64Array.from({ length: levels.length / 12 }, (_, i) => levels[i * 12 + m])),
+  );
+  BANDS.set(levels, bands);
+  return bands;
+}
+
+const BANDS = new WeakMap<Float32Array, Percentiles[]>();
+
+function optionResult(a: Judged, index: number, work: Work | null): OptionResult {
   const { site, basis } = a;
   const option = a.options[index];
   const curve = a.curves[index];
@@ -127,7 +147,7 @@ function priceWarnings(works: (Work | null)[], { prices }: Survey): Warning[] {
   }));
 }
 
-function drainResult({ drain }: Assessment): DrainResult | null {
+function drainResult({ drain }: Judged): DrainResult | null {
   if (!drain) return null;
   return {
     inflow_m3_s: drain.inflow,

@@ -1,22 +1,19 @@
-import { recorder, type Step, UNIT_WEIGHT_OF_WATER, type Use } from '../formula/index.js';
-import type { Site } from '../site/index.js';
+import { BED_THICKNESS } from '../drain/index.js';
+import { recorder, type Use } from '../formula/index.js';
+import { relievedHead } from '../groundwater/index.js';
+import { discInflow } from '../seepage/index.js';
 import type { Origin } from '../survey/index.js';
-import {
-  heaveFactor,
-  LIFT_VOLUME_DEPTH,
-  netHead,
-  upliftUtilisation,
-  waterPressure,
-  wetCrackedCut,
-} from '../uplift/index.js';
-import type { Assessment } from './assess.js';
-import { dugDepth } from './digging.js';
+import { fillTime, LIFT_VOLUME_DEPTH, netHead, upliftUtilisation, waterPressure } from '../uplift/index.js';
+import type { Judged } from './assess.js';
 import { secondsToLift } from './emptying.js';
 import { relievedBy } from './head.js';
 import { floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
 import { monthlyDesign, monthlyLimits } from './monthlyLimits.js';
+import type { Advice } from './result.js';
 import { sayer } from './say.js';
-import { UNIT_WEIGHT } from './sides.js';
+import { upliftCheck } from './upliftCheck.js';
+import { pondRow, rowsWords, type WorkedStep, waterWords, withOrigins } from './workedFrom.js';
+import { diggingParts, drainPart } from './workedWorks.js';
 
 /** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
 export interface WorkedPart {
@@ -24,16 +21,16 @@ export interface WorkedPart {
   /** what the numbers put in are and where they come from */
   note: string;
   from: Origin[];
-  steps: Step[];
-  /** place in result.json that the last step equals, once divided by `per` */
-  equals?: { path: string; per: number };
+  steps: WorkedStep[];
+  /** place in result.json that a step (counted from 1) equals, once divided by `per` */
+  equals: { path: string; step: number; per: number }[];
 }
 
 /**
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a
  * recorder, so that nothing on the sheet is a second calculation.
  */
-export function workedSheet(a: Assessment): WorkedPart[] {
+export function workedSheet(a: Judged): WorkedPart[] {
   const parts = [fullPart(a, NOTHING, 'no-drain', 'With nothing done: the pond at its usual lowest level')];
   const { decision, options } = a;
   const index = options.findIndex((o) => o.name === decision.option && o.measures === decision.measures);
@@ -46,35 +43,68 @@ export function workedSheet(a: Assessment): WorkedPart[] {
         'With what is recommended: the pond at its usual lowest level',
       ),
     );
-  parts.push(...emptiedPart(a), ...diggingParts(a), standardPart(a));
+  parts.push(...emptiedPart(a), ...diggingParts(a), ...drainPart(a), ...standardParts(a));
   return parts;
 }
 
-const cell = (site: Site, ...items: (keyof Site['survey']['origins']['pond'])[]): Origin[] =>
-  items.map((item) => site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
+const cell = (a: Judged, ...items: (keyof Judged['site']['survey']['origins']['pond'])[]): Origin[] =>
+  items.map((item) => a.site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
 
-function fullPart(
-  { site, basis }: Assessment,
-  m: Measures,
-  option: string | undefined,
-  heading: string,
-): WorkedPart {
+/** The pond's usual lowest level, put together by hand. */
+function lowestWords({ site }: Judged, m: Measures): string {
+  const { pond, survey } = site;
+  const say = (value: number) => `${Number(value.toFixed(4))} m`;
+  const full = survey.pond.full_level === undefined ? 'water_above_rim_ground' : 'full_level';
+  return [
+    pondRow(site, full, `full level ${say(pond.fullLevel)}`),
+    ...(m.raise > 0 ? [`+ raised ${say(m.raise)}`] : []),
+    pondRow(site, 'usual_drawdown', `− usual drawdown ${say(pond.usualDrawdown)}`),
+    ...(m.ballast > 0 ? [`+ head held by the slab ${say(m.ballast)}`] : []),
+  ].join(' ');
+}
+
+function floorWords({ site }: Judged, m: Measures, depth: number): string {
+  const say = (value: number) => `${Number(value.toFixed(4))} m`;
+  const dug =
+    depth === site.pond.depth
+      ? pondRow(site, 'depth', `floor −${say(depth)}`)
+      : `floor at the recommended depth −${say(depth)}`;
+  return m.raise > 0 ? `${dug} + raised ${say(m.raise)}` : dug;
+}
+
+function fullPart(a: Judged, m: Measures, option: string | undefined, heading: string): WorkedPart {
+  const { site, basis } = a;
   const say = sayer(site);
   const { use, steps } = recorder();
   const undrained = basis.highs.yearly(m, 0.5);
   const head = m.drain ? usualRelief(m, site.pond.depth, use)(undrained) : undrained;
   const net = use(netHead, lowestUsualLevel(site, m) + m.ballast, head);
+  const at = steps.length;
   use(waterPressure, net);
-  // The head is what result.json carries; the pressure goes before it.
-  steps.push(steps.splice(steps.length - 2, 1)[0]);
+  const receiver =
+    m.drain?.kind === 'outlet'
+      ? `highest water at ${m.drain.outlet.name} (levels.csv, role flood; where there is none 0.4 m above its ordinary water)`
+      : 'the sump is pumped below the bed';
   return {
     heading,
-    note: `Head outside: the yearly highest, middle of all samples and weather years (${site.waterModel}).${
+    note: `Head outside: the yearly highest, middle of all samples and weather years.${
       m.raise > 0 ? ` Rim and floor raised ${say.length(m.raise)}.` : ''
     }${m.ballast > 0 ? ` The slab holds ${say.length(m.ballast)} of head, counted with the pond level.` : ''}`,
-    from: cell(site, 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
-    steps,
-    equals: option === undefined ? undefined : { path: `options[${option}].full.net_head_m.p50`, per: 1 },
+    from: cell(a, 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
+    steps: withOrigins(steps, [
+      [netHead, { p: lowestWords(a, m), h: `middle of the yearly highest heads, ${waterWords(site)}` }],
+      [
+        relievedHead,
+        {
+          u: `middle of the yearly highest heads without a drain, ${waterWords(site)}`,
+          o: `the higher of the bed's underside (floor − ${BED_THICKNESS} m) and the outlet with 1 % fall up the run (levels.csv, role outlet)`,
+          r: receiver,
+          d: 'head lost in the bed: our choice, far above what the formula for a blanket gives',
+        },
+      ],
+    ]),
+    equals:
+      option === undefined ? [] : [{ path: `options[${option}].full.net_head_m.p50`, step: at, per: 1 }],
   };
 }
 
@@ -85,91 +115,90 @@ function usualRelief(m: Measures, depth: number, use?: Use) {
 }
 
 /** The time an emptied pond has without measures, in the month planned or the worst one. */
-function emptiedPart({ site, basis }: Assessment): WorkedPart[] {
+function emptiedPart(a: Judged): WorkedPart[] {
+  const { site, basis } = a;
   const { pond } = site;
   if (Array.isArray(pond.emptiedIn) && pond.emptiedIn.length === 0) return [];
   const months = pond.emptiedIn === 'any' ? [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] : pond.emptiedIn;
-  const designs = months.map((month) => ({
-    month,
-    ...monthlyDesign(basis, NOTHING, pond.depth, month),
-  }));
+  const designs = months.map((month) => ({ month, ...monthlyDesign(basis, NOTHING, pond.depth, month) }));
   const worst = designs.reduce((x, y) => (y.high > x.high ? y : x));
-  if (worst.high <= worst.holds) return [];
+  const { month, holds, high, standing, conductivity } = worst;
+  if (high <= holds) return [];
   const { use, steps } = recorder();
-  use(netHead, worst.holds, worst.high);
-  const lift = secondsToLift(
-    site,
-    pond.depth,
-    worst.holds,
-    worst.high,
-    worst.standing,
-    worst.conductivity,
-    LIFT_VOLUME_DEPTH,
-    use,
-  );
+  use(netHead, holds, high);
+  const lift = secondsToLift(site, pond.depth, holds, high, standing, conductivity, LIFT_VOLUME_DEPTH, use);
   if (steps.length === 1) return [];
-  const end = monthlyLimits(basis, NOTHING, pond.depth).empty[worst.month - 1];
+  const end = monthlyLimits(basis, NOTHING, pond.depth).empty[month - 1];
   const liftEnds = lift === end.seconds;
+  const layers = rowsWords(site.ground.layers.map((l) => l.row.origin));
+  const size = pondRow(site, 'length', 'from length, width, depth and side slope');
   return [
     {
-      heading: `Emptied in month ${worst.month} with nothing done: the time until the liner lifts`,
+      heading: `Emptied in month ${month} with nothing done: the time until the liner lifts`,
       note:
         `Head outside: exceeded in that month only in ${100 * pond.acceptedRisk} % of cases; permeability at its 90 % end. ` +
         `Seconds here, hours in result.json.${liftEnds ? '' : ` The sides allow less: ${Math.round(end.seconds / 3600)} h, as softened clay takes up water.`}`,
-      from: [...cell(site, 'depth', 'emptied_in'), ...site.ground.layers.map((l) => l.row.origin)],
-      steps,
+      from: [...cell(a, 'depth', 'emptied_in'), ...site.ground.layers.map((l) => l.row.origin)],
+      steps: withOrigins(steps, [
+        [
+          netHead,
+          {
+            p: `${floorWords(a, NOTHING, pond.depth)}, with what lies on it`,
+            h: `the month's design head, ${waterWords(site)}`,
+          },
+        ],
+        [
+          discInflow,
+          {
+            K: `90 % end of the permeability of the ground (${layers})`,
+            r: `circle as large as the mean of the floor and the plan at the level of the water outside; ${size}`,
+            s: 'head outside less floor: step 1 without its sign',
+          },
+        ],
+        [
+          fillTime,
+          { d: '20 mm over the floor (our choice), less what stands in the ring', A: `floor area; ${size}` },
+        ],
+      ]),
       equals: liftEnds
-        ? { path: `options[no-drain].hours_empty_safe[${worst.month}]`, per: 3600 }
-        : undefined,
+        ? [{ path: `options[no-drain].hours_empty_safe[${month}]`, step: steps.length, per: 3600 }]
+        : [],
     },
   ];
 }
 
-function diggingParts({ site, decision }: Assessment): WorkedPart[] {
-  const parts: WorkedPart[] = [];
-  const say = sayer(site);
-  const dug = dugDepth(site, decision.measures, decision.depth);
-  const { ground } = site;
-  if (ground.strength && dug > 0) {
-    const { use, steps } = recorder();
-    use(wetCrackedCut, ground.strength.median, UNIT_WEIGHT.mean);
-    parts.push({
-      heading: 'The sides while digging',
-      note: `Dug ${say.length(dug)} deep; an upright side should stand 1.5 times as high. ${ground.strength.evidence.join(', ')}.`,
-      from: ground.layers.map((l) => l.row.origin),
-      steps,
-    });
-  }
-  for (const seam of ground.seams) {
-    const left = seam.top - dug;
-    const pressure = seam.top - seam.headDepth;
-    if (left <= 0 || pressure <= 0) continue;
-    const { use, steps } = recorder();
-    use(heaveFactor, UNIT_WEIGHT.mean, left, pressure);
-    parts.push({
-      heading: `The floor over the seam in ${seam.pit}`,
-      note: `Dug ${say.length(dug)} deep; 1.25 is wanted.`,
-      from: site.survey.heads.filter((h) => h.place === `below:${seam.pit}`).map((h) => h.origin),
-      steps,
-    });
-  }
-  return parts;
+/** What the deterministic check is made for: nothing done, and what is recommended. */
+export function checkedMeasures({
+  decision,
+  site,
+}: Judged): { option: Advice; m: Measures; depth: number }[] {
+  const depth = decision.depth || site.pond.depth;
+  const nothing = { option: 'no-drain' as const, m: NOTHING, depth };
+  return decision.measures === NOTHING
+    ? [nothing]
+    : [nothing, { option: decision.option, m: decision.measures, depth }];
 }
 
-/** One deterministic check in a line, since inspectors do not sign chances. */
-function standardPart({ site, basis, decision }: Assessment): WorkedPart {
-  const m = decision.measures;
-  const depth = decision.depth || site.pond.depth;
-  const floor = floorLevel(depth, m);
-  const high = usualRelief(m, depth)(basis.highs.yearly(m, 0.95));
-  const { use, steps } = recorder();
-  const uplift = use(waterPressure, Math.max(high - floor, 0));
-  const weight = use(waterPressure, lowestUsualLevel(site, m) - floor) + m.ballast * UNIT_WEIGHT_OF_WATER;
-  use(upliftUtilisation, 1.0, uplift, 0.9, Math.max(weight, 1e-6));
-  return {
-    heading: 'Deterministic check: EN 1997-1 (UPL) on the floor at the usual lowest pond level',
-    note: 'Uplift from the head outside that 95 % of years stay below; factors 1.0 and 0.9 (recommended values); at most 1 is verified.',
-    from: cell(site, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
-    steps,
-  };
+/** The deterministic check, since inspectors do not sign chances. */
+function standardParts(a: Judged): WorkedPart[] {
+  return checkedMeasures(a).map(({ option, m, depth }, index) => {
+    const { use, steps } = recorder();
+    upliftCheck(a, option, m, depth, use);
+    const uplift = `head above the floor that 95 % of years stay below, ${waterWords(a.site)}; ${floorWords(a, m, depth)}`;
+    const weight = `usual lowest pond level above the floor: ${lowestWords(a, { ...m, ballast: 0 })}; ${floorWords(a, m, depth)}`;
+    return {
+      heading: `Deterministic check: EN 1997-1 (UPL) on the floor, ${m === NOTHING ? 'with nothing done' : 'as recommended'}`,
+      note: 'Uplift from the head outside that 95 % of years stay below; factors 1.0 and 0.9 (recommended values); at most 1 is verified.',
+      from: cell(a, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
+      steps: withOrigins(steps, [
+        [waterPressure, { h: uplift }],
+        [waterPressure, { h: weight }],
+        [
+          upliftUtilisation,
+          { a: 'EN 1997-1 table A.15', b: 'EN 1997-1 table A.15', G: 'step 2 and the weight of the slab' },
+        ],
+      ]),
+      equals: [{ path: `uplift_check[${index + 1}].utilisation`, step: 3, per: 1 }],
+    };
+  });
 }

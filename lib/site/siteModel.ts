@@ -76,6 +76,8 @@ export interface SiteOptions {
   seed?: number;
   /** draws of everything unknown but fixed; eight times a power of two is best */
   samples?: number;
+  /** model of the table and its fit where they are at hand: of the same ground, weather and looks, draws and seed */
+  chosen?: ChosenModel;
 }
 
 /**
@@ -83,7 +85,7 @@ export interface SiteOptions {
  * @param survey - as read
  * @returns the site with every assumption listed
  */
-export function siteModel(survey: Survey, { seed = 1, samples = 512 }: SiteOptions = {}): Site {
+export function siteModel(survey: Survey, { seed = 1, samples = 512, chosen }: SiteOptions = {}): Site {
   const assume = new Assumptions();
   const warnings: Warning[] = [...survey.warnings, ...notUsed(survey)];
   const latitude = assume.or(
@@ -139,7 +141,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512 }: SiteOptio
     wetMonths,
     latitude,
   };
-  const known = waterOf(base, assume, warnings);
+  const known = waterOf(base, assume, warnings, chosen);
   const high = highEvidenceOf(survey, places, ground.colour, known.water);
   warnings.push(...high.warnings);
   return { ...base, ...known, highEvidence: high.evidence, assumptions: assume.list, warnings };
@@ -156,13 +158,15 @@ function waterOf(
   site: Dry,
   assume: Assumptions,
   warnings: Warning[],
+  fitted: ChosenModel | undefined,
 ): Pick<Site, 'monthly' | 'chosen' | 'water' | 'waterModel'> {
   const { survey, seed, unknowns, places, pond, ground, tub, catchment, dips, record, wetMonths } = site;
   const samples = unknowns.place.length;
   const common = { samples, seed, unknowns, ksat: ground.ksat, highRim: places.highRim };
   const heads = monthlyFromHeads(survey, places, wetMonths, assume);
   if (!heads && record) {
-    const chosen = chooseTableModel(record, dips, modelsFor(groundForTable(ground), dips), samples, seed);
+    const chosen =
+      fitted ?? chooseTableModel(record, dips, modelsFor(groundForTable(ground), dips), samples, seed);
     const { fit } = chosen;
     warnOfFit(fit, warnings);
     const share = wetWinterShare(record.years);

@@ -25,6 +25,7 @@ const THIN = '\u202f';
 const INCH = 0.0254;
 const FOOT = 0.3048;
 const DAY = 86_400;
+const LEAST_LEVEL = 0.0005;
 const GALLON = 231 * INCH ** 3;
 const PSF = (0.45359237 * 9.80665) / FOOT ** 2;
 
@@ -47,7 +48,8 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
     case 'length':
       return signed(value, length(size, us), '');
     case 'level':
-      return signed(value, length(size, us), '+');
+      // Nobody levels closer than half a millimetre.
+      return signed(value, length(size < LEAST_LEVEL ? 0 : size, us), '+');
     case 'area':
       return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
     case 'volume':

@@ -219,6 +219,20 @@ export function invented(change: (report: Report) => void = () => {}): Report {
           { item: 'flap valve', amount: 1, unit: 'piece' },
         ],
       },
+      uplift_check: [
+        {
+          option: 'no-drain',
+          depth_m: 1,
+          high_m: -0.03,
+          pond_m: 0.25,
+          floor_m: -1,
+          ballast_m: 0,
+          lifting_pa: 9515.7,
+          holding_pa: 11036.25,
+          utilisation: 0.862222,
+          met: true,
+        },
+      ],
       tipping_points: [
         {
           input: 'water outside',
@@ -258,6 +272,7 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       bedding_m: 0,
       high_rim_m: 0.12,
       emptied_in: [3],
+      margin_m: 0.1,
     },
     emptying: Array.from({ length: 12 }, (_, at) => ({
       month: at + 1,
@@ -274,6 +289,32 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       { day: 18_700, date: '2021-03-14', depth_m: 0.25, says: 'above', pit: 'P2' },
       { day: 18_850, date: '2021-08-11', depth_m: 1.2, says: 'below', pit: 'P2' },
     ],
+    digging: null,
+    limits: {
+      lowestSafeLevel: [0.12, 0.12, 0.1, 0.02, -0.31, null, null, null, null, -0.4, 0.05, 0.12],
+      empty: Array.from({ length: 12 }, () => ({ seconds: 108_000, governs: 'lift' as const })),
+      liftTimes: [],
+    },
+    next_door: {
+      exit: { kind: 'outlet', name: 'pipe-end', level_m: -1.64, distance_m: 18, to_boundary_m: 2 },
+      boundary_m: 20,
+      winter_day: { before: 2.5e-7, brim: 2.5e-7, drain: 2.4e-7 },
+      storm: { rain_m: 0.03, seconds: 3600, named: true, before: 6.5e-5, brim: 1.3e-4, drain: 3.3e-6 },
+      lowered: [
+        { name: 'boundary', distance_m: 20, likely_m: 0.001, most_m: 0.004, words: 'not noticeable' },
+      ],
+      felt_m: 4.2,
+    },
+    lower_today: null,
+    points: [
+      { name: 'rim-low', role: 'rim', x_m: 0, y_m: -1.7, distance_m: null, level_m: 0 },
+      { name: 'rim-high', role: 'rim', x_m: 0, y_m: 1.7, distance_m: null, level_m: 0.12 },
+      { name: 'rim-left', role: 'rim', x_m: -2.3, y_m: 0, distance_m: null, level_m: 0.06 },
+      { name: 'pipe-end', role: 'outlet', x_m: 0, y_m: -18, distance_m: null, level_m: -1.64 },
+      { name: 'fence-a', role: 'boundary', x_m: -12, y_m: -21, distance_m: null, level_m: -1.8 },
+      { name: 'fence-b', role: 'boundary', x_m: 12, y_m: -21, distance_m: null, level_m: -1.8 },
+    ],
+    pits: [{ pit: 'P1', photo: 'p1.jpg', note: 'dug in October' }],
   };
   change(report);
   return report;

@@ -29,7 +29,7 @@ it('ends with status 1 and words where there is no such folder, or more than one
   });
   expect(start('one', 'two', 'three')).toMatchObject({
     status: 1,
-    stderr: expect.stringContaining("unknown 'two three'"),
+    stderr: expect.stringContaining("unknown 'three'"),
   });
   expect(existsSync(outOf(nowhere))).toBe(false);
 });
@@ -42,7 +42,14 @@ it('lays the executed notebook, the page, the water year and the result into out
   const { status, stderr, stdout } = start(folder);
   expect(stderr).toBe('');
   expect(status).toBe(0);
-  expect(readdirSync(out)).toEqual(['page.html', 'result.json', 'water-year.csv', 'worked-analysis.ipynb']);
+  expect(readdirSync(out)).toEqual([
+    'page.html',
+    'pond-card.html',
+    'result.json',
+    'water-year.csv',
+    'worked-analysis.ipynb',
+    'worked.csv',
+  ]);
   expect(readdirSync(join(out, '..')).filter((name) => name.startsWith(basename(folder)))).toEqual([
     basename(folder),
   ]);
@@ -53,3 +60,19 @@ it('lays the executed notebook, the page, the water year and the result into out
   for (const cell of notebook.cells.filter(({ cell_type }) => cell_type === 'code'))
     expect(cell.execution_count).toBeGreaterThan(0);
 }, 120_000);
+
+it('says what changed from one survey to another, and writes nothing', () => {
+  const [before, after] = [passingFolder(), passingFolder()];
+  for (const folder of [before, after])
+    cpSync(join(PROJECT, 'datasets', 'clay-slope'), folder, { recursive: true });
+  const pond = join(after, 'pond.csv');
+  writeFileSync(pond, readFileSync(pond, 'utf8').replace('depth,1,m', 'depth,1.4,m'));
+  const { status, stdout, stderr } = start(before, after);
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(stdout).toMatch(/pond\.csv depth +1 +1\.4/);
+  expect(stdout).toMatch(/depth +1\.00 m +1\.\d\d m/);
+  expect(stdout).toMatch(/Drain to an outlet: chance a year +0\.\d+ % +\d+ %/);
+  expect(stdout).not.toContain('weather.csv');
+  expect(existsSync(outOf(before))).toBe(false);
+}, 60_000);

@@ -9,7 +9,7 @@ import { PROJECT, passingFolder } from './notebooks.js';
 
 const WORKED = join(PROJECT, 'notebooks', 'worked-analysis.ipynb');
 const DEMO = join(PROJECT, 'datasets', 'clay-slope');
-const FILES = ['page.html', 'result.json', 'water-year.csv'];
+const FILES = ['page.html', 'pond-card.html', 'result.json', 'water-year.csv', 'worked.csv'];
 
 /** What the cells of a notebook showed, without what may differ from run to run. */
 const shown = (notebook: Notebook) =>

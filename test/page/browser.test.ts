@@ -1,46 +1,188 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { expect, onTestFinished, vi } from 'vitest';
-import { pageHtml } from '../../lib/page/index.js';
+import type { Page } from 'playwright-core';
+import { expect, vi } from 'vitest';
 import { itInChromium } from '../chromium.js';
-import { invented } from '../figures/report.js';
+import { demoFiles, surveyOf } from '../folder.js';
+import { demoPage, fileOf } from './demoPage.js';
+import { labelFaults } from './labels.js';
 
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
-itInChromium('the page opens from a file, asks for nothing, draws, slides and fits a phone', async (page) => {
-  const plotly = readFileSync(
-    createRequire(import.meta.url).resolve('plotly.js-dist-min/plotly.min.js'),
-    'utf8',
+/** Text of a part of the page with plain spaces. */
+const plain = async (page: Page, part: string) =>
+  ((await page.locator(part).textContent()) ?? '').replaceAll('\u00a0', ' ');
+
+const FIGURES = ['section-figure', 'risk-figure', 'year-figure', 'dig-figure'];
+
+for (const name of ['clay-slope', 'clay-hollow', 'loam-terrace'])
+  itInChromium(`the page of ${name} draws every figure, cuts off no label and fits a phone`, async (page) => {
+    const html = await demoPage(surveyOf(demoFiles(name)));
+    expect(Buffer.byteLength(html)).toBeLessThan(6e6);
+    const told: string[] = [];
+    page.on('console', (message) => told.push(message.text()));
+    const url = fileOf(html);
+    for (const width of [1280, 360]) {
+      await page.setViewportSize({ width, height: 800 });
+      await page.goto(url);
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      for (const id of FIGURES) {
+        const traces = page.locator(`#${id} .trace:visible`);
+        expect(await traces.count(), `${id} at ${width}`).toBeGreaterThan(0);
+      }
+      expect(await labelFaults(page), `at ${width}`).toEqual([]);
+    }
+    await page.emulateMedia({ media: 'print' });
+    expect(await labelFaults(page), 'in print').toEqual([]);
+    await page.emulateMedia({ media: null });
+    const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });
+    const pages = pdf.toString('latin1').match(/\/Type \/Page\b/g)!.length;
+    expect(pages).toBeGreaterThan(8);
+    expect(pages).toBeLessThan(40);
+    expect(told).toEqual([]);
+  });
+
+itInChromium('the verdict is read before anything is computed', async (page) => {
+  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-slope'))));
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.goto(url);
+  await page.getByRole('heading', { name: 'When it is full' }).waitFor();
+  const paint = await page.evaluate(
+    () =>
+      new Promise<number>((done) =>
+        new PerformanceObserver((list) => done(list.getEntries()[0]!.startTime)).observe({
+          type: 'paint',
+          buffered: true,
+        }),
+      ),
   );
-  const html = pageHtml(invented(), { plotly });
-  expect(Buffer.byteLength(html)).toBeLessThan(6e6);
-  const file = join(tmpdir(), `underpond-page-${process.pid}.html`);
-  onTestFinished(() => rmSync(file));
-  writeFileSync(file, html);
-  const told: string[] = [];
-  page.on('console', (message) => told.push(message.text()));
+  expect(paint).toBeLessThan(1500);
+});
 
-  await page.setViewportSize({ width: 1280, height: 900 });
-  await page.goto(pathToFileURL(file).href);
-  for (const id of ['section-figure', 'risk-figure', 'year-figure'])
-    expect(await page.locator(`#${id} .trace`).count(), id).toBeGreaterThan(3);
-  expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+for (const width of [1280, 360])
+  itInChromium(`meets WCAG 2.2 AA by the automated audit at ${width} px, controls opened`, async (page) => {
+    const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+    await page.setViewportSize({ width, height: 800 });
+    await page.goto(`${url}#try=1&depth=1.2`);
+    await page.locator('#what-if [data-key=depth]').waitFor();
+    await page.locator('details').evaluateAll((all) => {
+      for (const one of all as HTMLDetailsElement[]) one.open = true;
+    });
+    // The page runs no scripts but its own; the audit comes in by the debugger.
+    const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+    await page.evaluate(axe);
+    const faults = await page.evaluate(async () => {
+      const { axe } = window as unknown as {
+        axe: {
+          run: (options: object) => Promise<{
+            violations: { id: string; nodes: { html: string; failureSummary: string }[] }[];
+            passes: unknown[];
+          }>;
+        };
+      };
+      const { violations, passes } = await axe.run({
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      });
+      return {
+        checked: passes.length,
+        said: violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
+        ),
+      };
+    });
+    expect(faults.said).toEqual([]);
+    expect(faults.checked).toBeGreaterThan(20);
+  });
 
-  const verdict = page.locator('#at-depth tbody tr').filter({ hasText: 'No drain' }).locator('td').first();
-  expect(await verdict.textContent()).toBe('not safe');
-  await page.locator('#depth').fill('0');
-  expect(await page.locator('#depth-now').textContent()).toBe('0.30 m');
-  expect(await verdict.textContent()).toBe('safe');
+itInChromium(
+  'the what-if goes by keyboard, says what governs, keeps its state in the link and comes back',
+  async (page) => {
+    const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await page.goto(url);
+    await page.locator('#try').scrollIntoViewIfNeeded();
+    const depth = page.getByRole('slider', { name: 'Depth dug' });
+    await depth.focus();
+    await page.keyboard.press('ArrowRight');
+    const answer = page.locator('#what-if .answer');
+    await answer.getByText('Drain to a pumped sump, 0.95 m deep: safe').waitFor();
+    expect(await depth.getAttribute('aria-valuetext')).toBe('0.95 m');
+    await page.getByLabel('Drain or other measure').selectOption('no-drain');
+    await answer.getByText('No drain, 0.95 m deep: not safe').waitFor();
+    expect(await answer.textContent()).toMatch(/Governs now: liner lifts/);
+    expect(new URL(page.url()).hash).toBe('#try=1&depth=0.95&option=no-drain');
+    expect(await page.getByLabel('The same in a notebook').inputValue()).toContain(
+      "whatIf(survey, { depth: 0.95, option: 'no-drain' })",
+    );
 
-  await page.setViewportSize({ width: 360, height: 780 });
-  expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
-  const width = await page
-    .locator('#risk-figure svg.main-svg')
-    .first()
-    .evaluate((svg) => svg.getBoundingClientRect().width);
-  expect(width).toBeLessThanOrEqual(360);
-  expect(told).toEqual([]);
+    const wide = page.getByRole('slider', { name: 'Length at the rim' });
+    await wide.focus();
+    await page.keyboard.press('ArrowRight');
+    await page.locator('#what-if.stale').waitFor();
+    expect(await page.locator('#what-if .told').textContent()).toContain('the answer shown is the old one');
+    await page.locator('#what-if:not(.stale)').waitFor();
+
+    await page.goto('about:blank');
+    await page.goto(`${url}#try=1&depth=0.5&option=nonsense`);
+    await page.locator('#what-if .answer').getByText('0.50 m deep').waitFor();
+    expect(await page.locator('#what-if .told').textContent()).toContain('option=nonsense');
+    await page.getByRole('button', { name: 'Back to the survey' }).click();
+    await page.locator('#what-if .answer').getByText('0.90 m deep').waitFor();
+    expect(new URL(page.url()).hash).toBe('');
+  },
+);
+
+itInChromium('turns the whole page into feet and inches, with the same numbers', async (page) => {
+  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+  await page.setViewportSize({ width: 360, height: 800 });
+  await page.goto(url);
+  expect(await plain(page, 'header')).toContain('dug 0.90 m deep');
+  await page.getByRole('button', { name: 'Read in feet and inches' }).click();
+  await page.getByRole('button', { name: 'Read in metres' }).waitFor();
+  expect(await plain(page, 'header')).toContain('dug 2 ft 11 1/2 in deep');
+  expect(await plain(page, '#depth')).not.toMatch(/\d m\b/);
+  expect(await labelFaults(page)).toEqual([]);
+});
+
+itInChromium('a step of the what-if is many times quicker than the water it does not run', async (page) => {
+  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-slope'))));
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.goto(`${url}#try=1&depth=1`);
+  await page.getByRole('slider', { name: 'Depth dug' }).waitFor();
+  const took = await page.evaluate(async () => {
+    const frame = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    const set = (key: string, value: number) => {
+      const input = document.querySelector<HTMLInputElement>(`#what-if [data-key=${key}]`)!;
+      input.value = String(value);
+      input.dispatchEvent(new Event('input'));
+    };
+    const start = performance.getEntriesByName('what-if step').length;
+    for (let i = 0; i < 100; i++) {
+      set(
+        ['depth', 'full', 'drawdown', 'outlet'][i % 4]!,
+        [0.5 + i / 100, i / 400, i / 500, -1.9 + i / 200][i % 4]!,
+      );
+      await frame();
+    }
+    const steps = performance
+      .getEntriesByName('what-if step')
+      .slice(start)
+      .map(({ duration }) => duration)
+      .sort((a, b) => a - b);
+    for (const length of [5, 5.5, 6]) {
+      const before = performance.getEntriesByName('what-if water').length;
+      set('length', length);
+      while (performance.getEntriesByName('what-if water').length === before) await frame();
+    }
+    const water = performance
+      .getEntriesByName('what-if water')
+      .map(({ duration }) => duration)
+      .sort((a, b) => a - b);
+    return { count: steps.length, median: steps[50]!, worst: steps.at(-1)!, water: water[1]! };
+  });
+  process.stdout.write(
+    `what-if: median ${took.median.toFixed(0)} ms, worst ${took.worst.toFixed(0)} ms of ${took.count}; water ${took.water.toFixed(0)} ms\n`,
+  );
+  expect(took.count).toBeGreaterThanOrEqual(99);
+  expect(took.median).toBeLessThan(took.water / 4);
 });

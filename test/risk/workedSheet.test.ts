@@ -24,12 +24,12 @@ describe.each([
   const sheet = workedSheet(assessment);
 
   test('holds every figure that result.json has of it', () => {
-    const compared = sheet.filter((p) => p.equals);
-    expect(compared.length).toBeGreaterThan(0);
-    for (const { equals, steps } of compared) {
-      const shown = steps[steps.length - 1].result / equals!.per;
-      const said = at(result, equals!.path) as number;
-      expect(Math.abs(shown - said), equals!.path).toBeLessThanOrEqual(1e-5 * Math.abs(said) + 1e-9);
+    const compared = sheet.flatMap(({ steps, equals }) => equals.map((each) => ({ ...each, steps })));
+    expect(compared.length).toBeGreaterThan(1);
+    for (const { steps, path, step, per } of compared) {
+      const shown = steps[step - 1].result / per;
+      const said = at(result, path) as number;
+      expect(Math.abs(shown - said), path).toBeLessThanOrEqual(1e-5 * Math.abs(said) + 1e-9);
     }
   });
 
@@ -50,5 +50,12 @@ describe.each([
         expect(row, `${origin.file}:${origin.line}`).toMatch(/\S/);
       }
     expect(sheet.some((p) => p.from.length > 0)).toBe(true);
+    for (const { steps } of sheet)
+      for (const { inputs } of steps) for (const { from } of inputs) expect(from).toMatch(/[a-z]/);
+    const told = sheet
+      .flatMap(({ steps }) => steps.flatMap(({ inputs }) => inputs.map(({ from }) => from)))
+      .join();
+    for (const [, file, line] of told.matchAll(/([a-z]+\.csv) lines? (\d+)/g))
+      expect(files[file].split('\n')[Number(line) - 1], `${file}:${line}`).toMatch(/\S/);
   });
 });

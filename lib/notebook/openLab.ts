@@ -1,0 +1,3 @@
+import { lab } from './lab.js';
+
+process.exitCode = await lab(process.argv.slice(2));

@@ -1,0 +1,32 @@
+/** The what-if under a notebook's cell. */
+import { createHash } from 'node:crypto';
+import { escapeHtml, scriptJson } from '../figures/escape.js';
+import { explorer, PANEL_STYLE, viewOf } from '../page/index.js';
+import { inlineScript } from '../page/policy.js';
+import type { Survey } from '../survey/index.js';
+import type { Html } from './display.js';
+import { liveScript } from './liveScript.js';
+import { VERSION } from './project.js';
+
+/**
+ * Live controls on a survey, to be shown with `show`: as HTML that computes in the page it stands in, trusted or
+ * exported, without a kernel or a network; as text the answer it starts from.
+ * @param survey as read
+ * @param options `seed` and `samples` as of `siteModel`
+ * @throws Error when the library was not built
+ */
+export async function whatIfOutput(
+  survey: Survey,
+  { seed = 1, samples = 400 }: { seed?: number; samples?: number } = {},
+): Promise<Html> {
+  const view = viewOf(explorer(survey, { seed, samples })({}), survey.site.show_units ?? 'metric');
+  const alt = `${view.headline}. ${view.governs} ${view.chances}`;
+  const json = scriptJson({ survey, seed, samples, version: VERSION });
+  const id = `what-if-${createHash('sha256').update(json).digest('hex').slice(0, 12)}`;
+  return {
+    alt,
+    html:
+      `<style>${PANEL_STYLE}</style><div id="${id}"><p>${escapeHtml(alt)}</p></div>` +
+      `<script>${inlineScript(await liveScript())}</script><script>window.underpondWhatIf?.('${id}', ${json});</script>`,
+  };
+}

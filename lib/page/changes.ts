@@ -1,0 +1,112 @@
+/** What changed between two surveys: inputs, decision, depth and chances. */
+import type { Table } from '../figures/table.js';
+import { tableText } from '../figures/table.js';
+import { visible } from '../figures/visible.js';
+import { ADVICE_NAMES, chanceText, GOVERNS_WORDS } from '../figures/words.js';
+import type { Report } from '../risk/index.js';
+import type { Survey } from '../survey/index.js';
+import { formatQuantity } from '../units/index.js';
+
+/** A survey with what was computed of it. */
+export interface Case {
+  survey: Survey;
+  report: Report;
+}
+
+/**
+ * What changed from one survey to another, as text: every input that differs, then the answer side by side, in the
+ * units of the second.
+ */
+export function changesText(before: Case, after: Case): string {
+  const inputs = changedInputs(before.survey, after.survey);
+  return [
+    tableText(answers(before, after)),
+    '',
+    inputs.rows.length > 0 ? tableText(inputs) : 'No input differs: the files say the same.',
+  ].join('\n');
+}
+
+/** Inputs that differ; lists of rows by how many are new or gone. */
+export function changedInputs(before: Survey, after: Survey): Table {
+  const rows: string[][] = [];
+  const word = (value: unknown) =>
+    value === undefined ? 'not said' : visible(Array.isArray(value) ? value.join(';') : String(value));
+  for (const file of ['site', 'pond'] as const) {
+    const [a, b]: Record<string, unknown>[] = [{ ...before[file] }, { ...after[file] }];
+    for (const item of [...new Set([...Object.keys(a), ...Object.keys(b)])].sort())
+      if (word(a[item]) !== word(b[item])) rows.push([`${file}.csv ${item}`, word(a[item]), word(b[item])]);
+  }
+  const lists = {
+    'pits.csv': [before.layers, after.layers],
+    'water.csv': [before.looks, after.looks],
+    'soakage.csv': [before.soakage, after.soakage],
+    'heads.csv': [before.heads, after.heads],
+    'levels.csv': [before.levels, after.levels],
+    'weather.csv': [before.weather, after.weather],
+  };
+  for (const [file, [a, b]] of Object.entries(lists)) {
+    const [was, is] = [plainRows(a!), plainRows(b!)];
+    const gone = [...was].filter((row) => !is.has(row)).length;
+    const added = [...is].filter((row) => !was.has(row)).length;
+    if (gone + added > 0)
+      rows.push([
+        file,
+        `${a!.length} rows, ${gone} gone or changed`,
+        `${b!.length} rows, ${added} new or changed`,
+      ]);
+  }
+  return {
+    name: 'Inputs that differ (SI)',
+    columns: ['input', 'before', 'after'].map((label) => ({ key: label, label })),
+    rows,
+  };
+}
+
+/** Rows without the place they stood at. */
+function plainRows(rows: readonly object[]): Set<string> {
+  return new Set(rows.map((row) => JSON.stringify({ ...row, origin: undefined })));
+}
+
+function answers({ report: a }: Case, { report: b }: Case): Table {
+  const { units } = b;
+  const both = (what: string, say: (report: Report) => string) => [what, say(a), say(b)];
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const possible = b.result.options.filter(
+    ({ option, possible }) =>
+      possible || a.result.options.some((each) => each.option === option && each.possible),
+  );
+  return {
+    name: 'The answer',
+    columns: ['what', visible(a.result.survey.name), visible(b.result.survey.name)].map((label, at) => ({
+      key: `c${at}`,
+      label,
+    })),
+    rows: [
+      both('decision', ({ result }) =>
+        [result.recommendation.option, ...result.recommendation.also]
+          .map((name) => ADVICE_NAMES[name])
+          .join(', with '),
+      ),
+      both('depth', ({ result }) => size(result.recommendation.depth_m)),
+      both('what fails first', ({ result }) => GOVERNS_WORDS[result.recommendation.governs]),
+      both('water at its yearly high, middle', ({ result }) => size(result.water.seasonal_high_depth_m.p50)),
+      ...possible.flatMap(({ option }) => {
+        const of = ({ result }: Report) => result.options.find((each) => each.option === option)!;
+        return [
+          both(`${ADVICE_NAMES[option]}: chance a year`, (report) =>
+            of(report).possible ? chanceText(of(report).risk_at_wish.per_year) : 'not possible',
+          ),
+          both(`${ADVICE_NAMES[option]}: safe depth`, (report) => {
+            const { possible, safe_depth_m, depth_searched_m } = of(report);
+            if (!possible) return 'not possible';
+            return safe_depth_m === null
+              ? `${size(depth_searched_m)} at least`
+              : safe_depth_m === 0
+                ? 'at no depth'
+                : size(safe_depth_m);
+          }),
+        ];
+      }),
+    ],
+  };
+}

@@ -1,0 +1,50 @@
+/** The one check without chances, for the inspector: by hand in two minutes. */
+import { ADVICE_NAMES } from '../figures/words.js';
+import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import type { Report, UpliftCheck } from '../risk/index.js';
+import type { UnitSystem } from '../units/index.js';
+import { EUROCODE_7 } from '../uplift/index.js';
+import { paragraph, section } from './markup.js';
+
+const { lifts: LIFTS, holds: HOLDS } = EUROCODE_7.uplift;
+
+/** Length, unit weight and pressure of the line in either system; SI per unit. */
+const SYSTEMS: Record<
+  UnitSystem,
+  { m: number; length: string; weight: string; pa: number; pressure: string; digits: number }
+> = {
+  metric: { m: 1, length: 'm', weight: '9.81', pa: 1000, pressure: 'kPa', digits: 2 },
+  us: { m: 0.3048, length: 'ft', weight: '62.4', pa: 47.880259, pressure: 'lb/ft²', digits: 1 },
+};
+
+export function checkSection({ result }: Report, units: UnitSystem): string {
+  return section(
+    'check',
+    'One check by hand, for the inspector',
+    paragraph(
+      'Uplift of the floor at the usual lowest pond level. Standard: EN 1997-1:2004, limit state UPL (2.4.7.4), recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds. The water outside is the yearly highest that 95 % of years stay below.',
+    ),
+    ...result.uplift_check.map((check) => paragraph(upliftLine(check, units), 'check')),
+    paragraph(
+      'Levels count from the lowest natural ground at the rim. The liner is taken as weightless. The same figures stand in result.json under uplift_check, and step by step in the worked calculation.',
+      'note',
+    ),
+  );
+}
+
+/** The check in one line that a calculator follows. */
+export function upliftLine(check: UpliftCheck, units: UnitSystem): string {
+  const { m, length, weight, pa, pressure, digits } = SYSTEMS[units];
+  const level = (value: number) => (value / m).toFixed(3).replace('-', '\u2212');
+  const size = (value: number) => `${(value / pa).toFixed(digits)} ${pressure}`;
+  const bracket = (value: number) => (value < 0 ? `(${level(value)})` : level(value));
+  const { high_m, pond_m, floor_m, ballast_m, lifting_pa, holding_pa, utilisation, met, option } = check;
+  const slab = ballast_m > 0 ? ` + slab ${HOLDS} × ${size(ballast_m * UNIT_WEIGHT_OF_WATER)}` : '';
+  const name = `${ADVICE_NAMES[option]}. Highest water ${level(high_m)} ${length}, pond ${level(pond_m)} ${length}, floor ${level(floor_m)} ${length}.`;
+  if (lifting_pa === 0) return `${name} The water outside stays below the floor: nothing lifts. Met.`;
+  return (
+    `${name} Lifts: ${LIFTS.toFixed(1)} × ${weight} × (${level(high_m)} − ${bracket(floor_m)}) = ${size(lifting_pa)}. ` +
+    `Holds: ${HOLDS} × ${weight} × (${level(pond_m)} − ${bracket(floor_m)})${slab} = ${size(holding_pa)}. ` +
+    `${size(lifting_pa)} over ${size(holding_pa)} = ${utilisation.toFixed(2)}, at most 1: ${met ? 'met' : 'not met'}.`
+  );
+}

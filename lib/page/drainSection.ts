@@ -1,0 +1,75 @@
+/** The drain with what it must carry, what it can, and what to buy, dig and carry. */
+import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
+import type { Table } from '../figures/table.js';
+import { quantityTable } from '../figures/tables.js';
+import { drainWords, type Report } from '../risk/index.js';
+import type { UnitSystem } from '../units/index.js';
+import { figureHtml } from './figureHtml.js';
+import { bucketWords, bulkWords, measureSizes } from './handy.js';
+import { list, paragraph, section, table, text } from './markup.js';
+
+export function drainSection(report: Report, units: UnitSystem): string {
+  const { drain, result } = report;
+  if (!drain)
+    return section(
+      'drain',
+      'The drain',
+      paragraph(
+        ['measure-first', 'move', 'do-not-dig'].includes(result.recommendation.option)
+          ? 'Buy and dig nothing yet: first what is said under “What to do”.'
+          : 'No drain under the pond is recommended: there is nothing to buy or to dig for one.',
+      ),
+    );
+  const words = drainWords(drain, units);
+  const day = bucketWords(drain.inflow.clay * 86_400, units);
+  const others =
+    words.otherBeds.length > 0
+      ? `<details><summary>Other beds the merchant may have</summary>${list(words.otherBeds.map(text))}</details>`
+      : '';
+  return section(
+    'drain',
+    'The drain',
+    paragraph(words.inflow),
+    paragraph(`When the water stands high, ${day} a day come from the clay. ${words.leak}`),
+    paragraph(words.weakest),
+    paragraph(words.pipe),
+    paragraph(words.relief),
+    paragraph(words.bed),
+    words.power ? paragraph(words.power) : '',
+    figureHtml(
+      'drain-plan',
+      'The drain from above',
+      (size) => drainPlanFigure(drain, units, size),
+      'The run to its end is shortened at the break.',
+    ),
+    figureHtml(
+      'drain-cut',
+      'The bed, cut across the pipe',
+      (size) => drainSectionFigure(drain, units, size),
+      'Heights in the bed to scale.',
+    ),
+    drain.links.length > 0 ? table(fallTable(drain, units)) : '',
+    list(words.outlet.map(text)),
+    table(carried(report, units)),
+    paragraph(
+      `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell.`,
+      'note',
+    ),
+    `<h3>To look after</h3>${list(words.upkeep.map(text))}`,
+    others,
+  );
+}
+
+/** The list of quantities with how it is carried; no rows where no drain is recommended. */
+export function carried(report: Report, units: UnitSystem): Table {
+  const plain = quantityTable(report, units);
+  const quantities = report.result.drain?.quantities ?? [];
+  return {
+    ...plain,
+    columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],
+    rows: plain.rows.map((row, at) => {
+      const { item, amount, unit } = quantities[at]!;
+      return [...row, unit === 'm³' ? bulkWords(amount, !item.includes('spoil'), units) : null];
+    }),
+  };
+}

@@ -1,0 +1,53 @@
+/** Amounts as they are carried by hand. Sizes are common practice and stand beside every amount. */
+import type { UnitSystem } from '../units/index.js';
+
+interface Measure {
+  /** m³ that it is filled to */
+  holds: number;
+  one: string;
+  many: string;
+  size: string;
+}
+
+const LITRE = 1e-3;
+const GALLON = 3.785411784e-3;
+const CUBIC_FOOT = 0.3048 ** 3;
+
+const MEASURES: Record<UnitSystem, { bucket: Measure; barrow: Measure; bag: Measure }> = {
+  metric: {
+    bucket: { holds: 10 * LITRE, one: 'bucket', many: 'buckets', size: '10 L' },
+    barrow: { holds: 80 * LITRE, one: 'barrow', many: 'barrows', size: '80 L' },
+    bag: { holds: 16 * LITRE, one: 'bag', many: 'bags', size: '25 kg, about 16 L' },
+  },
+  us: {
+    bucket: { holds: 4 * GALLON, one: 'bucket', many: 'buckets', size: '5 gal filled to 4' },
+    barrow: { holds: 3 * CUBIC_FOOT, one: 'barrow', many: 'barrows', size: '6 ft³ filled to 3' },
+    bag: { holds: 0.5 * CUBIC_FOOT, one: 'bag', many: 'bags', size: '50 lb, about 1/2 ft³' },
+  },
+};
+
+function count(volume: number, { holds, one, many }: Measure): string {
+  const n = Math.max(1, Math.ceil(volume / holds - 1e-9));
+  const round = n < 20 ? n : Number(n.toPrecision(2));
+  return `${round} ${round === 1 ? one : many}`;
+}
+
+/** What a measure holds, for the note under a table. */
+export function measureSizes(units: UnitSystem): string {
+  const { bucket, barrow, bag } = MEASURES[units];
+  return `A bucket is ${bucket.size}, a barrow ${barrow.size}, a bag ${bag.size}.`;
+}
+
+/** Loose earth, sand or gravel in barrows, and in bags where it is sold in them. */
+export function bulkWords(volume: number, sold: boolean, units: UnitSystem): string {
+  const { bucket, barrow, bag } = MEASURES[units];
+  return sold
+    ? `${count(volume, barrow)}, or ${count(volume, bag)}`
+    : `${count(volume, barrow)}, or ${count(volume, bucket)}`;
+}
+
+/** Water of a day in buckets. */
+export function bucketWords(volume: number, units: UnitSystem): string {
+  const { bucket } = MEASURES[units];
+  return volume < bucket.holds / 2 ? 'less than half a bucket' : `${count(volume, bucket)} of ${bucket.size}`;
+}

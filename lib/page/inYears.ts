@@ -1,0 +1,54 @@
+import type { MonthlyLevels, Site, WaterEnsemble } from '../site/index.js';
+
+/** Years of the weather that are counted: every one, the middle fifth, or the wettest fifth. */
+export type Years = 'all' | 'ordinary' | 'wet';
+
+/** Share of the years that is called wet, or ordinary. Our choice. */
+const FIFTH = 0.2;
+
+/** Whether the years of a site are years of the weather, the same for all samples. */
+export function hasWeatherYears({ chosen, record }: Site): boolean {
+  return chosen !== undefined && record !== undefined;
+}
+
+/** The ensemble with some of its years only, ranked by the highest water of the year in the clay, mean of all samples. */
+export function inYears(water: WaterEnsemble, years: Exclude<Years, 'all'>): WaterEnsemble {
+  const order = wettestFirst(water);
+  const count = Math.max(1, Math.round(FIFTH * order.length));
+  const from = years === 'wet' ? 0 : Math.floor((order.length - count) / 2);
+  const kept = order.slice(from, from + count);
+  const of = (levels: MonthlyLevels): MonthlyLevels => ({
+    month: pick(levels.month, water, kept),
+    window: pick(levels.window, water, kept),
+  });
+  return {
+    ...water,
+    years: count,
+    clayLow: of(water.clayLow),
+    clayHigh: of(water.clayHigh),
+    tub: water.tub && { asIs: of(water.tub.asIs), keptOut: of(water.tub.keptOut) },
+  };
+}
+
+function wettestFirst({ samples, years, clayLow }: WaterEnsemble): number[] {
+  const mean = Array.from({ length: years }, (_, y) => {
+    let sum = 0;
+    for (let s = 0; s < samples; s++) {
+      let high = Number.NEGATIVE_INFINITY;
+      for (let m = 0; m < 12; m++) high = Math.max(high, clayLow.month[(s * years + y) * 12 + m]!);
+      sum += high;
+    }
+    return sum / samples;
+  });
+  return mean.map((_, y) => y).sort((a, b) => mean[b]! - mean[a]!);
+}
+
+function pick(levels: Float32Array, { samples, years }: WaterEnsemble, kept: number[]): Float32Array {
+  const out = new Float32Array(samples * kept.length * 12);
+  for (let s = 0; s < samples; s++)
+    kept.forEach((y, at) => {
+      const from = (s * years + y) * 12;
+      out.set(levels.subarray(from, from + 12), (s * kept.length + at) * 12);
+    });
+  return out;
+}

@@ -1,0 +1,151 @@
+import {
+  type Assessment,
+  type Decision,
+  type Draws,
+  drainFor,
+  drawsOf,
+  explained,
+  type Judged,
+  judge,
+  monthlyLimits,
+  NOTHING,
+  type OptionName,
+  verdictAt,
+} from '../risk/index.js';
+import { Assumptions, type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
+import type { Survey } from '../survey/index.js';
+import { hasWeatherYears, inYears, type Years } from './inYears.js';
+
+/** What may be tried: lengths in m, levels in m above the lowest natural ground at the rim; absent: as surveyed. */
+export interface WhatIf {
+  depth?: number;
+  /** these two run the water again: they change what is dug and filled back */
+  length?: number;
+  width?: number;
+  /** full level of the pond */
+  full?: number;
+  drawdown?: number;
+  /** way from the pond's edge to the outlet, and its level */
+  run?: number;
+  outlet?: number;
+  /** absent: what is recommended for the rest */
+  option?: OptionName;
+  /** run-off as surveyed, or turned away with the ring capped */
+  runoff?: 'as-is' | 'kept-out';
+  /** years of the weather that are counted */
+  years?: Years;
+}
+
+/** Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes. */
+export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
+  // The size of the pond does not change what the looks say of the water table: it is fitted once.
+  let chosen: Site['chosen'];
+  const siteFor = kept((change) => {
+    const site = siteModel(resized(survey, change), { ...options, chosen });
+    chosen = site.chosen;
+    return site;
+  }, waterKey);
+  const waterFor = kept(
+    (change) => {
+      const water = counted(siteFor(change), change);
+      return { water, draws: drawsOf({ ...siteFor(change), water }) };
+    },
+    (change) => `${waterKey(change)}/${change.runoff ?? ''}/${change.years ?? ''}`,
+  );
+  return (change) => judgedWith(siteFor(change), waterFor(change), change);
+}
+
+/** A function that keeps its last answer for changes with the same key. */
+function kept<T>(make: (change: WhatIf) => T, keyOf: (change: WhatIf) => string): (change: WhatIf) => T {
+  let last: { key: string; made: T } | undefined;
+  return (change) => {
+    const key = keyOf(change);
+    if (last?.key !== key) last = { key, made: make(change) };
+    return last.made;
+  };
+}
+
+/** Changes with the same key share one simulation of the water. */
+export function waterKey({ length, width }: WhatIf): string {
+  return `${length ?? ''}/${width ?? ''}`;
+}
+
+/**
+ * A what-if on a survey, as the controls of the page make it.
+ * @param survey as read
+ * @param change what is tried; see {@link WhatIf}
+ * @returns the assessment of the changed pond, for `reportOf`, `recommend` and the figures
+ */
+export function whatIf(survey: Survey, change: WhatIf, options: SiteOptions = {}): Assessment {
+  return explained(explorer(survey, options)(change));
+}
+
+function resized(survey: Survey, { length, width }: WhatIf): Survey {
+  if (length === undefined && width === undefined) return survey;
+  const { area: _, ...pond } = survey.pond;
+  return { ...survey, pond: { ...pond, ...(length && { length }), ...(width && { width }) } };
+}
+
+function judgedWith(
+  site: Site,
+  { water, draws }: { water: WaterEnsemble; draws: Draws },
+  change: WhatIf,
+): Judged {
+  const { depth, full, drawdown, option } = change;
+  const judged = judge(
+    { ...arranged(site, change), water },
+    {
+      ...(depth !== undefined && { depth }),
+      ...(full !== undefined && { fullLevel: full }),
+      ...(drawdown !== undefined && { usualDrawdown: drawdown }),
+    },
+    draws,
+  );
+  return option === undefined ? judged : withOption(judged, option);
+}
+
+/** The water of the years and the run-off that are counted. */
+function counted(site: Site, { runoff, years = 'all' }: WhatIf): WaterEnsemble {
+  const { water } = site;
+  const { tub } = water;
+  const dry =
+    runoff === 'kept-out' && tub ? { ...water, tub: { asIs: tub.keptOut, keptOut: tub.keptOut } } : water;
+  return years === 'all' || !hasWeatherYears(site) ? dry : inYears(dry, years);
+}
+
+/** The site with outlet and run-off as tried. */
+function arranged(site: Site, { run, outlet, runoff }: WhatIf): Site {
+  const [first, ...others] = site.places.outlets;
+  const moved = first && { ...first, distance: run ?? first.distance, level: outlet ?? first.level };
+  return {
+    ...site,
+    places: moved ? { ...site.places, outlets: [moved, ...others] } : site.places,
+    catchment:
+      runoff === 'kept-out'
+        ? { ...site.catchment, uphillArea: 0, roofArea: 0, capped: true }
+        : site.catchment,
+  };
+}
+
+/** The assessment with an option of it in the place of what is recommended, at the depth tried. */
+export function withOption(a: Judged, option: OptionName): Judged {
+  const { site, basis } = a;
+  const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
+  const { depth } = site.pond;
+  const verdict = verdictAt(basis, measures, depth);
+  const decision: Decision = {
+    ...a.decision,
+    option,
+    also: [],
+    measures,
+    depth,
+    verdict,
+    governs: verdict.governs,
+  };
+  return {
+    ...a,
+    decision,
+    limits: monthlyLimits(basis, measures, depth),
+    drain: drainFor(basis, decision, new Assumptions()),
+  };
+}

@@ -1,0 +1,88 @@
+/** What the what-if shows of an assessment. */
+import type { Figure } from '../figures/figure.js';
+import type { FigureSize } from '../figures/layout.js';
+import { riskDepthFigure } from '../figures/riskDepthFigure.js';
+import { sectionFigure } from '../figures/sectionFigure.js';
+import type { Table } from '../figures/table.js';
+import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, sentence } from '../figures/words.js';
+import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { carried } from './drainSection.js';
+
+export interface View {
+  /** what is drawn and whether it is safe */
+  headline: string;
+  safe: boolean;
+  /** which failure governs now */
+  governs: string;
+  /** chances of each state, and of the dig */
+  chances: string;
+  /** what to buy and to dig for the drain */
+  buy: Table;
+  section: (size: FigureSize) => Figure;
+  risk: (size: FigureSize) => Figure;
+}
+
+/** Words and figures of an assessment. */
+export function viewOf(a: Judged, units: UnitSystem): View {
+  const report = reportOf(a, true);
+  const { recommendation } = report.result;
+  const depth = recommendation.depth_m || a.site.pond.depth;
+  const verdict = a.decision.verdict ?? verdictAt(a.basis, a.decision.measures, depth);
+  const raised =
+    recommendation.raise_m > 0
+      ? `, raised by ${formatQuantity(recommendation.raise_m, 'length', units)}`
+      : '';
+  const also = recommendation.also.map((name) => ADVICE_NAMES[name].toLowerCase());
+  const name = [ADVICE_NAMES[recommendation.option], ...also].join(', with ');
+  return {
+    headline: `${name}, ${formatQuantity(depth, 'length', units)} deep${raised}: ${verdict.safe ? 'safe' : 'not safe'}`,
+    safe: verdict.safe,
+    governs: governsWords(verdict),
+    chances: chanceWords(verdict),
+    buy: carried(report, units),
+    section: (size) => sectionFigure(report, units, size),
+    risk: (size) => riskDepthFigure(report, units, size),
+  };
+}
+
+/** Every failure that has a chance, the largest first. */
+function ranked({ chance, dig }: Verdict): [Governs, number][] {
+  const all: [Governs, number][] = [
+    ...(Object.entries(chance.modes) as [Governs, number][]),
+    ['floor-heave', dig.heave],
+    ['side-slump', dig.slump],
+    ['wet-dig', dig.wet_floor],
+  ];
+  return all.sort((a, b) => b[1] - a[1]);
+}
+
+function governsWords(verdict: Verdict): string {
+  const { governs, conditions } = verdict;
+  const broken = conditions.find(({ met }) => met !== 'yes');
+  const all = ranked(verdict);
+  if (governs !== 'none') {
+    const chance = all.find(([mode]) => mode === governs)?.[1];
+    const size = chance === undefined ? '' : ` (${chanceText(chance)})`;
+    return `Governs now: ${GOVERNS_WORDS[governs]}${size}${broken ? `; ${broken.text}` : ''}.`;
+  }
+  const [nearest, chance] = all[0]!;
+  return chance === 0
+    ? 'Nothing that was tried fails.'
+    : `Nothing fails oftener than accepted; nearest to it: ${GOVERNS_WORDS[nearest]} (${chanceText(chance)}).`;
+}
+
+function chanceWords({ chance: { modes, perYear }, dig }: Verdict): string {
+  const say = (mode: Governs, words: string) =>
+    modes[mode] === undefined ? [] : [`${words} ${chanceText(modes[mode])}`];
+  const year = [
+    ...say('lift-full', 'full'),
+    ...say('lift-drawn-down', 'at its usual lowest level'),
+    ...say('lift-emptied', 'emptied'),
+    ...say('lift-power-out', 'with the power out'),
+  ];
+  return sentence(
+    `in a year the liner lifts: ${year.join(', ')}; together ${chanceText(perYear)}. ` +
+      `In a dig: floor heaves ${chanceText(dig.heave)}, sides slump ${chanceText(dig.slump)}, wet floor ${chanceText(dig.wet_floor)}.`,
+  );
+}

@@ -1,0 +1,43 @@
+import { visible } from '../figures/visible.js';
+import type { WorkedPart } from '../risk/index.js';
+
+const COLUMNS = [
+  'part',
+  'step',
+  'title',
+  'equation',
+  'symbol',
+  'meaning',
+  'value',
+  'unit',
+  'from',
+  'role',
+  'validity',
+  'source',
+];
+
+/** A cell by RFC 4180; text that a spreadsheet would run as a formula gets an apostrophe before it. */
+export function csvCell(value: string | number): string {
+  if (typeof value === 'number') return String(value);
+  const clean = visible(value);
+  const safe = /^[=+\-@]./.test(clean) ? `'${clean}` : clean;
+  return /[",]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+/**
+ * `worked.csv`: every step of the worked calculation, a row for each number put in and one for the result, full digits.
+ * @returns header and rows ended by CR LF (RFC 4180)
+ */
+export function workedCsv(parts: WorkedPart[]): string {
+  const rows = parts.flatMap(({ heading, steps }, part) =>
+    steps.flatMap((step, at) => {
+      const lead = [heading, `${part + 1}.${at + 1}`, step.title, `${step.symbol} = ${step.expression}`];
+      const tail = [step.validity, step.source];
+      return [
+        ...step.inputs.map((i) => [...lead, i.symbol, i.meaning, i.value, i.unit, i.from, 'put in', ...tail]),
+        [...lead, step.symbol, step.title, step.result, step.unit, '', 'result', ...tail],
+      ];
+    }),
+  );
+  return [COLUMNS, ...rows].map((cells) => `${cells.map(csvCell).join(',')}\r\n`).join('');
+}

@@ -1,0 +1,63 @@
+import { UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
+import type { Site } from '../site/index.js';
+import { EUROCODE_7, upliftUtilisation, waterPressure } from '../uplift/index.js';
+import type { Basis } from './basis.js';
+import { relievedBy } from './head.js';
+import { floorLevel, lowestUsualLevel, type Measures } from './measures.js';
+import type { Advice } from './result.js';
+
+/** Share of years whose highest water stays below the level that is checked. */
+const CHECKED_SHARE = 0.95;
+
+/** The one check without chances: uplift of the floor at the usual lowest pond level. */
+export interface UpliftCheck {
+  option: Advice;
+  depth_m: number;
+  /** yearly highest water outside that 95 % of years stay below, m above the datum */
+  high_m: number;
+  /** usual lowest pond level and floor, m above the datum */
+  pond_m: number;
+  floor_m: number;
+  /** head held by a slab on the liner, m */
+  ballast_m: number;
+  /** factored pressures on the floor, Pa */
+  lifting_pa: number;
+  holding_pa: number;
+  /** lifting over holding: at most 1 is verified */
+  utilisation: number;
+  met: boolean;
+}
+
+/**
+ * EN 1997-1 limit state UPL (2.4.7.4) on the floor, with measures at a depth.
+ * @param depth - on the axis of the wish, m
+ * @param use - a recorder, for the worked sheet
+ */
+export function upliftCheck(
+  { site, basis }: { site: Site; basis: Basis },
+  option: Advice,
+  m: Measures,
+  depth: number,
+  use: Use = unrecorded,
+): UpliftCheck {
+  const floor = floorLevel(depth, m);
+  const pond = lowestUsualLevel(site, m);
+  const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
+  const high = relievedBy(m, floor, 'works', flood)(basis.highs.yearly(m, CHECKED_SHARE));
+  const { lifts, holds } = EUROCODE_7.uplift;
+  const uplift = use(waterPressure, Math.max(high - floor, 0));
+  const weight = use(waterPressure, Math.max(pond - floor, 1e-6)) + m.ballast * UNIT_WEIGHT_OF_WATER;
+  const utilisation = use(upliftUtilisation, lifts, uplift, holds, weight);
+  return {
+    option,
+    depth_m: depth,
+    high_m: high,
+    pond_m: pond,
+    floor_m: floor,
+    ballast_m: m.ballast,
+    lifting_pa: lifts * uplift,
+    holding_pa: holds * weight,
+    utilisation,
+    met: utilisation <= 1,
+  };
+}

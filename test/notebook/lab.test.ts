@@ -1,0 +1,38 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { PROJECT, passingFolder } from './notebooks.js';
+
+const LAB = join(PROJECT, 'dist', 'notebook', 'openLab.js');
+
+/** Runs the command with only these programs on the path. */
+function run(programs: string, ...args: string[]) {
+  return spawnSync(process.execPath, [LAB, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, PATH: programs },
+  });
+}
+
+it('registers the kernel and says in one line how to get Jupyter where there is none', () => {
+  const { status, stdout } = run(passingFolder());
+  expect(status).toBe(0);
+  expect(stdout.trimEnd().split('\n')).toHaveLength(1);
+  expect(stdout).toContain('pip install jupyterlab');
+  const spec = JSON.parse(readFileSync(join(PROJECT, '.jupyter', 'kernels', 'tslab', 'kernel.json'), 'utf8'));
+  expect(existsSync(spec.argv[0])).toBe(true);
+});
+
+it('opens the notebooks with the kernel on the path of Jupyter, and passes arguments on', () => {
+  const programs = passingFolder();
+  const told = join(programs, 'told');
+  writeFileSync(
+    join(programs, 'jupyter'),
+    `#!${process.execPath}\nconst fs = require('node:fs');\nif (process.argv[2] === 'lab') process.exit(1);\nif (process.argv[3] !== '--version') fs.writeFileSync(${JSON.stringify(told)}, JSON.stringify({ args: process.argv.slice(2), path: process.env.JUPYTER_PATH }));\n`,
+    { mode: 0o755 },
+  );
+  expect(run(programs, '--no-browser').status).toBe(0);
+  const { args, path } = JSON.parse(readFileSync(told, 'utf8'));
+  expect(args).toEqual(['notebook', join(PROJECT, 'notebooks'), '--no-browser']);
+  expect(path.split(':')[0]).toBe(join(PROJECT, '.jupyter'));
+});

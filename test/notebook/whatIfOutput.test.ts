@@ -1,0 +1,44 @@
+import { expect, vi } from 'vitest';
+import { whatIfOutput } from '../../lib/notebook/whatIfOutput.js';
+import { itInChromium } from '../chromium.js';
+import { demoFiles, surveyOf } from '../folder.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+itInChromium(
+  'the what-if under a cell runs in an exported page and in a front end that trusts it',
+  async (page) => {
+    const { html, alt } = await whatIfOutput(surveyOf(demoFiles('loam-terrace')), { samples: 100 });
+    expect(alt).toMatch(/^No drain, 3 ft 3 in deep: safe\. /);
+    expect(html).toMatch(/^<style>[^<]*<\/style><div id="what-if-[0-9a-f]{12}"><p>No drain/);
+    const told: string[] = [];
+    page.on('console', (message) => told.push(message.text()));
+
+    await page.setContent(`<!doctype html><main>${html}</main>`);
+    const slider = page.getByRole('slider', { name: 'Depth dug' });
+    await slider.focus();
+    await page.keyboard.press('ArrowRight');
+    await page.locator('.answer').getByText('3 ft 5 1/2 in deep').waitFor();
+    expect(await page.getByRole('img').count()).toBe(2);
+    expect(page.url()).toBe('about:blank');
+    await page.getByRole('button', { name: 'Copy the line' }).click();
+
+    // A front end puts the HTML in first and then makes the scripts anew.
+    await page.setContent('<!doctype html><div id="output"></div>');
+    await page.evaluate((text) => {
+      const output = document.getElementById('output')!;
+      output.innerHTML = text;
+      for (const old of Array.from(output.querySelectorAll('script'))) {
+        const script = document.createElement('script');
+        script.textContent = old.textContent;
+        old.replaceWith(script);
+      }
+    }, html);
+    await slider.waitFor();
+
+    // One that doesn't leaves the words.
+    await page.setContent(`<!doctype html>${html.replace(/<script[\s\S]*?<\/script>/g, '')}`);
+    expect(await page.getByText('No drain, 3 ft 3 in deep: safe').count()).toBe(1);
+    expect(told).toEqual([]);
+  },
+);

@@ -1,0 +1,38 @@
+/** The page of a survey, written to a file that is gone when the test is over. */
+import { rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { onTestFinished } from 'vitest';
+import { liveScript } from '../../lib/notebook/liveScript.js';
+import { pageHtml } from '../../lib/page/index.js';
+import { type Assessment, assess, reportOf, workedSheet } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import type { Survey } from '../../lib/survey/index.js';
+
+const SEED = 1;
+const SAMPLES = 200;
+let count = 0;
+
+export function assessmentOf(survey: Survey): Assessment {
+  return assess(siteModel(survey, { seed: SEED, samples: SAMPLES }));
+}
+
+/** HTML of the page with its what-if. */
+export async function demoPage(survey: Survey, photos: Record<string, string> = {}): Promise<string> {
+  const assessment = assessmentOf(survey);
+  return pageHtml(reportOf(assessment), {
+    worked: workedSheet(assessment),
+    version: '0.0.0',
+    photos,
+    live: { script: await liveScript(), survey, seed: SEED, samples: SAMPLES },
+  });
+}
+
+/** Address of a file that holds a text. */
+export function fileOf(html: string): string {
+  const file = join(tmpdir(), `underpond-page-${process.pid}-${count++}.html`);
+  onTestFinished(() => rmSync(file, { force: true }));
+  writeFileSync(file, html);
+  return pathToFileURL(file).href;
+}

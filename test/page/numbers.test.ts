@@ -1,0 +1,101 @@
+/** The page, result.json and the notebook's words say the same numbers, to the last shown digit. */
+import { evaluate } from 'mathjs';
+import { describe, expect, it, vi } from 'vitest';
+import {
+  ADVICE_NAMES,
+  chanceText,
+  optionTable,
+  quantityTable,
+  waterMonthTable,
+} from '../../lib/figures/index.js';
+import { upliftLine, verdictWords } from '../../lib/page/index.js';
+import { stepNumber } from '../../lib/page/workedSection.js';
+import { reportOf, resultOf, workedSheet } from '../../lib/risk/index.js';
+import { formatQuantity } from '../../lib/units/index.js';
+import { demoFiles, surveyOf } from '../folder.js';
+import { assessmentOf, demoPage } from './demoPage.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => {
+  const survey = surveyOf(demoFiles(name));
+  const assessment = assessmentOf(survey);
+  const report = reportOf(assessment);
+  const { units } = report;
+  const written = JSON.parse(JSON.stringify(resultOf(assessment)));
+
+  /** Cells of the row of a table on the page that starts with some words. */
+  const rowsOf = (html: string, table: string) => {
+    const body = new RegExp(`<caption>${table}</caption>[\\s\\S]*?<tbody>([\\s\\S]*?)</tbody>`).exec(
+      html,
+    )![1]!;
+    return [...body.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row]) =>
+      [...row!.matchAll(/<td[^>]*>(.*?)<\/td>/g)].map(([, cell]) => plain(cell!)),
+    );
+  };
+  const plain = (html: string) =>
+    html
+      .replace(/<[^>]+>/g, '')
+      .replaceAll('\u00a0', ' ')
+      .replaceAll('&#39;', "'")
+      .replaceAll('&quot;', '"')
+      .replaceAll('&gt;', '>')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&amp;', '&');
+
+  it('the report on the page carries result.json itself', () => {
+    expect(JSON.parse(JSON.stringify(report.result))).toEqual(written);
+  });
+
+  it('tables and sentences of the page are those of the notebook', async () => {
+    const html = await demoPage(survey);
+    const possible = {
+      ...report,
+      result: { ...report.result, options: report.result.options.filter((o) => o.possible) },
+    };
+    expect(rowsOf(html, 'Options compared')).toEqual(optionTable(possible, units).rows);
+    expect(rowsOf(html, 'Water and the pond by month')).toEqual(
+      waterMonthTable(report, units).rows.map((row) => row.map((cell) => cell ?? '')),
+    );
+    for (const words of Object.values(verdictWords(report))) expect(plain(html)).toContain(words);
+    for (const check of written.uplift_check) expect(plain(html)).toContain(upliftLine(check, units));
+  });
+
+  it('the options show the digits of result.json', async () => {
+    const rows = rowsOf(await demoPage(survey), 'Options compared');
+    for (const option of written.options.filter((o: { possible: boolean }) => o.possible)) {
+      const row = rows.find(([first]) => first === ADVICE_NAMES[option.option as keyof typeof ADVICE_NAMES])!;
+      expect(row[2]).toContain(chanceText(option.risk_at_wish.per_year));
+      expect(row[4]).toBe(formatQuantity(option.full.net_head_m.p10, 'level', units));
+    }
+  });
+
+  it('the drain is to be bought as result.json has it', async () => {
+    const html = await demoPage(survey);
+    if (written.drain === null) {
+      expect(plain(html)).toContain('nothing to buy or to dig');
+      return;
+    }
+    expect(rowsOf(html, 'To buy and to dig').map((row) => row.slice(0, 2))).toEqual(
+      quantityTable(report, units).rows,
+    );
+    expect(rowsOf(html, 'To buy and to dig').map(([item]) => item)).toEqual(
+      written.drain.quantities.map(({ item }: { item: string }) => item),
+    );
+  });
+
+  it('every worked step, typed in as shown, gives the result shown', () => {
+    for (const { steps } of workedSheet(assessment))
+      for (const { expression, inputs, result, title } of steps) {
+        const typed = Object.fromEntries(
+          inputs.map(({ symbol, value }) => [symbol, Number(stepNumber(value))]),
+        );
+        const largest = Math.max(...inputs.map(({ value }) => Math.abs(value)));
+        const difference = Math.abs(evaluate(expression, typed) - Number(stepNumber(result)));
+        // Four digits, or four of the numbers put in where a difference is taken.
+        expect(difference, title).toBeLessThanOrEqual(
+          2e-4 * Math.max(Math.abs(result), / - /.test(expression) ? largest : 0),
+        );
+      }
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { explorer, whatIf } from '../../lib/page/index.js';
+import { fragmentOf, notebookLine, stateOf } from '../../lib/page/whatIfState.js';
+import { viewOf } from '../../lib/page/whatIfView.js';
+import { assess, resultOf } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, surveyOf, withItem } from '../folder.js';
+
+const OPTIONS = { seed: 1, samples: 100 };
+const files = demoFiles('clay-hollow');
+const survey = surveyOf(files);
+const judge = explorer(survey, OPTIONS);
+
+describe('the what-if', () => {
+  it('with nothing tried is the analysis itself', () => {
+    expect(resultOf(whatIf(survey, {}, OPTIONS))).toEqual(resultOf(assess(siteModel(survey, OPTIONS))));
+  });
+
+  it('of drawdown and size is the analysis of a survey that says so', () => {
+    const said = ['usual_drawdown', 'length', 'width'].reduce(
+      (all, item, at) => withItem(all, 'pond.csv', item, String([0.15, 5, 4][at]), 'm'),
+      files,
+    );
+    const own = resultOf(assess(siteModel(surveyOf(said), OPTIONS)));
+    judge({});
+    const tried = resultOf(judge({ drawdown: 0.15, length: 5, width: 4 }));
+    expect(tried.options).toEqual(own.options);
+    expect(tried.recommendation).toEqual(own.recommendation);
+  });
+
+  it('runs the water once for all depths, and again for another size', () => {
+    const water = judge({}).site.water;
+    expect(judge({ depth: 0.5, full: 0, option: 'no-drain' }).site.water).toBe(water);
+    expect(judge({ length: 6 }).site.water).not.toBe(water);
+  });
+
+  it('puts an option in the place of what is recommended', () => {
+    const { decision, drain } = judge({ option: 'no-drain' });
+    expect(decision).toMatchObject({ option: 'no-drain', also: [] });
+    expect(drain).toBeNull();
+    expect(viewOf(judge({ option: 'no-drain' }), 'metric')).toMatchObject({
+      safe: false,
+      headline: 'No drain, 0.90 m deep: not safe',
+      governs: expect.stringMatching(/^Governs now: liner lifts under a full pond \(/),
+    });
+  });
+
+  it('keeps run-off out as the option does that keeps it out', () => {
+    const kept = judge({ runoff: 'kept-out', option: 'no-drain' });
+    const surface = judge({ option: 'surface-water-only' });
+    expect(kept.decision.verdict!.chance.perYear).toBeCloseTo(surface.decision.verdict!.chance.perYear, 12);
+  });
+
+  it('fails oftener in wet years than in all', () => {
+    const slope = explorer(surveyOf(demoFiles('clay-slope')), OPTIONS);
+    const chance = (years: 'all' | 'ordinary' | 'wet') =>
+      slope({ years, option: 'no-drain', full: 0.05, depth: 0.5 }).decision.verdict!.chance.modes[
+        'lift-drawn-down'
+      ]!;
+    expect(chance('wet')).toBeGreaterThan(chance('all'));
+    expect(chance('all')).toBeGreaterThan(0);
+    expect(slope({ years: 'wet' }).site.water.years).toBe(5);
+  });
+
+  it('moves the outlet', () => {
+    const slope = surveyOf(demoFiles('clay-slope'));
+    expect(whatIf(slope, { outlet: -1.2, run: 30 }, OPTIONS).site.places.outlets[0]).toMatchObject({
+      level: -1.2,
+      distance: 30,
+    });
+  });
+});
+
+describe('its state', () => {
+  const state = { depth: 1.05, option: 'no-drain', years: 'wet', units: 'us' } as const;
+
+  it('comes back from a link', () => {
+    expect(stateOf(fragmentOf(state))).toEqual({ state, left: [] });
+    expect(fragmentOf({})).toBe('');
+    expect(stateOf('drain')).toBeUndefined();
+  });
+
+  it('leaves out of a stranger’s link what cannot be tried, and tells', () => {
+    expect(
+      stateOf('try=1&depth=900&depth=&width=1e999&option=<b>&__proto__=1&constructor=2&length=4'),
+    ).toEqual({
+      state: { length: 4 },
+      left: ['depth=900', 'depth=', 'width=1e999', 'option=<b>', '__proto__=1', 'constructor=2'],
+    });
+  });
+
+  it('is a line for a notebook', () => {
+    expect(notebookLine(state)).toBe(
+      "const tried = whatIf(survey, { depth: 1.05, option: 'no-drain', years: 'wet' });",
+    );
+    expect(notebookLine({})).toBe('const tried = whatIf(survey, {});');
+  });
+});

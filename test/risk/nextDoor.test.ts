@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { isWetHalf } from '../../lib/climate/index.js';
+import { assess, NOTHING, nextDoor, upliftCheck } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { baseSurvey } from './base.js';
+
+const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 100 }));
+const door = (files: Record<string, string>) => {
+  const { site, decision, drain } = assessed(files);
+  return nextDoor(site, decision, drain);
+};
+
+describe('next door', () => {
+  it('with no drain: the same ground sheds the storm, the pond all of it, and nothing is drawn down', () => {
+    const { exit, boundary_m, winter_day, storm, felt_m, lowered } = door(
+      withItem(
+        withItem(baseSurvey({ depth: 1.5 }), 'site.csv', 'storm_rain', '40', 'mm'),
+        'site.csv',
+        'storm_hours',
+        '2',
+        'h',
+      ),
+    );
+    expect(exit.kind).toBe('brim');
+    expect([boundary_m, winter_day, felt_m]).toEqual([null, null, 0]);
+    expect(lowered).toEqual([]);
+    // 4 m by 3 m, 40 mm: 480 L over two hours, half of it from a lawn.
+    expect(storm.brim * storm.seconds).toBeCloseTo(0.48, 9);
+    expect(storm.before * storm.seconds).toBeCloseTo(0.24, 9);
+    expect(storm).toMatchObject({ named: true, drain: 0, seconds: 7200 });
+  });
+
+  it('an ordinary winter day is rain less evaporation of the wet half-year', () => {
+    const files = demoFiles('loam-terrace');
+    const { site, decision, drain } = assessed(files);
+    const { winter_day } = nextDoor(site, decision, drain);
+    let [sum, days] = [0, 0];
+    for (const { day, rain } of site.survey.weather) {
+      const month = new Date(day * 86_400_000).getUTCMonth() + 1;
+      if (!isWetHalf(month, site.latitude)) continue;
+      sum += rain! - site.record!.demand[day - site.record!.firstDay];
+      days++;
+    }
+    const area = site.pond.shape.length * site.pond.shape.width;
+    // Snow held over the turn of the half-year is a small part.
+    expect((winter_day!.brim * 86_400) / area).toBeCloseTo(Math.max(sum / days, 0), 4);
+    expect(winter_day!.before).toBeGreaterThan(winter_day!.brim);
+  });
+
+  it('measures from the outlet to the boundary line, and says how far a lowering is felt', () => {
+    const files = edited(
+      demoFiles('clay-slope'),
+      'levels.csv',
+      (text) => `${text}fence-a,boundary,-10,-20,8.2,\nfence-b,boundary,10,-20,8.2,\n`,
+    );
+    const { exit, boundary_m, felt_m, lowered } = door(files);
+    expect(exit).toMatchObject({ kind: 'outlet', name: 'pipe-end' });
+    // The outlet lies at y = -18, between the ends of the fence.
+    expect(exit.to_boundary_m).toBeCloseTo(2, 9);
+    expect(boundary_m).toBeGreaterThan(15);
+    expect(felt_m).toBeGreaterThan(0);
+    const [boundary] = lowered;
+    expect(boundary!.words === 'not noticeable').toBe(boundary!.distance_m >= felt_m);
+  });
+});
+
+describe('the deterministic check', () => {
+  it('is the pressure of two heads by the factors of the standard', () => {
+    const { site, basis } = assessed(baseSurvey({ depth: 0.3, level: -0.2, drawdown: 0.1 }));
+    const check = upliftCheck({ site, basis }, 'no-drain', NOTHING, 1);
+    expect(check.pond_m).toBeCloseTo(-0.3, 9);
+    expect(check.floor_m).toBe(-1);
+    expect(check.lifting_pa).toBeCloseTo(9810 * (check.high_m + 1), 6);
+    expect(check.holding_pa).toBeCloseTo(0.9 * 9810 * 0.7, 6);
+    expect(check.utilisation).toBeCloseTo(check.lifting_pa / check.holding_pa, 9);
+    expect(check.met).toBe(check.utilisation <= 1);
+    const share =
+      basis.draws.clayHigh.filter((high) => high <= check.high_m).length / basis.draws.clayHigh.length;
+    expect(share).toBeCloseTo(0.95, 2);
+  });
+});
