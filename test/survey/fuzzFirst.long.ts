@@ -1,0 +1,3 @@
+import { fuzzHalf } from './fuzzLong.js';
+
+fuzzHalf(0);
