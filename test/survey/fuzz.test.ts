@@ -8,7 +8,7 @@ test('300 surveys with mistakes end in a result or a refusal with places', () =>
   // Both ways out are tried often.
   expect(results).toBeGreaterThan(50);
   expect(refused).toBeGreaterThan(50);
-});
+}, 300_000);
 
 test('from a folder to a page, surveys keep their bytes and nothing else is left', async () => {
   for (let seed = 300; seed < 312; seed++) await throughFolder(seed);
