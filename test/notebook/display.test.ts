@@ -23,7 +23,7 @@ it('shows tables, frames, HTML and figures in the kernel, each with its plain te
   const shown = notebook.cells.slice(1).map((cell) => (cell.outputs![0] as DisplayOutput).data);
   expect(shown[0]!['text/plain']).toBe('pits\npit  depth (m)\n<A>  0.3\nB');
   expect(shown[0]!['text/html']).toContain(
-    '<tr><td>&lt;A&gt;</td><td style="text-align:right">0.3</td></tr><tr><td>B</td><td></td></tr>',
+    '<tr><td>&lt;A&gt;</td><td align="right">0.3</td></tr><tr><td>B</td><td></td></tr>',
   );
   expect(shown[1]!['text/plain']).toBe('pit  depth_m\n<A>  0.3');
   expect(notebook.cells[2]!.outputs![1]).toMatchObject({ text: '0.3\n' });
