@@ -1,7 +1,7 @@
 import { calendarOf } from './calendar.js';
 import { DAYS_OF_MONTH } from './dayLength.js';
 import { referenceEvaporation } from './hargreaves.js';
-import { liquidWater } from './snow.js';
+import { MELT_FACTOR, runSnow } from './snow.js';
 import { thornthwaiteYear } from './thornthwaite.js';
 
 /** A day as observed; absent = not observed. m and °C. */
@@ -16,8 +16,14 @@ export interface ObservedDay {
 /** A gapless daily record ready for the balances. */
 export interface ClimateRecord {
   firstDay: number;
-  /** water reaching the ground, m a day */
+  /** precipitation, m a day */
+  rain: Float64Array;
+  /** mean temperature, °C */
+  tmean: Float64Array;
+  /** water reaching the ground, rain and melt at the usual rate, m a day */
   liquid: Float64Array;
+  /** some of it fell as snow */
+  snows: boolean;
   /** reference evapotranspiration, m a day */
   demand: Float64Array;
   /** 1–12 */
@@ -91,9 +97,24 @@ export function climateRecord(
     rain: fillByMonth(rain, month, 'rain'),
     demand: fillByMonth(demand, month, 'evaporation', ordinary),
   };
-  const { liquid } = liquidWater(rain, tmean);
+  const liquid = new Float64Array(n);
+  runSnow(rain, tmean, MELT_FACTOR, liquid);
+  const snows = tmean.some((t, d) => t < 0 && rain[d] > 0);
   const years = numberYears(firstDay, n, latitude, year);
-  return { firstDay, liquid, demand, month, year, years, filled, demandFrom, noTemperature };
+  return {
+    firstDay,
+    rain,
+    tmean,
+    liquid,
+    snows,
+    demand,
+    month,
+    year,
+    years,
+    filled,
+    demandFrom,
+    noTemperature,
+  };
 }
 
 /** Mean of each month, January first. */

@@ -3,6 +3,7 @@ import {
   DEPLETION_FRACTION,
   type RootZoneSeries,
   runRootZone,
+  runSnow,
 } from '../climate/index.js';
 import { runTableStore, type TableParameters } from './tableStore.js';
 
@@ -12,6 +13,8 @@ export interface ColumnSeries extends RootZoneSeries {
   depth: Float64Array;
   /** saturation excess, m a day */
   spill: Float64Array;
+  /** rain and melt reaching the ground, m a day */
+  liquid: Float64Array;
 }
 
 /** Buffers for a record. */
@@ -21,12 +24,13 @@ export function columnSeries(days: number): ColumnSeries {
     unmet: new Float64Array(days),
     depth: new Float64Array(days),
     spill: new Float64Array(days),
+    liquid: new Float64Array(days),
   };
 }
 
 /**
- * Root zone and water table over a record. The first year is run twice, so that the start is forgotten.
- * @returns largest closure error of the two balances, m
+ * Snow, root zone and water table over a record. The first year is run twice, so that the start is forgotten.
+ * @returns largest closure error of the balances, m
  */
 export function runColumn(record: ClimateRecord, p: TableParameters, out: ColumnSeries): { closure: number } {
   const root = {
@@ -35,13 +39,16 @@ export function runColumn(record: ClimateRecord, p: TableParameters, out: Column
     demandFactor: p.demandFactor,
     crackShare: p.crackShare,
   };
-  const warm = Math.min(365, record.liquid.length);
+  const { liquid } = out;
+  const snow = record.snows ? runSnow(record.rain, record.tmean, p.meltFactor, liquid).closure : 0;
+  if (!record.snows) liquid.set(record.liquid);
+  const warm = Math.min(365, liquid.length);
   const first = {
     recharge: out.recharge.subarray(0, warm),
     unmet: out.unmet.subarray(0, warm),
   };
   const roots0 = runRootZone(
-    record.liquid.subarray(0, warm),
+    liquid.subarray(0, warm),
     record.demand.subarray(0, warm),
     root,
     0.3 * p.rootCapacity,
@@ -55,7 +62,7 @@ export function runColumn(record: ClimateRecord, p: TableParameters, out: Column
     out.depth.subarray(0, warm),
     out.spill.subarray(0, warm),
   );
-  const roots = runRootZone(record.liquid, record.demand, root, roots0.deficit, out);
+  const roots = runRootZone(liquid, record.demand, root, roots0.deficit, out);
   const table = runTableStore(out.recharge, out.unmet, p, table0.height, out.depth, out.spill);
-  return { closure: Math.max(Math.abs(roots.closure), Math.abs(table.closure)) };
+  return { closure: Math.max(Math.abs(snow), Math.abs(roots.closure), Math.abs(table.closure)) };
 }

@@ -58,6 +58,7 @@ const KEYS: (keyof TableParameters)[] = [
   'crackShare',
   'drainDepth',
   'drainRate',
+  'meltFactor',
 ];
 /** What a set may miss a dip by before any was seen, m. Our choice. */
 export const MISS: LogEstimate = { median: 0.03, spread: 0.8, evidence: ['our choice'] };
@@ -172,6 +173,8 @@ export function windowOf(record: ClimateRecord, firstDay: number, lastDay: numbe
   return {
     ...record,
     firstDay: record.firstDay + from,
+    rain: record.rain.subarray(from, to),
+    tmean: record.tmean.subarray(from, to),
     liquid: record.liquid.subarray(from, to),
     demand: record.demand.subarray(from, to),
   };

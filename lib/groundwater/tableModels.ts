@@ -1,3 +1,4 @@
+import { MELT_FACTOR } from '../climate/index.js';
 import { method } from '../formula/index.js';
 import { quantileSorted } from '../sampling/index.js';
 import type { LogEstimate } from '../soil/index.js';
@@ -22,6 +23,8 @@ export interface GroundForTable {
   /** more permeable than 1e-6 m/s, so that the table drains in weeks */
   permeable: boolean;
   clayey: boolean;
+  /** snow falls there, so that its melt matters */
+  snows: boolean;
 }
 
 export type TableModelName = 'store that spills at the ground' | 'store with a drain' | 'linear reservoir';
@@ -45,7 +48,7 @@ export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
   ).sort();
   const deepest = Math.max(2, ...dips.map((d) => d.depth + 0.5));
   const shallow = levels.length > 0 ? Math.max(quantileSorted(levels, 0.25), 0.1) : 0.6;
-  const { permeable, clayey } = ground;
+  const { permeable, clayey, snows } = ground;
   const common: TablePriors = {
     porosity: { ...ground.porosity, spread: Math.max(ground.porosity.spread, 0.4) },
     recession: prior(permeable ? 0.03 : 0.012, permeable ? 1.2 : 0.8),
@@ -58,13 +61,20 @@ export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
     crackShare: prior(clayey ? 0.1 : 0.02, 0.8),
     drainDepth: prior(1, 0),
     drainRate: prior(0, 0),
+    meltFactor: prior(MELT_FACTOR, snows ? 0.4 : 0),
+  };
+  const wide: TablePriors = {
+    ...common,
+    rootCapacity: { ...ground.rootCapacity, spread: 0.5 },
+    demandFactor: prior(1, 0.2),
+    crackShare: prior(common.crackShare.median, 1.2),
   };
   return [
     { name: 'store that spills at the ground', priors: common },
     {
       name: 'store with a drain',
       priors: {
-        ...common,
+        ...wide,
         porosity: { ...ground.porosity, spread: 0.8 },
         drainDepth: prior(shallow, 0.4),
         drainRate: prior(0.2, 1),
@@ -75,7 +85,7 @@ export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
     {
       name: 'linear reservoir',
       priors: {
-        ...common,
+        ...wide,
         porosity: { ...ground.porosity, spread: 1 },
         recession: prior(0.01, 1),
         baseDepth: prior(levels.length > 0 ? levels[levels.length - 1] + 0.5 : deepest, 0.5),

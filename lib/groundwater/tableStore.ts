@@ -67,6 +67,8 @@ export interface TableParameters {
   drainDepth: number;
   /** how fast it empties to it, 1/d; 0 where there is none */
   drainRate: number;
+  /** melt of snow, m a degree and day */
+  meltFactor: number;
 }
 
 /** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */

@@ -97,19 +97,19 @@ export function runTub(
     // Wall wetted by the higher of the two waters, floor of ring and bed.
     const wet = Math.min(Math.max(z, h), g.spill);
     const area = g.ringArea + g.bedArea + g.perimeter * Math.max(wet - g.floor, 0);
-    const steep = z - h > EXCHANGE_LENGTH;
-    const falling = steep ? perDay * area : 0;
-    const linked = steep ? 0 : (perDay * area) / EXCHANGE_LENGTH;
+    const most = perDay * area;
     const own = v + inflow[d];
-    // Implicit in the new level for what depends on the difference; the free-falling share is limited by what is there.
-    const pull = own - falling + linked * h;
-    let next = Math.min(balancedLevel(g, pull, linked), g.spill);
-    let drained = 0;
-    if (drain && next > drain.level) {
-      next = Math.min(balancedLevel(g, pull + drainPerDay * drain.level, linked + drainPerDay), g.spill);
-      drained = drainPerDay * (next - drain.level);
-    }
-    let exchange = falling + linked * (next - h);
+    // Implicit in the new level: outwards the gradient is that of the new level, and at most 1.
+    const settle = (pull: number, linked: number) => {
+      const free = balancedLevel(g, pull, linked);
+      if (!drain || free <= drain.level) return Math.min(free, g.spill);
+      return Math.min(balancedLevel(g, pull + drainPerDay * drain.level, linked + drainPerDay), g.spill);
+    };
+    let next = settle(own + (most / EXCHANGE_LENGTH) * h, most / EXCHANGE_LENGTH);
+    const steep = next - h > EXCHANGE_LENGTH;
+    if (steep) next = settle(own - most, 0);
+    let exchange = steep ? most : (most / EXCHANGE_LENGTH) * (next - h);
+    let drained = drain && next > drain.level ? drainPerDay * (next - drain.level) : 0;
     const available = own + Math.max(-exchange, 0);
     const out = Math.max(exchange, 0) + drained;
     if (out > available) {

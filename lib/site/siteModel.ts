@@ -166,7 +166,8 @@ function waterOf(
   const heads = monthlyFromHeads(survey, places, wetMonths, assume);
   if (!heads && record) {
     const chosen =
-      fitted ?? chooseTableModel(record, dips, modelsFor(groundForTable(ground), dips), samples, seed);
+      fitted ??
+      chooseTableModel(record, dips, modelsFor(groundForTable(ground, record), dips), samples, seed);
     const { fit } = chosen;
     warnOfFit(fit, warnings);
     const share = wetWinterShare(record.years);
@@ -194,7 +195,7 @@ function waterOf(
   const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume);
   const sets =
     record && tub
-      ? fitTable(record, [], modelsFor(groundForTable(ground), [])[0].priors, samples, seed).sets
+      ? fitTable(record, [], modelsFor(groundForTable(ground, record), [])[0].priors, samples, seed).sets
       : [];
   const ring = tub && { tub, catchment, record, daysEmpty: pond.daysEmpty, sets };
   const water = waterByMonth(common, monthly, wetMonths, ring, dipPipeLevel(survey, places));
@@ -211,12 +212,13 @@ function dipPipeLevel(survey: Survey, places: Places): number | undefined {
 }
 
 /** What the models of the table take from the ground. */
-function groundForTable(ground: Ground): GroundForTable {
+function groundForTable(ground: Ground, record: ClimateRecord): GroundForTable {
   return {
     porosity: ground.porosity,
     rootCapacity: ground.rootCapacity,
     permeable: ground.ksat.median > 1e-6,
     clayey: ground.clayey,
+    snows: record.snows,
   };
 }
 

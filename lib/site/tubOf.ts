@@ -48,7 +48,7 @@ export interface Catchment {
  * ring first wets what dried at its top.
  */
 export function tubInflow(
-  record: ClimateRecord,
+  record: Pick<ClimateRecord, 'demand'>,
   column: ColumnSeries,
   tub: TubGeometry,
   c: Catchment,
@@ -61,10 +61,10 @@ export function tubInflow(
   const { paved, roof } = RUNOFF_COEFFICIENT;
   const hard = new Float64Array(out.length);
   if (c.roofArea > 0 || c.cover === 'paved')
-    runHardSurface(record.liquid, record.demand, HARD_SURFACE_FILM, hard);
+    runHardSurface(column.liquid, record.demand, HARD_SURFACE_FILM, hard);
   let dry = 0;
   for (let d = 0; d < out.length; d++) {
-    const rain = record.liquid[d];
+    const rain = column.liquid[d];
     const through = rain > dry ? rain - dry : 0;
     dry = Math.min((rain > dry ? 0 : dry - rain) + record.demand[d], tub.ringHold);
     const excess = column.recharge[d] - intake;

@@ -30,9 +30,10 @@ export function wetWinterShare(years: number): number {
 export function wetWinters(record: ClimateRecord, wetMonths: readonly number[]): ClimateRecord[] {
   const share = wetWinterShare(record.years);
   if (share === 0) return [record];
-  const scaled = (factor: number): ClimateRecord => ({
-    ...record,
-    liquid: record.liquid.map((water, d) => (wetMonths.includes(record.month[d]) ? factor * water : water)),
-  });
+  const scaled = (factor: number): ClimateRecord => {
+    const wetter = (water: number, d: number) =>
+      wetMonths.includes(record.month[d]) ? factor * water : water;
+    return { ...record, rain: record.rain.map(wetter), liquid: record.liquid.map(wetter) };
+  };
   return [record, scaled(1 + share), scaled(1 - share)];
 }

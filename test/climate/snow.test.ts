@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { liquidWater } from '../../lib/climate/index.js';
+import { MELT_FACTOR, runSnow } from '../../lib/climate/index.js';
+
+function liquidWater(rain: Float64Array, tmean: Float64Array, meltFactor = MELT_FACTOR) {
+  const liquid = new Float64Array(rain.length);
+  return { ...runSnow(rain, tmean, meltFactor, liquid), liquid };
+}
 
 test('what fell is what reached the ground and what still lies there', () => {
   const day = fc.record({

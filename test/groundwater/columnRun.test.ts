@@ -15,6 +15,7 @@ const CLAY: TableParameters = {
   crackShare: 0.1,
   drainDepth: 1,
   drainRate: 0,
+  meltFactor: 0.003,
 };
 
 describe.each(STATIONS)('a clay lawn in the weather of %s', (station) => {

@@ -24,6 +24,7 @@ const TRUTH: TableParameters = {
   crackShare: 0.15,
   drainDepth: 1,
   drainRate: 0,
+  meltFactor: 0.003,
 };
 const prior = (median: number, spread: number) => ({ median, spread, evidence: [] });
 const PRIORS: TablePriors = {
@@ -38,6 +39,7 @@ const PRIORS: TablePriors = {
   crackShare: prior(0.1, 0.8),
   drainDepth: prior(1, 0),
   drainRate: prior(0, 0),
+  meltFactor: prior(0.003, 0),
 };
 
 function depths(p: TableParameters): Float64Array {

@@ -14,6 +14,7 @@ const P: TableParameters = {
   crackShare: 0,
   drainDepth: 1,
   drainRate: 0,
+  meltFactor: 0.003,
 };
 
 function run(recharge: number[], unmet: number[], change: Partial<TableParameters>, height: number) {

@@ -38,12 +38,14 @@ const ground = {
   rootCapacity: { median: 0.09, spread: 0.25, evidence: [] },
   permeable: false,
   clayey: true,
+  snows: false,
 };
 const { priors } = modelsFor(ground, [])[0];
 const HOLE = 1.6;
 const REPEATS = 200;
 const LIMITS = [0.85, 0.95];
-const SETS = 200;
+/** As many as a site is judged by. */
+const SETS = 512;
 const DIMENSIONS = openParameters(priors).length;
 const TRUTHS = latinNormals(REPEATS, DIMENSIONS + 1, 77);
 /** Days over which what a dip misses the truth by is forgotten to 1/e. */
@@ -62,7 +64,7 @@ function repeat(dipCount: number, seed: number): { highs: number; april: number 
   runColumn(record, truth, series);
   const real = series.depth.slice();
   const next = uniforms(1000 + seed);
-  // Dips every week from a November twelve years in, or every fourth week where they are few.
+  // Dips every week from a November twelve years in, or more rarely where they are few.
   const first = record.year.indexOf(12) + 31;
   const every = dipCount <= 4 ? 42 : dipCount <= 12 ? 14 : 7;
   const keeps = Math.exp(-every / LASTS);
@@ -107,7 +109,7 @@ function repeat(dipCount: number, seed: number): { highs: number; april: number 
 }
 
 describe.each([4, 12, 50])('%i dips', (count) => {
-  test(`the 90 % band holds the truth in about 90 % of ${REPEATS} repeats`, { timeout: 900_000 }, () => {
+  test(`the 90 % band holds the truth in about 90 % of ${REPEATS} repeats`, { timeout: 3_600_000 }, () => {
     const all = Array.from({ length: REPEATS }, (_, k) => repeat(count, k));
     const highs = all.reduce((a, r) => a + r.highs, 0) / REPEATS;
     const april = all.reduce((a, r) => a + r.april, 0) / REPEATS;

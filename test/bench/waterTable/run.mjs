@@ -39,8 +39,9 @@ const priors = {
   crackShare: prior(0.1),
   drainDepth: prior(0.5),
   drainRate: prior(0.1),
+  meltFactor: prior(0.003),
 };
-const sets = Array.from({ length: SETS }, (_, i) => parametersAt(priors, [i / SETS, ...Array(10).fill(0)]));
+const sets = Array.from({ length: SETS }, (_, i) => parametersAt(priors, [i / SETS, ...Array(11).fill(0)]));
 const ours = [];
 for (let r = 0; r <= REPEATS; r++) {
   const t = performance.now();
@@ -48,7 +49,7 @@ for (let r = 0; r <= REPEATS; r++) {
   if (r > 0) ours.push(performance.now() - t);
 }
 
-const input = `${DAYS}\n${Array.from(record.liquid, (v, d) => `${v} ${record.demand[d]}`).join('\n')}\n`;
+const input = `${DAYS}\n${Array.from(record.rain, (v, d) => `${v} ${record.tmean[d]} ${record.demand[d]}`).join('\n')}\n`;
 const folder = mkdtempSync(join(tmpdir(), 'bench-'));
 const lines = (text) => text.trim().split('\n').map(Number);
 try {

@@ -1,17 +1,29 @@
-/* The daily loops of runRootZone and runTableStore, with the same closure sums; cc -O3, no -ffast-math. */
+/* The daily loops of runSnow, runRootZone and runTableStore, with the same closure sums; cc -O3, no -ffast-math. */
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <time.h>
 
 typedef struct {
-  double porosity, recession, base, spill, extinction, delay, capacity, demand, cracks, drain, rate;
+  double porosity, recession, base, spill, extinction, delay, capacity, demand, cracks, drain, rate, melt;
 } Set;
 
-static double run(int n, const double *liquid, const double *et, Set p, double *recharge, double *unmet, double *depth,
-                  double *spilled) {
+static double run(int n, const double *rain, const double *tmean, const double *et, Set p, double *liquid,
+                  double *recharge, double *unmet, double *depth, double *spilled) {
   double stressFrom = 0.37 * p.capacity, slope = 1 / (p.capacity - stressFrom), cracks = p.cracks / p.capacity;
-  double deficit = 0.3 * p.capacity, closure = 0;
+  double deficit = 0.3 * p.capacity, closure = 0, pack = 0;
+  for (int d = 0; d < n; d++) {
+    double before = pack, warmth = tmean[d], water = 0;
+    if (warmth < 0) pack += rain[d];
+    else {
+      double melt = p.melt * warmth;
+      if (melt > pack) melt = pack;
+      pack -= melt;
+      water = rain[d] + melt;
+    }
+    liquid[d] = water;
+    closure += rain[d] - water - (pack - before);
+  }
   for (int d = 0; d < n; d++) {
     double before = deficit, water = liquid[d], bypass = water * cracks * deficit, matrix = water - bypass;
     double through = bypass + (matrix > deficit ? matrix - deficit : 0);
@@ -55,20 +67,20 @@ static double now(void) {
   return t.tv_sec + 1e-9 * t.tv_nsec;
 }
 
-/* stdin: n, then n pairs of liquid and demand; arguments: sets, repeats. Prints a time (ms) a repeat. */
+/* stdin: n, then n triples of rain, temperature and demand; arguments: sets, repeats. Prints a time (ms) a repeat. */
 int main(int argc, char **argv) {
   int n, sets = atoi(argv[1]), repeats = atoi(argv[2]);
   if (argc != 3 || scanf("%d", &n) != 1) return 1;
-  double *a[6];
-  for (int k = 0; k < 6; k++) a[k] = malloc(n * sizeof(double));
+  double *a[8];
+  for (int k = 0; k < 8; k++) a[k] = malloc(n * sizeof(double));
   for (int d = 0; d < n; d++)
-    if (scanf("%lf %lf", &a[0][d], &a[1][d]) != 2) return 1;
+    if (scanf("%lf %lf %lf", &a[0][d], &a[1][d], &a[2][d]) != 3) return 1;
   double sum = 0;
   for (int r = 0; r < repeats; r++) {
     double t = now();
     for (int i = 0; i < sets; i++) {
-      Set p = {0.02 + 0.00001 * i, 0.012, 2, 0.06, 1.4, 0.5, 0.1, 1, 0.1, 0.5, 0.1};
-      sum += run(n, a[0], a[1], p, a[2], a[3], a[4], a[5]);
+      Set p = {0.02 + 0.00001 * i, 0.012, 2, 0.06, 1.4, 0.5, 0.1, 1, 0.1, 0.5, 0.1, 0.003};
+      sum += run(n, a[0], a[1], a[2], p, a[3], a[4], a[5], a[6], a[7]);
     }
     printf("%.3f\n", 1000 * (now() - t));
   }

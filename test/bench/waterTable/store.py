@@ -6,7 +6,7 @@ import time
 import numpy as np
 
 
-def run(liquid, et, porosity, sets):
+def run(rain, tmean, et, porosity, sets):
     base, spill, extinction, capacity, cracks = 2.0, 0.06, 1.4, 0.1, 1.0
     stress_from = 0.37 * capacity
     slope = 1 / (capacity - stress_from)
@@ -17,7 +17,16 @@ def run(liquid, et, porosity, sets):
     y = np.full(sets, 0.5 * top)
     waiting = np.zeros(sets)
     total = np.zeros(sets)
-    for water, wanted in zip(liquid, et):
+    pack = np.zeros(sets)
+    melt_factor = np.full(sets, 0.003)
+    for fell, warmth, wanted in zip(rain, tmean, et):
+        if warmth < 0:
+            pack += fell
+            water = 0.0
+        else:
+            melt = np.minimum(melt_factor * warmth, pack)
+            pack -= melt
+            water = fell + melt
         bypass = water * cracks * deficit
         matrix = water - bypass
         through = bypass + np.maximum(matrix - deficit, 0)
@@ -44,5 +53,5 @@ count, repeats = int(sys.argv[1]), int(sys.argv[2])
 spread = 0.02 + 0.00001 * np.arange(count)
 for _ in range(repeats):
     start = time.perf_counter()
-    run(data[:, 0], data[:, 1], spread, count)
+    run(data[:, 0], data[:, 1], data[:, 2], spread, count)
     print(f"{1000 * (time.perf_counter() - start):.3f}")
