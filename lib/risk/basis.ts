@@ -1,5 +1,5 @@
 import type { MonthlyLevels, Site, Way } from '../site/index.js';
-import { DesignHighs } from './designHighs.js';
+import type { DesignHighs } from './designHighs.js';
 import { type DigDraws, digDraws } from './digging.js';
 import { type Draws, drawsOf } from './draws.js';
 import { type SideHeights, sideHeights } from './sides.js';
@@ -54,7 +54,7 @@ export function basisOf(site: Site, draws: Draws = drawsOf(site)): Basis {
   return {
     site,
     draws,
-    highs: new DesignHighs(site, draws),
+    highs: draws.highs,
     sides,
     dig: digDraws(site, draws, sides),
     emptyings: emptyingsOf(site),

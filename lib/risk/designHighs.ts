@@ -1,24 +1,31 @@
 import { quantile } from '../sampling/index.js';
-import type { Site } from '../site/index.js';
-import type { Draws } from './draws.js';
+import type { WaterEnsemble, Way } from '../site/index.js';
 import { undrainedHead } from './head.js';
 import type { Measures } from './measures.js';
 
 /** What decides about the undrained head, beside the site. */
 type Undrained = Pick<Measures, 'way' | 'cutoff'>;
 
+/** Highest level of each year, m above the datum; index sample × years + year. */
+export interface YearlyHighs {
+  /** in the clay at the low side, behind the uphill wall, in the ring */
+  clayLow: Float32Array;
+  clayHigh: Float32Array;
+  tub?: Record<Way, Float32Array>;
+}
+
 /** Quantiles of the undrained head, of the yearly highs and month by month; each is sought once. */
 export class DesignHighs {
   private readonly found = new Map<string, number>();
 
   constructor(
-    private readonly site: Site,
-    private readonly draws: Draws,
+    private readonly water: WaterEnsemble,
+    private readonly highs: YearlyHighs,
   ) {}
 
   /** Yearly high that a share 1 − p of years exceeds, m above the datum. */
   yearly(m: Undrained, p: number): number {
-    const { clayLow, clayHigh, tub } = this.draws;
+    const { clayLow, clayHigh, tub } = this.highs;
     const ring = tub?.[m.way];
     return this.seek(`year ${m.way} ${m.cutoff} ${p}`, clayLow.length, p, (i) =>
       undrainedHead(m, clayLow[i], clayHigh[i], ring ? ring[i] : Number.NEGATIVE_INFINITY),
@@ -27,9 +34,9 @@ export class DesignHighs {
 
   /** The same for the highs of a month, 1–12. */
   monthly(m: Undrained, month: number, p: number): number {
-    const { clayLow, clayHigh, tub } = this.site.water;
+    const { clayLow, clayHigh, tub } = this.water;
     const ring = tub?.[m.way].month;
-    return this.seek(`${month} ${m.way} ${m.cutoff} ${p}`, this.draws.clayLow.length, p, (i) => {
+    return this.seek(`${month} ${m.way} ${m.cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
       const at = i * 12 + month - 1;
       return undrainedHead(
         m,
@@ -42,11 +49,11 @@ export class DesignHighs {
 
   /** Level in the ring by the same measure; −Infinity where there is none. */
   ring(m: Undrained, month: number, p: number): number {
-    const ring = this.site.water.tub?.[m.way].month;
+    const ring = this.water.tub?.[m.way].month;
     if (!ring) return Number.NEGATIVE_INFINITY;
     return this.seek(
       `ring ${month} ${m.way} ${p}`,
-      this.draws.clayLow.length,
+      this.highs.clayLow.length,
       p,
       (i) => ring[i * 12 + month - 1],
     );

@@ -1,13 +1,11 @@
-import type { Site, Way } from '../site/index.js';
+import type { Site } from '../site/index.js';
+import { DesignHighs, type YearlyHighs } from './designHighs.js';
 
 /** Everything a chance is counted over, drawn once a site: water by year, and the quality of what is built. */
-export interface Draws {
+export interface Draws extends YearlyHighs {
   samples: number;
   years: number;
-  /** highest level of the year: in the clay at the low side, behind the uphill wall, in the ring */
-  clayLow: Float32Array;
-  clayHigh: Float32Array;
-  tub?: Record<Way, Float32Array>;
+  highs: DesignHighs;
   /** one a sample: chance that a drain is silted or crushed in a year, and a sump unattended when it fails */
   blocked: Float64Array;
   pumpOut: Float64Array;
@@ -28,15 +26,19 @@ export function drawsOf({ water, unknowns }: Site): Draws {
   const { samples, years } = water;
   const often = ({ median, spread }: typeof DRAIN_BLOCKED, z: number) =>
     Math.min(median * Math.exp(spread * z), 1);
-  return {
-    samples,
-    years,
+  const yearly: YearlyHighs = {
     clayLow: highestOf(water.clayLow.month),
     clayHigh: highestOf(water.clayHigh.month),
     tub: water.tub && {
       asIs: highestOf(water.tub.asIs.month),
       keptOut: highestOf(water.tub.keptOut.month),
     },
+  };
+  return {
+    ...yearly,
+    samples,
+    years,
+    highs: new DesignHighs(water, yearly),
     blocked: unknowns.drain.map((z) => often(DRAIN_BLOCKED, z)),
     pumpOut: unknowns.pump.map((z) => often(PUMP_OUT, z)),
     strength: unknowns.strength,
