@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { climateRecord, dayNumber, type ObservedDay } from '../lib/climate/index.js';
 
 /** Latitudes assumed for the stations of vega-datasets' weather.csv (NOAA daily data 2012–2015). */
-const LATITUDE = { Seattle: 47.45, 'New York': 40.78 } as const;
+export const LATITUDE = { Seattle: 47.45, 'New York': 40.78 } as const;
 export type Station = keyof typeof LATITUDE;
 export const STATIONS = Object.keys(LATITUDE) as Station[];
 
