@@ -1,7 +1,9 @@
 /** underpond: what groundwater will do to a lined pond, and what to do about it. The part that runs anywhere. */
+export * from './climate/index.js';
 export * from './drain/index.js';
 export * from './figures/index.js';
 export * from './formula/index.js';
+export * from './groundwater/index.js';
 export * from './page/index.js';
 export * from './risk/index.js';
 export * from './seepage/index.js';

@@ -30,7 +30,7 @@ export const monthlyBookkeeping = method({
 });
 
 /** How a store gives water in a dry month. */
-export type Retention = 'straight' | 'exponential';
+export type RetentionRule = 'straight' | 'exponential';
 
 /** Twelve months of the store, m. */
 export interface MonthlyBalance {
@@ -60,7 +60,7 @@ export function runBookkeeping(
   demand: readonly number[],
   capacity: number,
   storage: number,
-  retention: Retention,
+  retention: RetentionRule,
 ): MonthlyBalance {
   if (!(capacity > 0)) throw new RangeError(`capacity ${capacity} m is outside 0 to 1 m`);
   if (!(storage >= 0 && storage <= capacity))
@@ -97,7 +97,7 @@ export function ordinaryYear(
   rain: readonly number[],
   demand: readonly number[],
   capacity: number,
-  retention: Retention,
+  retention: RetentionRule,
 ): MonthlyBalance {
   const from = (storage: number) => runBookkeeping(rain, demand, capacity, storage, retention);
   const holds = (storage: number) => from(storage).storage.at(-1)! - storage >= -STILL;

@@ -10,6 +10,8 @@ export const tubStore = method({
     'exchange with the clay: conductivity × wetted area × gradient, the gradient being the difference of level over ' +
       '0.5 m, at most 1 outwards (our choice)',
     'implicit step: never negative, stable for any conductance',
+    'a drain takes what stands above its outlet and above the water it ends in; without a flap that water comes in, ' +
+      'up to the level it stands at',
     'run-off reaching it is what the clay above cannot take in the day, and what the full ground sheds',
     'rain on the ring goes in once the top of the fill is wet: it dries at the reference demand by at most 20 mm in ' +
       'soil, 10 mm in sand and nothing in gravel (FAO-56 eq. 73 over 0.1 m)',
@@ -50,6 +52,18 @@ export interface TubForcing {
   conductivity: number;
 }
 
+/** A drain out of the tub. */
+export interface TubDrain {
+  /** level of its outlet, m above the datum */
+  level: number;
+  /** flow per metre of head, m²/s */
+  conductance: number;
+  /** water it ends in, m above the datum, day by day; absent where it falls free */
+  receiver?: Float64Array;
+  /** a flap keeps the receiving water out */
+  flap?: boolean;
+}
+
 /** Water held at a level, m³. */
 export function tubVolume(g: TubGeometry, level: number): number {
   const bed =
@@ -74,7 +88,7 @@ function balancedLevel(g: TubGeometry, q: number, w: number): number {
 /**
  * Runs the tub day by day and asserts that it closes.
  * @param level - filled with the level at the end of each day
- * @param drain - optional drain: outlet level (m) and conductance (m²/s)
+ * @param drain - optional drain
  * @returns closure error, m³
  * @throws Error when the balance does not close to 1e-9 m over the ring
  */
@@ -82,7 +96,7 @@ export function runTub(
   g: TubGeometry,
   { inflow, clay, conductivity }: TubForcing,
   level: Float64Array,
-  drain?: { level: number; conductance: number },
+  drain?: TubDrain,
 ): { closure: number } {
   const perDay = conductivity * SECONDS_PER_DAY;
   const drainPerDay = (drain?.conductance ?? 0) * SECONDS_PER_DAY;
@@ -99,23 +113,26 @@ export function runTub(
     const area = g.ringArea + g.bedArea + g.perimeter * Math.max(wet - g.floor, 0);
     const most = perDay * area;
     const own = v + inflow[d];
+    const foot = Math.max(drain?.level ?? 0, drain?.receiver?.[d] ?? Number.NEGATIVE_INFINITY);
+    // Without a flap a receiver above the outlet pushes back.
+    const both = drain?.receiver !== undefined && !drain.flap && foot > drain.level;
     // Implicit in the new level: outwards the gradient is that of the new level, and at most 1.
     const settle = (pull: number, linked: number) => {
       const free = balancedLevel(g, pull, linked);
-      if (!drain || free <= drain.level) return Math.min(free, g.spill);
-      return Math.min(balancedLevel(g, pull + drainPerDay * drain.level, linked + drainPerDay), g.spill);
+      if (!drain || (free <= foot && !both)) return Math.min(free, g.spill);
+      return Math.min(balancedLevel(g, pull + drainPerDay * foot, linked + drainPerDay), g.spill);
     };
     let next = settle(own + (most / EXCHANGE_LENGTH) * h, most / EXCHANGE_LENGTH);
     const steep = next - h > EXCHANGE_LENGTH;
     if (steep) next = settle(own - most, 0);
     let exchange = steep ? most : (most / EXCHANGE_LENGTH) * (next - h);
-    let drained = drain && next > drain.level ? drainPerDay * (next - drain.level) : 0;
-    const available = own + Math.max(-exchange, 0);
-    const out = Math.max(exchange, 0) + drained;
+    let drained = drain && (both || next > foot) ? drainPerDay * (next - foot) : 0;
+    const available = own + Math.max(-exchange, 0) + Math.max(-drained, 0);
+    const out = Math.max(exchange, 0) + Math.max(drained, 0);
     if (out > available) {
       const share = available / out;
       if (exchange > 0) exchange *= share;
-      drained *= share;
+      if (drained > 0) drained *= share;
     }
     v = Math.max(own - exchange - drained, 0);
     // Seepage stops at the level it comes from.

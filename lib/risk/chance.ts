@@ -1,4 +1,3 @@
-import { isWetHalf } from '../climate/index.js';
 import { method } from '../formula/index.js';
 import { replicateChance } from '../sampling/index.js';
 import { REPLICATES } from '../site/index.js';
@@ -75,7 +74,7 @@ export function chancesOf(
   const { years } = draws;
   const { plans, months } = emptyings;
   const count = subset?.length ?? draws.samples;
-  const isWet = (month: number) => isWetHalf(month + 1, site.latitude);
+  const isWet = (month: number) => site.wetMonths.includes(month + 1);
   const wetMonths = ALL_MONTHS.filter(isWet).length;
   const holds = {
     full: pond.fullLevel + m.raise + shift.pond + m.ballast,

@@ -7,7 +7,6 @@ import { type Decision, decide } from './decide.js';
 import { type Loss, lossesOf } from './loss.js';
 import type { Option } from './options.js';
 import type { Recommendation } from './result.js';
-import { wetMonths } from './rules.js';
 import { verdictAt } from './verdict.js';
 
 export const measureNextMethod = method({
@@ -91,7 +90,7 @@ function measurementsOf({ site, draws }: Basis): Measurement[] {
     },
     {
       what: 'a recovery test: bail the hole and time how fast the water comes back',
-      month: wetMonths(site.latitude)[0],
+      month: site.wetMonths[0],
       waits: false,
       reading: site.water.conductivity.map((k, s) => Math.log(k) + RECOVERY_ERROR * noise[2 * s + 1]),
     },

@@ -1,4 +1,3 @@
-import { isWetHalf } from '../climate/index.js';
 import { loweringOf, rationalRunoff } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { Site } from '../site/index.js';
@@ -85,12 +84,12 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
 }
 
 /** Rain less evaporation on a mean day of the wet half-year, m/s; never below nothing. */
-function winterSurplus({ record, latitude }: Site): number | undefined {
+function winterSurplus({ record, wetMonths }: Site): number | undefined {
   if (!record) return undefined;
   let sum = 0;
   let days = 0;
   record.month.forEach((month, day) => {
-    if (!isWetHalf(month, latitude)) return;
+    if (!wetMonths.includes(month)) return;
     sum += record.liquid[day] - record.demand[day];
     days++;
   });

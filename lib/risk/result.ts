@@ -177,6 +177,14 @@ export interface Result {
   };
   water: {
     seasonal_high_depth_m: Percentiles;
+    /** what else speaks of the seasonal high, and whether it agrees */
+    seasonal_high_evidence: {
+      source: 'mottles and grey' | 'highest mark remembered';
+      depth_m: number;
+      /** one standard deviation */
+      spread_m: number;
+      says: 'agrees' | 'higher' | 'lower';
+    }[];
     spill_level_m: number;
     model: string;
     closure_mm: number;

@@ -40,6 +40,12 @@ export function resultOf(a: Judged & Partial<Assessment>): Result {
     },
     water: {
       seasonal_high_depth_m: percentiles(a.basis.draws.clayLow.map((h) => -h)),
+      seasonal_high_evidence: site.highEvidence.map(({ source, depth, spread, says }) => ({
+        source,
+        depth_m: depth,
+        spread_m: spread,
+        says,
+      })),
       spill_level_m: site.tub?.spill ?? Math.min(0, site.places.spill ?? 0),
       model: site.waterModel,
       closure_mm: water.closure * 1000,

@@ -1,4 +1,3 @@
-import { isWetHalf } from '../climate/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
@@ -122,9 +121,4 @@ function emptyingRules(d: Decision, limits: MonthlyLimits, add: AddRule): void {
   );
   if (d.emptyingRuled && free.length > 0)
     add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
-}
-
-/** Months of the wet half-year, for what is best measured then. */
-export function wetMonths(latitude: number): number[] {
-  return [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12].filter((m) => isWetHalf(m, latitude));
 }

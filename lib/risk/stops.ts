@@ -1,4 +1,3 @@
-import { isWetHalf } from '../climate/index.js';
 import type { Site } from '../site/index.js';
 import { BULGE_NEVER, BULGE_REMEDY, bulgeCause, gasExpected } from '../uplift/index.js';
 import type { Advice, Governs, Rule } from './result.js';
@@ -42,7 +41,7 @@ function bulgeStop(site: Site): Stop {
       },
       {
         code: 'do-not-lower',
-        months: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12].filter((m) => isWetHalf(m, site.latitude)),
+        months: site.wetMonths,
         text: 'Do not lower or empty the pond while the bulge is there.',
       },
       { code: 'dip-pipe', text: 'Keep a dip pipe to the low point and read it before the pond is lowered.' },

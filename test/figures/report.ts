@@ -160,6 +160,7 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       },
       water: {
         seasonal_high_depth_m: { p10: -0.02, p50: 0.1, p90: 0.3 },
+        seasonal_high_evidence: [],
         spill_level_m: 0,
         model: 'store with spill, fitted to dips',
         closure_mm: 1e-9,

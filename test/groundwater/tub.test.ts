@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { EXCHANGE_LENGTH, runTub, type TubGeometry, tubVolume } from '../../lib/groundwater/index.js';
+import {
+  EXCHANGE_LENGTH,
+  relievedHead,
+  runTub,
+  type TubDrain,
+  type TubGeometry,
+  tubVolume,
+  unflappedHead,
+} from '../../lib/groundwater/index.js';
 
 const RING: TubGeometry = {
   floor: -0.9,
@@ -26,7 +34,7 @@ function levels(
   inflow: number[],
   clay: number | number[],
   conductivity: number,
-  drain?: { level: number; conductance: number },
+  drain?: TubDrain,
 ) {
   const level = new Float64Array(inflow.length);
   const h = typeof clay === 'number' ? new Array(inflow.length).fill(clay) : clay;
@@ -168,6 +176,38 @@ describe('whatever comes', () => {
       }),
       { seed: 1, numRuns: 100 },
     );
+  });
+});
+
+describe('a drain into a ditch', () => {
+  const days = 120;
+  const inflow = Array.from({ length: days }, (_, d) => (d % 9 === 0 ? 0.4 : 0));
+  const outlet = { level: -0.8, conductance: 0.01 };
+  /** The ditch is in flood from day 40 to day 60. */
+  const ditch = Float64Array.from({ length: days }, (_, d) => (d >= 40 && d < 60 ? -0.3 : -1));
+
+  test.each([1e-9, 1e-8, 1e-7])('in clay of %d m/s it is what the closed forms say, day by day', (K) => {
+    const bare = levels(RING, inflow, -1.5, K).level;
+    for (const flap of [true, false]) {
+      const { level } = levels(RING, inflow, -1.5, K, { ...outlet, receiver: ditch, flap });
+      const form = flap ? relievedHead : unflappedHead;
+      // What came in a day stands over the outlet until it has run out: at most 5 cm with a clear drain.
+      level.forEach((z, d) => {
+        // Flood water that came in leaves by the outlet, and the last of it through the clay.
+        if (!flap && d >= 60 && d < 70) return;
+        const closed = form.compute(bare[d], outlet.level, ditch[d], 0.05);
+        expect(z).toBeLessThanOrEqual(Math.max(closed, RING.floor) + 1e-9);
+        if (!flap && d >= 41 && d < 60) expect(Math.abs(z - ditch[d])).toBeLessThan(0.05);
+      });
+      expect(level[39]).toBeLessThan(outlet.level + 0.05);
+      expect(level[days - 1]).toBeLessThan(outlet.level + 0.05);
+    }
+    // With a flap the flood holds back only what comes from above.
+    const dry = new Array(days).fill(0);
+    const shut = levels(RING, dry, -1.5, K, { ...outlet, receiver: ditch, flap: true }).level;
+    expect(Math.max(...shut)).toBeLessThanOrEqual(RING.floor + 1e-9);
+    const open = levels(RING, dry, -1.5, K, { ...outlet, receiver: ditch }).level;
+    expect(Math.max(...open)).toBeCloseTo(-0.3, 2);
   });
 });
 
