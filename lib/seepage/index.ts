@@ -11,3 +11,4 @@ export * from './hooghoudt.js';
 export * from './hvorslev.js';
 export * from './interceptor.js';
 export * from './kirkham.js';
+export * from './section/index.js';

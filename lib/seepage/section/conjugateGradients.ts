@@ -1,0 +1,75 @@
+import { method } from '../../formula/index.js';
+import { type Multigrid, vCycle } from './multigrid.js';
+import { framed, multiply, residual } from './stencil.js';
+
+export const conjugateGradientsMethod = method({
+  title: 'Conjugate gradients with a multigrid as preconditioner',
+  what:
+    'Solves the flow balance of all cells at once. The preconditioner is one V-cycle of a black-box multigrid: weights ' +
+    'that follow the operator, coarse operators Pᵀ A P, rows and columns relaxed as whole lines.',
+  assumptions: [
+    'five-point operator, symmetric, with at least one given head in every connected part',
+    'stops when the largest preconditioned residual, an estimate of the error in head, and the sum of the residuals, ' +
+      'an error in flow, are both small',
+  ],
+  source:
+    'Hestenes & Stiefel 1952; Dendy 1982, J. Comput. Phys. 48 (from memory); checked against a direct solver',
+});
+
+/** When an iteration may stop. */
+export interface Tolerance {
+  /** largest error in head, m */
+  head: number;
+  /** sum over cells of what their balance lacks, m²/s, judged by the solution so far */
+  flow: (x: Float64Array) => number;
+}
+
+const MOST_ITERATIONS = 200;
+
+/**
+ * Solves A x = b from the x given, framed vectors.
+ * @returns number of iterations
+ * @throws RangeError when 200 iterations do not do
+ */
+export function conjugateGradients(
+  multigrid: Multigrid,
+  b: Float64Array,
+  x: Float64Array,
+  tolerance: Tolerance,
+): number {
+  const { stencil } = multigrid.levels[0];
+  const { nx, nz } = stencil;
+  const r = framed(nx, nz);
+  const z = framed(nx, nz);
+  const p = framed(nx, nz);
+  const q = framed(nx, nz);
+  const [first, end] = [nx + 1, nx + 1 + nx * nz];
+  residual(stencil, b, x, r);
+  let before = 0;
+  for (let iteration = 0; iteration <= MOST_ITERATIONS; iteration++) {
+    vCycle(multigrid, r, z);
+    let rz = 0;
+    let head = 0;
+    let flow = 0;
+    for (let k = first; k < end; k++) {
+      rz += r[k] * z[k];
+      const [error, lack] = [Math.abs(z[k]), Math.abs(r[k])];
+      if (error > head) head = error;
+      flow += lack;
+    }
+    if (head <= tolerance.head && flow <= tolerance.flow(x)) {
+      // The last correction is at hand: it costs nothing to add.
+      for (let k = first; k < end; k++) x[k] += z[k];
+      return iteration + 1;
+    }
+    const beta = iteration === 0 ? 0 : rz / before;
+    for (let k = first; k < end; k++) p[k] = z[k] + beta * p[k];
+    const alpha = rz / multiply(stencil, p, q);
+    for (let k = first; k < end; k++) {
+      x[k] += alpha * p[k];
+      r[k] -= alpha * q[k];
+    }
+    before = rz;
+  }
+  throw new RangeError(`the heads did not settle in ${MOST_ITERATIONS} iterations`);
+}

@@ -1,0 +1,69 @@
+import { coarseLines, lineStrengths } from './coarseLines.js';
+import { coarseOperator } from './coarseOperator.js';
+import { factorLines, type LineFactors, relaxColumns, relaxRows } from './lineRelaxation.js';
+import { type Prolongation, prolong, prolongationOf, restrict } from './prolongation.js';
+import { framed, residual, type Stencil } from './stencil.js';
+
+interface Level {
+  stencil: Stencil;
+  lines: LineFactors;
+  /** from the next coarser level; absent on the last, which is a single line */
+  prolongation?: Prolongation;
+  x: Float64Array;
+  b: Float64Array;
+  r: Float64Array;
+}
+
+/** An operator on ever coarser grids, down to a single line. */
+export interface Multigrid {
+  levels: Level[];
+}
+
+/** Takes an operator down through coarser grids. */
+export function multigridOf(fine: Stencil): Multigrid {
+  const levels: Level[] = [];
+  let stencil = fine;
+  for (;;) {
+    const { nx, nz } = stencil;
+    const room = () => framed(nx, nz);
+    const level: Level = { stencil, lines: factorLines(stencil), x: room(), b: room(), r: room() };
+    levels.push(level);
+    if (nx === 1 || nz === 1) return { levels };
+    const strength = lineStrengths(stencil);
+    level.prolongation = prolongationOf(stencil, coarseLines(strength.columns), coarseLines(strength.rows));
+    stencil = coarseOperator(stencil, level.prolongation);
+  }
+}
+
+/**
+ * z ≈ A⁻¹ r, framed: one V-cycle, rows and columns relaxed in turn before and, in the opposite order, after. As an
+ * operator it is symmetric and positive.
+ */
+export function vCycle({ levels }: Multigrid, r: Float64Array, z: Float64Array): void {
+  levels[0].b.set(r);
+  descend(levels, 0);
+  z.set(levels[0].x);
+}
+
+function descend(levels: Level[], depth: number): void {
+  const { stencil, lines, prolongation, x, b, r } = levels[depth];
+  x.fill(0);
+  if (!prolongation) {
+    if (stencil.nz === 1) relaxRows(stencil, lines, b, x, 0);
+    else relaxColumns(stencil, lines, b, x, 0);
+    return;
+  }
+  relaxRows(stencil, lines, b, x, 0);
+  relaxRows(stencil, lines, b, x, 1);
+  relaxColumns(stencil, lines, b, x, 0);
+  relaxColumns(stencil, lines, b, x, 1);
+  residual(stencil, b, x, r);
+  const coarse = levels[depth + 1];
+  restrict(prolongation, r, coarse.b);
+  descend(levels, depth + 1);
+  prolong(prolongation, coarse.x, x);
+  relaxColumns(stencil, lines, b, x, 1);
+  relaxColumns(stencil, lines, b, x, 0);
+  relaxRows(stencil, lines, b, x, 1);
+  relaxRows(stencil, lines, b, x, 0);
+}
