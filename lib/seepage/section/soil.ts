@@ -24,7 +24,7 @@ export const gardnerConductivity = formula({
     p: { meaning: 'pressure head, negative above the water table', unit: 'm', min: -0.25, max: 0 },
   },
   compute: (a: number, p: number) => Math.exp(a * p),
-  validity: 'one number a soil; the drainable water follows the same law; floor of 1.5e-8 for what is dry',
+  validity: 'one number a soil; the drainable water follows the same law; beside it films of dry soil, 1e-8',
   source: 'Gardner 1958, Soil Science 85 (from memory)',
 });
 
@@ -33,6 +33,3 @@ export const gardnerConductivity = formula({
  * coarse sand, gravel and cracked soil. Elrick & Reynolds 1992, from memory.
  */
 export const SORPTIVE = { 'tight clay': 1, 'fine soil': 4, loam: 12, 'coarse sand': 36 } as const;
-
-/** αψ below which a soil counts as dry. */
-export const DRY = -18;

@@ -1,0 +1,46 @@
+import { method } from '../../formula/index.js';
+import { flowsOf } from './flows.js';
+import { refuseIslands, type SectionState } from './saturated.js';
+import { conductancesOf, type Section } from './section.js';
+import { settle } from './settle.js';
+import { cellsOf, framed } from './stencil.js';
+import { cellFacts, unsaturatedSystem } from './unsaturated.js';
+
+export const freeSurfaceMethod = method({
+  title: 'Free surface in a vertical section',
+  what:
+    'Steady flow in ground that is full only below the water table: the conductivity falls with suction by Gardner, and ' +
+    'the table is where the pressure is nought. Pipes and open ground let water out only, and only at no suction.',
+  assumptions: [
+    'steady plane flow by Darcy and Richards, one sorptive number a soil, films of 1e-8 in dry soil',
+    'a capillary fringe thinner than a cell counts as high as the cell',
+    'sloping outlines in steps of the grid',
+  ],
+  source:
+    'Richards 1931, Gardner 1958, from memory; discharge of a dam by Charny, parabolas of Dupuit and Hooghoudt in the tests',
+});
+
+/**
+ * Heads of a section with its free surface, see {@link freeSurfaceMethod}.
+ * @throws RangeError where a part of the section touches no contact, or when the surface does not settle
+ */
+export function solveFreeSurface(section: Section): SectionState {
+  const conductances = conductancesOf(section);
+  refuseIslands(section, conductances);
+  const { nx, nz } = conductances;
+  const { soilOf, contacts, grid } = section;
+  const facts = cellFacts(section);
+  const system = unsaturatedSystem(section, conductances);
+  const head = framed(nx, nz);
+  // From all wet: the first step is then the section full of water with every outlet running.
+  const wet = contacts.reduce((top, c) => Math.max(top, c.head), grid.z[nz]) + grid.z[nz] - grid.z[nz - 1];
+  const cells = cellsOf(head, nx, nz);
+  for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : wet;
+  const iterations = settle(section, conductances, facts, head, system);
+  return {
+    head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h)),
+    contactFlow: system.contactFlow,
+    flows: flowsOf(section, system.contactFlow),
+    iterations,
+  };
+}

@@ -1,0 +1,56 @@
+/** Relative conductivity left in dry soil: films. Keeps every cell part of the whole. */
+export const FILM = 1e-8;
+
+/** Conductivity at a pressure head over that of full soil, by Gardner's law and the films of dry soil. */
+export function relativeConductivity(sorptive: number, pressure: number): number {
+  return pressure >= 0 ? 1 : FILM + (1 - FILM) * Math.exp(sorptive * pressure);
+}
+
+/** Its slope, 1/m. */
+export function conductivitySlope(sorptive: number, pressure: number): number {
+  return pressure >= 0 ? 0 : (1 - FILM) * sorptive * Math.exp(sorptive * pressure);
+}
+
+/** Its integral, m. */
+function flowPotential(sorptive: number, pressure: number): number {
+  if (pressure >= 0) return pressure + (1 - FILM) / sorptive;
+  return FILM * pressure + ((1 - FILM) * Math.exp(sorptive * pressure)) / sorptive;
+}
+
+/** αΔp below which the mean is taken at the middle: the difference of integrals would lose its digits. */
+const ALIKE = 1e-4;
+
+/**
+ * Mean of the relative conductivity between two pressure heads, by its integral: level flow through uniform soil comes
+ * out exactly. Symmetric in the two.
+ */
+export function meanConductivity(sorptive: number, a: number, b: number): number {
+  if (a >= 0 && b >= 0) return 1;
+  if (Math.abs(sorptive * (a - b)) < ALIKE) return relativeConductivity(sorptive, (a + b) / 2);
+  return (flowPotential(sorptive, a) - flowPotential(sorptive, b)) / (a - b);
+}
+
+/** Slope of that mean with the first pressure head, 1/m; `mean` is the mean itself. */
+export function meanSlope(sorptive: number, a: number, b: number, mean: number): number {
+  if (a >= 0 && b >= 0) return 0;
+  if (Math.abs(sorptive * (a - b)) < ALIKE) return conductivitySlope(sorptive, (a + b) / 2) / 2;
+  return (relativeConductivity(sorptive, a) - mean) / (a - b);
+}
+
+/** Largest part of its conductivity that a cell may lose in one step of Newton. */
+const LOSS = 0.98;
+
+/**
+ * A step of Newton taken in the flow potential instead of the pressure head, in which Gardner's law is straight: a
+ * drying cell goes further than its tangent, a wetting one less far.
+ * @param step - of Newton, m
+ * @returns pressure head after it, m
+ */
+export function potentialStep(sorptive: number, pressure: number, step: number): number {
+  const exponent = sorptive * pressure;
+  const before = exponent >= 0 ? exponent + 1 : Math.exp(exponent);
+  if (before < FILM) return pressure + step;
+  const slope = Math.min(before, 1);
+  const after = Math.max(before + slope * sorptive * step, (1 - LOSS) * slope);
+  return (after >= 1 ? after - 1 : Math.log(after)) / sorptive;
+}
