@@ -20,8 +20,8 @@ export const conjugateGradientsMethod = method({
 export interface Tolerance {
   /** largest error in head, m */
   head: number;
-  /** sum over cells of what their balance lacks, m²/s, judged by the solution so far */
-  flow: (x: Float64Array) => number;
+  /** sum over cells of what their balance lacks, m²/s; asked at each iteration, as it goes by the flow found so far */
+  flow: () => number;
 }
 
 const MOST_ITERATIONS = 200;
@@ -57,7 +57,7 @@ export function conjugateGradients(
       if (error > head) head = error;
       flow += lack;
     }
-    if (head <= tolerance.head && flow <= tolerance.flow(x)) {
+    if (head <= tolerance.head && flow <= tolerance.flow()) {
       // The last correction is at hand: it costs nothing to add.
       for (let k = first; k < end; k++) x[k] += z[k];
       return iteration + 1;

@@ -1,7 +1,7 @@
 import { method } from '../../formula/index.js';
 import { flowsOf } from './flows.js';
 import { refuseIslands, type SectionState } from './saturated.js';
-import { conductancesOf, type Section } from './section.js';
+import { conductancesOf, fromDatum, type Section, strongestHead } from './section.js';
 import { settle } from './settle.js';
 import { cellsOf, framed } from './stencil.js';
 import { cellFacts, unsaturatedSystem } from './unsaturated.js';
@@ -24,9 +24,11 @@ export const freeSurfaceMethod = method({
  * Heads of a section with its free surface, see {@link freeSurfaceMethod}.
  * @throws RangeError where a part of the section touches no contact, or when the surface does not settle
  */
-export function solveFreeSurface(section: Section): SectionState {
-  const conductances = conductancesOf(section);
-  refuseIslands(section, conductances);
+export function solveFreeSurface(original: Section): SectionState {
+  const conductances = conductancesOf(original);
+  refuseIslands(original, conductances);
+  const datum = strongestHead(original, conductances);
+  const section = fromDatum(original, datum);
   const { nx, nz } = conductances;
   const { soilOf, contacts, grid } = section;
   const facts = cellFacts(section);
@@ -38,7 +40,7 @@ export function solveFreeSurface(section: Section): SectionState {
   for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : wet;
   const iterations = settle(section, conductances, facts, head, system);
   return {
-    head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h)),
+    head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h + datum)),
     contactFlow: system.contactFlow,
     flows: flowsOf(section, system.contactFlow),
     iterations,

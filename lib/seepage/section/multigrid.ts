@@ -45,6 +45,15 @@ export function vCycle({ levels }: Multigrid, r: Float64Array, z: Float64Array):
   z.set(levels[0].x);
 }
 
+/** z += what the coarser grids say to a residual, framed; nothing on a single line. */
+export function coarseCorrection({ levels }: Multigrid, residual: Float64Array, z: Float64Array): void {
+  const { prolongation } = levels[0];
+  if (!prolongation) return;
+  restrict(prolongation, residual, levels[1].b);
+  descend(levels, 1);
+  prolong(prolongation, levels[1].x, z);
+}
+
 function descend(levels: Level[], depth: number): void {
   const { stencil, lines, prolongation, x, b, r } = levels[depth];
   x.fill(0);

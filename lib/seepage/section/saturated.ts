@@ -2,7 +2,7 @@ import { method } from '../../formula/index.js';
 import { conjugateGradients } from './conjugateGradients.js';
 import { flowsOf, type SectionFlows } from './flows.js';
 import { multigridOf } from './multigrid.js';
-import { type Conductances, conductancesOf, type Section } from './section.js';
+import { type Conductances, conductancesOf, fromDatum, type Section, strongestHead } from './section.js';
 import { cellsOf, framed, type Stencil } from './stencil.js';
 
 export const saturatedSectionMethod = method({
@@ -37,27 +37,26 @@ export const FLOW_TOLERANCE = 1e-9;
  * Heads of a section full of water, see {@link saturatedSectionMethod}.
  * @throws RangeError where a part of the section touches no given head
  */
-export function solveSaturated(section: Section): SectionState {
-  const conductances = conductancesOf(section);
+export function solveSaturated(original: Section): SectionState {
+  const conductances = conductancesOf(original);
+  refuseIslands(original, conductances);
+  const datum = strongestHead(original, conductances);
+  const section = fromDatum(original, datum);
   const { nx, nz, contact } = conductances;
-  refuseIslands(section, conductances);
-  const stencil = saturatedStencil(section, conductances);
   const { contacts, supply, soilOf } = section;
-  const datum = strongest(section, contact);
   const b = framed(nx, nz);
   const x = framed(nx, nz);
   const right = cellsOf(b, nx, nz);
   if (supply) right.set(supply);
-  for (let c = 0; c < contacts.length; c++)
-    right[contacts[c].cell] += contact[c] * (contacts[c].head - datum);
+  for (let c = 0; c < contacts.length; c++) right[contacts[c].cell] += contact[c] * contacts[c].head;
   const values = cellsOf(x, nx, nz);
-  const flow = (c: number) => contact[c] * (values[contacts[c].cell] - (contacts[c].head - datum));
+  const flow = (c: number) => contact[c] * (values[contacts[c].cell] - contacts[c].head);
   const through = () => {
     let sum = 0;
     for (let c = 0; c < contacts.length; c++) sum += Math.abs(flow(c));
     return sum / 2;
   };
-  const iterations = conjugateGradients(multigridOf(stencil), b, x, {
+  const iterations = conjugateGradients(multigridOf(saturatedStencil(section, conductances)), b, x, {
     head: HEAD_TOLERANCE * headSpan(section),
     flow: () => FLOW_TOLERANCE * through(),
   });
@@ -85,13 +84,6 @@ export function saturatedStencil(
   }
   for (let c = 0; c < contacts.length; c++) own[contacts[c].cell] += contact[c];
   return { nx, nz, centre, east, north };
-}
-
-/** Head at the most conductive contact: counted from there, the small losses beside it keep their digits. */
-function strongest({ contacts }: Section, contact: Float64Array): number {
-  let best = 0;
-  for (let c = 1; c < contacts.length; c++) if (contact[c] > contact[best]) best = c;
-  return contacts[best]?.head ?? 0;
 }
 
 /** Difference between the highest and lowest head given, m; one where all are alike. */

@@ -92,3 +92,19 @@ export function middleOf({ x, z }: SectionGrid, cell: number): { x: number; z: n
   const j = (cell - i) / nx;
   return { x: (x[i] + x[i + 1]) / 2, z: (z[j] + z[j + 1]) / 2 };
 }
+
+/** The same section with heights and heads counted from another datum. */
+export function fromDatum(section: Section, datum: number): Section {
+  return {
+    ...section,
+    grid: { x: section.grid.x, z: section.grid.z.map((z) => z - datum) },
+    contacts: section.contacts.map((c) => ({ ...c, head: c.head - datum, height: c.height - datum })),
+  };
+}
+
+/** Head at the most conductive contact, m: counted from there, the small losses beside it keep their digits. */
+export function strongestHead({ contacts }: Section, { contact }: Conductances): number {
+  let best = 0;
+  for (let c = 1; c < contacts.length; c++) if (contact[c] > contact[best]) best = c;
+  return contacts[best]?.head ?? 0;
+}

@@ -1,23 +1,24 @@
-import { newtonStep } from './biconjugateGradients.js';
-import { conjugateGradients } from './conjugateGradients.js';
 import { potentialStep } from './gardner.js';
-import { multigridOf, vCycle } from './multigrid.js';
+import { multigridOf } from './multigrid.js';
+import { newtonStep, stepRoom } from './newtonStep.js';
 import { FLOW_TOLERANCE, headSpan } from './saturated.js';
 import type { Conductances, Section } from './section.js';
 import { framed } from './stencil.js';
 import { assembleUnsaturated, type CellFacts, type TimeStep, type UnsaturatedSystem } from './unsaturated.js';
 
-/** Part of the span of heads to which a free surface is settled. */
-const SETTLED = 1e-8;
-/** Step, as a part of the span, below which Newton takes over from Picard. */
-const NEAR = 0.05;
-/** Growth of a step of Newton over the one before it that sends the iteration back to Picard. */
-const ASTRAY = 4;
+/** Step, as a part of the span of heads, at which a free surface counts as settled. */
+const SETTLED = 1e-6;
+/** Step below which only rounding is left. */
+const ROUNDING = 1e-12;
+/** How far a step's equations are solved, early and late. */
+const ROUGH = 0.01;
+const FINE = 1e-3;
 const MOST_STEPS = 100;
 
 /**
- * Finds the heads at which all cells balance: first by Picard's iteration, whose equations are symmetric and which bears
- * a wrong start, then by Newton's, which ends it. Both take their step in the flow potential.
+ * Finds the heads at which all cells balance, by Newton's method with each step taken in the flow potential. Early steps
+ * are solved roughly, the last ones well. As nothing but water comes in, no head falls below the lowest one given, or the
+ * lowest at the start; and none rises in a step by more than the span of the heads given.
  * @param head - to start from, framed; becomes the solution
  * @returns steps taken
  * @throws RangeError when they do not settle
@@ -32,52 +33,47 @@ export function settle(
 ): number {
   const { nx, nz } = conductances;
   const { soilOf } = section;
-  const offset = nx + 1;
   const span = headSpan(section);
-  const [step, right, estimate] = [framed(nx, nz), framed(nx, nz), framed(nx, nz)];
-  let before = Number.POSITIVE_INFINITY;
-  let picards = 0;
+  const step = framed(nx, nz);
+  const room = stepRoom(nx, nz);
+  const lowest = lowestHead(section, head);
+  let moved = span;
+  assembleUnsaturated(section, conductances, facts, head, system, time);
   for (let taken = 1; taken <= MOST_STEPS; taken++) {
-    assembleUnsaturated(section, conductances, facts, head, system, time);
-    const multigrid = multigridOf(system.stencil);
-    const newton = before <= NEAR * span && picards <= 0;
-    if (newton) newtonStep(system, multigrid, step, before < 0.1 * NEAR * span ? 1e-3 : 1e-2);
-    else {
-      for (let k = 0; k < right.length; k++) right[k] = -system.excess[k];
-      vCycle(multigrid, right, estimate);
-      step.fill(0);
-      conjugateGradients(multigrid, right, step, {
-        head: 0.05 * largest(estimate),
-        flow: () => Number.POSITIVE_INFINITY,
-      });
-      picards--;
-    }
-    let moved = 0;
+    newtonStep(
+      system,
+      multigridOf(system.stencil),
+      step,
+      Math.min(ROUGH, Math.max(moved / span, FINE)),
+      room,
+    );
+    moved = 0;
     for (let cell = 0; cell < soilOf.length; cell++) {
       if (soilOf[cell] < 0) continue;
-      const k = cell + offset;
+      const k = cell + nx + 1;
       const pressure = head[k] - facts.height[cell];
-      const after = potentialStep(facts.sorptive[cell], pressure, step[k]);
-      const change = Math.abs(after - pressure);
+      const wanted = facts.height[cell] + potentialStep(facts.sorptive[cell], pressure, step[k]);
+      const after = Math.min(Math.max(wanted, lowest), head[k] + span);
+      const change = Math.abs(after - head[k]);
       if (change > moved) moved = change;
-      head[k] = facts.height[cell] + after;
+      head[k] = after;
     }
-    if (newton && moved > ASTRAY * before) picards = 5;
-    before = moved;
-    if (moved <= SETTLED * span) {
-      assembleUnsaturated(section, conductances, facts, head, system, time);
-      if (lack(system) <= FLOW_TOLERANCE * through(section, system)) return taken;
-    }
+    assembleUnsaturated(section, conductances, facts, head, system, time);
+    if (moved > SETTLED * span) continue;
+    if (moved <= ROUNDING * span || lack(system) <= FLOW_TOLERANCE * through(section, system)) return taken;
   }
   throw new RangeError(
-    `the free surface did not settle in ${MOST_STEPS} steps; the heads still move by ${before.toPrecision(2)} m`,
+    `the free surface did not settle in ${MOST_STEPS} steps; the heads still move by ${moved.toPrecision(2)} m`,
   );
 }
 
-function largest(v: Float64Array): number {
-  let most = 0;
-  for (let k = 0; k < v.length; k++) if (Math.abs(v[k]) > most) most = Math.abs(v[k]);
-  return most;
+/** Lowest head given or at the start, m. */
+function lowestHead({ contacts, soilOf, grid }: Section, head: Float64Array): number {
+  let lowest = contacts.reduce((low, c) => Math.min(low, c.head), Number.POSITIVE_INFINITY);
+  const offset = grid.x.length;
+  for (let cell = 0; cell < soilOf.length; cell++)
+    if (soilOf[cell] >= 0 && head[cell + offset] < lowest) lowest = head[cell + offset];
+  return lowest;
 }
 
 /** Sum over cells of what their balances lack, m²/s. */

@@ -1,7 +1,7 @@
 import { method } from '../../formula/index.js';
 import { flowsOf, type SectionFlows } from './flows.js';
 import { refuseIslands } from './saturated.js';
-import { conductancesOf, type Section } from './section.js';
+import { conductancesOf, fromDatum, type Section, strongestHead } from './section.js';
 import { settle } from './settle.js';
 import { cellsOf, framed } from './stencil.js';
 import { cellFacts, unsaturatedSystem, waterHeld } from './unsaturated.js';
@@ -28,20 +28,22 @@ export interface SectionMoment {
 
 /**
  * Runs a section through time, see {@link transientSectionMethod}.
- * @param section - as it is; `at` may change its given heads and supply from step to step
+ * @param original - as it is; `at` may change its given heads and supply from step to step
  * @param start - head of each cell at the start, m
  * @param steps - lengths of the steps, s
  * @param at - the section at the end of a step, same cells and contacts; absent: unchanged
  * @throws RangeError when a step does not settle
  */
 export function runSection(
-  section: Section,
+  original: Section,
   start: Float64Array,
   steps: number[],
-  at: (time: number) => Section = () => section,
+  at: (time: number) => Section = () => original,
 ): SectionMoment[] {
-  const conductances = conductancesOf(section);
-  refuseIslands(section, conductances);
+  const conductances = conductancesOf(original);
+  refuseIslands(original, conductances);
+  const datum = strongestHead(original, conductances);
+  const section = fromDatum(original, datum);
   const { nx, nz } = conductances;
   const { soilOf } = section;
   const facts = cellFacts(section);
@@ -54,7 +56,7 @@ export function runSection(
   let held = waterNow();
   return steps.map((step) => {
     time += step;
-    const then = at(time);
+    const then = fromDatum(at(time), datum);
     settle(then, conductances, facts, head, system, { held, step });
     const after = waterNow();
     const stored = after.reduce((sum, w, k) => sum + (w - held[k]), 0) / step;
@@ -62,7 +64,7 @@ export function runSection(
     const contactFlow = system.contactFlow.slice();
     return {
       time,
-      head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h)),
+      head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h + datum)),
       contactFlow,
       flows: flowsOf(then, contactFlow, stored),
     };

@@ -1,5 +1,6 @@
 import { meanConductivity, meanSlope } from './gardner.js';
 import { type Conductances, halfOf, type Section, skinOf } from './section.js';
+import type { Slope } from './slope.js';
 import { cellsOf, framed, type Stencil } from './stencil.js';
 
 /** The flow balance of a section that is not full, with what is needed to better it; framed vectors. */
@@ -10,12 +11,8 @@ export interface UnsaturatedSystem {
   contactFlow: Float64Array;
   /** symmetric part: conductances as they are, for the preconditioner */
   stencil: Stencil;
-  /** slope of the excess: own, and taken off for the neighbours right, left, above, below */
-  centre: Float64Array;
-  fromRight: Float64Array;
-  fromLeft: Float64Array;
-  fromAbove: Float64Array;
-  fromBelow: Float64Array;
+  /** slope of the excess with the heads */
+  slope: Slope;
 }
 
 /** Water held at the start of a time step, and its length. */
@@ -33,11 +30,15 @@ export function unsaturatedSystem(section: Section, { nx, nz }: Conductances): U
     excess: plane(),
     contactFlow: new Float64Array(section.contacts.length),
     stencil: { nx, nz, centre: plane(), east: plane(), north: plane() },
-    centre: plane(),
-    fromRight: plane(),
-    fromLeft: plane(),
-    fromAbove: plane(),
-    fromBelow: plane(),
+    slope: {
+      nx,
+      nz,
+      centre: plane(),
+      fromRight: plane(),
+      fromLeft: plane(),
+      fromAbove: plane(),
+      fromBelow: plane(),
+    },
   };
 }
 
@@ -89,7 +90,8 @@ export function assembleUnsaturated(
   time?: TimeStep,
 ): void {
   const { nx, nz, halfAcross, halfDown, right, above } = conductances;
-  const { excess, stencil, centre, fromRight, fromLeft, fromAbove, fromBelow } = system;
+  const { excess, stencil, slope } = system;
+  const { centre, fromRight, fromLeft, fromAbove, fromBelow } = slope;
   for (const v of [excess, stencil.centre, centre]) v.fill(0);
   const offset = nx + 1;
   const face = (
@@ -157,7 +159,7 @@ function addContacts(
   { nx, halfAcross, halfDown, contact }: Conductances,
   facts: CellFacts,
   head: Float64Array,
-  { excess, stencil, centre, contactFlow }: UnsaturatedSystem,
+  { excess, stencil, slope, contactFlow }: UnsaturatedSystem,
 ): void {
   const { contacts, grid } = section;
   for (let c = 0; c < contacts.length; c++) {
@@ -170,17 +172,17 @@ function addContacts(
     }
     const [p, q] = [head[k] - facts.height[cell], outside - height];
     let g = contact[c];
-    let slope = 0;
+    let bend = 0;
     if (p < 0 || q < 0) {
       const mean = meanConductivity(facts.sorptive[cell], p, q);
       const half = halfOf(contacts[c], halfAcross, halfDown) / mean;
       g = 1 / (half + skinOf(contacts[c], grid));
-      slope = ((fall * g * g * half) / mean) * meanSlope(facts.sorptive[cell], p, q, mean);
+      bend = ((fall * g * g * half) / mean) * meanSlope(facts.sorptive[cell], p, q, mean);
     }
     contactFlow[c] = g * fall;
     excess[k] += g * fall;
     stencil.centre[k] += g;
-    centre[k] += g + slope;
+    slope.centre[k] += g + bend;
   }
 }
 
@@ -195,7 +197,7 @@ export function waterHeld(facts: CellFacts, cell: number, head: number): number 
 function addStorage(
   facts: CellFacts,
   head: Float64Array,
-  { excess, stencil, centre }: UnsaturatedSystem,
+  { excess, stencil, slope }: UnsaturatedSystem,
   { held, step }: TimeStep,
 ): void {
   const offset = stencil.nx + 1;
@@ -208,6 +210,6 @@ function addStorage(
       (pressure >= 0 ? 0 : facts.drainable[cell] * sorptive * Math.exp(sorptive * pressure));
     excess[k] += (waterHeld(facts, cell, head[k]) - held[cell]) / step;
     stencil.centre[k] += gain / step;
-    centre[k] += gain / step;
+    slope.centre[k] += gain / step;
   }
 }

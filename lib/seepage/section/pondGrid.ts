@@ -1,0 +1,80 @@
+import { type GridMark, gradedLines, type SectionGrid } from './grid.js';
+import { type HoleCells, pipeHole } from './pipeHole.js';
+import { placeOf } from './placeOf.js';
+import { floorOf, type PondGround, soilsOf } from './pondGround.js';
+
+/** How fine a section is cut. */
+export interface Fineness {
+  /** cells across and upwards, about */
+  across: number;
+  up: number;
+  /** cells along the side of a pipe's hole */
+  hole: HoleCells;
+}
+
+/** 200 by 100 cells, holes of two by two. */
+export const USUAL_FINENESS: Fineness = { across: 200, up: 100, hole: 2 };
+
+/** Sizes of cells that are asked for, relative to each other; the grid scales them to the number wanted. */
+const AT_EDGE = 0.02;
+const AT_BOUNDARY = 0.06;
+const FAR = 1;
+
+/** Grid of a pond's ground, refined to the corners of the liner, the edges of ring and blanket, and the pipes. */
+export function pondGrid(ground: PondGround, fineness: Fineness): { grid: SectionGrid; holes: Hole[] } {
+  const { outline, surface, layers, ring, blanket, base, pipes } = ground;
+  const soils = soilsOf(ground);
+  const what = placeOf(ground);
+  const holes = pipes.map((pipe): Hole => {
+    const place = what(pipe);
+    const soil = typeof place === 'number' ? soils[place] : undefined;
+    if (!soil)
+      throw new RangeError(`a pipe at x ${pipe.x} m, z ${pipe.z} m lies in the ${place}, not in the ground`);
+    return pipeHole(pipe, soil.across, soil.down, fineness.hole);
+  });
+  const floor = floorOf(ground);
+  const top = Math.max(...surface.map((p) => p.z), ...outline.map((p) => p.z));
+  const edge = (at: number): GridMark => ({ at, size: AT_EDGE });
+  const boundary = (at: number): GridMark => ({ at, size: AT_BOUNDARY });
+  const [left, right] = [surface[0].x, surface[surface.length - 1].x];
+  const inside = (marks: GridMark[], low: number, high: number) =>
+    marks.filter((m) => m.at > low + 1e-6 && m.at < high - 1e-6);
+  const x = inside(
+    [
+      ...outline.map((p) => edge(p.x)),
+      ...(ring ? outline.flatMap((p) => [boundary(p.x - ring.width), boundary(p.x + ring.width)]) : []),
+      ...surface.map((p) => boundary(p.x)),
+    ],
+    left,
+    right,
+  );
+  const soilBottoms = layers
+    .slice(0, -1)
+    .map((_, l) => layers.slice(0, l + 1).reduce((sum, layer) => sum + layer.thickness, 0));
+  const z = inside(
+    [
+      ...outline.map((p) => edge(p.z)),
+      ...(blanket ? [boundary(floor - blanket.thickness)] : []),
+      ...(ring?.bottom === undefined ? [] : [boundary(ring.bottom)]),
+      ...surface.flatMap((p) => [boundary(p.z), ...soilBottoms.map((d) => boundary(p.z - d))]),
+    ],
+    base,
+    top,
+  );
+  const end = (at: number): GridMark => ({ at, size: FAR });
+  // Pipes side by side share rows, pipes one above another columns.
+  const blocks = (axis: 'x' | 'z') =>
+    holes
+      .map((hole) => hole[axis])
+      .filter((block, i, all) => all.findIndex((other) => Math.abs(other.from - block.from) < 1e-9) === i);
+  return {
+    grid: {
+      x: gradedLines([end(left), ...x, end(right)], blocks('x'), fineness.across),
+      z: gradedLines([end(base), ...z, { at: top, size: AT_BOUNDARY }], blocks('z'), fineness.up),
+    },
+    holes,
+  };
+}
+
+/** The hole of a pipe. */
+export type Hole = ReturnType<typeof pipeHole>;
