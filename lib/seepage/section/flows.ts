@@ -8,7 +8,7 @@ export interface SectionFlows {
   supplied: number;
   /** what goes in, m²/s */
   through: number;
-  /** in less out less stored, over what goes in */
+  /** in less out less stored, over what goes in; nought where no more moves than rounding does */
   imbalance: number;
 }
 
@@ -16,8 +16,14 @@ export interface SectionFlows {
  * Sums the flow through the contacts by name.
  * @param flow - out through each contact, m²/s
  * @param stored - taken into storage, m²/s
+ * @param rounding - flow that rounding of the heads can make, m²/s
  */
-export function flowsOf(section: Section, flow: Float64Array, stored = 0): SectionFlows {
+export function flowsOf(
+  section: Section,
+  flow: Float64Array,
+  stored: number,
+  rounding: number,
+): SectionFlows {
   const out: Record<string, number> = {};
   const supplied = section.supply?.reduce((a, b) => a + b, 0) ?? 0;
   let into = supplied + Math.max(-stored, 0);
@@ -27,5 +33,5 @@ export function flowsOf(section: Section, flow: Float64Array, stored = 0): Secti
     left -= flow[c];
     into -= Math.min(flow[c], 0);
   });
-  return { out, supplied, through: into, imbalance: into === 0 ? 0 : left / into };
+  return { out, supplied, through: into, imbalance: into <= rounding ? 0 : left / into };
 }

@@ -1,10 +1,23 @@
 import { method } from '../../formula/index.js';
 import { flowsOf } from './flows.js';
 import { refuseIslands, type SectionState } from './saturated.js';
-import { conductancesOf, fromDatum, type Section, strongestHead } from './section.js';
+import {
+  type Conductances,
+  conductancesOf,
+  fromDatum,
+  roundingFlow,
+  type Section,
+  strongestHead,
+} from './section.js';
 import { settle } from './settle.js';
 import { cellsOf, framed } from './stencil.js';
-import { cellFacts, unsaturatedSystem } from './unsaturated.js';
+import {
+  type CellFacts,
+  cellFacts,
+  type UnsaturatedSystem,
+  unsaturatedSystem,
+  waterHeld,
+} from './unsaturated.js';
 
 export const freeSurfaceMethod = method({
   title: 'Free surface in a vertical section',
@@ -38,11 +51,39 @@ export function solveFreeSurface(original: Section): SectionState {
   const wet = contacts.reduce((top, c) => Math.max(top, c.head), grid.z[nz]) + grid.z[nz] - grid.z[nz - 1];
   const cells = cellsOf(head, nx, nz);
   for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : wet;
-  const iterations = settle(section, conductances, facts, head, system);
+  const iterations =
+    settle(section, conductances, facts, head, system) ?? creep(section, conductances, facts, head, system);
   return {
     head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h + datum)),
     contactFlow: system.contactFlow,
-    flows: flowsOf(section, system.contactFlow),
+    flows: flowsOf(section, system.contactFlow, 0, roundingFlow(section, conductances)),
     iterations,
   };
+}
+
+/** Length of the first step in time, s, how much longer each next one is, and how many there are. */
+const FIRST_STEP = 100;
+const LONGER = 10;
+const TIME_STEPS = 12;
+
+/** The steady state by way of time, for a start that is too far off: ever longer steps until nothing changes. */
+function creep(
+  section: Section,
+  conductances: Conductances,
+  facts: CellFacts,
+  head: Float64Array,
+  system: UnsaturatedSystem,
+): number {
+  const { nx, nz } = conductances;
+  const cells = cellsOf(head, nx, nz);
+  let taken = 0;
+  for (let i = 0; i < TIME_STEPS; i++) {
+    const held = cells.map((h, k) => waterHeld(facts, k, h));
+    taken +=
+      settle(section, conductances, facts, head, system, { held, step: FIRST_STEP * LONGER ** i }) ?? 0;
+  }
+  const last = settle(section, conductances, facts, head, system);
+  if (last === undefined)
+    throw new RangeError('the free surface did not settle, neither at once nor by way of time');
+  return taken + last;
 }

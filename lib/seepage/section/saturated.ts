@@ -2,7 +2,14 @@ import { method } from '../../formula/index.js';
 import { conjugateGradients } from './conjugateGradients.js';
 import { flowsOf, type SectionFlows } from './flows.js';
 import { multigridOf } from './multigrid.js';
-import { type Conductances, conductancesOf, fromDatum, type Section, strongestHead } from './section.js';
+import {
+  type Conductances,
+  conductancesOf,
+  fromDatum,
+  roundingFlow,
+  type Section,
+  strongestHead,
+} from './section.js';
 import { cellsOf, framed, type Stencil } from './stencil.js';
 
 export const saturatedSectionMethod = method({
@@ -57,14 +64,14 @@ export function solveSaturated(original: Section): SectionState {
     return sum / 2;
   };
   const iterations = conjugateGradients(multigridOf(saturatedStencil(section, conductances)), b, x, {
-    head: HEAD_TOLERANCE * headSpan(section),
+    head: HEAD_TOLERANCE * headScale(section),
     flow: () => FLOW_TOLERANCE * through(),
   });
   const contactFlow = Float64Array.from(contacts, (_, c) => flow(c));
   return {
     head: values.map((v, k) => (soilOf[k] < 0 ? Number.NaN : v + datum)),
     contactFlow,
-    flows: flowsOf(section, contactFlow),
+    flows: flowsOf(section, contactFlow, 0, roundingFlow(section, conductances)),
     iterations,
   };
 }
@@ -86,14 +93,15 @@ export function saturatedStencil(
   return { nx, nz, centre, east, north };
 }
 
-/** Difference between the highest and lowest head given, m; one where all are alike. */
-export function headSpan({ contacts }: Section): number {
+/** What heads are measured against: the span of those given, or with rain at least the height of the section, m. */
+export function headScale({ contacts, supply, grid }: Section): number {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const { head } of contacts) {
     if (head < low) low = head;
     if (head > high) high = head;
   }
-  return high > low ? high - low : 1;
+  const height = grid.z[grid.z.length - 1] - grid.z[0];
+  return supply || !(high > low) ? Math.max(high - low, height) : high - low;
 }
 
 /** Refuses ground that is cut off from every given head. */

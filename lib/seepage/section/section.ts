@@ -108,3 +108,9 @@ export function strongestHead({ contacts }: Section, { contact }: Conductances):
   for (let c = 1; c < contacts.length; c++) if (contact[c] > contact[best]) best = c;
   return contacts[best]?.head ?? 0;
 }
+
+/** Flow that rounding of the heads can make at the contacts, m²/s. */
+export function roundingFlow({ grid }: Section, { contact }: Conductances): number {
+  const height = grid.z[grid.z.length - 1] - grid.z[0];
+  return 1e-14 * height * contact.reduce((a, b) => a + b, 0);
+}

@@ -1,7 +1,7 @@
 import { method } from '../../formula/index.js';
 import { flowsOf, type SectionFlows } from './flows.js';
 import { refuseIslands } from './saturated.js';
-import { conductancesOf, fromDatum, type Section, strongestHead } from './section.js';
+import { conductancesOf, fromDatum, roundingFlow, type Section, strongestHead } from './section.js';
 import { settle } from './settle.js';
 import { cellsOf, framed } from './stencil.js';
 import { cellFacts, unsaturatedSystem, waterHeld } from './unsaturated.js';
@@ -57,7 +57,10 @@ export function runSection(
   return steps.map((step) => {
     time += step;
     const then = fromDatum(at(time), datum);
-    settle(then, conductances, facts, head, system, { held, step });
+    if (settle(then, conductances, facts, head, system, { held, step }) === undefined)
+      throw new RangeError(
+        `the heads did not settle in the step of ${step} s to ${time} s; take shorter steps`,
+      );
     const after = waterNow();
     const stored = after.reduce((sum, w, k) => sum + (w - held[k]), 0) / step;
     held = after;
@@ -66,7 +69,7 @@ export function runSection(
       time,
       head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h + datum)),
       contactFlow,
-      flows: flowsOf(then, contactFlow, stored),
+      flows: flowsOf(then, contactFlow, stored, roundingFlow(then, conductances)),
     };
   });
 }

@@ -9,6 +9,8 @@ export interface UnsaturatedSystem {
   excess: Float64Array;
   /** flow out through each contact, m²/s */
   contactFlow: Float64Array;
+  /** of a contact that lets out only: nought where it is shut */
+  running: Uint8Array;
   /** symmetric part: conductances as they are, for the preconditioner */
   stencil: Stencil;
   /** slope of the excess with the heads */
@@ -29,6 +31,7 @@ export function unsaturatedSystem(section: Section, { nx, nz }: Conductances): U
   return {
     excess: plane(),
     contactFlow: new Float64Array(section.contacts.length),
+    running: new Uint8Array(section.contacts.length),
     stencil: { nx, nz, centre: plane(), east: plane(), north: plane() },
     slope: {
       nx,
@@ -79,6 +82,7 @@ export function cellFacts({ grid, soils, soilOf }: Section): CellFacts {
  * Fills a system at given heads: each face's flow is the difference in head over the two half cells in series, each with
  * its own soil's mean conductivity between the two pressure heads.
  * @param head - of the cells, framed
+ * @param patience - how far below its own head the ground's may fall before a running outlet shuts, m
  * @param time - of a step in time; absent: steady
  */
 export function assembleUnsaturated(
@@ -87,6 +91,7 @@ export function assembleUnsaturated(
   facts: CellFacts,
   head: Float64Array,
   system: UnsaturatedSystem,
+  patience = 0,
   time?: TimeStep,
 ): void {
   const { nx, nz, halfAcross, halfDown, right, above } = conductances;
@@ -141,7 +146,7 @@ export function assembleUnsaturated(
       if (i + 1 < nx) face(k, k + 1, right[k], halfAcross, stencil.east, fromRight, fromLeft);
       if (j + 1 < nz) face(k, k + nx, above[k], halfDown, stencil.north, fromAbove, fromBelow);
     }
-  addContacts(section, conductances, facts, head, system);
+  addContacts(section, conductances, facts, head, system, patience);
   if (time) addStorage(facts, head, system, time);
   const { supply, soilOf } = section;
   const cells = cellsOf(excess, nx, nz);
@@ -153,22 +158,30 @@ export function assembleUnsaturated(
     }
 }
 
-/** Flow through the contacts; one that lets out only counts while the ground's head is above its own. */
+/** An outlet runs, or waits one step with a head too low before it shuts. */
+const RUNNING = 1;
+const WAITING = 2;
+
+/** Flow through the contacts; one that lets out only runs while the ground's head is above its own. */
 function addContacts(
   section: Section,
   { nx, halfAcross, halfDown, contact }: Conductances,
   facts: CellFacts,
   head: Float64Array,
-  { excess, stencil, slope, contactFlow }: UnsaturatedSystem,
+  { excess, stencil, slope, contactFlow, running }: UnsaturatedSystem,
+  patience: number,
 ): void {
   const { contacts, grid } = section;
   for (let c = 0; c < contacts.length; c++) {
     const { cell, head: outside, height, outOnly } = contacts[c];
     const k = cell + nx + 1;
     const fall = head[k] - outside;
-    if (outOnly && fall <= 0) {
-      contactFlow[c] = 0;
-      continue;
+    if (outOnly) {
+      running[c] = fall > 0 ? RUNNING : running[c] === RUNNING && fall > -patience ? WAITING : 0;
+      if (running[c] === 0) {
+        contactFlow[c] = 0;
+        continue;
+      }
     }
     const [p, q] = [head[k] - facts.height[cell], outside - height];
     let g = contact[c];
