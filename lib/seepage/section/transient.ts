@@ -50,7 +50,7 @@ export function runSection(
   const system = unsaturatedSystem(section, conductances);
   const head = framed(nx, nz);
   const cells = cellsOf(head, nx, nz);
-  for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : start[k];
+  for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : start[k] - datum;
   const waterNow = () => Float64Array.from(soilOf, (_, k) => waterHeld(facts, k, cells[k]));
   let time = 0;
   let held = waterNow();
