@@ -1,3 +1,4 @@
+import { type BandedFactor, bandedWork, factorBanded, solveBanded } from './bandedCholesky.js';
 import { coarseLines, lineStrengths } from './coarseLines.js';
 import { coarseOperator } from './coarseOperator.js';
 import { factorLines, type LineFactors, relaxColumns, relaxRows } from './lineRelaxation.js';
@@ -7,14 +8,19 @@ import { framed, residual, type Stencil } from './stencil.js';
 interface Level {
   stencil: Stencil;
   lines: LineFactors;
-  /** from the next coarser level; absent on the last, which is a single line */
+  /** of the last level, which is solved outright */
+  direct?: BandedFactor;
+  /** from the next coarser level; absent on the last */
   prolongation?: Prolongation;
   x: Float64Array;
   b: Float64Array;
   r: Float64Array;
 }
 
-/** An operator on ever coarser grids, down to a single line. */
+/** Work for solving a grid outright, a cell of the finest, below which that is done. */
+const SMALL = 100;
+
+/** An operator on ever coarser grids, down to one that is solved outright. */
 export interface Multigrid {
   levels: Level[];
 }
@@ -28,7 +34,10 @@ export function multigridOf(fine: Stencil): Multigrid {
     const room = () => framed(nx, nz);
     const level: Level = { stencil, lines: factorLines(stencil), x: room(), b: room(), r: room() };
     levels.push(level);
-    if (nx === 1 || nz === 1) return { levels };
+    if (nx === 1 || nz === 1 || bandedWork(stencil) <= SMALL * fine.centre.length) {
+      level.direct = factorBanded(stencil);
+      return { levels };
+    }
     const strength = lineStrengths(stencil);
     level.prolongation = prolongationOf(stencil, coarseLines(strength.columns), coarseLines(strength.rows));
     stencil = coarseOperator(stencil, level.prolongation);
@@ -55,13 +64,12 @@ export function coarseCorrection({ levels }: Multigrid, residual: Float64Array, 
 }
 
 function descend(levels: Level[], depth: number): void {
-  const { stencil, lines, prolongation, x, b, r } = levels[depth];
-  x.fill(0);
-  if (!prolongation) {
-    if (stencil.nz === 1) relaxRows(stencil, lines, b, x, 0);
-    else relaxColumns(stencil, lines, b, x, 0);
+  const { stencil, lines, direct, prolongation, x, b, r } = levels[depth];
+  if (direct || !prolongation) {
+    if (direct) solveBanded(direct, b, x);
     return;
   }
+  x.fill(0);
   relaxRows(stencil, lines, b, x, 0);
   relaxRows(stencil, lines, b, x, 1);
   relaxColumns(stencil, lines, b, x, 0);

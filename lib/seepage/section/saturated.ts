@@ -37,8 +37,8 @@ export interface SectionState {
 }
 
 /** Part of the span of heads to which the heads are solved, and part of the flow to which its balance closes. */
-export const HEAD_TOLERANCE = 1e-10;
-export const FLOW_TOLERANCE = 1e-9;
+export const HEAD_TOLERANCE = 1e-9;
+export const FLOW_TOLERANCE = 5e-9;
 
 /**
  * Heads of a section full of water, see {@link saturatedSectionMethod}.
