@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ordinaryYear, type Retention, runBookkeeping } from '../../lib/climate/index.js';
+import { ordinaryYear, type RetentionRule, runBookkeeping } from '../../lib/climate/index.js';
 
 const month = fc.double({ min: 0, max: 0.3, noNaN: true });
 const year = fc.array(month, { minLength: 12, maxLength: 12 });
-const WAYS: Retention[] = ['straight', 'exponential'];
+const WAYS: RetentionRule[] = ['straight', 'exponential'];
 const sum = (v: number[]) => v.reduce((a, b) => a + b, 0);
 
 describe.each(WAYS)('%s bookkeeping', (way) => {
