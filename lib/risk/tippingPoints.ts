@@ -2,7 +2,7 @@ import { method } from '../formula/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Basis, basisOf } from './basis.js';
-import { type Counting, NO_SHIFT } from './chance.js';
+import { NO_SHIFT, type Shift } from './chance.js';
 import { type Decision, decide } from './decide.js';
 import type { Option } from './options.js';
 import type { TippingPoint } from './result.js';
@@ -23,7 +23,7 @@ interface Moved {
   unit: string;
   now: number | Percentiles;
   value(t: number): number;
-  at(t: number): { basis?: Basis; how?: Counting };
+  at(t: number): { basis?: Basis; shift?: Shift };
 }
 
 /** Halvings of the way to the farthest value tried. */
@@ -35,7 +35,8 @@ export function tippingPoints(basis: Basis, options: Option[], base: Decision): 
   return movedInputs(basis).flatMap(({ input, unit, now, value, at }) => {
     const decided = (t: number) => {
       const moved = at(t);
-      return decide(moved.basis ?? basis, options, moved.how).option;
+      // Counted anew at the depths that are asked for: no more of them is wanted.
+      return decide(moved.basis ?? basis, options, { shift: moved.shift ?? NO_SHIFT }).option;
     };
     return [1, -1].flatMap((direction) => {
       if (decided(direction) === base.option) return [];
@@ -65,7 +66,7 @@ function movedInputs(basis: Basis): Moved[] {
       unit: 'm',
       now: high,
       value: (t) => high.p50 + 1.5 * t,
-      at: (t) => ({ how: { shift: { ...NO_SHIFT, water: 1.5 * t } } }),
+      at: (t) => ({ shift: { ...NO_SHIFT, water: 1.5 * t } }),
     },
     {
       input: 'full level of the pond above the lowest rim ground',
@@ -79,7 +80,7 @@ function movedInputs(basis: Basis): Moved[] {
       unit: 'm/s',
       now: k,
       value: (t) => k.p50 * 100 ** t,
-      at: (t) => ({ how: { shift: { ...NO_SHIFT, conductivity: 100 ** t } } }),
+      at: (t) => ({ shift: { ...NO_SHIFT, conductivity: 100 ** t } }),
     },
     {
       input: 'usual drawdown of the pond',
