@@ -22,7 +22,7 @@ export const nextDoorMethod = method({
 });
 
 /** A storm where the survey names none: 30 mm in an hour. Our choice. */
-const STORM = { rain: 0.03, seconds: 3600 };
+export const STORM = { rain: 0.03, seconds: 3600 };
 /** Farthest that a lowering is looked for, m. */
 const FARTHEST = 200;
 

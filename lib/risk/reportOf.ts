@@ -2,11 +2,11 @@ import { isoDate } from '../climate/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
-import { digWindow } from '../site/index.js';
+import { digWindow, tubYear } from '../site/index.js';
 import type { Assessment, Judged } from './assess.js';
 import { lowerToday } from './lowerToday.js';
 import { drainLevel, floorLevel } from './measures.js';
-import { nextDoor } from './nextDoor.js';
+import { nextDoor, STORM } from './nextDoor.js';
 import type { Report, WaterDay } from './result.js';
 import { resultOf } from './resultOf.js';
 
@@ -66,6 +66,7 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       pit: d.pit,
     })),
     digging: quick ? null : digWindow(site.water, pond.shape, digDepths(pond.depth)),
+    tub: quick ? null : (tubYear(site, stormOf(site)) ?? null),
     limits: a.limits,
     next_door: nextDoor(site, decision, a.drain),
     lower_today: lowerToday(a),
@@ -81,6 +82,11 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       .filter(({ photo, note }) => photo || note)
       .map(({ pit, photo, note }) => ({ pit, photo: photo ?? null, note: note ?? null })),
   };
+}
+
+/** The storm that the survey names, else a heavy summer one. */
+function stormOf({ survey: { site } }: Judged['site']) {
+  return { rain: site.storm_rain ?? STORM.rain, seconds: site.storm_hours ?? STORM.seconds };
 }
 
 const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);

@@ -1,5 +1,5 @@
 import type { Percentiles } from '../sampling/index.js';
-import type { Assumption, DigWindow } from '../site/index.js';
+import type { Assumption, DigWindow, TubYear } from '../site/index.js';
 import type { LevelRole, Warning } from '../survey/index.js';
 import type { SiteDrain } from './drainAround.js';
 import type { LowerToday } from './lowerToday.js';
@@ -258,6 +258,8 @@ export interface Report {
   dips: { day: number; date: string; depth_m: number; says: 'level' | 'below' | 'above'; pit: string }[];
   /** months and depths in which the floor of a dig stays dry */
   digging: DigWindow | null;
+  /** how long water stands in the tub; null where no permeable layer touches the liner, and in a quick what-if */
+  tub: TubYear | null;
   /** of what is recommended, at its depth */
   limits: MonthlyLimits;
   next_door: NextDoor;

@@ -15,6 +15,7 @@ export * from './siteModel.js';
 export * from './soilTests.js';
 export * from './spots.js';
 export * from './tubOf.js';
+export * from './tubYear.js';
 export * from './unknowns.js';
 export * from './water.js';
 export * from './waterByMonth.js';

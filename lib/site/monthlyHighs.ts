@@ -1,4 +1,5 @@
 import { type ClimateRecord, calendarOf } from '../climate/index.js';
+import { quantileSorted } from '../sampling/index.js';
 
 /** Highest levels, m above the datum; index (sample × years + year) × 12 + month − 1. */
 export interface MonthlyLevels {
@@ -44,4 +45,15 @@ export function keepHighest(out: MonthlyLevels, offset: number, slots: Slots, se
     const w = slots.window[d];
     if (w >= 0 && series[d] > out.window[offset + w]) out.window[offset + w] = series[d];
   }
+}
+
+/**
+ * Middle of the highest levels of the deepest month, m above the datum.
+ * @param n - samples × years
+ */
+export function deepestMonth({ month }: MonthlyLevels, n: number): number {
+  const middles = Array.from({ length: 12 }, (_, m) =>
+    quantileSorted(Float64Array.from({ length: n }, (_, i) => month[i * 12 + m]).sort(), 0.5),
+  );
+  return Math.min(...middles);
 }

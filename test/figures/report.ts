@@ -291,6 +291,7 @@ export function invented(change: (report: Report) => void = () => {}): Report {
       { day: 18_850, date: '2021-08-11', depth_m: 1.2, says: 'below', pit: 'P2' },
     ],
     digging: null,
+    tub: null,
     limits: {
       lowestSafeLevel: [0.12, 0.12, 0.1, 0.02, -0.31, null, null, null, null, -0.4, 0.05, 0.12],
       empty: Array.from({ length: 12 }, () => ({ seconds: 108_000, governs: 'lift' as const })),
