@@ -52,7 +52,11 @@ export function solveFreeSurface(original: Section): SectionState {
   const cells = cellsOf(head, nx, nz);
   for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : wet;
   const iterations =
-    settle(section, conductances, facts, head, system) ?? creep(section, conductances, facts, head, system);
+    settle(section, conductances, facts, head, system) ??
+    creep(section, conductances, facts, head, system, false) ??
+    creep(section, conductances, facts, head, system, true);
+  if (iterations === undefined)
+    throw new RangeError('the free surface did not settle, neither at once nor by way of time');
   return {
     head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h + datum)),
     contactFlow: system.contactFlow,
@@ -62,9 +66,9 @@ export function solveFreeSurface(original: Section): SectionState {
 }
 
 /** Length of the first step in time, s, how much longer each next one is, and how many there are. */
-const FIRST_STEP = 100;
-const LONGER = 10;
-const TIME_STEPS = 12;
+const FIRST_STEP = 1000;
+const LONGER = 3;
+const TIME_STEPS = 20;
 
 /** The steady state by way of time, for a start that is too far off: ever longer steps until nothing changes. */
 function creep(
@@ -73,17 +77,24 @@ function creep(
   facts: CellFacts,
   head: Float64Array,
   system: UnsaturatedSystem,
-): number {
+  cautious: boolean,
+): number | undefined {
   const { nx, nz } = conductances;
   const cells = cellsOf(head, nx, nz);
   let taken = 0;
   for (let i = 0; i < TIME_STEPS; i++) {
     const held = cells.map((h, k) => waterHeld(facts, k, h));
     taken +=
-      settle(section, conductances, facts, head, system, { held, step: FIRST_STEP * LONGER ** i }) ?? 0;
+      settle(
+        section,
+        conductances,
+        facts,
+        head,
+        system,
+        { held, step: FIRST_STEP * LONGER ** i },
+        cautious,
+      ) ?? 0;
   }
-  const last = settle(section, conductances, facts, head, system);
-  if (last === undefined)
-    throw new RangeError('the free surface did not settle, neither at once nor by way of time');
-  return taken + last;
+  const last = settle(section, conductances, facts, head, system, undefined, cautious);
+  return last === undefined ? undefined : taken + last;
 }

@@ -44,13 +44,17 @@ const LOSS = 0.98;
  * A step of Newton taken in the flow potential instead of the pressure head, in which Gardner's law is straight: a
  * drying cell goes further than its tangent, a wetting one less far.
  * @param step - of Newton, m
- * @returns pressure head after it, m
+ * @returns change of the pressure head, m
  */
 export function potentialStep(sorptive: number, pressure: number, step: number): number {
   const exponent = sorptive * pressure;
-  const before = exponent >= 0 ? exponent + 1 : Math.exp(exponent);
-  if (before < FILM) return pressure + step;
-  const slope = Math.min(before, 1);
-  const after = Math.max(before + slope * sorptive * step, (1 - LOSS) * slope);
-  return (after >= 1 ? after - 1 : Math.log(after)) / sorptive;
+  if (exponent < 0) {
+    const before = Math.exp(exponent);
+    if (before < FILM) return step;
+    const gain = Math.max(sorptive * step, -LOSS);
+    const after = before * (1 + gain);
+    return after > 1 ? (after - 1) / sorptive - pressure : Math.log1p(gain) / sorptive;
+  }
+  const after = exponent + 1 + sorptive * step;
+  return after >= 1 ? step : Math.log(Math.max(after, 1 - LOSS)) / sorptive - pressure;
 }

@@ -39,6 +39,7 @@ export function settle(
   head: Float64Array,
   system: UnsaturatedSystem,
   time?: TimeStep,
+  cautious = false,
 ): number | undefined {
   const { nx, nz } = conductances;
   const { soilOf } = section;
@@ -51,15 +52,16 @@ export function settle(
   assembleUnsaturated(section, conductances, facts, head, system, 0, time);
   for (let taken = 1; taken <= MOST_STEPS; taken++) {
     const multigrid = multigridOf(system.stencil);
-    newtonStep(system, multigrid, step, Math.min(ROUGH, Math.max(moved / scale, FINE)), room);
-    if (largest(step) > WILD * scale) picardStep(system, multigrid, step);
+    const picard = (taken > LONG && taken % 3 === 0) || (cautious && moved > FAR * scale);
+    if (!picard) newtonStep(system, multigrid, step, Math.min(ROUGH, Math.max(moved / scale, FINE)), room);
+    if (picard || largest(step) > WILD * scale) picardStep(system, multigrid, step);
     const before = moved;
     moved = 0;
     for (let cell = 0; cell < soilOf.length; cell++) {
       if (soilOf[cell] < 0) continue;
       const k = cell + nx + 1;
       const pressure = head[k] - facts.height[cell];
-      const wanted = facts.height[cell] + potentialStep(facts.sorptive[cell], pressure, damping * step[k]);
+      const wanted = head[k] + potentialStep(facts.sorptive[cell], pressure, damping * step[k]);
       const after = Math.min(Math.max(wanted, lowest), head[k] + scale);
       const change = Math.abs(after - head[k]);
       if (change > moved) moved = change;
@@ -70,7 +72,9 @@ export function settle(
     const patience = moved > SETTLED * scale ? Math.min(PATIENCE * moved, MOST_PATIENCE * scale) : 0;
     assembleUnsaturated(section, conductances, facts, head, system, patience, time);
     if (moved > SETTLED * scale || damping < 1) continue;
-    if (moved <= ROUNDING * scale || lack(system) <= FLOW_TOLERANCE * through(section, system)) return taken;
+    const left = lack(system);
+    if (left <= FLOW_TOLERANCE * through(section, system)) return taken;
+    if (moved <= ROUNDING * scale && left <= roundingLeft(system, head)) return taken;
   }
   return undefined;
 }
@@ -107,6 +111,13 @@ function lack({ excess }: UnsaturatedSystem): number {
   let sum = 0;
   for (let k = 0; k < excess.length; k++) sum += Math.abs(excess[k]);
   return sum;
+}
+
+/** What rounding of the heads can leave of the balances, m²/s. */
+function roundingLeft({ slope }: UnsaturatedSystem, head: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < head.length; k++) sum += slope.centre[k] * Math.abs(head[k]);
+  return 4 * Number.EPSILON * sum;
 }
 
 /** What passes through the contacts, with the supply, m²/s. */
