@@ -3,7 +3,6 @@ import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
 import { drainDesignChecks } from './drainDesign.js';
 import { samplingChecks } from './sampling.js';
-import { sectionChecks } from './section.js';
 import { soilChecks } from './soil.js';
 import { spacingChecks } from './spacing.js';
 import { upliftChecks } from './uplift.js';
@@ -19,5 +18,4 @@ export const CHECKS: Record<string, Check[]> = {
   drain: drainChecks,
   'drain, link by link': drainDesignChecks,
   spacing: spacingChecks,
-  section: sectionChecks,
 };

@@ -147,7 +147,7 @@ describe('relief under the floor', () => {
     const lone = pipesInClay(2, 1);
     expect(lone.middle).toBeLessThan(lone.between);
     expect(lone.between).toBeLessThan(lone.edge);
-    expect(lone.edge).toBeGreaterThan(0.7);
+    expect(lone.edge).toBeGreaterThan(0.8);
     expect(lone.walls).toBe(1);
     const bed = bedUnderFloor('pea gravel on concrete sand', 2, 1, 1e-7, true);
     expect(Math.max(...Object.values(bed))).toBeLessThan(0.001);
@@ -165,40 +165,6 @@ describe('relief under the floor', () => {
     }
     // The water at the surface on both sides is not lowered.
     expect(left(1.4999999)).toBeGreaterThan(0.99);
-  });
-
-  const RANGE = [1, 2, 4].flatMap((width) =>
-    [0.3, 0.75, 1.5].flatMap((wet) => [1, 3].map((count) => [width, wet, count])),
-  );
-
-  test.each(RANGE)(
-    'floor %d m wide, water %d m above it, %d pipes: the closed form leaves more, by a third at most',
-    (width, wet, count) => {
-      const head = wet + 0.15;
-      const section = pipesInClay(width, head, count);
-      const pipes = Array.from({ length: count }, (_, i) => ({
-        x: (width * (i + 0.5)) / count - width / 2,
-        depth: 0.15,
-        radius: 0.016,
-      }));
-      const closed = headLeftUnderFloor(width, pipes, head);
-      for (const [x, left] of [
-        [0, section.middle],
-        [0.45 * width, section.edge],
-      ]) {
-        const more = (closed(x) - left) / head;
-        expect(more).toBeGreaterThan(0);
-        expect(more).toBeLessThan(0.34);
-      }
-    },
-  );
-
-  test('where the floor is level with the water the closed form is the section', () => {
-    const section = pipesInClay(4, 0.17);
-    const closed = headLeftUnderFloor(4, [{ x: 0, depth: 0.15, radius: 0.016 }], 0.17);
-    expect(section.middle / 0.17).toBeCloseTo(closed(0) / 0.17, 1);
-    expect(Math.abs(section.between - closed(1)) / 0.17).toBeLessThan(0.01);
-    expect(Math.abs(section.edge - closed(1.8)) / 0.17).toBeLessThan(0.015);
   });
 
   test('branches come when the bed alone does not bring the water in, at the spacing it allows', () => {

@@ -24,8 +24,6 @@ const LONG = 10;
 /** Step, as a part of the scale, that is still a long way. */
 const FAR = 0.01;
 const MOST_STEPS = 40;
-/** Iterations spent on a step of Picard, which need not be exact. */
-const PICARD_ITERATIONS = 30;
 
 /**
  * Finds the heads at which all cells balance, by Newton's method with each step taken in the flow potential. Early steps
@@ -96,8 +94,10 @@ function picardStep({ excess }: UnsaturatedSystem, multigrid: Multigrid, step: F
   const estimate = new Float64Array(right.length);
   vCycle(multigrid, right, estimate);
   step.fill(0);
-  const tolerance = { head: ROUGH * largest(estimate), flow: () => Number.POSITIVE_INFINITY };
-  conjugateGradients(multigrid, right, step, tolerance, PICARD_ITERATIONS);
+  conjugateGradients(multigrid, right, step, {
+    head: ROUGH * largest(estimate),
+    flow: () => Number.POSITIVE_INFINITY,
+  });
 }
 
 function largest(v: Float64Array): number {
