@@ -6,6 +6,7 @@ export * from './formula/index.js';
 export * from './groundwater/index.js';
 export * from './page/index.js';
 export * from './risk/index.js';
+export { type Percentiles, percentiles } from './sampling/index.js';
 export * from './seepage/index.js';
 export * from './site/index.js';
 export * from './soil/index.js';
