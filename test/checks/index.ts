@@ -3,6 +3,7 @@ import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
 import { drainDesignChecks } from './drainDesign.js';
 import { samplingChecks } from './sampling.js';
+import { sectionChecks } from './section.js';
 import { soilChecks } from './soil.js';
 import { spacingChecks } from './spacing.js';
 import { upliftChecks } from './uplift.js';
@@ -18,4 +19,5 @@ export const CHECKS: Record<string, Check[]> = {
   drain: drainChecks,
   'drain, link by link': drainDesignChecks,
   spacing: spacingChecks,
+  section: sectionChecks,
 };
