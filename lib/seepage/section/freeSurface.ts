@@ -51,10 +51,9 @@ export function solveFreeSurface(original: Section): SectionState {
   const wet = contacts.reduce((top, c) => Math.max(top, c.head), grid.z[nz]) + grid.z[nz] - grid.z[nz - 1];
   const cells = cellsOf(head, nx, nz);
   for (let k = 0; k < soilOf.length; k++) cells[k] = soilOf[k] < 0 ? 0 : wet;
-  const iterations =
-    settle(section, conductances, facts, head, system) ??
-    creep(section, conductances, facts, head, system, false) ??
-    creep(section, conductances, facts, head, system, true);
+  let iterations = settle(section, conductances, facts, head, system);
+  for (let way = 0; way < WAYS.length && iterations === undefined; way++)
+    iterations = creep(section, conductances, facts, head, system, WAYS[way]);
   if (iterations === undefined)
     throw new RangeError('the free surface did not settle, neither at once nor by way of time');
   return {
@@ -65,10 +64,21 @@ export function solveFreeSurface(original: Section): SectionState {
   };
 }
 
-/** Length of the first step in time, s, how much longer each next one is, and how many there are. */
-const FIRST_STEP = 1000;
-const LONGER = 3;
-const TIME_STEPS = 20;
+/** A way by time: length of the first step, s, how much longer each next one is, how many, and whether by Picard. */
+interface WayByTime {
+  first: number;
+  longer: number;
+  steps: number;
+  cautious: boolean;
+}
+
+/** Ways tried one after another; one that fails leaves the next a better start. */
+const WAYS: WayByTime[] = [
+  { first: 1e3, longer: 3, steps: 20, cautious: false },
+  { first: 1e3, longer: 3, steps: 20, cautious: true },
+  { first: 100, longer: 10, steps: 12, cautious: false },
+  { first: 10, longer: 2, steps: 44, cautious: false },
+];
 
 /** The steady state by way of time, for a start that is too far off: ever longer steps until nothing changes. */
 function creep(
@@ -77,23 +87,15 @@ function creep(
   facts: CellFacts,
   head: Float64Array,
   system: UnsaturatedSystem,
-  cautious: boolean,
+  { first, longer, steps, cautious }: WayByTime,
 ): number | undefined {
   const { nx, nz } = conductances;
   const cells = cellsOf(head, nx, nz);
   let taken = 0;
-  for (let i = 0; i < TIME_STEPS; i++) {
+  for (let i = 0; i < steps; i++) {
     const held = cells.map((h, k) => waterHeld(facts, k, h));
     taken +=
-      settle(
-        section,
-        conductances,
-        facts,
-        head,
-        system,
-        { held, step: FIRST_STEP * LONGER ** i },
-        cautious,
-      ) ?? 0;
+      settle(section, conductances, facts, head, system, { held, step: first * longer ** i }, cautious) ?? 0;
   }
   const last = settle(section, conductances, facts, head, system, undefined, cautious);
   return last === undefined ? undefined : taken + last;

@@ -39,6 +39,7 @@ export interface SectionState {
 /** Part of the span of heads to which the heads are solved, and part of the flow to which its balance closes. */
 export const HEAD_TOLERANCE = 1e-9;
 export const FLOW_TOLERANCE = 5e-9;
+const MOST_ITERATIONS = 500;
 
 /**
  * Heads of a section full of water, see {@link saturatedSectionMethod}.
@@ -63,10 +64,14 @@ export function solveSaturated(original: Section): SectionState {
     for (let c = 0; c < contacts.length; c++) sum += Math.abs(flow(c));
     return sum / 2;
   };
-  const iterations = conjugateGradients(multigridOf(saturatedStencil(section, conductances)), b, x, {
+  const tolerance = {
     head: HEAD_TOLERANCE * headScale(section),
     flow: () => FLOW_TOLERANCE * through(),
-  });
+  };
+  const multigrid = multigridOf(saturatedStencil(section, conductances));
+  const iterations = conjugateGradients(multigrid, b, x, tolerance, MOST_ITERATIONS);
+  if (iterations === undefined)
+    throw new RangeError(`the heads did not settle in ${MOST_ITERATIONS} iterations`);
   const contactFlow = Float64Array.from(contacts, (_, c) => flow(c));
   return {
     head: values.map((v, k) => (soilOf[k] < 0 ? Number.NaN : v + datum)),

@@ -3,7 +3,7 @@ import { potentialStep } from './gardner.js';
 import { type Multigrid, multigridOf, vCycle } from './multigrid.js';
 import { newtonStep, stepRoom } from './newtonStep.js';
 import { FLOW_TOLERANCE, headScale } from './saturated.js';
-import type { Conductances, Section } from './section.js';
+import { type Conductances, roundingFlow, type Section } from './section.js';
 import { framed } from './stencil.js';
 import { assembleUnsaturated, type CellFacts, type TimeStep, type UnsaturatedSystem } from './unsaturated.js';
 
@@ -24,6 +24,8 @@ const LONG = 10;
 /** Step, as a part of the scale, that is still a long way. */
 const FAR = 0.01;
 const MOST_STEPS = 40;
+/** Iterations spent on a step of Picard, which need not be exact. */
+const PICARD_ITERATIONS = 30;
 
 /**
  * Finds the heads at which all cells balance, by Newton's method with each step taken in the flow potential. Early steps
@@ -47,6 +49,7 @@ export function settle(
   const step = framed(nx, nz);
   const room = stepRoom(nx, nz);
   const lowest = lowestHead(section, head);
+  const atRest = roundingFlow(section, conductances);
   let moved = scale;
   let damping = 1;
   assembleUnsaturated(section, conductances, facts, head, system, 0, time);
@@ -74,7 +77,7 @@ export function settle(
     if (moved > SETTLED * scale || damping < 1) continue;
     const left = lack(system);
     if (left <= FLOW_TOLERANCE * through(section, system)) return taken;
-    if (moved <= ROUNDING * scale && left <= roundingLeft(system, head)) return taken;
+    if (moved <= ROUNDING * scale && left <= Math.max(roundingLeft(system, head), atRest)) return taken;
   }
   return undefined;
 }
@@ -94,10 +97,8 @@ function picardStep({ excess }: UnsaturatedSystem, multigrid: Multigrid, step: F
   const estimate = new Float64Array(right.length);
   vCycle(multigrid, right, estimate);
   step.fill(0);
-  conjugateGradients(multigrid, right, step, {
-    head: ROUGH * largest(estimate),
-    flow: () => Number.POSITIVE_INFINITY,
-  });
+  const tolerance = { head: ROUGH * largest(estimate), flow: () => Number.POSITIVE_INFINITY };
+  conjugateGradients(multigrid, right, step, tolerance, PICARD_ITERATIONS);
 }
 
 function largest(v: Float64Array): number {
