@@ -3,8 +3,8 @@ import { assess, recommend, resultOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 
-const decide = (files: Record<string, string>, seed = 1) =>
-  recommend(assess(siteModel(surveyOf(files), { seed, samples: 400 })));
+const decide = (files: Record<string, string>) =>
+  recommend(assess(siteModel(surveyOf(files), { samples: 256 })));
 
 describe('the clay hollow', () => {
   const files = demoFiles('clay-hollow');
@@ -74,11 +74,4 @@ describe('the loam terrace', () => {
     };
     expect(decide(wet).option).not.toBe('no-drain');
   });
-});
-
-test.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('%s: another seed, the same answer', (name) => {
-  const files = demoFiles(name);
-  const answers = [2, 3, 4].map((seed) => decide(files, seed));
-  const first = decide(files);
-  for (const a of answers) expect(a.option === first.option || first.close_call).toBe(true);
 });
