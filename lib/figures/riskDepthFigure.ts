@@ -22,7 +22,7 @@ import { visible } from './visible.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, listText } from './words.js';
 
 /**
- * Chance a year that the liner lifts, against the depth dug; a line an option that is possible, heavy where the depth
+ * Chance a year that liner or sides fail, against the depth dug; a line an option that is possible, heavy where the depth
  * is safe, with the failure that governs named along it, the accepted risk, the wish and each safe depth.
  * @param report what was computed
  * @param units system of the axis and labels
@@ -88,7 +88,7 @@ export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureS
       xanchor: pond.depth_m > 0.7 * deepest ? 'right' : 'center',
       font: { color: INK },
     }),
-    label('Chance in a year that the liner lifts', 0, 1, {
+    label('Chance in a year that liner or sides fail', 0, 1, {
       xref: 'paper',
       yref: 'paper',
       yanchor: 'bottom',
@@ -222,7 +222,7 @@ function altOf(lines: DrawnLine[], report: Report, units: UnitSystem): string {
     .filter(({ possible }) => !possible)
     .map(({ option }) => ADVICE_NAMES[option].toLowerCase());
   return visible(
-    `Chance in a year that the liner lifts, against the depth dug, from 0.1 % to 100 %; smaller chances lie in the grey strip. ` +
+    `Chance in a year that liner or sides fail, against the depth dug, from 0.1 % to 100 %; smaller chances lie in the grey strip. ` +
       `Accepted is ${chanceText(report.accepted_risk)} a year; the wish is ${formatQuantity(report.pond.depth_m, 'length', units)}. ` +
       `${said.join('; ')}.${out.length > 0 ? ` Not possible here: ${listText(out)}.` : ''}`,
   );

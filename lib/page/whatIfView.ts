@@ -82,7 +82,7 @@ function chanceWords({ chance: { modes, perYear }, dig }: Verdict): string {
     ...say('lift-power-out', 'with the power out'),
   ];
   return sentence(
-    `in a year the liner lifts: ${year.join(', ')}; together ${chanceText(perYear)}. ` +
+    `in a year the liner lifts: ${[...year, ...say('side-slump', 'a bared side slumps')].join(', ')}; together ${chanceText(perYear)}. ` +
       `In a dig: floor heaves ${chanceText(dig.heave)}, sides slump ${chanceText(dig.slump)}, wet floor ${chanceText(dig.wet_floor)}.`,
   );
 }

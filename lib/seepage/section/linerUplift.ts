@@ -26,8 +26,3 @@ export function linerUplift({ ground, liner }: PondSection, { head }: SectionSta
     uplift: head[cell] - Math.max(ground.pond, z),
   }));
 }
-
-/** The point that is lifted most. */
-export function worstLift(points: LinerPoint[]): LinerPoint {
-  return points.reduce((worst, p) => (p.uplift > worst.uplift ? p : worst));
-}
