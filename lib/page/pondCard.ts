@@ -126,7 +126,7 @@ function columnSvg(
   const places = spread(
     marks.map(({ below }) => y(below)),
     rows * 12 + 3,
-    top + 14,
+    top + 6 * rows + 4,
     foot - 8 * rows,
   );
   const lines = marks.map(({ below }, i) => {

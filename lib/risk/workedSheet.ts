@@ -9,6 +9,7 @@ import { secondsToLift } from './emptying.js';
 import { relievedBy } from './head.js';
 import { floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
 import { monthlyDesign, monthlyLimits } from './monthlyLimits.js';
+import { monthWords } from './monthWords.js';
 import type { Advice } from './result.js';
 import { sayer } from './say.js';
 import { upliftCheck } from './upliftCheck.js';
@@ -134,7 +135,7 @@ function emptiedPart(a: Judged): WorkedPart[] {
   const size = pondRow(site, 'length', 'from length, width, depth and side slope');
   return [
     {
-      heading: `Emptied in month ${month} with nothing done: the time until the liner lifts`,
+      heading: `Emptied in ${monthWords([month])} with nothing done: the time until the liner lifts`,
       note:
         `Head outside: exceeded in that month only in ${100 * pond.acceptedRisk} % of cases; permeability at its 90 % end. ` +
         `Seconds here, hours in result.json.${liftEnds ? '' : ` The sides allow less: ${Math.round(end.seconds / 3600)} h, as softened clay takes up water.`}`,
