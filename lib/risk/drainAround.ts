@@ -27,7 +27,7 @@ import { discInflow } from '../seepage/index.js';
 import type { Site } from '../site/index.js';
 import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { planArea } from '../uplift/index.js';
-import type { Storm } from './wetGroundRunoff.js';
+import type { Storm } from './storm.js';
 
 /** A drain for a site: designed, with where its water comes from and what it does to others. */
 export interface SiteDrain extends Drain {

@@ -19,7 +19,8 @@ import { aroundIt, type SiteDrain } from './drainAround.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, lowestUsualLevel } from './measures.js';
 import { floodOf } from './options.js';
-import { type Storm, wetGroundRunoff } from './wetGroundRunoff.js';
+import { STORM, type Storm } from './storm.js';
+import { wetGroundRunoff } from './wetGroundRunoff.js';
 
 /** Beds that may be chosen, the easiest to lay first. */
 const CHOICE: Bed[] = ['pea gravel on concrete sand', 'pea gravel on masonry sand', 'pea gravel in fabric'];
@@ -41,8 +42,8 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
   const inset = 2 * shape.sideSlope * d.depth;
   const soil = soilUnder(site, -floor, assume);
   const storm: Storm = {
-    rain: assume.or(survey.site.storm_rain, 'storm_rain', 0.03, 'm', 'a heavy summer storm: 30 mm'),
-    seconds: assume.or(survey.site.storm_hours, 'storm_hours', 3600, 's', 'falling in one hour'),
+    rain: assume.or(survey.site.storm_rain, 'storm_rain', STORM.rain, 'm', 'a heavy summer storm: 30 mm'),
+    seconds: assume.or(survey.site.storm_hours, 'storm_hours', STORM.seconds, 's', 'falling in one hour'),
   };
   const sources = sourcesOf(basis, d, level, storm);
   const undrained = { ...d.measures, drain: undefined };

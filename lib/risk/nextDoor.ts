@@ -7,6 +7,7 @@ import type { Decision } from './decide.js';
 import type { SiteDrain } from './drainAround.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel } from './measures.js';
+import { stormOf } from './storm.js';
 
 export const nextDoorMethod = method({
   title: 'What changes next door',
@@ -21,8 +22,6 @@ export const nextDoorMethod = method({
   source: 'water balance; rational method; lowering by Dupuit with recharge',
 });
 
-/** A storm where the survey names none: 30 mm in an hour. Our choice. */
-export const STORM = { rain: 0.03, seconds: 3600 };
 /** Farthest that a lowering is looked for, m. */
 const FARTHEST = 200;
 
@@ -50,8 +49,7 @@ export interface NextDoor {
 export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): NextDoor {
   const { places, pond, survey, tub } = site;
   const area = planArea(pond.shape, 0);
-  const { storm_rain, storm_hours } = survey.site;
-  const storm = { rain: storm_rain ?? STORM.rain, seconds: storm_hours ?? STORM.seconds };
+  const storm = stormOf(site);
   const shed = (c: number, a: number) => rationalRunoff.compute(c, storm.rain / storm.seconds, a);
   const surplus = winterSurplus(site);
   const ground = area + (tub?.ringArea ?? 0);
@@ -65,7 +63,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
     storm: {
       rain_m: storm.rain,
       seconds: storm.seconds,
-      named: storm_rain !== undefined,
+      named: survey.site.storm_rain !== undefined,
       // What a drain catches of roof and slope ran off before as well.
       before:
         shed(RUNOFF_COEFFICIENT.lawn.likely, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),

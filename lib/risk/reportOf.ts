@@ -6,9 +6,10 @@ import { digWindow, tubYear } from '../site/index.js';
 import type { Assessment, Judged } from './assess.js';
 import { lowerToday } from './lowerToday.js';
 import { drainLevel, floorLevel } from './measures.js';
-import { nextDoor, STORM } from './nextDoor.js';
+import { nextDoor } from './nextDoor.js';
 import type { Report, WaterDay } from './result.js';
 import { resultOf } from './resultOf.js';
+import { stormOf } from './storm.js';
 
 /** Spacing of the depths of the digging window, m. */
 const DIG_STEP = 0.2;
@@ -82,11 +83,6 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       .filter(({ photo, note }) => photo || note)
       .map(({ pit, photo, note }) => ({ pit, photo: photo ?? null, note: note ?? null })),
   };
-}
-
-/** The storm that the survey names, else a heavy summer one. */
-function stormOf({ survey: { site } }: Judged['site']) {
-  return { rain: site.storm_rain ?? STORM.rain, seconds: site.storm_hours ?? STORM.seconds };
 }
 
 const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);

@@ -7,17 +7,12 @@ import {
   shedShare,
   textureClass,
 } from '../soil/index.js';
+import type { Storm } from './storm.js';
 
 /** Share of the pores that wet ground can still fill. Common practice. */
 const STILL_OPEN = 0.1;
 /** Deepest table whose draught the retention curve covers, m: 33 kPa. */
 const DEEPEST = 3.36;
-
-/** Storm: m in s. */
-export interface Storm {
-  rain: number;
-  seconds: number;
-}
 
 /**
  * Share of a storm that the ground uphill cannot take in (Green–Ampt), its water in the ground at a depth.

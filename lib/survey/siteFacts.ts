@@ -18,7 +18,7 @@ const ITEMS: Items<SiteFacts> = {
   uphill_area: quantity('area', { min: 0, max: 1e6, oddAbove: 1e5 }),
   uphill_cover: word(COVERS),
   roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 1000 }),
-  storm_rain: quantity('length', { min: 0, max: 2, oddAbove: 0.4, oddBelow: 0.005 }),
+  storm_rain: quantity('length', { min: 0.001, max: 2, oddAbove: 0.4, oddBelow: 0.005 }),
   storm_hours: quantity('time', { min: 300, max: 14 * 86_400, oddAbove: 3 * 86_400, unit: 'h' }),
   mains_power: YES_NO_UNKNOWN,
   pump_acceptable: YES_NO_UNKNOWN,

@@ -139,6 +139,13 @@ describe('a row at fault', () => {
   test('the range is told in the unit written', () => {
     expect(problem(pond('highest_raise,12,ft,\n')).expected).toBe('0 to 9.84 ft');
   });
+
+  test('a design storm without rain is refused: its share of run-off would be nought over nought', () => {
+    expect(problem({ 'site.csv': 'item,value,unit\nstorm_rain,0,mm\n' })).toMatchObject({
+      code: 'outside-range',
+      expected: '1 to 2000 mm',
+    });
+  });
 });
 
 describe('what a pond needs', () => {

@@ -80,7 +80,7 @@ export const ITEMS: Record<'pond.csv' | 'site.csv', Record<string, Value[]>> = {
       ['10000', 'm2'],
     ],
     storm_rain: [
-      ['0', 'mm'],
+      ['1', 'mm'],
       ['60', 'mm'],
       ['2', 'm'],
     ],
