@@ -1,7 +1,8 @@
-import type { MonthlyLevels, Site, Way } from '../site/index.js';
+import type { MonthlyLevels, Site, WaterEnsemble, Way } from '../site/index.js';
 import type { DesignHighs } from './designHighs.js';
 import { type DigDraws, digDraws } from './digging.js';
 import { type Draws, drawsOf } from './draws.js';
+import { Remembered } from './remembered.js';
 import { type SideHeights, sideHeights } from './sides.js';
 
 /** What every judgement of a site rests on, whatever the option and the depth. */
@@ -27,9 +28,15 @@ export interface Emptyings {
   tub?: Record<Way, Float32Array>;
 }
 
+const emptied = new Remembered<WaterEnsemble, Emptyings>();
+
 function emptyingsOf({ pond, water }: Site): Emptyings {
-  const any = pond.emptiedIn === 'any';
-  const months = pond.emptiedIn === 'any' ? ALL_MONTHS : pond.emptiedIn.map((month) => month - 1);
+  return emptied.of(water, `${pond.emptiedIn}`, () => windowsOf(pond.emptiedIn, water));
+}
+
+function windowsOf(emptiedIn: Site['pond']['emptiedIn'], water: WaterEnsemble): Emptyings {
+  const any = emptiedIn === 'any';
+  const months = any ? ALL_MONTHS : emptiedIn.map((month) => month - 1);
   const pick = ({ window }: MonthlyLevels) => {
     if (any) return window;
     const out = new Float32Array((window.length / 12) * months.length);

@@ -2,11 +2,10 @@ import { method } from '../formula/index.js';
 import { replicateChance } from '../sampling/index.js';
 import { REPLICATES } from '../site/index.js';
 import type { Basis } from './basis.js';
+import type { Counting } from './counting.js';
 import { coursesOf } from './courses.js';
-import { CourseTally, type FailingYears, type Year } from './courseTally.js';
-import { EmptiedPond } from './emptying.js';
-import { undrainedHead } from './head.js';
-import { lowestUsualLevel, type Measures } from './measures.js';
+import { failingYears } from './failingYears.js';
+import type { Measures } from './measures.js';
 import type { Governs } from './result.js';
 
 export const chanceMethod = method({
@@ -25,24 +24,6 @@ export const chanceMethod = method({
   ],
   source: 'Monte Carlo; checked against closed forms',
 });
-
-/** A perturbation of the site, for tipping points. */
-export interface Shift {
-  /** water outside everywhere, m */
-  water: number;
-  /** pond level, m */
-  pond: number;
-  /** factor on the conductivity */
-  conductivity: number;
-}
-export const NO_SHIFT: Shift = { water: 0, pond: 0, conductivity: 1 };
-
-/** What a chance is counted over, beside the site's draws. */
-export interface Counting {
-  shift?: Shift;
-  /** samples to count over; absent: all */
-  subset?: ArrayLike<number>;
-}
 
 /** Chance of an option at a depth. */
 export interface Chance {
@@ -64,101 +45,50 @@ export function chanceOf(basis: Basis, m: Measures, depth: number, how?: Countin
  * Chance a year that measures fail, for many depths at once.
  * @param depths - on the axis of the wish, ascending, m
  */
-export function chancesOf(
-  { site, draws, sides, emptyings }: Basis,
-  m: Measures,
-  depths: ArrayLike<number>,
-  { shift = NO_SHIFT, subset }: Counting = {},
-): Chance[] {
-  const { water, pond } = site;
-  const { years } = draws;
-  const { plans, months } = emptyings;
+export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, how?: Counting): Chance[] {
+  const { draws, emptyings } = basis;
+  const subset = how?.subset;
   const count = subset?.length ?? draws.samples;
-  const isWet = (month: number) => site.wetMonths.includes(month + 1);
-  const wetMonths = ALL_MONTHS.filter(isWet).length;
-  const holds = {
-    full: pond.fullLevel + m.raise + shift.pond + m.ballast,
-    drawn: lowestUsualLevel(site, m) + shift.pond + m.ballast,
+  const plans = emptyings.plans.map(() => new Float64Array(depths.length * count));
+  const modes = new Map<Governs, Float64Array[]>();
+  const sumOf = (mode: Governs, p = 0) => {
+    const sums = modes.get(mode) ?? [];
+    modes.set(mode, sums);
+    sums[p] ??= new Float64Array(depths.length);
+    return sums[p];
   };
-  const empty = new EmptiedPond(site, m, depths);
-  const courses = coursesOf(m, draws, depths);
-  const tallies = courses.map(
-    (course) => new CourseTally(course, empty, holds, plans, months.map(isWet), wetMonths),
-  );
-  const nothing = () => new Float64Array(depths.length);
-  const sums = courses.map(
-    (): FailingYears => ({
-      full: nothing(),
-      drawn: nothing(),
-      plans: plans.map(() => ({ lift: nothing(), slump: nothing() })),
-    }),
-  );
-  const failing = plans.map(() => new Float64Array(depths.length * count));
-  const ringYear = draws.tub?.[m.way];
-  const ringEmptied = emptyings.tub?.[m.way];
-  const year: Year = {
-    high: 0,
-    heads: new Float64Array(months.length),
-    tubs: new Float64Array(months.length).fill(Number.NEGATIVE_INFINITY),
-    conductivity: 0,
-    softWet: Number.POSITIVE_INFINITY,
-    softDry: Number.POSITIVE_INFINITY,
-  };
-  for (let j = 0; j < count; j++) {
-    const s = subset ? subset[j] : j;
-    year.conductivity = water.conductivity[s] * shift.conductivity;
-    if (sides) {
-      year.softWet = sides.softWet[s];
-      year.softDry = sides.softDry[s];
-    }
-    for (let i = s * years; i < (s + 1) * years; i++) {
-      year.high = undrainedHead(
-        m,
-        draws.clayLow[i] + shift.water,
-        draws.clayHigh[i] + shift.water,
-        ringYear ? ringYear[i] : Number.NEGATIVE_INFINITY,
-      );
-      for (let q = 0, w = i * months.length; q < months.length; q++, w++) {
-        if (ringEmptied) year.tubs[q] = ringEmptied[w];
-        year.heads[q] = undrainedHead(
-          m,
-          emptyings.low[w] + shift.water,
-          emptyings.high[w] + shift.water,
-          year.tubs[q],
-        );
-      }
-      for (const tally of tallies) tally.add(year);
-    }
-    for (let c = 0; c < courses.length; c++)
-      tallies[c].moveTo(sums[c], failing, courses[c].weight(s), j, count);
+  for (const course of coursesOf(m, draws, depths)) {
+    const failing = failingYears(basis, m, course, depths, how);
+    const weight = Float64Array.from({ length: count }, (_, j) => course.weight(subset ? subset[j] : j));
+    failing.full.addTo(sumOf('lift-full'), weight);
+    failing.drawn.addTo(sumOf('lift-drawn-down'), weight);
+    if (m.drain?.kind === 'sump' && course.state === 'blocked')
+      failing.drawn.addTo(sumOf('lift-power-out'), weight);
+    failing.plans.forEach(({ lift, slump, any }, p) => {
+      lift.addTo(sumOf('lift-emptied', p), weight);
+      slump.addTo(sumOf('side-slump', p), weight);
+      any.addTo(plans[p], weight, true);
+    });
   }
-  const n = count * years;
-  const total = (of: (f: FailingYears) => number) => sums.reduce((sum, f) => sum + of(f), 0) / n;
-  for (const f of failing) for (let i = 0; i < f.length; i++) f[i] /= years;
+  for (const shares of plans) for (let i = 0; i < shares.length; i++) shares[i] /= draws.years;
   return Array.from(depths, (_, d) => {
-    const rows = failing.map((f) => f.subarray(d * count, (d + 1) * count));
+    const rows = plans.map((shares) => shares.subarray(d * count, (d + 1) * count));
     const means = rows.map(meanOf);
     const worst = means.indexOf(Math.max(...means));
-    const mostOf = (mode: 'lift' | 'slump') =>
-      Math.max(...plans.map((_, p) => total((f) => f.plans[p][mode][d])));
     const { halfWidth95 } = replicateChance(rows[worst], REPLICATES);
     return {
       perYear: means[worst],
       standardError: halfWidth95 / 1.96,
-
       shares: rows[worst],
-      modes: {
-        'lift-full': total((f) => f.full[d]),
-        'lift-drawn-down': total((f) => f.drawn[d]),
-        'lift-emptied': mostOf('lift'),
-        'side-slump': mostOf('slump'),
-        ...(m.drain?.kind === 'sump' ? { 'lift-power-out': sums[0].drawn[d] / n } : {}),
-      },
+      modes: Object.fromEntries(
+        Array.from(modes, ([mode, sums]) => [
+          mode,
+          Math.max(...sums.map((sum) => sum[d])) / (count * draws.years),
+        ]),
+      ),
     };
   });
 }
-
-const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);
 
 function meanOf(shares: Float64Array): number {
   let sum = 0;

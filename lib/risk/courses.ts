@@ -1,6 +1,6 @@
 import type { Draws } from './draws.js';
 import { FLAP_STUCK } from './draws.js';
-import type { Bounds } from './emptying.js';
+import type { Bounds } from './emptiedPond.js';
 import { type DrainState, reliefBounds } from './head.js';
 import { floorLevel, type Measures } from './measures.js';
 

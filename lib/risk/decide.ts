@@ -1,7 +1,7 @@
 import type { Site } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
-import type { Counting } from './chance.js';
+import type { Counting } from './counting.js';
 import { type Measures, NOTHING, namesOf } from './measures.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';

@@ -5,6 +5,7 @@ import { digRadius, type Site } from '../site/index.js';
 import { deepestCut, deepestFloor, HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
 import { type Draws, digMonths, highestOf } from './draws.js';
 import type { Measures } from './measures.js';
+import { Remembered } from './remembered.js';
 import type { Governs, PerDig } from './result.js';
 import { sayer } from './say.js';
 import { type SideHeights, UNIT_WEIGHT } from './sides.js';
@@ -45,8 +46,6 @@ export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraw
   const { ground } = site;
   const each = (f: (s: number) => number) =>
     Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
-  const water = highestOf(site.water.clayLow.month, digMonths(site));
-  for (let s = 0; s < draws.samples; s++) water.subarray(s * draws.years, (s + 1) * draws.years).sort();
   return {
     heaves: each((s) => {
       const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
@@ -59,8 +58,19 @@ export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraw
       return Math.min(...limits);
     }),
     slumps: each((s) => (sides ? sides.dug[s] / SIDE_FACTOR_WANTED : Number.POSITIVE_INFINITY)),
-    water,
+    water: waterWhileDug(site, draws),
   };
+}
+
+const dug = new Remembered<Draws, Float32Array>();
+
+function waterWhileDug(site: Site, draws: Draws): Float32Array {
+  const months = digMonths(site);
+  return dug.of(draws, `${months}`, () => {
+    const water = highestOf(site.water.clayLow.month, months);
+    for (let s = 0; s < draws.samples; s++) water.subarray(s * draws.years, (s + 1) * draws.years).sort();
+    return water;
+  });
 }
 
 /** Chances per dig at a depth. */

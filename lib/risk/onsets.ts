@@ -1,29 +1,45 @@
-/** Whole counts that begin at one depth and end at another, summed up over the depths. */
+/** Years failing in each sample at each depth: whole counts that begin at one depth and end at another. */
 export class Onsets {
-  private readonly change: Int32Array;
-  private empty = true;
+  private readonly change: Int16Array;
+  private readonly touched: Uint8Array;
 
-  /** @param depths - how many */
-  constructor(private readonly depths: number) {
-    this.change = new Int32Array(depths + 1);
+  /**
+   * @param samples - how many
+   * @param depths - how many
+   * @param rounds - how often each year is counted, at most 12
+   */
+  constructor(
+    private readonly samples: number,
+    private readonly depths: number,
+    private readonly rounds: number,
+  ) {
+    this.change = new Int16Array(samples * (depths + 1));
+    this.touched = new Uint8Array(samples);
   }
 
-  /** Counts at the depths `from` up to but not `to`. */
-  add(count: number, from: number, to = this.depths): void {
-    this.empty = false;
-    this.change[from] += count;
-    this.change[to] -= count;
+  /** Counts in a sample at the depths `from` up to but not `to`. */
+  add(sample: number, count: number, from: number, to = this.depths): void {
+    const row = sample * (this.depths + 1);
+    this.touched[sample] = 1;
+    this.change[row + from] += count;
+    this.change[row + to] -= count;
   }
 
-  /** Adds the count at each depth, times a weight, to sums; then starts anew. */
-  moveTo(sums: Float64Array, weight: number, stride = 1, offset = 0): void {
-    if (this.empty) return;
-    this.empty = true;
-    let count = 0;
-    for (let d = 0; d < this.depths; d++) {
-      count += this.change[d];
-      if (count > 0) sums[offset + d * stride] += weight * count;
+  /**
+   * Adds the years of each sample, times its weight, to sums by depth.
+   * @param rows - one a depth, of as many columns as there are samples; absent: summed over the samples too
+   */
+  addTo(sums: Float64Array, weight: ArrayLike<number>, rows = false): void {
+    const { change, depths, samples } = this;
+    const stride = rows ? samples : 1;
+    for (let s = 0, row = 0; s < samples; s++, row += depths + 1) {
+      if (this.touched[s] === 0) continue;
+      const each = weight[s] / this.rounds;
+      let count = 0;
+      for (let d = 0, at = rows ? s : 0; d < depths; d++, at += stride) {
+        count += change[row + d];
+        if (count > 0) sums[at] += each * count;
+      }
     }
-    this.change.fill(0);
   }
 }

@@ -2,6 +2,7 @@ import type { Site } from '../site/index.js';
 import { logValue } from '../soil/index.js';
 import { SOFTENED_SHARE, standingHeight } from '../uplift/index.js';
 import type { Draws } from './draws.js';
+import type { Measures } from './measures.js';
 
 /** Unit weight of wet clay, N/m³. Common practice. */
 export const UNIT_WEIGHT = { mean: 18500, spread: 700 };
@@ -30,4 +31,16 @@ export function sideHeights({ ground, pond }: Site, draws: Draws): SideHeights |
       ),
     );
   return { dug: stands(1), softWet: stands(SOFTENED_SHARE), softDry: stands(SOFTENED_SHARE, 'air') };
+}
+
+/** Heights of the sides that an emptied pond bares, m, by depth. */
+export function baredSides({ raise }: Measures, depths: ArrayLike<number>): Float64Array {
+  return Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
+}
+
+/** First of ascending sides that is taller than it stands; their count where none is. */
+export function firstTaller(sides: Float64Array, stands: number): number {
+  let j = sides.length;
+  while (j > 0 && sides[j - 1] > stands) j--;
+  return j;
 }

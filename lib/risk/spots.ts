@@ -1,7 +1,7 @@
 import { method } from '../formula/index.js';
 import type { SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
-import { NO_SHIFT } from './chance.js';
+import { NO_SHIFT } from './counting.js';
 import { type Decision, decide } from './decide.js';
 import type { Option } from './options.js';
 import type { SpotResult } from './result.js';

@@ -2,7 +2,7 @@ import { method } from '../formula/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Basis, basisOf } from './basis.js';
-import { NO_SHIFT, type Shift } from './chance.js';
+import { NO_SHIFT, type Shift } from './counting.js';
 import { type Decision, decide } from './decide.js';
 import type { Option } from './options.js';
 import type { TippingPoint } from './result.js';

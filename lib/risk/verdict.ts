@@ -1,9 +1,11 @@
 import type { Site } from '../site/index.js';
 import { deepestFloor } from '../uplift/index.js';
 import type { Basis } from './basis.js';
-import { type Chance, type Counting, chancesOf } from './chance.js';
+import { type Chance, chancesOf } from './chance.js';
+import type { Counting } from './counting.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
 import type { Measures } from './measures.js';
+import { Remembered } from './remembered.js';
 import type { Governs, PerDig } from './result.js';
 
 /** Whether measures are safe at a depth, and what stands out where they are not. */
@@ -49,21 +51,15 @@ export function verdictAt(basis: Basis, m: Measures, depth: number, how?: Counti
 }
 
 /** Verdicts found so far, by measures and depth. */
-const judged = new WeakMap<Basis, Map<string, Map<number, Verdict>>>();
+const judged = new Remembered<Basis, Map<number, Verdict>>();
 
 /** Verdicts of measures at the depths searched and the wish, judged once a basis. */
 export function verdictsOf(basis: Basis, m: Measures): Map<number, Verdict> {
-  const found = judged.get(basis) ?? new Map<string, Map<number, Verdict>>();
-  judged.set(basis, found);
-  const key = JSON.stringify(m);
-  let verdicts = found.get(key);
-  if (!verdicts) {
+  return judged.of(basis, JSON.stringify(m), () => {
     const depths = [...new Set([...depthsOf(basis.site), basis.site.pond.depth])].sort((a, b) => a - b);
     const all = verdictsAt(basis, m, depths);
-    verdicts = new Map(depths.map((depth, i) => [depth, all[i]]));
-    found.set(key, verdicts);
-  }
-  return verdicts;
+    return new Map(depths.map((depth, i) => [depth, all[i]]));
+  });
 }
 
 /** Spacing of the depths searched, m. */
