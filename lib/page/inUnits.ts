@@ -15,7 +15,7 @@ export function bodyInUnits({ survey, seed, samples, version }: LiveData, units:
   made ??= assess(siteModel(survey, { seed, samples }));
   const report = reportOf(made);
   const shown = { ...made.site, survey: { ...survey, site: { ...survey.site, show_units: units } } };
-  report.result.recommendation.reason = reasonOf(shown, made.decision, made.drain);
+  report.result.recommendation.reason = reasonOf({ ...made, site: shown });
   const photos = Object.fromEntries(
     Array.from(document.querySelectorAll<HTMLImageElement>('img[data-photo]'), (img) => [
       img.dataset.photo!,

@@ -8,8 +8,9 @@ import type { Draws } from './draws.js';
 import { driversOf } from './drivers.js';
 import { LOSS, type Loss } from './loss.js';
 import { withLowering } from './loweringRule.js';
-import { measureNext, type NextMeasurement, worthWaiting } from './measureNext.js';
+import { measureNext, mostTelling, type NextMeasurement, worthWaiting } from './measureNext.js';
 import { type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
+import { openFacts } from './openFacts.js';
 import { type Option, optionsOf } from './options.js';
 import { reasonOf } from './reason.js';
 import type { DepthCurve, Driver, Recommendation, SpotResult, TippingPoint } from './result.js';
@@ -27,10 +28,11 @@ export interface Judged {
   limits: MonthlyLimits;
   drain: SiteDrain | null;
   measureNext: NextMeasurement[];
+  loss: Loss;
   assumptions: Site['assumptions'];
 }
 
-/** A site judged, with what drives the answer, where it turns, and other spots. */
+/** A site judged, with what else is worth looking up, what drives the answer, where it turns, and other spots. */
 export interface Assessment extends Judged {
   tippingPoints: TippingPoint[];
   drivers: Driver[];
@@ -59,11 +61,12 @@ export function assess(site: Site, change: Change = {}, draws?: Draws): Assessme
   return explained(judge(site, change, draws));
 }
 
-/** Adds to a judgement what takes a multiple of its time: what drives the answer, where it turns, and other spots. */
+/** Adds to a judgement what takes a multiple of its time: open facts, what drives the answer, where it turns, and other spots. */
 export function explained(judged: Judged): Assessment {
   const { site, basis, options, decision } = judged;
   return {
     ...judged,
+    measureNext: [...judged.measureNext, ...openFacts(basis, options, judged.loss)].sort(mostTelling),
     drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
     tippingPoints: tippingPoints(basis, options, decision),
     spots: spotsOf(basis, options, decision),
@@ -93,6 +96,7 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, draws
     limits: monthlyLimits(basis, decision.measures, decision.depth || changed.pond.depth),
     drain,
     measureNext: next,
+    loss,
     assumptions: [...site.assumptions, ...assume.list],
   };
 }
@@ -106,7 +110,7 @@ export function recommend(a: Judged): Recommendation {
     depth_m: decision.depth,
     raise_m: decision.measures.raise,
     governs: decision.governs,
-    reason: reasonOf(site, decision, a.drain),
+    reason: reasonOf(a),
     rules: withLowering(rulesOf(basis, decision, limits), a.drain),
     close_call: isCloseCall(site, decision),
     measure_next: a.measureNext,

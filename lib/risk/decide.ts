@@ -106,7 +106,9 @@ export function decide(basis: Basis, options: Option[], how?: Counting): Decisio
   if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
   if (shallower)
     return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
-  if (options.some((o) => o.why?.governs === 'discharge' && site.survey.site.discharge_allowed !== 'no'))
+  // A question not yet asked; a flow that would never end is no question.
+  const asked = site.survey.site.discharge_allowed ?? 'unknown';
+  if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge'))
     return decided(candidates[0], nothing, { option: 'measure-first', governs: nothing.governs });
   return decided(candidates[0], nothing, { option: 'move' });
 }

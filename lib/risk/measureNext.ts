@@ -61,10 +61,12 @@ export function measureNext(basis: Basis, options: Option[], base: Decision, los
   });
   if (base.option === 'measure-first')
     list[0].chance_to_change = Math.max(list[0].chance_to_change, 1 / GROUPS);
-  return list
-    .filter((m) => m.chance_to_change > 0)
-    .sort((a, b) => b.worth_drains - a.worth_drains || b.chance_to_change - a.chance_to_change);
+  return list.filter((m) => m.chance_to_change > 0).sort(mostTelling);
 }
+
+/** Order of measurements: by what they are worth, then by their chance to change the answer. */
+export const mostTelling = (a: NextMeasurement, b: NextMeasurement) =>
+  b.worth_drains - a.worth_drains || b.chance_to_change - a.chance_to_change;
 
 /** Whether a measurement that takes a wet season is worth more than the season. */
 export function worthWaiting(next: NextMeasurement[], loss: Loss): boolean {

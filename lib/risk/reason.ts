@@ -3,9 +3,11 @@ import type { Site } from '../site/index.js';
 import type { Decision } from './decide.js';
 import type { SiteDrain } from './drainAround.js';
 import { drainWords } from './drainWords.js';
+import type { NextMeasurement } from './measureNext.js';
+import type { Option } from './options.js';
 import type { Governs } from './result.js';
 import { sayChance as percent, sayer } from './say.js';
-import { stopOf } from './stops.js';
+import { lacksEvidence, stopOf } from './stops.js';
 
 const FAILURE: Record<Governs, string> = {
   'lift-full': 'the water outside would stand above even the full pond and lift the liner',
@@ -27,8 +29,17 @@ const FAILURE: Record<Governs, string> = {
   none: 'nothing lifts the liner as it is planned',
 };
 
+/** What a reason is told from. */
+interface Decided {
+  site: Site;
+  options: Option[];
+  decision: Decision;
+  drain: SiteDrain | null;
+  measureNext: NextMeasurement[];
+}
+
 /** Why this is recommended, in a few sentences with the numbers that decide. */
-export function reasonOf(site: Site, d: Decision, drain: SiteDrain | null): string {
+export function reasonOf({ site, options, decision: d, drain, measureNext }: Decided): string {
   const stop = stopOf(site);
   if (stop) return stop.reason;
   const say = sayer(site);
@@ -70,8 +81,18 @@ export function reasonOf(site: Site, d: Decision, drain: SiteDrain | null): stri
     case 'vent':
       return 'Organic ground lies under or near the floor: the gas it gives off gathers under a liner. A vent from the high point lets it out; a water drain at the low point would not.';
     case 'measure-first':
-      return `${untreated}The survey says too little of the wet half-year to decide; a wet season of dips in sealed standpipes would.`;
+      return `${untreated}${whyWait(site, d, options, measureNext)}`;
     default:
       return untreated;
   }
+}
+
+/** Nothing known of the wet season, a question not asked, or a season worth more than it costs. */
+function whyWait(site: Site, d: Decision, options: Option[], next: NextMeasurement[]): string {
+  if (lacksEvidence(site))
+    return 'The survey says too little of the wet half-year to decide; a wet season of dips in sealed standpipes would.';
+  if (d.governs !== 'evidence')
+    return `A drain may be the answer, but ${options.find(({ why }) => why?.governs === 'discharge')!.why!.text}.`;
+  const season = next.find(({ waits }) => waits)!;
+  return `The answer hangs on how high the water stands in the wet half-year: a season of dips is worth about ${season.worth_drains.toPrecision(2)} times the price of a drain, more than the season costs.`;
 }

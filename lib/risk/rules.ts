@@ -25,7 +25,9 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (d.option === 'measure-first')
     add(
       'measure-first',
-      'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.',
+      d.governs === 'evidence'
+        ? 'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.'
+        : 'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
     );
   add(
     'dip-pipe',

@@ -69,3 +69,45 @@ describe('what drives the answer', () => {
     expect(a.drivers[0].total).toBeCloseTo(1, 1);
   });
 });
+
+describe('what nobody has looked up', () => {
+  /** A ditch low enough on most days, whose flood decides whether it serves; a sump would too. */
+  const unmarked = (flood?: number) => {
+    let files = baseSurvey({ depth: 0.2, spread: 0.05, level: -0.1, drawdown: 0.5 });
+    for (const item of ['discharge_allowed', 'mains_power', 'pump_acceptable'])
+      files = withItem(files, 'site.csv', item, 'yes');
+    files['levels.csv'] =
+      `point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\nOut,outlet,12,9\nBed,ditch,12,8.9\n${
+        flood === undefined ? '' : `Mark,flood,12,${flood}\n`
+      }`;
+    return site(files);
+  };
+  const ditch = (s: ReturnType<typeof unmarked>) =>
+    assess(s).measureNext.find(({ what }) => what.includes('ditch in flood'));
+
+  test('a flood mark is asked for where the answer hangs on it, and is worth what it saves', () => {
+    const open = ditch(unmarked())!;
+    const options = [0.2, 0.4, 0.8].map((above) => assess(unmarked(8.9 + above)).decision.option);
+    const now = assess(unmarked()).decision.option;
+    const chances = [0.3, 0.4, 0.3];
+    const changing = chances.filter((_, i) => options[i] !== now).reduce((sum, c) => sum + c, 0);
+    expect(changing).toBeGreaterThan(0);
+    expect(open.chance_to_change).toBeCloseTo(changing, 12);
+    expect(open.worth_drains).toBeGreaterThan(0);
+    expect(open.waits).toBe(false);
+  });
+
+  test('a mark that was levelled is not asked for again', () => {
+    expect(ditch(unmarked(9.3))).toBeUndefined();
+  });
+
+  test('a deeper hole is asked for where the log ends with the dig, not where it goes on', () => {
+    const hole = (bottom: number) => {
+      const files = doubtful(1, 0.02);
+      files['pits.csv'] = `pit,top_m,bottom_m,texture,consistency\nP1,0,${bottom},clay,stiff\n`;
+      return assess(site(files)).measureNext.find(({ what }) => what.includes('deeper hole'));
+    };
+    expect(hole(1.3)!.chance_to_change).toBeCloseTo(0.1, 12);
+    expect(hole(3)).toBeUndefined();
+  });
+});
