@@ -19,6 +19,7 @@ export * from './pipeSizes.js';
 export * from './pumpLine.js';
 export * from './quantities.js';
 export * from './reachChecks.js';
+export * from './sectionWorks.js';
 export * from './shoppingList.js';
 export * from './soakaway.js';
 export * from './sump.js';

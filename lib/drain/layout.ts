@@ -38,12 +38,37 @@ const CONDUCTIVITY: Record<Granular, number> = {
 };
 
 /** Conductivity times thickness of a bed, m²/s. */
-export function transmissivity(bed: Bed): number {
-  const { filter, core, mat }: BedLayers = BEDS[bed];
-  if (mat) return MAT_TRANSMISSIVITY;
-  const below = core && filter !== 'fabric' ? FILTER_THICKNESS : 0;
-  const sand = below > 0 ? CONDUCTIVITY[filter as Granular] * below : 0;
-  return sand + CONDUCTIVITY[core ?? (filter as Granular)] * (BED_THICKNESS - below);
+export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
+  return isMat(bed)
+    ? MAT_TRANSMISSIVITY
+    : strata(bed, thickness).reduce((sum, s) => sum + s.conductivity * s.thickness, 0);
+}
+
+/**
+ * Conductivity of a bed taken as one layer, m/s: along it, and downwards through filter sand and core one after the other.
+ * @param thickness - m; a mat keeps its own
+ */
+export function bedConductivity(bed: Bed, thickness = BED_THICKNESS): { across: number; down: number } {
+  if (isMat(bed)) {
+    const mat = MAT_TRANSMISSIVITY / MAT_THICKNESS;
+    return { across: mat, down: mat };
+  }
+  const resistance = strata(bed, thickness).reduce((sum, s) => sum + s.thickness / s.conductivity, 0);
+  return { across: transmissivity(bed, thickness) / thickness, down: thickness / resistance };
+}
+
+/** Whether a mat lies under the floor. */
+export function isMat(bed: Bed): boolean {
+  return (BEDS[bed] as BedLayers).mat === true;
+}
+
+/** Filter sand and core of a bed, or the one material it is made of. */
+function strata(bed: Bed, thickness: number): { conductivity: number; thickness: number }[] {
+  const { filter, core }: BedLayers = BEDS[bed];
+  const below = core && filter !== 'fabric' ? Math.min(FILTER_THICKNESS, thickness) : 0;
+  const sand = below > 0 ? [{ conductivity: CONDUCTIVITY[filter as Granular], thickness: below }] : [];
+  const rest = { conductivity: CONDUCTIVITY[core ?? (filter as Granular)], thickness: thickness - below };
+  return rest.thickness > 0 ? [...sand, rest] : sand;
 }
 
 /** Spacing of pipes in a bed for a head limit. */
