@@ -165,7 +165,7 @@ export function designDrain(input: DrainInput): Drain {
   const head = Math.max((input.outside ?? 0) - (floor - BED_THICKNESS), 0);
   const headLeft = {
     bed: bedUnderFloor(bed, layout.spacing, head, layout.evenly, true),
-    lonePipe: pipesInClay(floorWidth, head),
+    lonePipe: pipesInClay(floorWidth, head, 1, input.sideSlope),
   };
   const held = input.ballast ?? 0;
   const entry = (blocked: number) => entryCapacity(layout.length, BED_LOSS, blocked);
@@ -195,7 +195,7 @@ export function designDrain(input: DrainInput): Drain {
       bed: netUnderLiner(headLeft.bed, held),
       lonePipe: netUnderLiner(headLeft.lonePipe, held),
     },
-    pipesWithoutBed: pipesForBallast(floorWidth, head, held),
+    pipesWithoutBed: pipesForBallast(floorWidth, head, held, input.sideSlope),
     pipe,
     smallest: smallestThatServes(totalInflow, slope, input.series),
     pipeDiameter: pipe.diameter,

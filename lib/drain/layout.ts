@@ -87,6 +87,11 @@ export const blanketSpacing = formula({
   source: 'Darcy with uniform inflow, integrated',
 });
 
+/** Middles of equal parts of a width, from the middle of it, m. */
+export function evenPlaces(width: number, count: number): number[] {
+  return Array.from({ length: count }, (_, i) => (width * (i + 0.5)) / count - width / 2);
+}
+
 /** Pipes laid in the bed. */
 export interface Layout {
   kind: 'spine' | 'ring' | 'herringbone';

@@ -1,7 +1,7 @@
 import { floorOf, type PondGround, type SectionPipe, type SectionSoil, SORPTIVE } from '../seepage/index.js';
 import type { Drain } from './design.js';
 import type { Bed } from './envelope.js';
-import { BED_THICKNESS, bedConductivity, isMat, MAT_THICKNESS } from './layout.js';
+import { BED_THICKNESS, bedConductivity, evenPlaces, isMat, MAT_THICKNESS } from './layout.js';
 import { SIDE_BLANKET } from './quantities.js';
 
 /** What is laid under a pond, as its vertical section meets it. */
@@ -43,11 +43,6 @@ export function worksOf({ bed, layout, pipeDiameter, input }: Drain): SectionWor
     pipes: places.map((across) => ({ across, depth, radius })),
     cut: layout.kind === 'herringbone' ? 'along' : 'across',
   };
-}
-
-/** Middles of equal parts of a width, from the middle of it, m. */
-export function evenPlaces(width: number, count: number): number[] {
-  return Array.from({ length: count }, (_, i) => (width * (i + 0.5)) / count - width / 2);
 }
 
 /**
