@@ -1,9 +1,9 @@
-import { blanketLoss } from '../groundwater/index.js';
 import { headLeftUnderFloor } from '../seepage/index.js';
+import { bedHead } from './bedHead.js';
 import type { Bed } from './envelope.js';
-import { BED_THICKNESS, evenPlaces, transmissivity } from './layout.js';
+import { BED_THICKNESS, evenPlaces, levelAtPipe, strataOf } from './layout.js';
 
-/** Head left under an emptied liner, m above the pipe. */
+/** Head left under an emptied liner, m above the pipe, or above the underside of a bed. */
 export interface HeadLeft {
   /** over the middle of the floor */
   middle: number;
@@ -14,6 +14,9 @@ export interface HeadLeft {
   /** behind the sides */
   walls: number;
 }
+
+/** Part of the half width up to which the floor is judged: next to the sides the liner hangs in its fold. Our choice. */
+export const EDGE = 0.9;
 
 /** Effective radius of pipe in plain clay, m: 8 rows of slots without a sock (Ghane 2022, abstract). */
 export const BARE_RADIUS = 0.016;
@@ -42,7 +45,7 @@ export function pipesInClay(
   const pipes = evenPlaces(width, count).map((x) => ({ x, depth, radius }));
   const left = headLeftUnderFloor(width, pipes, head, { depth: Math.max(head - depth, 0), slope });
   const between = count === 1 ? width / 4 : width / 2 - width / count;
-  return { middle: left(0), between: left(between), edge: left(0.45 * width), walls: head };
+  return { middle: left(0), between: left(between), edge: left((EDGE * width) / 2), walls: head };
 }
 
 /**
@@ -76,11 +79,12 @@ export function pipesForBallast(width: number, head: number, held: number, slope
 }
 
 /**
- * Head left by a filtered bed with pipes in it.
+ * Head left by a filtered bed with pipes in it, see {@link bedHeadMethod}: over a pipe, midway, at nine tenths of the way.
  * @param spacing - of the pipes, or the width of the floor for one pipe, m
- * @param head - of the water outside above the pipe, m
+ * @param head - of the water outside above the underside of the bed, m
  * @param inflow - per area of floor, m/s
  * @param turnedUp - whether the bed goes up behind the sides
+ * @param diameter - of the pipe, m
  */
 export function bedUnderFloor(
   bed: Bed,
@@ -88,9 +92,13 @@ export function bedUnderFloor(
   head: number,
   inflow: number,
   turnedUp: boolean,
+  diameter: number,
 ): HeadLeft {
-  const conductivity = transmissivity(bed) / BED_THICKNESS;
-  const loss = (x: number) => Math.min(head, blanketLoss.compute(inflow, x, conductivity, BED_THICKNESS));
-  const edge = loss(0.45 * spacing);
-  return { middle: 0, between: loss(spacing / 2), edge, walls: turnedUp ? edge : head };
+  const strata = strataOf(bed);
+  // A mat lies above the underside that heads are counted from.
+  const under = BED_THICKNESS - strata.reduce((sum, l) => sum + l.thickness, 0);
+  const at = (reach: number) =>
+    Math.min(head, under + bedHead(strata, levelAtPipe(bed, diameter), inflow, reach));
+  const edge = at((EDGE * spacing) / 2);
+  return { middle: at(0), between: at(spacing / 2), edge, walls: turnedUp ? edge : head };
 }

@@ -1,7 +1,14 @@
-import { floorOf, type PondGround, type SectionPipe, type SectionSoil, SORPTIVE } from '../seepage/index.js';
+import {
+  floorOf,
+  type PondGround,
+  type SectionPipe,
+  type SectionSoil,
+  SORPTIVE,
+  type Stratum,
+} from '../seepage/index.js';
 import type { Drain } from './design.js';
 import type { Bed } from './envelope.js';
-import { BED_THICKNESS, bedConductivity, evenPlaces, isMat, MAT_THICKNESS } from './layout.js';
+import { BED_THICKNESS, evenPlaces, isMat, MAT_THICKNESS, strataOf } from './layout.js';
 import { SIDE_BLANKET } from './quantities.js';
 
 /** What is laid under a pond, as its vertical section meets it. */
@@ -12,14 +19,20 @@ export interface SectionWorks {
   pipes: { across: number; depth: number; radius: number }[];
 }
 
-/** A bed under a floor as one soil: loose, it drains at once. */
-export function bedSoil(bed: Bed, thickness = BED_THICKNESS): SectionSoil {
-  return looseSoil(bedConductivity(bed, thickness));
+/** A bed under a floor, layer by layer from the liner down: loose, it drains at once. */
+export function bedStrata(bed: Bed, thickness = BED_THICKNESS): Stratum[] {
+  return strataOf(bed, thickness).map((l) => ({ thickness: l.thickness, soil: looseSoil(l.conductivity) }));
 }
 
 /** Loose fill of a conductivity, m/s. */
-export function looseSoil({ across, down }: { across: number; down: number }): SectionSoil {
-  return { across, down, sorptive: SORPTIVE['coarse sand'], drainable: 0.3, storage: 1e-5 };
+export function looseSoil(conductivity: number): SectionSoil {
+  return {
+    across: conductivity,
+    down: conductivity,
+    sorptive: SORPTIVE['coarse sand'],
+    drainable: 0.3,
+    storage: 1e-5,
+  };
 }
 
 /**
@@ -30,8 +43,10 @@ export function worksOf({ bed, layout, pipeDiameter, input }: Drain): SectionWor
   cut: 'across' | 'along';
 } {
   const radius = pipeDiameter / 2;
-  // At the underside of the bed; under a mat just below it, so that it takes the mat's water.
-  const depth = isMat(bed) ? MAT_THICKNESS + 0.8 * radius : BED_THICKNESS - radius;
+  // At the underside of the bed. A mat lies on the trench of its pipe: a thin pipe in the mat stands for that.
+  const pipe = isMat(bed)
+    ? { depth: MAT_THICKNESS / 2, radius: MAT_THICKNESS / 6 }
+    : { depth: BED_THICKNESS - radius, radius };
   const width = input.floorWidth ?? input.floorArea / input.floorLength;
   const places = {
     spine: [0],
@@ -40,7 +55,7 @@ export function worksOf({ bed, layout, pipeDiameter, input }: Drain): SectionWor
   }[layout.kind];
   return {
     bed: { kind: bed, turnedUp: true },
-    pipes: places.map((across) => ({ across, depth, radius })),
+    pipes: places.map((across) => ({ across, ...pipe })),
     cut: layout.kind === 'herringbone' ? 'along' : 'across',
   };
 }
@@ -59,15 +74,15 @@ export function withWorks(ground: PondGround, { bed, pipes }: SectionWorks): Pon
     radius,
   }));
   if (!bed) return { ...ground, pipes: laid };
-  const thickness = isMat(bed.kind) ? MAT_THICKNESS : (bed.thickness ?? BED_THICKNESS);
+  const [sides] = bedStrata(isMat(bed.kind) ? bed.kind : 'concrete sand');
   return {
     ...ground,
-    blanket: { thickness, soil: bedSoil(bed.kind, thickness) },
+    blanket: bedStrata(bed.kind, bed.thickness),
     ...(bed.turnedUp
       ? {
           ring: {
             width: Math.max(SIDE_BLANKET, ground.ring?.width ?? 0),
-            soil: bedSoil(isMat(bed.kind) ? bed.kind : 'concrete sand'),
+            soil: sides.soil,
           },
         }
       : {}),

@@ -90,7 +90,7 @@ export function pondGroundOf(site: Site, wish: SectionWish = {}): PondGround {
           ring: {
             width: pond.ring.width,
             ...(pond.ring.depth === undefined ? {} : { bottom: -pond.ring.depth }),
-            soil: looseSoil({ across: FILL_INTAKE[pond.ring.fill], down: FILL_INTAKE[pond.ring.fill] }),
+            soil: looseSoil(FILL_INTAKE[pond.ring.fill]),
           },
         }
       : {}),

@@ -5,7 +5,7 @@ import { linerUplift, type PondGround, pondSection, solveFreeSurface } from '../
 import { pondGroundOf, siteModel, sorptiveOf } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 
-const COARSE = { across: 100, up: 60, hole: 1 } as const;
+const COARSE = { across: 100, up: 60, hole: 2 } as const;
 const solved = (ground: PondGround) => {
   const pond = pondSection(ground, COARSE);
   const state = solveFreeSurface(pond.section);
