@@ -156,7 +156,13 @@ export function designDrain(input: DrainInput): Drain {
       : LEAST_FALL;
   const pipe = choosePipe(totalInflow, slope, input.series);
   const fromBelow = inflow.clay + inflow.leak;
-  const layout = layoutOf(floorLength, floorWidth, bed, { fromBelow, fromSides: totalInflow - fromBelow });
+  const layout = layoutOf(
+    floorLength,
+    floorWidth,
+    bed,
+    { fromBelow, fromSides: totalInflow - fromBelow },
+    pipe.diameter,
+  );
   const envelope = judgeBed(bed, soil);
   const gravelly = aroundPipe(bed) === 'pea gravel' || aroundPipe(bed) === '20 mm stone';
   const opening = gravelly
@@ -164,8 +170,8 @@ export function designDrain(input: DrainInput): Drain {
     : ({ kind: 'sock', size: SOCK } as const);
   const head = Math.max((input.outside ?? 0) - (floor - BED_THICKNESS), 0);
   const headLeft = {
-    bed: bedUnderFloor(bed, layout.spacing, head, layout.evenly, true),
-    lonePipe: pipesInClay(floorWidth, head),
+    bed: bedUnderFloor(bed, layout.spacing, head, layout.evenly, true, pipe.diameter),
+    lonePipe: pipesInClay(floorWidth, head, 1, input.sideSlope),
   };
   const held = input.ballast ?? 0;
   const entry = (blocked: number) => entryCapacity(layout.length, BED_LOSS, blocked);
@@ -195,7 +201,7 @@ export function designDrain(input: DrainInput): Drain {
       bed: netUnderLiner(headLeft.bed, held),
       lonePipe: netUnderLiner(headLeft.lonePipe, held),
     },
-    pipesWithoutBed: pipesForBallast(floorWidth, head, held),
+    pipesWithoutBed: pipesForBallast(floorWidth, head, held, input.sideSlope),
     pipe,
     smallest: smallestThatServes(totalInflow, slope, input.series),
     pipeDiameter: pipe.diameter,

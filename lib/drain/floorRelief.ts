@@ -1,9 +1,9 @@
-import { blanketLoss } from '../groundwater/index.js';
 import { headLeftUnderFloor } from '../seepage/index.js';
+import { bedHead } from './bedHead.js';
 import type { Bed } from './envelope.js';
-import { BED_THICKNESS, transmissivity } from './layout.js';
+import { BED_THICKNESS, evenPlaces, levelAtPipe, strataOf } from './layout.js';
 
-/** Head left under an emptied liner, m above the pipe. */
+/** Head left under an emptied liner, m above the pipe, or above the underside of a bed. */
 export interface HeadLeft {
   /** over the middle of the floor */
   middle: number;
@@ -15,16 +15,22 @@ export interface HeadLeft {
   walls: number;
 }
 
+/** Part of the half width up to which the floor is judged: next to the sides the liner hangs in its fold. Our choice. */
+export const EDGE = 0.9;
+
 /** Effective radius of pipe in plain clay, m: 8 rows of slots without a sock (Ghane 2022, abstract). */
 export const BARE_RADIUS = 0.016;
 /** The same with a sock or in gravel. */
 export const SOCK_RADIUS = 0.059;
 
 /**
- * Head left by pipes laid in plain clay without a bed: much at the edge, all of it behind the walls.
+ * Head left by pipes laid in plain clay without a bed: much at the edge, all of it behind the walls. See
+ * {@link drainUnderFloorMethod}; within 0.01 of the head of the numerical section for bare pipes, 0.025 for pipes whose
+ * radius is a third of their depth.
  * @param width - of the floor, m
  * @param head - of the water outside above the pipe, m
  * @param count - of pipes side by side, evenly spaced
+ * @param slope - of the sides, horizontal to 1 vertical; upright sides leave most
  * @param depth - below the liner, m
  * @param radius - effective, m
  */
@@ -32,17 +38,14 @@ export function pipesInClay(
   width: number,
   head: number,
   count = 1,
+  slope = 0,
   depth = BED_THICKNESS,
   radius = BARE_RADIUS,
 ): HeadLeft {
-  const pipes = Array.from({ length: count }, (_, i) => ({
-    x: (width * (i + 0.5)) / count - width / 2,
-    depth,
-    radius,
-  }));
-  const left = headLeftUnderFloor(width, pipes, head);
+  const pipes = evenPlaces(width, count).map((x) => ({ x, depth, radius }));
+  const left = headLeftUnderFloor(width, pipes, head, { depth: Math.max(head - depth, 0), slope });
   const between = count === 1 ? width / 4 : width / 2 - width / count;
-  return { middle: left(0), between: left(between), edge: left(0.45 * width), walls: head };
+  return { middle: left(0), between: left(between), edge: left((EDGE * width) / 2), walls: head };
 }
 
 /**
@@ -65,21 +68,23 @@ export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNES
  * Fewest pipes in plain clay side by side that keep the net pressure under the floor, not behind the sides, below the
  * ballast; absent where a dozen do not.
  * @param held - head that ballast on the liner holds, m
+ * @param slope - of the sides, horizontal to 1 vertical
  */
-export function pipesForBallast(width: number, head: number, held: number): number | undefined {
+export function pipesForBallast(width: number, head: number, held: number, slope = 0): number | undefined {
   for (let count = 1; count <= 12; count++) {
-    const { middle, between, edge } = netUnderLiner(pipesInClay(width, head, count), held);
+    const { middle, between, edge } = netUnderLiner(pipesInClay(width, head, count, slope), held);
     if (Math.max(middle, between, edge) <= 0) return count;
   }
   return undefined;
 }
 
 /**
- * Head left by a filtered bed with pipes in it.
+ * Head left by a filtered bed with pipes in it, see {@link bedHeadMethod}: over a pipe, midway, at nine tenths of the way.
  * @param spacing - of the pipes, or the width of the floor for one pipe, m
- * @param head - of the water outside above the pipe, m
+ * @param head - of the water outside above the underside of the bed, m
  * @param inflow - per area of floor, m/s
  * @param turnedUp - whether the bed goes up behind the sides
+ * @param diameter - of the pipe, m
  */
 export function bedUnderFloor(
   bed: Bed,
@@ -87,9 +92,13 @@ export function bedUnderFloor(
   head: number,
   inflow: number,
   turnedUp: boolean,
+  diameter: number,
 ): HeadLeft {
-  const conductivity = transmissivity(bed) / BED_THICKNESS;
-  const loss = (x: number) => Math.min(head, blanketLoss.compute(inflow, x, conductivity, BED_THICKNESS));
-  const edge = loss(0.45 * spacing);
-  return { middle: 0, between: loss(spacing / 2), edge, walls: turnedUp ? edge : head };
+  const strata = strataOf(bed);
+  // A mat lies above the underside that heads are counted from.
+  const under = BED_THICKNESS - strata.reduce((sum, l) => sum + l.thickness, 0);
+  const at = (reach: number) =>
+    Math.min(head, under + bedHead(strata, levelAtPipe(bed, diameter), inflow, reach));
+  const edge = at((EDGE * spacing) / 2);
+  return { middle: at(0), between: at(spacing / 2), edge, walls: turnedUp ? edge : head };
 }

@@ -1,3 +1,4 @@
+export * from './bedHead.js';
 export * from './design.js';
 export * from './earthworks.js';
 export * from './envelope.js';
@@ -19,6 +20,8 @@ export * from './pipeSizes.js';
 export * from './pumpLine.js';
 export * from './quantities.js';
 export * from './reachChecks.js';
+export * from './sectionLayout.js';
+export * from './sectionWorks.js';
 export * from './shoppingList.js';
 export * from './soakaway.js';
 export * from './sump.js';

@@ -31,7 +31,7 @@ export const sheetSide = formula({
 /** Waste and laps, over what is measured. Common practice. */
 export const WASTE = { pipe: 0.05, granular: 0.1, fabric: 0.15 };
 /** Sand turned up behind the sides, m. Common practice. */
-const SIDE_BLANKET = 0.1;
+export const SIDE_BLANKET = 0.1;
 /** Flattest side on which sand stays, horizontal to 1 vertical; a steeper one takes a drainage mat. Common practice. */
 const SAND_STAYS = 1.5;
 /** Liner laid over the rim, m: about 1 ft. Common practice. */

@@ -11,4 +11,5 @@ export * from './hooghoudt.js';
 export * from './hvorslev.js';
 export * from './interceptor.js';
 export * from './kirkham.js';
+export * from './pitMap.js';
 export * from './section/index.js';

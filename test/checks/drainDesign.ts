@@ -1,5 +1,4 @@
 import {
-  blanketSpacing,
   darcyWeisbach,
   fabricFlow,
   fallForVelocity,
@@ -15,7 +14,6 @@ import {
   sumpVolume,
   swameeJain,
 } from '../../lib/drain/index.js';
-import { blanketLoss } from '../../lib/groundwater/index.js';
 import type { Check } from './check.js';
 
 const GPM = 3.785411784e-3 / 60;
@@ -188,15 +186,6 @@ export const drainDesignChecks: Check[] = [
     ours: () => soakawayTime.compute(0.4, 1, 4, (Math.E - 1) / 4, 1e-6),
     expected: 1e5,
     tolerance: 1e-6,
-  },
-  {
-    covers: ['blanketSpacing'],
-    what: 'head midway at that spacing, m',
-    kind: 'exact',
-    source: 'inverse of the loss in a blanket',
-    ours: () => blanketLoss.compute(1e-6, blanketSpacing.compute(4e-5, 0.03, 1e-6) / 2, 4e-4, 0.1),
-    expected: 0.03,
-    tolerance: 1e-12,
   },
   {
     covers: ['sheetSide'],

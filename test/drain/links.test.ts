@@ -46,11 +46,15 @@ describe('the weakest link', () => {
       expect(d.weakestLink).toBe('envelope');
       expect(d.reserve.envelope).toBeLessThan(1);
     }
-    for (const bed of ['concrete sand', 'pea gravel on concrete sand', 'pea gravel in fabric'] as const) {
+    for (const bed of ['pea gravel on concrete sand', 'pea gravel in fabric'] as const) {
       const d = designDrain({ ...BASE, bed });
       expect(d.weakestLink, bed).toBe('fall');
       expect(d.reserve.fall).toBeCloseTo(0.2 / 0.15, 9);
     }
+    // Sand alone just brings 21 cm³/s over 6 m² to one pipe: K (0.12² − 0.05²)/(q L²).
+    const sand = designDrain({ ...BASE, bed: 'concrete sand' });
+    expect(sand.weakestLink).toBe('bed');
+    expect(sand.reserve.bed).toBeCloseTo((3e-4 * (0.12 ** 2 - 0.05 ** 2)) / (2.1e-5 / 6), 6);
   });
 
   test('is always the least of the reserves', () => {
@@ -129,10 +133,16 @@ describe('pipe', () => {
 
 test('bed and entry by hand: 0.3 l/s over 6 m² of gravel on sand, half width 1 m, 3 m of pipe', () => {
   const d = designDrain({ ...BASE, inflow: { ...BASE.inflow, clay: 0, leak: 0, uphill: 3e-4 } });
-  // From the sides all of it goes the metre to the pipe, half on each: Q/(2 × 3 m) × 1 m/T, T = 0.1 × 0.02 + 0.05 × 0.0003 m²/s
-  const loss = 3e-4 / (2 * 3) / (0.1 * 2e-2 + 0.05 * 3e-4);
-  expect(d.headLeft.bed.between).toBeCloseTo(loss, 10);
-  expect(d.reserve.bed).toBeCloseTo(0.03 / loss, 6);
+  // From the sides all of it goes the metre to the pipe, half on each: Q L/(2 × 3 m). Sand below: 0.05 m at 0.0003 m/s,
+  // full; the pipe half full; in the gravel, 0.02 m/s, water y above the sand: T_s (y + ...) from y at the pipe to y.
+  const flow = (3e-4 / (2 * 3)) * 1;
+  const above = (y: number) => 0.05 * 3e-4 * y + (2e-2 * y ** 2) / 2;
+  const y = d.headLeft.bed.between - 0.05;
+  const atPipe = d.pipeDiameter / 2 - 0.05;
+  expect(atPipe).toBeGreaterThanOrEqual(0);
+  expect(above(y) - above(atPipe)).toBeCloseTo(flow, 12);
+  // 0.03 m of the bed stay dry.
+  expect(d.reserve.bed).toBeCloseTo((above(0.07) - above(atPipe)) / flow, 6);
   const entry = 0.6 * 0.5 * (0.0254 ** 2 / 0.3048) * 3 * Math.sqrt(2 * 9.80665 * 0.03);
   expect(d.reserve['pipe entry']).toBeCloseTo(entry / 3e-4, 8);
   // Pea gravel: 15 % lies 10/15 of the way from 2.36 to 4.75 mm; sand: 85 % lies 17.5/22.5 from 1.18 to 2.36 mm.
@@ -147,11 +157,12 @@ describe('relief under the floor', () => {
     const lone = pipesInClay(2, 1);
     expect(lone.middle).toBeLessThan(lone.between);
     expect(lone.between).toBeLessThan(lone.edge);
-    expect(lone.edge).toBeGreaterThan(0.8);
+    expect(lone.edge).toBeGreaterThan(0.7);
     expect(lone.walls).toBe(1);
-    const bed = bedUnderFloor('pea gravel on concrete sand', 2, 1, 1e-7, true);
-    expect(Math.max(...Object.values(bed))).toBeLessThan(0.001);
-    expect(bedUnderFloor('pea gravel on concrete sand', 2, 1, 1e-7, false).walls).toBe(1);
+    const bed = bedUnderFloor('pea gravel on concrete sand', 2, 1, 1e-7, true, 0.1);
+    // The pipe half full, and no more.
+    expect(Math.max(...Object.values(bed))).toBeLessThan(0.052);
+    expect(bedUnderFloor('pea gravel on concrete sand', 2, 1, 1e-7, false, 0.1).walls).toBe(1);
   });
 
   test('more pipes leave less head, and none adds any', () => {
@@ -168,9 +179,9 @@ describe('relief under the floor', () => {
   });
 
   test('branches come when the bed alone does not bring the water in, at the spacing it allows', () => {
-    const spine = layoutOf(4, 2, 'concrete sand', { fromBelow: 1e-6, fromSides: 0 });
+    const spine = layoutOf(4, 2, 'concrete sand', { fromBelow: 1e-6, fromSides: 0 }, 0.1);
     expect(spine).toMatchObject({ kind: 'spine', length: 4, branches: 0 });
-    const herringbone = layoutOf(4, 3, 'concrete sand', { fromBelow: 2e-5, fromSides: 0 });
+    const herringbone = layoutOf(4, 3, 'concrete sand', { fromBelow: 2e-5, fromSides: 0 }, 0.1);
     expect(herringbone.kind).toBe('herringbone');
     expect(herringbone.spacing).toBeLessThanOrEqual(herringbone.allowed);
     expect(herringbone.length).toBeCloseTo(4 + 3 * herringbone.branches, 12);

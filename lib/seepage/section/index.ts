@@ -1,5 +1,6 @@
 export * from './conjugateGradients.js';
 export * from './flows.js';
+export * from './flux.js';
 export * from './freeSurface.js';
 export * from './grid.js';
 export * from './linerUplift.js';

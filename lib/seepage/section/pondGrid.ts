@@ -1,7 +1,7 @@
 import { type GridMark, gradedLines, type SectionGrid } from './grid.js';
 import { type HoleCells, pipeHole } from './pipeHole.js';
 import { placeOf } from './placeOf.js';
-import { floorOf, type PondGround, soilsOf } from './pondGround.js';
+import { floorOf, type PondGround, soilsOf, undersidesOf } from './pondGround.js';
 
 /** How fine a section is cut. */
 export interface Fineness {
@@ -22,7 +22,7 @@ const FAR = 1;
 
 /** Grid of a pond's ground, refined to the corners of the liner, the edges of ring and blanket, and the pipes. */
 export function pondGrid(ground: PondGround, fineness: Fineness): { grid: SectionGrid; holes: Hole[] } {
-  const { outline, surface, layers, ring, blanket, base, pipes } = ground;
+  const { outline, surface, layers, ring, base, pipes } = ground;
   const soils = soilsOf(ground);
   const what = placeOf(ground);
   const holes = pipes.map((pipe): Hole => {
@@ -33,6 +33,7 @@ export function pondGrid(ground: PondGround, fineness: Fineness): { grid: Sectio
     return pipeHole(pipe, soil.across, soil.down, fineness.hole);
   });
   const floor = floorOf(ground);
+  refuseAtLiner(ground, holes, floor);
   const top = Math.max(...surface.map((p) => p.z), ...outline.map((p) => p.z));
   const edge = (at: number): GridMark => ({ at, size: AT_EDGE });
   const boundary = (at: number): GridMark => ({ at, size: AT_BOUNDARY });
@@ -54,7 +55,7 @@ export function pondGrid(ground: PondGround, fineness: Fineness): { grid: Sectio
   const z = inside(
     [
       ...outline.map((p) => edge(p.z)),
-      ...(blanket ? [boundary(floor - blanket.thickness)] : []),
+      ...undersidesOf(ground).map(boundary),
       ...(ring?.bottom === undefined ? [] : [boundary(ring.bottom)]),
       ...surface.flatMap((p) => [boundary(p.z), ...soilBottoms.map((d) => boundary(p.z - d))]),
     ],
@@ -74,6 +75,20 @@ export function pondGrid(ground: PondGround, fineness: Fineness): { grid: Sectio
     },
     holes,
   };
+}
+
+/** The grid needs a line at the floor, and one at the upper side of the hole half a cell away at least. */
+function refuseAtLiner({ outline, pipes }: PondGround, holes: Hole[], floor: number): void {
+  holes.forEach(({ z }, p) => {
+    const { x, z: middle } = pipes[p];
+    const under = x > outline[0].x && x < outline[outline.length - 1].x && middle < floor;
+    const room = z.to - middle + (0.5 * (z.to - z.from)) / z.cells;
+    if (under && middle + room >= floor)
+      throw new RangeError(
+        `a pipe at x ${x} m lies ${(floor - middle).toFixed(3)} m under the floor; at its radius of ${pipes[p].radius} m it needs ` +
+          `more than ${room.toFixed(3)} m to its middle. Lay it deeper.`,
+      );
+  });
 }
 
 /** The hole of a pipe. */

@@ -11,6 +11,13 @@ export interface SectionPipe extends SectionPoint {
   entry?: number;
 }
 
+/** A layer of ground, or of what is laid. */
+export interface Stratum {
+  /** m */
+  thickness: number;
+  soil: SectionSoil;
+}
+
 /** A lined pond and the ground around it, in vertical section; heights m above any datum. */
 export interface PondGround {
   /** the liner from its left rim to its right, m */
@@ -21,14 +28,14 @@ export interface PondGround {
   pond: number;
   /** ground surface from end to end; the ends are those of the section */
   surface: SectionPoint[];
-  /** from the surface down, thickness m; the last reaches to the base */
-  layers: { thickness: number; soil: SectionSoil }[];
+  /** from the surface down; the last reaches to the base */
+  layers: Stratum[];
   /** bottom of the section, tight, m */
   base: number;
   /** dug wider than the liner and filled back, down to `bottom`, or to the liner's lowest point, m */
   ring?: { width: number; bottom?: number; soil: SectionSoil };
-  /** under the floor and the foot of the ring, m */
-  blanket?: { thickness: number; soil: SectionSoil };
+  /** under the floor and the foot of the ring, from the liner down */
+  blanket?: Stratum[];
   pipes: SectionPipe[];
   /** head at the far ends, m */
   far: { left: number; right: number };
@@ -41,10 +48,19 @@ export type Place = number | 'air' | 'pond';
 
 /** Soils of a pond's ground in one list: layers, ring, blanket. */
 export function soilsOf({ layers, ring, blanket }: PondGround): SectionSoil[] {
-  return [...layers.map((l) => l.soil), ...(ring ? [ring.soil] : []), ...(blanket ? [blanket.soil] : [])];
+  return [...layers.map((l) => l.soil), ...(ring ? [ring.soil] : []), ...(blanket ?? []).map((l) => l.soil)];
+}
+
+/** Heights of the undersides of a blanket's strata, from the liner down, m. */
+export function undersidesOf({ blanket = [], ...ground }: PondGround): number[] {
+  let z = floorOf(ground);
+  return blanket.map(({ thickness }) => {
+    z -= thickness;
+    return z;
+  });
 }
 
 /** Lowest height of the liner, m. */
-export function floorOf({ outline }: PondGround): number {
+export function floorOf({ outline }: Pick<PondGround, 'outline'>): number {
   return Math.min(...outline.map((p) => p.z));
 }

@@ -1,7 +1,7 @@
 import { placeOf } from './placeOf.js';
 import { alongLine } from './polyline.js';
 import { type Fineness, pondGrid, USUAL_FINENESS } from './pondGrid.js';
-import { floorOf, type PondGround, soilsOf } from './pondGround.js';
+import { floorOf, type PondGround, soilsOf, undersidesOf } from './pondGround.js';
 import { type Contact, middleOf, type Section } from './section.js';
 
 /** A face of the ground that the liner lies on. */
@@ -100,15 +100,14 @@ function farEnd(cell: number, height: number, head: number, name: string): Conta
 }
 
 function refuse(ground: PondGround): void {
-  const { outline, surface, layers, base, rain } = ground;
+  const { outline, surface, layers, blanket = [], base, rain } = ground;
   if (outline.length < 2) throw new RangeError('missing outline: a liner needs two points or more');
   if (layers.length === 0) throw new RangeError('missing layers: the ground needs at least one');
-  layers.forEach(({ thickness }, l) => {
-    if (!(thickness > 0))
-      throw new RangeError(`layer ${l + 1}: thickness ${thickness} m is outside 0 m upwards`);
+  [...layers, ...blanket].forEach(({ thickness }, l) => {
+    const name = l < layers.length ? `layer ${l + 1}` : `blanket, layer ${l + 1 - layers.length} from above`;
+    if (!(thickness > 0)) throw new RangeError(`${name}: thickness ${thickness} m is outside 0 m upwards`);
   });
-  const floor = floorOf(ground);
-  const under = floor - (ground.blanket?.thickness ?? 0);
+  const under = undersidesOf(ground).at(-1) ?? floorOf(ground);
   if (!(base < under))
     throw new RangeError(`base ${base} m is outside the ground below the pond, under ${under} m`);
   const [left, right] = [surface[0].x, surface[surface.length - 1].x];

@@ -32,7 +32,7 @@ export const pondGround: fc.Arbitrary<PondGround> = fc
     slope: between(0, 0.08),
     layers: fc.array(fc.record({ thickness: between(0.15, 1.2), soil }), { minLength: 1, maxLength: 4 }),
     ring: fc.option(fc.record({ width: between(0.1, 0.4), soil: gravel }), { nil: undefined }),
-    blanket: fc.option(fc.record({ thickness: between(0.1, 0.25), soil: gravel }), { nil: undefined }),
+    blanket: fc.array(fc.record({ thickness: between(0.05, 0.15), soil: gravel }), { maxLength: 2 }),
     pipes: fc.integer({ min: 0, max: 3 }),
     radius: between(0.01, 0.03),
     left: between(-2.5, 0.2),
@@ -44,7 +44,7 @@ export const pondGround: fc.Arbitrary<PondGround> = fc
   .map(({ half, depth, batter, slope, layers, pipes, radius, left, right, full, ...rest }) => {
     const foot = half * (1 - 0.5 * batter);
     const end = half + 5;
-    const below = (rest.blanket?.thickness ?? 0.2) / 2;
+    const below = Math.max(rest.blanket.reduce((sum, l) => sum + l.thickness, 0) / 2, 0.08);
     return {
       outline: [
         { x: -half, z: 0 },
