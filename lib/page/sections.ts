@@ -6,13 +6,14 @@ import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { optionTable, waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
-import { ADVICE_NAMES, chanceText, monthName, ruleWords, sentence } from '../figures/words.js';
+import { ADVICE_NAMES, chanceText, ruleWords, sentence } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
 import { CAUTIONS } from './cautions.js';
 import { figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
+import { measurementWords } from './nextWords.js';
 import { todayWords } from './today.js';
 
 /** Rules of use with their months. */
@@ -166,11 +167,7 @@ export function yearSection(report: Report, units: UnitSystem): string {
 /** What drives the answer, and what would make it surer. */
 export function surerSection({ result }: Report): string {
   const { measure_next, close_call } = result.recommendation;
-  const next = measure_next.map(({ what, where, month, chance_to_change, waits }) =>
-    text(
-      `${sentence(what)}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}${waits ? '; it takes a wet half-year' : ''}.`,
-    ),
-  );
+  const next = measure_next.map((one) => text(`${sentence(measurementWords(one))}.`));
   return section(
     'surer',
     'Sensitivity: what drives the answer, and what would make it surer',
