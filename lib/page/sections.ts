@@ -10,6 +10,7 @@ import { ADVICE_NAMES, chanceText, ruleWords, sentence } from '../figures/words.
 import { monthWords, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
+import { doubtWords, spotWords, wishWords } from './asked.js';
 import { CAUTIONS } from './cautions.js';
 import { figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
@@ -98,9 +99,12 @@ export function depthSection(report: Report, units: UnitSystem): string {
       `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
     ),
   );
+  const spots = spotWords(report, units);
   return section(
     'depth',
     'How deep is safe',
+    `<h3>May I dig ${formatQuantity(report.pond.depth_m, 'length', units)} deep, as wished?</h3>`,
+    paragraph(wishWords(report, units)),
     figureHtml(
       'risk-figure',
       'Risk against depth',
@@ -109,6 +113,11 @@ export function depthSection(report: Report, units: UnitSystem): string {
     ),
     turns.length > 0
       ? `<h3>Where the answer turns</h3><p>One value alone would have to come to:</p>${list(turns)}`
+      : '',
+    '<h3>What the answer hangs on</h3>',
+    paragraph(doubtWords(report)),
+    spots.length > 0
+      ? `<h3>Where in the garden, the best spot first</h3><ol>${spots.map((one) => `<li>${text(one)}</li>`).join('')}</ol>`
       : '',
     '<h3>What was compared</h3>',
     table(compared, 'options'),
