@@ -27,19 +27,29 @@ export function cellText(value: string | number | null): string {
   return typeof value === 'number' ? String(Number(value.toPrecision(6))) : value;
 }
 
-/** The table as an HTML `<table>`, numbers right-aligned. */
-export function tableHtml(table: Table): string {
+/**
+ * The table as an HTML `<table>`, numbers right-aligned.
+ * @param stacks every cell with its heading, and roles said in words: what a style lays out as a list stays a table to
+ * a screen reader
+ */
+export function tableHtml(table: Table, stacks = false): string {
+  const role = (name: string) => (stacks ? ` role="${name}"` : '');
   const caption = table.name ? `<caption>${escapeHtml(table.name)}</caption>` : '';
-  const head = table.columns.map((column) => `<th scope="col">${escapeHtml(heading(column))}</th>`).join('');
+  const labels = table.columns.map((column) => escapeHtml(heading(column)));
+  const head = labels.map((label) => `<th${role('columnheader')} scope="col">${label}</th>`).join('');
   const body = table.rows.map((row) => {
-    const cells = row.map((value) => {
+    const cells = row.map((value, at) => {
       // An attribute rather than a style: pages allow no inline styles.
       const align = typeof value === 'number' ? ' align="right"' : '';
-      return `<td${align}>${escapeHtml(cellText(value))}</td>`;
+      const label = stacks ? ` data-label="${labels[at]}"` : '';
+      return `<td${role('cell')}${label}${align}>${escapeHtml(cellText(value))}</td>`;
     });
-    return `<tr>${cells.join('')}</tr>`;
+    return `<tr${role('row')}>${cells.join('')}</tr>`;
   });
-  return `<table>${caption}<thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table>`;
+  return (
+    `<table${role('table')}>${caption}<thead${role('rowgroup')}><tr${role('row')}>${head}</tr></thead>` +
+    `<tbody${role('rowgroup')}>${body.join('')}</tbody></table>`
+  );
 }
 
 /** The table as text in columns, for a terminal or a reader without HTML. */

@@ -14,9 +14,9 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
       { key: 'per_year', label: 'chance a year at the wish' },
       { key: 'in_life', label: 'chance in its life' },
       { key: 'head_full', label: 'to spare when full, 1 year in 10' },
-      { key: 'heave', label: 'heave, a dig' },
-      { key: 'slump', label: 'slump, a dig' },
-      { key: 'wet_floor', label: 'wet floor, a dig' },
+      { key: 'heave', label: 'dig: floor bursts up' },
+      { key: 'slump', label: 'dig: side slumps' },
+      { key: 'wet_floor', label: 'dig: wet floor' },
       { key: 'governs', label: 'what fails first' },
       { key: 'hours', label: 'work by hand' },
       ...(priced ? [{ key: 'cost', label: 'cost by prices.csv' }] : []),
@@ -114,16 +114,21 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
 
 /** What to buy and dig for the drain; no rows where none is recommended. */
 export function quantityTable({ result }: Report, units: UnitSystem): Table {
+  return worksTable(result.drain?.quantities ?? [], units);
+}
+
+/** Amounts to buy and to dig. */
+export function worksTable(
+  quantities: { item: string; amount: number; unit: string }[],
+  units: UnitSystem,
+): Table {
   return {
     name: 'To buy and to dig',
     columns: [
       { key: 'item', label: 'item' },
       { key: 'amount', label: 'amount' },
     ],
-    rows: (result.drain?.quantities ?? []).map(({ item, amount, unit }) => [
-      item,
-      amountText(amount, unit, units),
-    ]),
+    rows: quantities.map(({ item, amount, unit }) => [item, amountText(amount, unit, units)]),
   };
 }
 

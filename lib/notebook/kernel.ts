@@ -19,6 +19,18 @@ const WATCH_PARENT = `data:text/javascript,${encodeURIComponent(
   `const { stdin } = process; stdin.on('end', () => process.exit()).resume(); stdin.unref();`,
 )}`;
 
+/**
+ * Keeps the kernel's compiler from watching files: two changes at once in what cells import, of whatever program, are
+ * more than the kernel's single timer takes, and the running cell fails. What is imported is read once.
+ * @param manifest of tslab, from which its compiler is found
+ */
+const unwatched = (manifest: string) =>
+  `data:text/javascript,${encodeURIComponent(
+    `import { createRequire } from 'node:module';` +
+      `const { sys } = createRequire(${JSON.stringify(manifest)})('@tslab/typescript-for-tslab');` +
+      `sys.watchFile = sys.watchDirectory = () => ({ close() {} });`,
+  )}`;
+
 /** Resolves after so many seconds; holds no process open. */
 const after = (seconds: number, signal?: AbortSignal) =>
   setTimeout(seconds * 1000, undefined, { ref: false, ...(signal && { signal }) });
@@ -43,6 +55,8 @@ export async function kernelArguments(connectionFile: string): Promise<string[]>
   return [
     // Cells load this package, which is made of ES modules, by require: Node 20 would warn in every notebook.
     '--disable-warning=ExperimentalWarning',
+    '--import',
+    unwatched(manifest),
     join(dirname(manifest), 'bin', 'tslab'),
     'kernel',
     `--config-path=${connectionFile}`,

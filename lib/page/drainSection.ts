@@ -1,25 +1,38 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
 import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
-import { quantityTable } from '../figures/tables.js';
+import { worksTable } from '../figures/tables.js';
 import { drainWords, type Report } from '../risk/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { FIRST } from './asked.js';
 import { figureHtml } from './figureHtml.js';
 import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
+import { advisedOption } from './verdict.js';
 
 export function drainSection(report: Report, units: UnitSystem): string {
   const { drain, result } = report;
-  if (!drain)
+  if (!drain) {
+    const wait = FIRST.includes(result.recommendation.option);
     return section(
       'drain',
       'The drain',
       paragraph(
-        ['measure-first', 'move', 'do-not-dig'].includes(result.recommendation.option)
+        wait
           ? 'Buy and dig nothing yet: first what is said under “What to do”.'
           : 'No drain under the pond is recommended: there is nothing to buy or to dig for one.',
       ),
+      ...(wait
+        ? []
+        : [
+            table(carried(report, units)),
+            paragraph(
+              `${measureSizes(units)} The liner and the fleece under it come on top: lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`,
+              'note',
+            ),
+          ]),
     );
+  }
   const words = drainWords(drain, units);
   const day = bucketWords(drain.inflow.clay * 86_400, units);
   const others =
@@ -60,16 +73,16 @@ export function drainSection(report: Report, units: UnitSystem): string {
   );
 }
 
-/** The list of quantities with how it is carried; no rows where no drain is recommended. */
+/** What is to be bought and dug as recommended, with how it is carried. */
 export function carried(report: Report, units: UnitSystem): Table {
-  const plain = quantityTable(report, units);
-  const quantities = report.result.drain?.quantities ?? [];
+  const quantities = report.result.drain?.quantities ?? advisedOption(report)?.work?.quantities ?? [];
+  const plain = worksTable(quantities, units);
   return {
     ...plain,
     columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],
     rows: plain.rows.map((row, at) => {
       const { item, amount, unit } = quantities[at]!;
-      return [...row, unit === 'm³' ? bulkWords(amount, !item.includes('spoil'), units) : null];
+      return [...row, unit === 'm³' ? bulkWords(amount, !/spoil|clay/.test(item), units) : null];
     }),
   };
 }

@@ -1,5 +1,6 @@
 export { type Case, changedInputs, changesText } from './changes.js';
 export { upliftLine } from './checkSection.js';
+export { nextWords } from './nextWords.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';
 export type { Photos } from './record.js';

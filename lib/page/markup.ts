@@ -27,7 +27,10 @@ export function list(items: string[]): string {
   return items.length === 0 ? '' : `<ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul>`;
 }
 
-/** A table that scrolls sideways by itself where the window is narrow; nothing without rows. */
+/** Columns that stand side by side on a phone; a table with more is stacked there, a row under the other. */
+const SIDE_BY_SIDE = 3;
+
+/** A table that a phone shows as a list where it is wide, and that scrolls by itself if need be; nothing without rows. */
 export function table(content: Table, kind = ''): string {
   if (content.rows.length === 0) return '';
   const tidy = (value: string) => visible(value).replace(QUANTITY, '\u00a0');
@@ -36,5 +39,7 @@ export function table(content: Table, kind = ''): string {
     columns: content.columns.map((column) => ({ ...column, label: tidy(column.label) })),
     rows: content.rows.map((row) => row.map((cell) => (typeof cell === 'string' ? tidy(cell) : cell))),
   };
-  return `<div class="table ${kind}" tabindex="0" role="group" aria-label="${text(content.name ?? 'table')}">${tableHtml(shown)}</div>`;
+  const stacks = content.columns.length > SIDE_BY_SIDE;
+  const classes = ['table', ...(stacks ? ['stacks'] : []), kind].filter(Boolean).join(' ');
+  return `<div class="${classes}" tabindex="0" role="group" aria-label="${text(content.name ?? 'table')}">${tableHtml(shown, stacks)}</div>`;
 }

@@ -6,13 +6,15 @@ import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { optionTable, waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
-import { ADVICE_NAMES, chanceText, monthName, ruleWords, sentence } from '../figures/words.js';
+import { ADVICE_NAMES, chanceText, ruleWords, sentence } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
+import { doubtWords, spotWords, wishWords } from './asked.js';
 import { CAUTIONS } from './cautions.js';
 import { figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
+import { measurementWords } from './nextWords.js';
 import { todayWords } from './today.js';
 
 /** Rules of use with their months. */
@@ -97,9 +99,12 @@ export function depthSection(report: Report, units: UnitSystem): string {
       `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
     ),
   );
+  const spots = spotWords(report, units);
   return section(
     'depth',
     'How deep is safe',
+    `<h3>May I dig ${formatQuantity(report.pond.depth_m, 'length', units)} deep, as wished?</h3>`,
+    paragraph(wishWords(report, units)),
     figureHtml(
       'risk-figure',
       'Risk against depth',
@@ -108,6 +113,11 @@ export function depthSection(report: Report, units: UnitSystem): string {
     ),
     turns.length > 0
       ? `<h3>Where the answer turns</h3><p>One value alone would have to come to:</p>${list(turns)}`
+      : '',
+    '<h3>What the answer hangs on</h3>',
+    paragraph(doubtWords(report)),
+    spots.length > 0
+      ? `<h3>Where in the garden, the best spot first</h3><ol>${spots.map((one) => `<li>${text(one)}</li>`).join('')}</ol>`
       : '',
     '<h3>What was compared</h3>',
     table(compared, 'options'),
@@ -166,11 +176,7 @@ export function yearSection(report: Report, units: UnitSystem): string {
 /** What drives the answer, and what would make it surer. */
 export function surerSection({ result }: Report): string {
   const { measure_next, close_call } = result.recommendation;
-  const next = measure_next.map(({ what, where, month, chance_to_change, waits }) =>
-    text(
-      `${sentence(what)}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}${waits ? '; it takes a wet half-year' : ''}.`,
-    ),
-  );
+  const next = measure_next.map((one) => text(`${sentence(measurementWords(one))}.`));
   return section(
     'surer',
     'Sensitivity: what drives the answer, and what would make it surer',

@@ -60,7 +60,9 @@ export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotRe
         reason: spot.planned
           ? 'the planned spot'
           : `water ${length(Math.abs(rise(spot)))} ${side} than at ${planned.name}, by the ${spot.by}${
-              shallow === d.option ? '' : `; if it is ${length(spot.spread)} higher still, ${shallow}`
+              shallow === d.option
+                ? ''
+                : `; if it is ${length(spot.spread)} higher still, ${shallow.replaceAll('-', ' ')}`
             }`,
       },
     };

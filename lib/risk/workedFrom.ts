@@ -2,6 +2,8 @@
 import type { Formula, Step } from '../formula/index.js';
 import type { Site } from '../site/index.js';
 import type { Origin } from '../survey/index.js';
+import type { Judged } from './assess.js';
+import type { Measures } from './measures.js';
 
 /** A step of the worked calculation: every number with where it came from. */
 export interface WorkedStep extends Step {
@@ -10,10 +12,12 @@ export interface WorkedStep extends Step {
 
 /** Origin in words, for the inputs of a formula by symbol. */
 // biome-ignore lint/suspicious/noExplicitAny: arguments of different formulas
-type Told = [Formula<(...args: any[]) => number>, Record<string, string>];
+export type Told = [Formula<(...args: any[]) => number>, Record<string, string>];
+
+const resultOf = (step: number) => (step < 0 ? undefined : `result of step ${step + 1}`);
 
 /**
- * Steps with the origin of each input: the earlier step of the part that gives the same number, else as told; what is
+ * Steps with the origin of each input: the earlier step of the part that gives the same quantity, else as told; what is
  * told of a formula is used up in the order in which it occurs.
  * @throws Error when an input is neither told nor the result of an earlier step
  */
@@ -24,8 +28,13 @@ export function withOrigins(steps: Step[], told: Told[]): WorkedStep[] {
     const words = next < 0 ? {} : left.splice(next, 1)[0][1];
     const inputs = step.inputs.map((input) => {
       const said = words[input.symbol];
-      const earlier = steps.slice(0, at).findIndex(({ result }) => result === input.value);
-      const from = earlier >= 0 ? `result of step ${earlier + 1}` : said;
+      const same = (one: Step) => one.result === input.value;
+      const earlier = steps.slice(0, at).findIndex((one) => same(one) && one.unit === input.unit);
+      // Nought equals nought by chance, and a ratio a length: what is told comes first then.
+      const from =
+        earlier >= 0 && (input.value !== 0 || !said)
+          ? resultOf(earlier)
+          : (said ?? resultOf(steps.slice(0, at).findIndex(same)));
       if (from === undefined) throw new Error(`missing origin of ${input.symbol} in ${step.title}`);
       return { ...input, from };
     });
@@ -71,4 +80,34 @@ export function waterWords({ survey, waterModel, water }: Site): string {
   const rows = rowsWords([...survey.looks, ...survey.heads].map(({ origin }) => origin));
   const weather = survey.weather.length > 0 ? 'weather.csv' : '';
   return `${water.samples} samples of ${water.years} years, ${waterModel} (${[rows, weather].filter(Boolean).join(', ') || 'no looks into holes'})`;
+}
+
+/** Rows of pond.csv that hold some items. */
+export const pondCells = (
+  a: Judged,
+  ...items: (keyof Judged['site']['survey']['origins']['pond'])[]
+): Origin[] =>
+  items.map((item) => a.site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
+
+/** The pond's usual lowest level, put together by hand. */
+export function lowestWords({ site }: Judged, m: Measures): string {
+  const { pond, survey } = site;
+  const say = (value: number) => `${Number(value.toFixed(4))} m`;
+  const full = survey.pond.full_level === undefined ? 'water_above_rim_ground' : 'full_level';
+  return [
+    pondRow(site, full, `full level ${say(pond.fullLevel)}`),
+    ...(m.raise > 0 ? [`+ raised ${say(m.raise)}`] : []),
+    pondRow(site, 'usual_drawdown', `− usual drawdown ${say(pond.usualDrawdown)}`),
+    ...(m.ballast > 0 ? [`+ head held by the slab ${say(m.ballast)}`] : []),
+  ].join(' ');
+}
+
+/** The floor of the pond, put together by hand. */
+export function floorWords({ site }: Judged, m: Measures, depth: number): string {
+  const say = (value: number) => `${Number(value.toFixed(4))} m`;
+  const dug =
+    depth === site.pond.depth
+      ? pondRow(site, 'depth', `floor −${say(depth)}`)
+      : `floor at the recommended depth −${say(depth)}`;
+  return m.raise > 0 ? `${dug} + raised ${say(m.raise)}` : dug;
 }

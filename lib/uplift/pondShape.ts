@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 
 export const pondShapeMethod = method({
   title: 'Plan and volume of the pond',
@@ -25,20 +25,57 @@ export class PondGeometryError extends Error {
   override name = 'PondGeometryError';
 }
 
+/** How far sloping sides have come in at a depth. */
+export const sideInset = formula({
+  title: 'How far the sides have come in at a depth',
+  symbol: 'i',
+  unit: 'm',
+  expression: 's*z + w',
+  parameters: {
+    s: { meaning: 'side slope, horizontal to 1 vertical', unit: '-', min: 0, max: 10 },
+    z: { meaning: 'depth below the rim', unit: 'm', min: 0, max: 10 },
+    w: { meaning: 'width of the shelf, where it lies above that depth', unit: 'm', min: 0, max: 20 },
+  },
+  compute: (s: number, z: number, w: number) => s * z + w,
+  validity: 'straight sides',
+  source: 'geometry',
+});
+
+/** Plan area of a pond whose sides have come in all round. */
+export const planWithin = formula({
+  title: 'Plan area where the sides have come in',
+  symbol: 'A',
+  unit: 'm²',
+  expression: 'f*max(L - 2*i, 0)*max(W - 2*i, 0)',
+  parameters: {
+    f: { meaning: 'share of the rectangle around it: 1, or pi/4 if oval', unit: '-', min: 0.5, max: 1 },
+    L: { meaning: 'length at the rim', unit: 'm', min: 0.1, max: 100 },
+    W: { meaning: 'width at the rim', unit: 'm', min: 0.1, max: 100 },
+    i: { meaning: 'how far the sides have come in', unit: 'm', min: 0, max: 50 },
+  },
+  compute: (f: number, L: number, W: number, i: number) =>
+    f * (Math.max(L - 2 * i, 0) * Math.max(W - 2 * i, 0)),
+  validity: 'a rectangle, circle or ellipse inside the one at the rim',
+  source: 'geometry; area of an ellipse pi/4 times its axes',
+});
+
 /** How far the sides have come in at a depth below the rim, m. A shelf counts once the depth is below it. */
-export function insetAt({ sideSlope, shelf }: PondShape, depth: number): number {
-  return sideSlope * depth + (shelf && depth > shelf.depth ? shelf.width : 0);
+export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use: Use = unrecorded): number {
+  return use(sideInset, sideSlope, depth, shelf && depth > shelf.depth ? shelf.width : 0);
 }
 
 /** Plan area where the sides have come in by an inset, m²; nought where they have met. */
-export function areaWithin({ shape, length, width }: Omit<PondShape, 'sideSlope'>, inset: number): number {
-  const across = Math.max(length - 2 * inset, 0) * Math.max(width - 2 * inset, 0);
-  return (shape === 'box' ? 1 : Math.PI / 4) * across;
+export function areaWithin(
+  { shape, length, width }: Omit<PondShape, 'sideSlope'>,
+  inset: number,
+  use: Use = unrecorded,
+): number {
+  return use(planWithin, shape === 'box' ? 1 : Math.PI / 4, length, width, inset);
 }
 
 /** Plan area at a depth below the rim, m²; nought where the sides have met. */
-export function planArea(p: PondShape, depth: number): number {
-  return areaWithin(p, insetAt(p, depth));
+export function planArea(p: PondShape, depth: number, use: Use = unrecorded): number {
+  return areaWithin(p, insetAt(p, depth, use), use);
 }
 
 /** Outline at a depth below the rim, m (ellipse by Ramanujan's first formula, within 1e-4 for garden shapes). */

@@ -35,6 +35,26 @@ export const fillTime = formula({
   source: 'balance of volumes',
 });
 
+/** Radius of the disc that gathers water as sides and floor do. */
+export const gatheringRadius = formula({
+  title: 'Radius of the circle as large as the mean of two plans',
+  symbol: 'r',
+  unit: 'm',
+  expression: 'sqrt((A + B)/(2*pi))',
+  parameters: {
+    A: { meaning: 'plan area at the floor', unit: 'm²', min: 0, max: 1e4 },
+    B: {
+      meaning: 'plan area at the level of the water outside, or at the rim',
+      unit: 'm²',
+      min: 0,
+      max: 1e4,
+    },
+  },
+  compute: (A: number, B: number) => Math.sqrt((A + B) / 2 / Math.PI),
+  validity: 'ponds not much longer than wide',
+  source: 'geometry; sides and floor taken as one disc: our choice',
+});
+
 /** Water that can get under an emptied liner. */
 export interface Arrival {
   /** through the clay, m³/s */
@@ -63,9 +83,9 @@ export function clayArrival(
   use: Use = unrecorded,
 ): number {
   if (rise <= 0) return 0;
-  const floor = Math.max(planArea(pond, depth), LEAST_FLOOR);
-  const gathering = (floor + planArea(pond, Math.max(depth - rise, 0))) / 2;
-  return use(discInflow, conductivity, Math.sqrt(gathering / Math.PI), rise);
+  const floor = Math.max(planArea(pond, depth, use), LEAST_FLOOR);
+  const surface = planArea(pond, Math.max(depth - rise, 0), use);
+  return use(discInflow, conductivity, use(gatheringRadius, floor, surface), rise);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
@@ -8,8 +8,14 @@ import { PROJECT } from './notebooks.js';
 const FOLDER = join(PROJECT, 'notebooks');
 const names = readdirSync(FOLDER).filter((name) => name.endsWith('.ipynb'));
 
-it('there is a notebook of the whole and of its parts', () => {
-  for (const name of ['worked-analysis', 'the-ground', 'the-drain']) expect(names).toContain(`${name}.ipynb`);
+it('the README lists every notebook and no other, in an order to work through', () => {
+  const readme = readFileSync(join(PROJECT, 'README.md'), 'utf8');
+  const listed = [...readme.matchAll(/^\| (\d+) +\| `([a-z-]+)` +\|/gm)].map(([, at, name]) => ({
+    at: Number(at),
+    name: `${name}.ipynb`,
+  }));
+  expect(listed.map(({ at }) => at)).toEqual(listed.map((_, at) => at));
+  expect(listed.map(({ name }) => name).sort()).toEqual(names.sort());
 });
 
 describe.each(names)('%s', async (name) => {
@@ -26,6 +32,16 @@ describe.each(names)('%s', async (name) => {
     const ids = notebook.cells.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
     for (const id of ids) expect(id).toMatch(/^[a-zA-Z0-9_-]{1,64}$/);
+  });
+
+  it('begins with a question and ends with its answer and what to measure next', () => {
+    const words = notebook.cells.filter(({ cell_type }) => cell_type === 'markdown').map(sourceOf);
+    expect(notebook.cells[0]).toMatchObject({ cell_type: 'markdown' });
+    expect(words[0]).toMatch(/^# .*\?/);
+    expect(words.filter((text) => text.startsWith('## The answer, and what to measure next'))).toHaveLength(
+      1,
+    );
+    expect(words[0]).toContain('The demo survey is invented');
   });
 
   it('says in one cell which survey it is about', () => {

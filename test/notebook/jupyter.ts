@@ -1,6 +1,7 @@
-/** Runs a notebook under a real Jupyter, if there is one on this computer. */
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
+/** Runs notebooks under a real Jupyter, if there is one on this computer. */
+import { execFile, spawnSync } from 'node:child_process';
+import { basename, join } from 'node:path';
+import { promisify } from 'node:util';
 import { expect, it } from 'vitest';
 import { writeKernelspec } from '../../lib/notebook/kernelspec.js';
 import { type Notebook, readNotebook } from '../../lib/notebook/nbformat.js';
@@ -14,37 +15,26 @@ export function itUnderJupyter(name: string, test: () => Promise<void>): void {
   else it(`${name} (not run: needs jupyter)`, () => expect(process.env.CI).not.toBe('true'));
 }
 
-/** Executes a notebook with nbconvert, which writes nothing outside a passing folder. */
-export async function underJupyter(path: string, env: Record<string, string> = {}): Promise<Notebook> {
-  const home = passingFolder();
+/** The environment of a Jupyter that keeps everything of its own in one folder, with the kernel registered there. */
+export async function jupyterEnvironment(home: string): Promise<NodeJS.ProcessEnv> {
   await writeKernelspec(home);
-  const output = join(home, 'executed.ipynb');
-  const ran = spawnSync(
-    'jupyter',
-    [
-      'nbconvert',
-      '--to',
-      'notebook',
-      '--execute',
-      '--ExecutePreprocessor.timeout=600',
-      '--output',
-      output,
-      path,
-    ],
-    {
-      cwd: PROJECT,
-      encoding: 'utf8',
-      env: {
-        ...process.env,
-        ...env,
-        JUPYTER_PATH: home,
-        JUPYTER_RUNTIME_DIR: home,
-        JUPYTER_DATA_DIR: home,
-        JUPYTER_CONFIG_DIR: home,
-        IPYTHONDIR: home,
-      },
-    },
-  );
-  expect(ran.status, ran.stderr).toBe(0);
-  return readNotebook(output);
+  return {
+    ...process.env,
+    JUPYTER_PATH: home,
+    JUPYTER_RUNTIME_DIR: home,
+    JUPYTER_DATA_DIR: home,
+    JUPYTER_CONFIG_DIR: home,
+    IPYTHONDIR: home,
+  };
+}
+
+/** Executes notebooks with one nbconvert, which writes nothing outside a passing folder. */
+export async function underJupyter(paths: string[], env: Record<string, string> = {}): Promise<Notebook[]> {
+  const home = passingFolder();
+  const args = ['nbconvert', '--to', 'notebook', '--execute', '--ExecutePreprocessor.timeout=600'];
+  await promisify(execFile)('jupyter', [...args, '--output-dir', home, ...paths], {
+    cwd: PROJECT,
+    env: { ...(await jupyterEnvironment(home)), ...env },
+  });
+  return Promise.all(paths.map((path) => readNotebook(join(home, basename(path)))));
 }

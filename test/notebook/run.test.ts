@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { runNotebook } from '../../lib/notebook/run.js';
@@ -89,6 +89,23 @@ describe('runNotebook, in the real kernel', () => {
     expect(alive(kernel)).toBe(true);
     starter.kill('SIGKILL');
     await vi.waitUntil(() => !alive(kernel), { timeout: 5_000 });
+  });
+
+  it('does not mind a package that changes while it runs', async () => {
+    const path = notebookOf(
+      "import { deep } from 'spade';\nimport { mkdirSync, writeFileSync } from 'node:fs';\n" +
+        "writeFileSync('node_modules/spade/index.d.ts', 'export const deep: number;\\n');\n" +
+        'writeFileSync(\'node_modules/spade/package.json\', \'{ "main": "index.js" }\\n\');\n' +
+        "mkdirSync('node_modules/fork');\nawait new Promise((done) => setTimeout(done, 500));",
+      'deep',
+    );
+    const spade = join(path, '..', 'node_modules', 'spade');
+    mkdirSync(spade, { recursive: true });
+    writeFileSync(join(spade, 'package.json'), '{ "main": "index.js" }');
+    writeFileSync(join(spade, 'index.d.ts'), 'export const deep: number;');
+    writeFileSync(join(spade, 'index.js'), 'exports.deep = 1;');
+    const notebook = await runNotebook(path);
+    expect(notebook.cells.at(-1)!.outputs).toMatchObject([{ text: '1\n' }]);
   });
 
   it('says so when the kernel dies', async () => {

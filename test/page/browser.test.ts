@@ -26,6 +26,14 @@ for (const name of ['clay-slope', 'clay-hollow', 'loam-terrace'])
       await page.setViewportSize({ width, height: 800 });
       await page.goto(url);
       expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      const scrolled = page
+        .locator('.table')
+        .evaluateAll((all) =>
+          all
+            .filter((one) => one.scrollWidth > one.clientWidth + 1)
+            .map((one) => one.getAttribute('aria-label')),
+        );
+      expect(await scrolled, `tables wider than ${width}`).toEqual([]);
       for (const id of FIGURES) {
         const traces = page.locator(`#${id} .trace:visible`);
         expect(await traces.count(), `${id} at ${width}`).toBeGreaterThan(0);

@@ -26,10 +26,10 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
 
   /** Cells of the row of a table on the page that starts with some words. */
   const rowsOf = (html: string, table: string) => {
-    const body = new RegExp(`<caption>${table}</caption>[\\s\\S]*?<tbody>([\\s\\S]*?)</tbody>`).exec(
+    const body = new RegExp(`<caption>${table}</caption>[\\s\\S]*?<tbody[^>]*>([\\s\\S]*?)</tbody>`).exec(
       html,
     )![1]!;
-    return [...body.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row]) =>
+    return [...body.matchAll(/<tr[^>]*>(.*?)<\/tr>/g)].map(([, row]) =>
       [...row!.matchAll(/<td[^>]*>(.*?)<\/td>/g)].map(([, cell]) => plain(cell!)),
     );
   };

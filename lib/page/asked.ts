@@ -1,0 +1,63 @@
+/** The wish, the spot and the doubt in a gardener's words. */
+import { ADVICE_NAMES, listText } from '../figures/words.js';
+import type { Advice, OptionResult, Report } from '../risk/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { advisedOption } from './verdict.js';
+
+/** Advice that comes before any digging. */
+export const FIRST: Advice[] = ['measure-first', 'move', 'do-not-dig'];
+
+/** A share below this is not worth a word. */
+const WORTH_NAMING = 0.05;
+
+/** Whether the pond may be as deep as wished: with nothing done, and as recommended. */
+export function wishWords(report: Report, units: UnitSystem): string {
+  const { options, recommendation } = report.result;
+  const wish = report.pond.depth_m;
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const bare = options.find(({ option }) => option === 'no-drain');
+  const advised = advisedOption(report);
+  const may = ({ safe_depth_m: safe, depth_searched_m }: OptionResult) =>
+    safe === 0
+      ? 'no, at no depth'
+      : safe === null
+        ? `yes, and down to ${size(depth_searched_m)} at least`
+        : safe < wish
+          ? `no, only ${size(safe)}`
+          : `yes, and down to ${size(safe)}`;
+  const said = [
+    ...(bare ? [`With nothing done: ${may(bare)}.`] : []),
+    ...(advised && advised !== bare
+      ? [`With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()}): ${may(advised)}.`]
+      : []),
+  ];
+  const first = FIRST.includes(recommendation.option)
+    ? [`But first: ${ADVICE_NAMES[recommendation.option].toLowerCase()}.`]
+    : [];
+  return [...said, ...first].join(' ');
+}
+
+/** What most of the doubt about the answer comes from. */
+export function doubtWords({ result }: Report): string {
+  // Ground and water are told one by one.
+  const shares = result.drivers
+    .filter(({ input }) => !input.endsWith(' together'))
+    .map(({ input, first_order }) => ({ input, share: Math.min(Math.max(first_order, 0), 1) }))
+    .sort((a, b) => b.share - a.share);
+  const named = shares.filter(({ share }) => share >= WORTH_NAMING);
+  const rest = shares.filter(({ share }) => share < WORTH_NAMING).map(({ input }) => input);
+  if (named.length === 0) return 'Nothing that is not known moves the answer by itself.';
+  const [first, ...more] = named.map(({ input, share }) => `${input} (${Math.round(100 * share)} %)`);
+  const next = more.length > 0 ? `, then from ${listText(more)}` : '';
+  const idle = rest.length > 0 ? ` Hardly any comes from ${listText(rest)}.` : '';
+  return `Most of the doubt comes from ${first}${next}.${idle}`;
+}
+
+/** The levelled spots, the best first, a sentence each; none where only one spot has a known level of water. */
+export function spotWords({ result }: Report, units: UnitSystem): string[] {
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  return result.spots.map(
+    ({ spot, option, depth_m, water_depth_m, spread_m, reason }) =>
+      `${spot}: ${ADVICE_NAMES[option].toLowerCase()}${depth_m > 0 ? `, ${size(depth_m)} deep` : ''}. Water ${size(water_depth_m)} below the ground when it was read, give or take ${size(spread_m)}; ${reason}.`,
+  );
+}

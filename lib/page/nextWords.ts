@@ -1,0 +1,28 @@
+/** What to measure next, in sentences for the page and the end of every notebook. */
+import { chanceText, monthName } from '../figures/words.js';
+import type { Recommendation, Report } from '../risk/index.js';
+
+/** A measurement with its place, its month and what it may do to the answer; no capital, no stop. */
+export function measurementWords({
+  what,
+  where,
+  month,
+  chance_to_change,
+  waits,
+}: Recommendation['measure_next'][number]): string {
+  return `${what}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}${waits ? '; it takes a wet half-year' : ''}`;
+}
+
+/**
+ * What to measure next, the most telling first.
+ * @param report what was computed
+ * @returns a sentence a measurement; one that says so where none would change the answer
+ */
+export function nextWords({ result }: Report): string[] {
+  const { measure_next } = result.recommendation;
+  return measure_next.length === 0
+    ? [
+        'Measure next: nothing that was tried would change the answer; read the dip pipe before the pond is lowered.',
+      ]
+    : measure_next.map((next) => `Measure next: ${measurementWords(next)}.`);
+}
