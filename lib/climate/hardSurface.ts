@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { assertClosed, excess } from './balance.js';
 
 export const hardSurfaceInterception = method({
   title: 'Interception on hard surfaces',
@@ -35,7 +36,7 @@ export function runHardSurface(
   for (let d = 0; d < rain.length; d++) {
     const before = wet;
     wet += rain[d];
-    const over = wet > film ? wet - film : 0;
+    const over = excess(wet, film);
     wet -= over;
     const dried = Math.min(wet, Math.max(demand[d], 0));
     wet -= dried;
@@ -43,6 +44,6 @@ export function runHardSurface(
     evaporated += dried;
     closure += rain[d] - over - dried - (wet - before);
   }
-  if (!(Math.abs(closure) <= 1e-9)) throw new Error(`hard-surface balance does not close: ${closure} m`);
+  assertClosed('hard-surface', closure, rain.length);
   return { evaporated, left: wet, closure };
 }

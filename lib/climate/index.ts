@@ -1,3 +1,4 @@
+export * from './balance.js';
 export * from './calendar.js';
 export * from './dayLength.js';
 export * from './extraterrestrialRadiation.js';

@@ -1,7 +1,6 @@
 import { calendarOf } from './calendar.js';
 import { DAYS_OF_MONTH } from './dayLength.js';
 import { referenceEvaporation } from './hargreaves.js';
-import { MELT_FACTOR, runSnow } from './snow.js';
 import { thornthwaiteYear } from './thornthwaite.js';
 
 /** A day as observed; absent = not observed. m and °C. */
@@ -20,8 +19,6 @@ export interface ClimateRecord {
   rain: Float64Array;
   /** mean temperature, °C */
   tmean: Float64Array;
-  /** water reaching the ground, rain and melt at the usual rate, m a day */
-  liquid: Float64Array;
   /** some of it fell as snow */
   snows: boolean;
   /** reference evapotranspiration, m a day */
@@ -97,15 +94,12 @@ export function climateRecord(
     rain: fillByMonth(rain, month, 'rain'),
     demand: fillByMonth(demand, month, 'evaporation', ordinary),
   };
-  const liquid = new Float64Array(n);
-  runSnow(rain, tmean, MELT_FACTOR, liquid);
   const snows = tmean.some((t, d) => t < 0 && rain[d] > 0);
   const years = numberYears(firstDay, n, latitude, year);
   return {
     firstDay,
     rain,
     tmean,
-    liquid,
     snows,
     demand,
     month,

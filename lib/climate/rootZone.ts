@@ -16,6 +16,43 @@ export const availableWater = formula({
   source: 'FAO Irrigation and Drainage Paper 56, eq. 82 (there in mm)',
 });
 
+/** Water that runs down cracks past the roots. */
+export const crackBypass = formula({
+  title: 'Water that bypasses the roots down cracks',
+  symbol: 'B',
+  unit: 'm',
+  expression: 'c*P*D/W',
+  parameters: {
+    c: { meaning: 'share that bypasses a dry root zone', unit: '-', min: 0, max: 1 },
+    P: { meaning: 'water reaching the ground in the day', unit: 'm', min: 0, max: 0.5 },
+    D: { meaning: 'deficit of the root zone', unit: 'm', min: 0, max: 0.5 },
+    W: { meaning: 'total available water', unit: 'm', min: 0.01, max: 0.5 },
+  },
+  compute: (c: number, P: number, D: number, W: number) => ((c * P) / W) * D,
+  validity: 'deficit within the available water; cracks close in proportion as the clay wets',
+  source: 'our choice: straight line between closed (wet) and open (dry) cracks',
+});
+
+/** Water that plants draw in a day. */
+export const rootEvaporation = formula({
+  title: 'Evaporation from the root zone',
+  symbol: 'E_a',
+  unit: 'm',
+  expression: 'min(E, E*A/R, A)',
+  parameters: {
+    E: { meaning: 'demand of the day', unit: 'm', min: 0, max: 0.02 },
+    A: { meaning: 'water left for plants', unit: 'm', min: 0, max: 0.5 },
+    R: { meaning: 'water left at which stress begins, (1 − p)·TAW', unit: 'm', min: 0.001, max: 0.5 },
+  },
+  compute: (E: number, A: number, R: number) => {
+    const stressed = (E * A) / R;
+    const drawn = stressed < E ? stressed : E;
+    return A < drawn ? A : drawn;
+  },
+  validity: 'one uniform root zone; stress grows in a straight line',
+  source: 'FAO Irrigation and Drainage Paper 56, eq. 84',
+});
+
 export const rootZoneBalance = method({
   title: 'Daily soil-moisture balance of the root zone',
   what: 'Turns rain and evaporative demand into recharge below the roots, and keeps the demand that stayed unmet.',
@@ -30,66 +67,3 @@ export const rootZoneBalance = method({
 
 /** Share of available water drawn without stress: turf 0.40 (FAO-56 Table 22), 7.5 % less in clay. */
 export const DEPLETION_FRACTION = 0.37;
-
-/** Daily series of the root zone, m a day, and the deficit left at the end. */
-export interface RootZoneSeries {
-  recharge: Float64Array;
-  unmet: Float64Array;
-}
-
-/** A root zone. */
-export interface RootZone {
-  /** total available water, m */
-  capacity: number;
-  /** share of it drawn without stress, 0–1 */
-  depletion: number;
-  /** factor on the reference evaporation: crop, exposure and the bias of the method */
-  demandFactor: number;
-  /** share of the water that runs down cracks when the root zone is quite dry, 0–1 */
-  crackShare: number;
-}
-
-/**
- * Runs the balance over a record and asserts that it closes.
- * @param liquid - water reaching the ground, m a day
- * @param demand - reference evaporation, m a day
- * @param deficit - deficit at the start, 0 to capacity, m
- * @param out - series to fill, as long as `liquid`
- * @returns deficit at the end and closure error, m
- * @throws Error when the balance does not close to 1e-9 m
- */
-export function runRootZone(
-  liquid: Float64Array,
-  demand: Float64Array,
-  { capacity, depletion, demandFactor, crackShare }: RootZone,
-  deficit: number,
-  out: RootZoneSeries,
-): { deficit: number; closure: number } {
-  const { recharge, unmet } = out;
-  const stressFrom = depletion * capacity;
-  const slope = 1 / (capacity - stressFrom);
-  const cracks = crackShare / capacity;
-  const start = deficit;
-  let closure = 0;
-  for (let d = 0; d < liquid.length; d++) {
-    const before = deficit;
-    const water = liquid[d];
-    const bypass = water * cracks * deficit;
-    const matrix = water - bypass;
-    const through = bypass + (matrix > deficit ? matrix - deficit : 0);
-    deficit = matrix > deficit ? 0 : deficit - matrix;
-    const stress = deficit > stressFrom ? (capacity - deficit) * slope : 1;
-    const wanted = demand[d] * demandFactor;
-    let drawn = wanted * stress;
-    if (drawn > capacity - deficit) drawn = capacity - deficit;
-    deficit += drawn;
-    recharge[d] = through;
-    unmet[d] = wanted - drawn;
-    closure += water - through - drawn - (before - deficit);
-  }
-  if (!(Math.abs(closure) <= 1e-9))
-    throw new Error(
-      `root-zone balance does not close: ${closure} m over ${liquid.length} days from deficit ${start} m`,
-    );
-  return { deficit, closure };
-}

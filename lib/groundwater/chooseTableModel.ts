@@ -35,7 +35,7 @@ export function chooseTableModel(
   count: number,
   seed: number,
 ): ChosenModel {
-  const inside = (d: Dip) => d.day >= record.firstDay && d.day < record.firstDay + record.liquid.length;
+  const inside = (d: Dip) => d.day >= record.firstDay && d.day < record.firstDay + record.rain.length;
   const levels = dips.filter((d) => d.says === 'level' && inside(d));
   const span = levels.length > 1 ? levels[levels.length - 1].day - levels[0].day : 0;
   if (levels.length < ENOUGH.levels || span < ENOUGH.days) {
@@ -61,7 +61,7 @@ export function chooseTableModel(
 /** Root mean square miss of the middle of the sets on dips they were not fitted to, m. */
 function miss(record: ClimateRecord, dips: Dip[], fit: TableFit): number {
   const window = windowOf(record, dips[0].day - SPIN_UP, dips[dips.length - 1].day);
-  const series = columnSeries(window.liquid.length);
+  const series = columnSeries(window.rain.length);
   const seen = fit.sets.map((p) => {
     runColumn(window, p, series);
     return dips.map((d) => series.depth[Math.floor(d.day) - window.firstDay]);

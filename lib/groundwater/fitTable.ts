@@ -98,7 +98,7 @@ export function fitTable(
   seed: number,
 ): TableFit {
   const inside = dips.filter(
-    (dip) => dip.day >= record.firstDay && dip.day < record.firstDay + record.liquid.length,
+    (dip) => dip.day >= record.firstDay && dip.day < record.firstDay + record.rain.length,
   );
   const outside = dips.length - inside.length;
   const dimensions = openParameters(priors).length + 1;
@@ -117,7 +117,7 @@ export function fitTable(
     );
   }
   const window = windowOf(record, inside[0].day - SPIN_UP, inside[inside.length - 1].day);
-  const series = columnSeries(window.liquid.length);
+  const series = columnSeries(window.rain.length);
   const share = independentShare(inside);
   const seen = seenIn(window, inside);
   let closure = 0;
@@ -175,7 +175,6 @@ export function windowOf(record: ClimateRecord, firstDay: number, lastDay: numbe
     firstDay: record.firstDay + from,
     rain: record.rain.subarray(from, to),
     tmean: record.tmean.subarray(from, to),
-    liquid: record.liquid.subarray(from, to),
     demand: record.demand.subarray(from, to),
   };
 }

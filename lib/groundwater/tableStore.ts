@@ -15,19 +15,36 @@ export const tableRise = formula({
   source: 'water-table fluctuation method, Healy & Cook 2002 (formula read second-hand)',
 });
 
-/** Share of the unmet demand that the store still meets. */
-export const evaporationFade = formula({
-  title: 'Share of the unmet demand drawn from the table',
-  symbol: 'f',
-  unit: '-',
-  expression: 'max(0, 1 - z/E)',
+/** Evaporation from the table. */
+export const tableEvaporation = formula({
+  title: 'Unmet demand drawn from the water table',
+  symbol: 'T',
+  unit: 'm',
+  expression: 'min(U*max(0, 1 - z/E), S)',
   parameters: {
+    U: { meaning: 'demand that the root zone left unmet', unit: 'm', min: 0, max: 0.02 },
     z: { meaning: 'depth to the water', unit: 'm', min: 0, max: 10 },
     E: { meaning: 'extinction depth', unit: 'm', min: 0.3, max: 5 },
+    S: { meaning: 'water held above the base', unit: 'm', min: 0, max: 3 },
   },
-  compute: (z: number, E: number) => Math.max(0, 1 - z / E),
+  compute: (U: number, z: number, E: number, S: number) => {
+    const drawn = z < E ? (U / E) * (E - z) : 0;
+    return S < drawn ? S : drawn;
+  },
   validity: 'straight-line fade; the extinction depth is uncertain (0.8–2.5 m in clay)',
   source: 'common practice in groundwater balances',
+});
+
+/** Share of a store that leaves in a day. */
+export const dailyOutflow = formula({
+  title: 'Share of a linear reservoir that leaves in a day',
+  symbol: 's',
+  unit: '-',
+  expression: '1 - exp(-k)',
+  parameters: { k: { meaning: 'outflow rate', unit: '1/d', min: 0, max: 50 } },
+  compute: (k: number) => 1 - Math.exp(-k),
+  validity: 'outflow in proportion to what is held; nothing comes in meanwhile',
+  source: 'linear reservoir, solved over a day',
 });
 
 export const tableStore = method({
@@ -69,61 +86,4 @@ export interface TableParameters {
   drainRate: number;
   /** melt of snow, m a degree and day */
   meltFactor: number;
-}
-
-/** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */
-const NOTHING = 1e-12;
-
-/**
- * Runs the store over a record and asserts that it closes.
- * @param recharge - m a day
- * @param unmet - demand left over by the root zone, m a day
- * @param height - water above the base at the start, m
- * @param depth - filled with the depth to water at the end of each day, m below the ground
- * @param spill - filled with what ran off, m a day
- * @returns height above the base at the end and closure error, m of water
- * @throws Error when the balance does not close to 1e-9 m
- */
-export function runTableStore(
-  recharge: Float64Array,
-  unmet: Float64Array,
-  p: TableParameters,
-  height: number,
-  depth: Float64Array,
-  spill: Float64Array,
-): { height: number; closure: number } {
-  const { porosity, baseDepth } = p;
-  const top = baseDepth - p.spillDepth;
-  const perMetre = 1 / porosity;
-  const perExtinction = 1 / p.extinctionDepth;
-  const drain = baseDepth - p.drainDepth;
-  const drains = 1 - Math.exp(-p.drainRate);
-  const recede = 1 - Math.exp(-p.recession);
-  const arrives = 1 - Math.exp(-1 / p.delay);
-  let y = height;
-  let waiting = 0;
-  let closure = 0;
-  for (let d = 0; d < recharge.length; d++) {
-    const before = y * porosity + waiting;
-    waiting += recharge[d];
-    const arriving = waiting > NOTHING ? waiting * arrives : waiting;
-    waiting -= arriving;
-    y += arriving * perMetre;
-    const over = y > top ? (y - top) * porosity : 0;
-    if (y > top) y = top;
-    const led = y > drain ? (y - drain) * drains : 0;
-    y -= led;
-    const fade = 1 - (baseDepth - y) * perExtinction;
-    let drawn = fade > 0 ? unmet[d] * fade : 0;
-    if (drawn > y * porosity) drawn = y * porosity;
-    y -= drawn * perMetre;
-    const outflow = y > NOTHING ? y * recede : y;
-    y -= outflow;
-    depth[d] = baseDepth - y;
-    spill[d] = over;
-    closure += recharge[d] - over - drawn - (led + outflow) * porosity - (y * porosity + waiting - before);
-  }
-  if (!(Math.abs(closure) <= 1e-9))
-    throw new Error(`water-table balance does not close: ${closure} m over ${recharge.length} days`);
-  return { height: y, closure };
 }

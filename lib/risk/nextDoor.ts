@@ -88,7 +88,7 @@ function winterSurplus({ record, wetMonths }: Site): number | undefined {
   let days = 0;
   record.month.forEach((month, day) => {
     if (!wetMonths.includes(month)) return;
-    sum += record.liquid[day] - record.demand[day];
+    sum += record.rain[day] - record.demand[day];
     days++;
   });
   return Math.max(sum / Math.max(days, 1), 0) / 86_400;

@@ -22,7 +22,7 @@ export interface Slots {
 
 /** The slots of a record's days. */
 export function slotsOf(record: ClimateRecord, daysEmpty: number): Slots {
-  const n = record.liquid.length;
+  const n = record.rain.length;
   const slots = { month: new Int16Array(n).fill(-1), window: new Int16Array(n).fill(-1) };
   for (let d = 0; d < n; d++) {
     if (record.year[d] < 0) continue;

@@ -28,7 +28,7 @@ export interface RingInWeather {
 export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, firstYear = 0) {
   const { record, tub, catchment } = ring;
   const slots = slotsOf(record, ring.daysEmpty);
-  const n = record.liquid.length;
+  const n = record.rain.length;
   const inflow = new Float64Array(n);
   const level = new Float64Array(n);
   const kept = Math.min(DAILY_SAMPLES, e.samples);
@@ -52,7 +52,7 @@ export function simulateRing(
   ring: RingInWeather,
   clayOf: (sample: number, out: Float64Array) => void,
 ): void {
-  const n = ring.record.liquid.length;
+  const n = ring.record.rain.length;
   const series = columnSeries(n);
   const clay = new Float64Array(n);
   const run = ringRunner(e, ring);

@@ -21,8 +21,8 @@ export function waterByWeather(
   ring: Pick<RingInWeather, 'tub' | 'catchment'> | undefined,
 ): WaterEnsemble {
   const { samples, seed, unknowns } = common;
-  const [{ firstDay, years, liquid }] = records;
-  const n = liquid.length;
+  const [{ firstDay, years, rain }] = records;
+  const n = rain.length;
   const e = startEnsemble(common, years * records.length, ring !== undefined);
   const byYear = latinNormals(samples * e.years, 1, seed + 29);
   const kept = Math.min(DAILY_SAMPLES, samples);

@@ -31,9 +31,8 @@ export function wetWinters(record: ClimateRecord, wetMonths: readonly number[]):
   const share = wetWinterShare(record.years);
   if (share === 0) return [record];
   const scaled = (factor: number): ClimateRecord => {
-    const wetter = (water: number, d: number) =>
-      wetMonths.includes(record.month[d]) ? factor * water : water;
-    return { ...record, rain: record.rain.map(wetter), liquid: record.liquid.map(wetter) };
+    const rain = record.rain.map((fell, d) => (wetMonths.includes(record.month[d]) ? factor * fell : fell));
+    return { ...record, rain };
   };
   return [record, scaled(1 + share), scaled(1 - share)];
 }

@@ -1,16 +1,20 @@
 import {
   availableWater,
   calendarOf,
+  crackBypass,
   dayNumber,
+  degreeDayMelt,
+  excess,
   extraterrestrialRadiation,
   hargreaves,
-  runRootZone,
+  rootEvaporation,
   solarDeclination,
 } from '../../lib/climate/index.js';
 import {
   blanketLoss,
-  evaporationFade,
+  dailyOutflow,
   relievedHead,
+  tableEvaporation,
   tableRise,
   unflappedHead,
 } from '../../lib/groundwater/index.js';
@@ -34,13 +38,13 @@ function example38(): { dp: number[]; dr: number[] } {
   const etc = [5.5, 6.1, 4.0, 2.9, 2.5, 2.7, 4.7, 2.8, 2.2, 6.3].map((v) => v / 1000);
   const dp: number[] = [];
   const dr: number[] = [];
-  const roots = { capacity: 0.2, depletion: 0.5, demandFactor: 1, crackShare: 0 };
+  const [capacity, stressedBelow] = [0.2, 0.1];
   let deficit = 0.0234;
   for (let d = 0; d < 10; d++) {
-    const out = { recharge: new Float64Array(1), unmet: new Float64Array(1) };
+    dp.push(excess(water[d], deficit) * 1000);
+    deficit = excess(deficit, water[d]);
     // The example stays within readily available water: demand is met in full.
-    ({ deficit } = runRootZone(Float64Array.of(water[d]), Float64Array.of(etc[d]), roots, deficit, out));
-    dp.push(out.recharge[0] * 1000);
+    deficit += rootEvaporation.compute(etc[d], capacity - deficit, stressedBelow);
     dr.push(deficit * 1000);
   }
   return { dp, dr };
@@ -131,7 +135,7 @@ export const waterChecks: Check[] = [
   ),
   ...[5, 12, 16, 18, 21, 18, 22, 25, 27, 6].map(
     (expected, d): Check => ({
-      covers: ['rootZoneBalance'],
+      covers: ['rootZoneBalance', 'rootEvaporation'],
       what: `deficit at the end of day ${d + 1}, mm`,
       kind: 'published',
       source: `${FAO56}, Example 38`,
@@ -197,12 +201,66 @@ export const waterChecks: Check[] = [
     tolerance: 1e-15,
   },
   {
-    covers: ['evaporationFade'],
-    what: 'nothing is drawn at the extinction depth',
+    covers: ['rootEvaporation'],
+    what: 'half way from the onset of stress to nothing left, half the demand is drawn, m',
+    kind: 'exact',
+    source: 'straight line of FAO-56 eq. 84',
+    ours: () => rootEvaporation.compute(0.004, 0.03, 0.06),
+    expected: 0.002,
+    tolerance: 1e-15,
+  },
+  {
+    covers: ['tableEvaporation'],
+    what: 'nothing is drawn at the extinction depth, m',
     kind: 'exact',
     source: 'limit',
-    ours: () => evaporationFade.compute(1.4, 1.4),
+    ours: () => tableEvaporation.compute(0.004, 1.4, 1.4, 1),
     expected: 0,
+    tolerance: 1e-15,
+  },
+  {
+    covers: ['tableEvaporation'],
+    what: 'half the unmet demand is drawn at half the extinction depth, m',
+    kind: 'exact',
+    source: 'straight line',
+    ours: () => tableEvaporation.compute(0.004, 0.7, 1.4, 1),
+    expected: 0.002,
+    tolerance: 1e-15,
+  },
+  {
+    covers: ['dailyOutflow'],
+    what: 'half is left after the half-life of a linear reservoir, ln 2 / k',
+    kind: 'exact',
+    source: 'exponential decay',
+    ours: () => (1 - dailyOutflow.compute(0.01)) ** (Math.LN2 / 0.01),
+    expected: 0.5,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['degreeDayMelt'],
+    what: 'no more melts than lies there, m',
+    kind: 'exact',
+    source: 'conservation',
+    ours: () => degreeDayMelt.compute(0.003, 8, 0.01),
+    expected: 0.01,
+    tolerance: 0,
+  },
+  {
+    covers: ['degreeDayMelt'],
+    what: 'none melts in frost, m',
+    kind: 'exact',
+    source: 'limit',
+    ours: () => degreeDayMelt.compute(0.003, -4, 0.01),
+    expected: 0,
+    tolerance: 0,
+  },
+  {
+    covers: ['crackBypass'],
+    what: 'a dry root zone passes the cracks their whole share, m',
+    kind: 'exact',
+    source: 'limit',
+    ours: () => crackBypass.compute(0.3, 0.02, 0.1, 0.1),
+    expected: 0.006,
     tolerance: 1e-15,
   },
   {

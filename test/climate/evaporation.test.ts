@@ -52,7 +52,7 @@ describe('real weather, vega-datasets weather.csv (NOAA)', () => {
     const days = realDays(station);
     const record = realWeather(station);
     expect(days.length).toBe(4 * 365 + 1);
-    expect(record.liquid.length).toBe(days.length);
+    expect(record.rain.length).toBe(days.length);
     expect(record.filled).toEqual({ rain: 0, demand: 0 });
     expect(record.years).toBe(3);
   });

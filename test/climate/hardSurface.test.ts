@@ -33,10 +33,10 @@ describe('hard surface', () => {
   });
 
   test('of real rain a roof sheds most, and the balance closes', () => {
-    const { liquid, demand } = realWeather('Seattle');
-    const runoff = new Float64Array(liquid.length);
-    const { closure, evaporated, left } = runHardSurface(liquid, demand, HARD_SURFACE_FILM, runoff);
-    const [fell, shed] = [liquid, runoff].map((s) => s.reduce((a, b) => a + b, 0));
+    const { rain, demand } = realWeather('Seattle');
+    const runoff = new Float64Array(rain.length);
+    const { closure, evaporated, left } = runHardSurface(rain, demand, HARD_SURFACE_FILM, runoff);
+    const [fell, shed] = [rain, runoff].map((s) => s.reduce((a, b) => a + b, 0));
     expect(Math.abs(closure)).toBeLessThan(1e-12);
     expect(Math.abs(fell - shed - evaporated - left)).toBeLessThan(1e-12);
     expect(shed / fell).toBeGreaterThan(0.75);

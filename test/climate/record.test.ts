@@ -29,15 +29,15 @@ describe('gaps', () => {
     );
     expect(record.filled).toEqual({ rain: 5, demand: 0 });
     const expected = (31 * 0.001 + 26 * 0.003) / 57;
-    for (const day of gaps) expect(record.liquid[day - from]).toBeCloseTo(expected, 15);
-    expect(record.liquid[dayNumber(2022, 1, 8) - from]).toBe(0.003);
+    for (const day of gaps) expect(record.rain[day - from]).toBeCloseTo(expected, 15);
+    expect(record.rain[dayNumber(2022, 1, 8) - from]).toBe(0.003);
   });
 
   test('a day without a row counts as missing in both', () => {
     const from = dayNumber(2021, 1, 1);
     const rows = days(from, dayNumber(2021, 12, 31)).filter((_, i) => i < 100 || i >= 103);
     const record = climateRecord(rows, 50);
-    expect(record.liquid.length).toBe(365);
+    expect(record.rain.length).toBe(365);
     expect(record.filled).toEqual({ rain: 3, demand: 3 });
     expect(record.demand[101]).toBeCloseTo(0.001, 15);
   });
@@ -51,7 +51,7 @@ describe('gaps', () => {
     expect(() => climateRecord(dry, 50)).toThrow(/missing evaporation: no day of month 6/);
   });
 
-  test('evaporation given goes before the one reckoned from temperatures; a cold day keeps its snow', () => {
+  test('evaporation given goes before the one reckoned from temperatures; rain on a day of frost is snow', () => {
     const from = dayNumber(2021, 1, 1);
     const record = climateRecord(
       [
@@ -63,7 +63,8 @@ describe('gaps', () => {
     );
     expect([...record.demand.slice(0, 2)]).toEqual([0.0003, 0.0005]);
     expect(record.demand[2]).toBeGreaterThan(0);
-    expect([...record.liquid]).toEqual([0, 0.004, 0.001]);
+    expect([...record.tmean]).toEqual([-4, 6, 4]);
+    expect(record.snows).toBe(true);
   });
 });
 

@@ -43,7 +43,7 @@ const PRIORS: TablePriors = {
 };
 
 function depths(p: TableParameters): Float64Array {
-  const series = columnSeries(record.liquid.length);
+  const series = columnSeries(record.rain.length);
   runColumn(record, p, series);
   return series.depth;
 }

@@ -60,7 +60,7 @@ function repeat(dipCount: number, seed: number): { highs: number; april: number 
   const scores = TRUTHS.subarray(seed * (DIMENSIONS + 1), (seed + 1) * (DIMENSIONS + 1));
   const truth = parametersAt(priors, scores);
   const missing = logValue(MISS, scores[DIMENSIONS]);
-  const series = columnSeries(record.liquid.length);
+  const series = columnSeries(record.rain.length);
   runColumn(record, truth, series);
   const real = series.depth.slice();
   const next = uniforms(1000 + seed);

@@ -50,7 +50,7 @@ type Way = 'run-off' | 'rain only' | 'kept out' | 'drained';
 /** How full the ring stands each day, 0–1, and the day's month and year of the record. */
 function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number, way: Way) {
   const record = realWeather(station);
-  const column = columnSeries(record.liquid.length);
+  const column = columnSeries(record.rain.length);
   runColumn(record, LAWN, column);
   const tub = tubOf(pond(fill), NO_PLACES)!;
   const catchment: Catchment = {
@@ -59,7 +59,7 @@ function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number
     roofArea: 0,
     capped: way === 'kept out',
   };
-  const inflow = new Float64Array(record.liquid.length);
+  const inflow = new Float64Array(record.rain.length);
   tubInflow(record, column, tub, catchment, conductivity, inflow);
   const level = new Float64Array(inflow.length);
   const clay = new Float64Array(inflow.length).fill(CLAY_WATER);

@@ -11,9 +11,9 @@ test('a short record has a wet and a dry twin, whose spread is that of the mean 
   const [as, wet, dry] = wetWinters(record, WINTER);
   expect(as).toBe(record);
   const share = wetWinterShare(record.years);
-  expect(sum(wet.liquid, WINTER) / sum(as.liquid, WINTER)).toBeCloseTo(1 + share, 9);
-  expect(sum(dry.liquid, WINTER) / sum(as.liquid, WINTER)).toBeCloseTo(1 - share, 9);
-  expect(sum(wet.liquid, [6, 7])).toBeCloseTo(sum(as.liquid, [6, 7]), 12);
+  expect(sum(wet.rain, WINTER) / sum(as.rain, WINTER)).toBeCloseTo(1 + share, 9);
+  expect(sum(dry.rain, WINTER) / sum(as.rain, WINTER)).toBeCloseTo(1 - share, 9);
+  expect(sum(wet.rain, [6, 7])).toBeCloseTo(sum(as.rain, [6, 7]), 12);
   // Three equal points 0, ±a have the variance 2a²/3: here (0.25)²/3.
   expect((2 * share ** 2) / 3).toBeCloseTo(0.25 ** 2 / record.years, 12);
 });
