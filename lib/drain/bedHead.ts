@@ -1,5 +1,4 @@
 import { method } from '../formula/index.js';
-import type { BedStratum } from './layout.js';
 
 export const bedHeadMethod = method({
   title: 'How high the water stands in a drainage bed between its pipes',
@@ -13,6 +12,14 @@ export const bedHeadMethod = method({
   ],
   source: 'Dupuit 1863, Girinsky 1946 (from memory); agrees with the numerical section',
 });
+
+/** A layer of a bed. */
+export interface BedStratum {
+  /** m */
+  thickness: number;
+  /** m/s */
+  conductivity: number;
+}
 
 /**
  * Height of the water above the underside of a bed, m, see {@link bedHeadMethod}.

@@ -1,5 +1,5 @@
 import { method } from '../formula/index.js';
-import { bedReach } from './bedHead.js';
+import { type BedStratum, bedReach } from './bedHead.js';
 import { BEDS, type Bed, type BedLayers, type Granular } from './envelope.js';
 
 export const layoutMethod = method({
@@ -61,14 +61,6 @@ export function highestInBed(bed: Bed): number {
 /** Whether a mat lies under the floor. */
 export function isMat(bed: Bed): boolean {
   return (BEDS[bed] as BedLayers).mat === true;
-}
-
-/** A layer of a bed. */
-export interface BedStratum {
-  /** m */
-  thickness: number;
-  /** m/s */
-  conductivity: number;
 }
 
 /**

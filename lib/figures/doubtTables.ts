@@ -1,4 +1,4 @@
-import type { Report } from '../risk/result.js';
+import type { Report } from '../risk/report.js';
 import type { Percentiles } from '../sampling/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';

@@ -1,4 +1,4 @@
-import type { Report } from '../risk/result.js';
+import type { Report } from '../risk/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';

@@ -1,4 +1,5 @@
-import type { DepthCurve, OptionName, Report } from '../risk/result.js';
+import type { Report } from '../risk/report.js';
+import type { DepthCurve, OptionName } from '../risk/result.js';
 import { type LineStyle, OPTION_STYLE } from './palette.js';
 import { ADVICE_NAMES, LEAST_CHANCE } from './words.js';
 

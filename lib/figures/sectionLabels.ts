@@ -1,5 +1,5 @@
 /** Direct labels of the section. */
-import type { Report } from '../risk/result.js';
+import type { Report } from '../risk/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, folded, LABEL_SIZE, label, short, unbroken } from './layout.js';
 import { ALARM, FAINT_INK, INK, WATER } from './palette.js';

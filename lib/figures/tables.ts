@@ -1,4 +1,5 @@
-import type { OptionResult, Report } from '../risk/result.js';
+import type { Report } from '../risk/report.js';
+import type { OptionResult } from '../risk/result.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, LEAST_CHANCE, monthName } from './words.js';

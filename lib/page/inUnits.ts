@@ -2,7 +2,7 @@
 import { type Assessment, assess, reasonOf, reportOf, workedSheet } from '../risk/index.js';
 import { siteModel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
-import type { LiveData } from './live.js';
+import type { LiveData } from './liveData.js';
 import { bodyHtml } from './pageHtml.js';
 
 let made: Assessment | undefined;

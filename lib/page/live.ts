@@ -1,16 +1,8 @@
 /** Starts the what-if in the page, or lets a notebook start one; bundled into one script when the library is built. */
-import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { bodyInUnits } from './inUnits.js';
+import type { LiveData } from './liveData.js';
 import { whatIfPanel } from './whatIfPanel.js';
-
-/** What a page or a notebook gives the script. */
-export interface LiveData {
-  survey: Survey;
-  seed: number;
-  samples: number;
-  version: string;
-}
 
 declare global {
   interface Window {

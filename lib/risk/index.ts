@@ -26,6 +26,7 @@ export * from './nextDoor.js';
 export * from './options.js';
 export * from './possibleDrain.js';
 export * from './reason.js';
+export * from './report.js';
 export * from './reportOf.js';
 export * from './result.js';
 export * from './resultOf.js';

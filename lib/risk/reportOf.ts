@@ -7,7 +7,7 @@ import type { Assessment, Judged } from './assess.js';
 import { lowerToday } from './lowerToday.js';
 import { drainLevel, floorLevel } from './measures.js';
 import { nextDoor } from './nextDoor.js';
-import type { Report, WaterDay } from './result.js';
+import type { Report, WaterDay } from './report.js';
 import { resultOf } from './resultOf.js';
 import { stormOf } from './storm.js';
 

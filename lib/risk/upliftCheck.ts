@@ -4,29 +4,10 @@ import { EUROCODE_7, upliftUtilisation, waterPressure } from '../uplift/index.js
 import type { Basis } from './basis.js';
 import { relievedBy } from './head.js';
 import { floorLevel, lowestUsualLevel, type Measures } from './measures.js';
-import type { Advice } from './result.js';
+import type { Advice, UpliftCheck } from './result.js';
 
 /** Share of years whose highest water stays below the level that is checked. */
 const CHECKED_SHARE = 0.95;
-
-/** The one check without chances: uplift of the floor at the usual lowest pond level. */
-export interface UpliftCheck {
-  option: Advice;
-  depth_m: number;
-  /** yearly highest water outside that 95 % of years stay below, m above the datum */
-  high_m: number;
-  /** usual lowest pond level and floor, m above the datum */
-  pond_m: number;
-  floor_m: number;
-  /** head held by a slab on the liner, m */
-  ballast_m: number;
-  /** factored pressures on the floor, Pa */
-  lifting_pa: number;
-  holding_pa: number;
-  /** lifting over holding: at most 1 is verified */
-  utilisation: number;
-  met: boolean;
-}
 
 /**
  * EN 1997-1 limit state UPL (2.4.7.4) on the floor, with measures at a depth.

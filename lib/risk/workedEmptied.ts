@@ -7,9 +7,16 @@ import { secondsToLift } from './emptying.js';
 import { NOTHING } from './measures.js';
 import { monthlyDesign, monthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
-import { floorWords, pondCells, pondRow, rowsWords, waterWords, withOrigins } from './workedFrom.js';
+import {
+  floorWords,
+  pondCells,
+  pondRow,
+  rowsWords,
+  type WorkedPart,
+  waterWords,
+  withOrigins,
+} from './workedFrom.js';
 import { planTold } from './workedPlan.js';
-import type { WorkedPart } from './workedSheet.js';
 
 const LEAST = `no floor is left: ${LEAST_FLOOR} m² at least is counted`;
 

@@ -10,6 +10,17 @@ export interface WorkedStep extends Step {
   inputs: (Step['inputs'][number] & { from: string })[];
 }
 
+/** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
+export interface WorkedPart {
+  heading: string;
+  /** what the numbers put in are and where they come from */
+  note: string;
+  from: Origin[];
+  steps: WorkedStep[];
+  /** place in result.json that a step (counted from 1) equals, once divided by `per` */
+  equals: { path: string; step: number; per: number }[];
+}
+
 /** Origin in words, for the inputs of a formula by symbol. */
 // biome-ignore lint/suspicious/noExplicitAny: arguments of different formulas
 export type Told = [Formula<(...args: any[]) => number>, Record<string, string>];

@@ -3,8 +3,7 @@ import { recorder } from '../formula/index.js';
 import { areaWithin, planArea, planWithin, sideInset } from '../uplift/index.js';
 import type { Judged } from './assess.js';
 import { sayer } from './say.js';
-import { pondCells, pondRow, type Told, withOrigins } from './workedFrom.js';
-import type { WorkedPart } from './workedSheet.js';
+import { pondCells, pondRow, type Told, type WorkedPart, withOrigins } from './workedFrom.js';
 
 /** Where the numbers of a plan area come from, at a depth told in words. */
 export function planTold({ site }: Judged, depth: string): Told[] {

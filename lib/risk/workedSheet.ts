@@ -1,7 +1,6 @@
 import { BED_THICKNESS } from '../drain/index.js';
 import { recorder, type Use } from '../formula/index.js';
 import { relievedHead } from '../groundwater/index.js';
-import type { Origin } from '../survey/index.js';
 import { netHead, upliftUtilisation, waterPressure } from '../uplift/index.js';
 import type { Judged } from './assess.js';
 import { relievedBy } from './head.js';
@@ -14,23 +13,12 @@ import {
   floorWords,
   lowestWords,
   pondCells,
-  type WorkedStep,
+  type WorkedPart,
   waterWords,
   withOrigins,
 } from './workedFrom.js';
 import { planPart } from './workedPlan.js';
 import { diggingParts, drainPart } from './workedWorks.js';
-
-/** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
-export interface WorkedPart {
-  heading: string;
-  /** what the numbers put in are and where they come from */
-  note: string;
-  from: Origin[];
-  steps: WorkedStep[];
-  /** place in result.json that a step (counted from 1) equals, once divided by `per` */
-  equals: { path: string; step: number; per: number }[];
-}
 
 /**
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a

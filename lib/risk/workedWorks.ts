@@ -5,8 +5,7 @@ import type { Judged } from './assess.js';
 import { dugDepth } from './digging.js';
 import { sayer } from './say.js';
 import { UNIT_WEIGHT } from './sides.js';
-import { rowsWords, rowWords, withOrigins } from './workedFrom.js';
-import type { WorkedPart } from './workedSheet.js';
+import { rowsWords, rowWords, type WorkedPart, withOrigins } from './workedFrom.js';
 
 /** Sides and floor of the dig. */
 export function diggingParts(a: Judged): WorkedPart[] {

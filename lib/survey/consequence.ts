@@ -1,7 +1,5 @@
 /** How far a problem reaches, so that a report can begin with what hides the most. */
 
-import type { Problem } from './problem.js';
-
 /** What a problem keeps from being read, the farthest-reaching first. */
 export const CONSEQUENCES = ['file', 'column', 'row', 'cell'] as const;
 export type Consequence = (typeof CONSEQUENCES)[number];
@@ -41,7 +39,15 @@ const REACH: Record<string, Consequence> = {
  * What a problem keeps from being read.
  * @param problem as found; a fault in a header's own cell costs the column
  */
-export function consequenceOf({ code, column, found }: Problem): Consequence {
+export function consequenceOf({
+  code,
+  column,
+  found,
+}: {
+  code: string;
+  column?: string;
+  found?: string;
+}): Consequence {
   const inHeader = (code === 'missing-unit' || code === 'unknown-unit') && column === found;
   return inHeader ? 'column' : (REACH[code] ?? 'cell');
 }

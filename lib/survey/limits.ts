@@ -1,7 +1,6 @@
 /** How much of a file is read: more is refused in words rather than taken until memory runs out. */
 
 import type { Findings } from './problem.js';
-import type { SheetRow } from './sheet.js';
 
 /** Bytes, or characters of text, of one file. */
 export const MOST_BYTES = 32 * 1024 * 1024;
@@ -48,7 +47,11 @@ function rowsOf(content: string | Uint8Array): number {
 }
 
 /** Whether the cells of a row are short enough, and few enough; otherwise the row is refused. */
-export function isOfOrdinarySize(file: string, row: SheetRow, findings: Findings): boolean {
+export function isOfOrdinarySize(
+  file: string,
+  row: { line: number; cells: string[] },
+  findings: Findings,
+): boolean {
   const refuse = (message: string, found: string, expected: string, remedy: string, column?: string) => {
     findings.refuse({ code: 'too-large', file, line: row.line, column, message, found, expected, remedy });
     return false;

@@ -57,6 +57,25 @@ describe.each(files.filter((f) => f.name.includes('/')))('$name', ({ path, text 
   });
 });
 
+test('no file imports itself by way of others, types included', () => {
+  const targets = new Map(
+    files.map(({ path, text }) => [
+      path,
+      imports(text)
+        .filter((i) => i.startsWith('.'))
+        .map((i) => join(dirname(path), i.replace(/\.js$/, '.ts'))),
+    ]),
+  );
+  const done = new Set<string>();
+  const visit = (path: string, way: string[]): void => {
+    expect(way.indexOf(path), [...way, path].map((p) => relative(lib, p)).join(' -> ')).toBe(-1);
+    if (done.has(path)) return;
+    for (const target of targets.get(path) ?? []) visit(target, [...way, path]);
+    done.add(path);
+  };
+  for (const { path } of files) visit(path, []);
+});
+
 test('nothing outside notebook and node.ts needs Node', () => {
   for (const f of files) {
     if (f.name === 'node.ts' || f.name.startsWith('notebook/')) continue;

@@ -6,7 +6,7 @@ import type {
   OptionResult,
   Report,
   WaterDay,
-} from '../../lib/risk/result.js';
+} from '../../lib/risk/index.js';
 
 const ACCEPTED = 0.02;
 const WISH = 1;
