@@ -1,14 +1,14 @@
-/** Looks of the what-if, in the page and under a notebook's cell. */
+/** Looks of the what-if, in the page and under a notebook's cell, where the root may be 10 px: its sizes are its own. */
 export const PANEL_STYLE = `
-.what-if { --soft: #555b62; --ink: #22262b; --rule: #d5d0c4; --water: #1f5f8b; color: var(--ink); font: .9rem/1.4 system-ui, "Segoe UI", Roboto, Arial, sans-serif; container-type: inline-size; }
-.what-if .form { background: #f4f1ea; border: 1px solid var(--rule); padding: .75rem 1rem; margin: .75rem 0; }
-.what-if .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(15rem, 1fr)); gap: .6rem 1.25rem; }
-.what-if .control { display: grid; grid-template-columns: 1fr auto; align-items: baseline; } .what-if .control input, .what-if .control select { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; margin: 0; accent-color: var(--water); } .what-if .control output { font-weight: 700; }
-.what-if button, .what-if select { font: inherit; padding: .35rem .6rem; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5rem; margin: .75rem 0; }
-.what-if .answer { padding: .6rem .8rem; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1rem 0; font-size: .9rem; } .what-if .note { color: var(--soft); font-size: .8rem; } .what-if summary { padding: .6rem 0; cursor: pointer; }
+.what-if { --soft: #555b62; --ink: #22262b; --rule: #d5d0c4; --water: #1f5f8b; color: var(--ink); font: max(.9rem, 14.4px)/1.4 system-ui, "Segoe UI", Roboto, Arial, sans-serif; container-type: inline-size; }
+.what-if .form { background: #f4f1ea; border: 1px solid var(--rule); padding: .75em 1em; margin: .75em 0; }
+.what-if .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(17em, 1fr)); gap: .6em 1.25em; }
+.what-if .control { display: grid; grid-template-columns: 1fr auto; align-items: baseline; } .what-if .control input, .what-if .control select { grid-column: 1 / -1; width: 100%; min-height: 1.75em; margin: 0; accent-color: var(--water); } .what-if .control output { font-weight: 700; }
+.what-if button, .what-if select { font: inherit; padding: .35em .6em; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5em; margin: .75em 0; }
+.what-if .answer { padding: .6em .8em; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1em 0; font-size: 1em; } .what-if .note { color: var(--soft); font-size: .89em; } .what-if summary { padding: .6em 0; cursor: pointer; }
 .what-if .safe { color: #2f6627; font-weight: 700; } .what-if .unsafe { color: #98401f; font-weight: 700; }
-.what-if .told { font-size: .85rem; min-height: 1.4em; margin: .4rem 0 0; overflow-wrap: anywhere; } .what-if textarea { width: 100%; font: .8rem/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); }
-.what-if table { border-collapse: collapse; width: 100%; font-size: .84rem; } .what-if td, .what-if th { text-align: left; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid var(--rule); vertical-align: top; } .what-if .pictures { margin: .75rem 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }
+.what-if .told { font-size: .94em; min-height: 1.4em; margin: .4em 0 0; overflow-wrap: anywhere; } .what-if textarea { width: 100%; font: .89em/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); }
+.what-if table { border-collapse: collapse; width: 100%; font-size: .93em; } .what-if td, .what-if th { text-align: left; padding: .25em .6em .25em 0; border-bottom: 1px solid var(--rule); vertical-align: top; } .what-if .pictures { margin: .75em 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }
 `;
 
 /** Looks of the page, on a phone, a desk and paper. */

@@ -16,6 +16,8 @@ const DIGITS = 5;
 
 /** A number as the steps show it, to be typed into a calculator. */
 export function stepNumber(value: number): string {
+  // What rounding leaves of nought is no number to type.
+  if (Math.abs(value) < 1e-15) return '0';
   return String(Number(value.toPrecision(DIGITS)));
 }
 

@@ -23,8 +23,8 @@ export function planTold({ site }: Judged, depth: string): Told[] {
       planWithin,
       {
         f: pondRow(site, 'shape', site.pond.shape.shape),
-        L: pondRow(site, long, `from the ${long}`),
-        W: pondRow(site, across, `from the ${across}`),
+        L: pondRow(site, long, 'as surveyed'),
+        W: pondRow(site, across, 'as surveyed'),
         i: 'the step before; nought at the rim',
       },
     ],

@@ -53,10 +53,14 @@ function fullPart(a: Judged, m: Measures, option: string | undefined, heading: s
   const net = use(netHead, lowestUsualLevel(site, m) + m.ballast, head);
   const at = steps.length;
   use(waterPressure, net);
-  const receiver =
+  const bed = `bed's underside (floor − ${BED_THICKNESS} m)`;
+  const [outlet, receiver] =
     m.drain?.kind === 'outlet'
-      ? `highest water at ${m.drain.outlet.name} (levels.csv, role flood; where there is none 0.4 m above its ordinary water)`
-      : 'the sump is pumped below the bed';
+      ? [
+          `the higher of the ${bed} and the outlet with 1 % fall up the run (levels.csv, role outlet)`,
+          `highest water at ${m.drain.outlet.name} (levels.csv, role flood; where there is none 0.4 m above its ordinary water)`,
+        ]
+      : [`the ${bed}, from which the sump takes the water`, 'the sump is pumped below the bed'];
   return {
     heading,
     note: `Head outside: the yearly highest, middle of all samples and weather years.${
@@ -69,7 +73,7 @@ function fullPart(a: Judged, m: Measures, option: string | undefined, heading: s
         relievedHead,
         {
           u: `middle of the yearly highest heads without a drain, ${waterWords(site)}`,
-          o: `the higher of the bed's underside (floor − ${BED_THICKNESS} m) and the outlet with 1 % fall up the run (levels.csv, role outlet)`,
+          o: outlet,
           r: receiver,
           d: 'head lost in the bed: our choice, far above what the formula for a blanket gives',
         },

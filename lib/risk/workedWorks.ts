@@ -21,7 +21,7 @@ export function diggingParts(a: Judged): WorkedPart[] {
     const from = ground.layers.map((l) => l.row.origin);
     parts.push({
       heading: 'The sides while digging',
-      note: `Dug ${say.length(dug)} deep; an upright side should stand 1.5 times as high. ${ground.strength.evidence.join(', ')}.`,
+      note: `Dug ${say.length(dug)} deep; an upright side should stand 1.5 times as high. Strength: ${ground.strength.evidence.join(', ')}.`,
       from,
       steps: withOrigins(steps, [
         [wetCrackedCut, { c: `middle of the strength of the layers (${rowsWords(from)})`, g: weight }],
