@@ -36,27 +36,25 @@ export function conjugateGradients(
   tolerance: Tolerance,
   most: number,
 ): number | undefined {
-  const { stencil } = multigrid.levels[0];
+  // The multigrid works in place on its finest level: residual in, correction out.
+  const { stencil, b: r, x: z } = multigrid.levels[0];
   const { nx, nz } = stencil;
-  const r = framed(nx, nz);
-  const z = framed(nx, nz);
   const p = framed(nx, nz);
   const q = framed(nx, nz);
   const [first, end] = [nx + 1, nx + 1 + nx * nz];
   residual(stencil, b, x, r);
   let before = 0;
+  let lacking = sumOfSizes(r);
   for (let iteration = 0; iteration <= most; iteration++) {
-    vCycle(multigrid, r, z);
+    vCycle(multigrid);
     let rz = 0;
     let head = 0;
-    let flow = 0;
     for (let k = first; k < end; k++) {
       rz += r[k] * z[k];
-      const [error, lack] = [Math.abs(z[k]), Math.abs(r[k])];
+      const error = Math.abs(z[k]);
       if (error > head) head = error;
-      flow += lack;
     }
-    if (head <= tolerance.head && flow <= tolerance.flow()) {
+    if (head <= tolerance.head && lacking <= tolerance.flow()) {
       // The last correction is at hand: it costs nothing to add.
       for (let k = first; k < end; k++) x[k] += z[k];
       return iteration + 1;
@@ -64,11 +62,19 @@ export function conjugateGradients(
     const beta = iteration === 0 ? 0 : rz / before;
     for (let k = first; k < end; k++) p[k] = z[k] + beta * p[k];
     const alpha = rz / multiply(stencil, p, q);
+    lacking = 0;
     for (let k = first; k < end; k++) {
       x[k] += alpha * p[k];
       r[k] -= alpha * q[k];
+      lacking += Math.abs(r[k]);
     }
     before = rz;
   }
   return undefined;
+}
+
+function sumOfSizes(v: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < v.length; k++) sum += Math.abs(v[k]);
+  return sum;
 }

@@ -19,7 +19,7 @@ export interface GridBlock {
 }
 
 /** Usual growth of a cell over the one before it, away from a mark. */
-const GROWTH = 0.12;
+export const GROWTH = 0.12;
 
 /**
  * Lines graded towards marks: cells grow from one to the next until the growth from another mark meets

@@ -59,7 +59,34 @@ export function relaxRows(s: Stencil, f: LineFactors, b: Float64Array, x: Float6
   }
 }
 
-/** The same for every second column. */
+/** The same where nothing is known yet: x becomes nought, then every second row, from the first on, is solved for itself. */
+export function startRows(
+  { nx, nz }: Stencil,
+  { rowInverse, rowLower }: LineFactors,
+  b: Float64Array,
+  x: Float64Array,
+): void {
+  for (let j = 0; j < nz; j++) {
+    const start = nx + 1 + j * nx;
+    const end = start + nx;
+    if (j % 2 === 1) {
+      x.fill(0, start, end);
+      continue;
+    }
+    let carried = 0;
+    for (let k = start; k < end; k++) {
+      carried = b[k] + rowLower[k] * carried;
+      x[k] = carried;
+    }
+    carried = 0;
+    for (let k = end - 1; k >= start; k--) {
+      carried = x[k] * rowInverse[k] + rowLower[k + 1] * carried;
+      x[k] = carried;
+    }
+  }
+}
+
+/** Solves every second column, from `first`. */
 export function relaxColumns(
   s: Stencil,
   f: LineFactors,

@@ -1,9 +1,9 @@
 import { type BandedFactor, bandedWork, factorBanded, solveBanded } from './bandedCholesky.js';
 import { coarseLines, lineStrengths } from './coarseLines.js';
 import { coarseOperator } from './coarseOperator.js';
-import { factorLines, type LineFactors, relaxColumns, relaxRows } from './lineRelaxation.js';
+import { factorLines, type LineFactors, relaxColumns, relaxRows, startRows } from './lineRelaxation.js';
 import { type Prolongation, prolong, prolongationOf, restrict } from './prolongation.js';
-import { framed, residual, type Stencil } from './stencil.js';
+import { framed, residualOnEvenColumns, type Stencil } from './stencil.js';
 
 interface Level {
   stencil: Stencil;
@@ -18,7 +18,7 @@ interface Level {
 }
 
 /** Work for solving a grid outright, a cell of the finest, below which that is done. */
-const SMALL = 100;
+const SMALL = 25;
 
 /** An operator on ever coarser grids, down to one that is solved outright. */
 export interface Multigrid {
@@ -45,13 +45,11 @@ export function multigridOf(fine: Stencil): Multigrid {
 }
 
 /**
- * z ≈ A⁻¹ r, framed: one V-cycle, rows and columns relaxed in turn before and, in the opposite order, after. As an
- * operator it is symmetric and positive.
+ * z ≈ A⁻¹ r: one V-cycle, rows and columns relaxed in turn before and, in the opposite order, after. As an operator it is
+ * symmetric and positive. It reads `levels[0].b` and leaves its answer in `levels[0].x`.
  */
-export function vCycle({ levels }: Multigrid, r: Float64Array, z: Float64Array): void {
-  levels[0].b.set(r);
+export function vCycle({ levels }: Multigrid): void {
   descend(levels, 0);
-  z.set(levels[0].x);
 }
 
 /** z += what the coarser grids say to a residual, framed; nothing on a single line. */
@@ -69,14 +67,13 @@ function descend(levels: Level[], depth: number): void {
     if (direct) solveBanded(direct, b, x);
     return;
   }
-  x.fill(0);
-  relaxRows(stencil, lines, b, x, 0);
+  startRows(stencil, lines, b, x);
   relaxRows(stencil, lines, b, x, 1);
   relaxColumns(stencil, lines, b, x, 0);
   relaxColumns(stencil, lines, b, x, 1);
-  residual(stencil, b, x, r);
+  residualOnEvenColumns(stencil, b, x, r);
   const coarse = levels[depth + 1];
-  restrict(prolongation, r, coarse.b);
+  restrict(prolongation, r, coarse.b, 2);
   descend(levels, depth + 1);
   prolong(prolongation, coarse.x, x);
   relaxColumns(stencil, lines, b, x, 1);

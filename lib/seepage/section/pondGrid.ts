@@ -1,4 +1,4 @@
-import { type GridMark, gradedLines, type SectionGrid } from './grid.js';
+import { GROWTH, type GridMark, gradedLines, type SectionGrid } from './grid.js';
 import { type HoleCells, pipeHole } from './pipeHole.js';
 import { placeOf } from './placeOf.js';
 import { floorOf, type PondGround, soilsOf, undersidesOf } from './pondGround.js';
@@ -14,6 +14,13 @@ export interface Fineness {
 
 /** 200 by 100 cells, holes of two by two. */
 export const USUAL_FINENESS: Fineness = { across: 200, up: 100, hole: 2 };
+
+/** A finer grid grows more gently, so that all its cells are smaller, not only those at the corners. */
+function growth(cells: number, usual: number): number {
+  return Math.min((GROWTH * usual) / cells, MOST_GROWTH);
+}
+
+const MOST_GROWTH = 0.25;
 
 /** Sizes of cells that are asked for, relative to each other; the grid scales them to the number wanted. */
 const AT_EDGE = 0.02;
@@ -70,8 +77,18 @@ export function pondGrid(ground: PondGround, fineness: Fineness): { grid: Sectio
       .filter((block, i, all) => all.findIndex((other) => Math.abs(other.from - block.from) < 1e-9) === i);
   return {
     grid: {
-      x: gradedLines([end(left), ...x, end(right)], blocks('x'), fineness.across),
-      z: gradedLines([end(base), ...z, { at: top, size: AT_BOUNDARY }], blocks('z'), fineness.up),
+      x: gradedLines(
+        [end(left), ...x, end(right)],
+        blocks('x'),
+        fineness.across,
+        growth(fineness.across, USUAL_FINENESS.across),
+      ),
+      z: gradedLines(
+        [end(base), ...z, { at: top, size: AT_BOUNDARY }],
+        blocks('z'),
+        fineness.up,
+        growth(fineness.up, USUAL_FINENESS.up),
+      ),
     },
     holes,
   };

@@ -77,11 +77,15 @@ export function prolongationOf(s: Stencil, columns: CoarseLines, rows: CoarseLin
   return { columns, rows, weights };
 }
 
-/** coarse = Pᵀ fine, framed */
+/**
+ * coarse = Pᵀ fine, framed
+ * @param stride - 2 where fine is nought on every second column
+ */
 export function restrict(
   { columns, rows, weights }: Prolongation,
   fine: Float64Array,
   coarse: Float64Array,
+  stride: 1 | 2 = 1,
 ): void {
   const [nx, nz, cx] = [columns.parent.length, rows.parent.length, columns.count];
   const { parent } = columns;
@@ -89,7 +93,7 @@ export function restrict(
   for (let j = 0; j < nz; j++) {
     const row = nx + 1 + j * nx;
     const below = cx + 1 + rows.parent[j] * cx;
-    for (let i = 0; i < nx; i++) {
+    for (let i = 0; i < nx; i += stride) {
       const v = fine[row + i];
       const w = 4 * (row + i);
       const c = below + parent[i];

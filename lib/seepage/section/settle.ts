@@ -94,8 +94,9 @@ function lowestHead({ contacts, soilOf, grid }: Section, head: Float64Array): nu
 /** The step with the conductivities as they are: its equations are symmetric, and its heads stay within those given. */
 function picardStep({ excess }: UnsaturatedSystem, multigrid: Multigrid, step: Float64Array): void {
   const right = excess.map((e) => -e);
-  const estimate = new Float64Array(right.length);
-  vCycle(multigrid, right, estimate);
+  const { b, x: estimate } = multigrid.levels[0];
+  b.set(right);
+  vCycle(multigrid);
   step.fill(0);
   const tolerance = { head: ROUGH * largest(estimate), flow: () => Number.POSITIVE_INFINITY };
   conjugateGradients(multigrid, right, step, tolerance, PICARD_ITERATIONS);
