@@ -45,9 +45,10 @@ export const rootEvaporation = formula({
     R: { meaning: 'water left at which stress begins, (1 − p)·TAW', unit: 'm', min: 0.001, max: 0.5 },
   },
   compute: (E: number, A: number, R: number) => {
-    const stressed = (E * A) / R;
-    const drawn = stressed < E ? stressed : E;
-    return A < drawn ? A : drawn;
+    let drawn = (E * A) / R;
+    if (drawn > E) drawn = E;
+    if (drawn > A) drawn = A;
+    return drawn;
   },
   validity: 'one uniform root zone; stress grows in a straight line',
   source: 'FAO Irrigation and Drainage Paper 56, eq. 84',

@@ -12,8 +12,9 @@ export const degreeDayMelt = formula({
     S: { meaning: 'water held as snow', unit: 'm', min: 0, max: 5 },
   },
   compute: (f: number, T: number, S: number) => {
-    const most = T < 0 ? 0 : f * T;
-    return S < most ? S : most;
+    let melt = T < 0 ? 0 : f * T;
+    if (melt > S) melt = S;
+    return melt;
   },
   validity: 'open ground; no rain on snow, no cold content',
   source: 'common practice (melt factors 2–6 mm/°C/d)',

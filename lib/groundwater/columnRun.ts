@@ -7,18 +7,16 @@ import {
   excess,
   rootEvaporation,
 } from '../climate/index.js';
-import { dailyOutflow, type TableParameters, tableEvaporation, tableRise } from './tableStore.js';
+import { dailyOutflow, leaving, type TableParameters, tableEvaporation, tableRise } from './tableStore.js';
 
-/** What a column of ground holds, m of water. */
-export interface ColumnState {
-  snow: number;
-  /** room left in the root zone */
-  deficit: number;
-  /** on its way from the roots to the table */
-  waiting: number;
-  /** above the base of the table */
-  held: number;
-}
+/**
+ * What a column of ground holds, m of water: snow; room left in the root zone; what is on its way from the roots to the
+ * table; what stands above the table's base. An array of doubles: from an object V8 would box every day's numbers.
+ */
+export type ColumnState = Float64Array;
+
+/** All that a column holds, m of water. */
+export const heldIn = (state: ColumnState): number => state[0] - state[1] + state[2] + state[3];
 
 /** Daily series of one parameter set; the arrays are reused from run to run. */
 export interface ColumnSeries {
@@ -45,40 +43,58 @@ export function columnSeries(days: number): ColumnSeries {
   };
 }
 
-/** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */
-const NOTHING = 1e-12;
-const leaving = (held: number, share: number) => (held > NOTHING ? held * share : held);
+/**
+ * What the loop needs of a parameter set, in one array of doubles: objects of one kind may differ in how V8 keeps them,
+ * and the loop would be compiled for the first it meets.
+ */
+export function columnConstants(p: TableParameters): Float64Array {
+  const { porosity, baseDepth, rootCapacity } = p;
+  return Float64Array.of(
+    p.meltFactor,
+    p.crackShare,
+    rootCapacity,
+    (1 - DEPLETION_FRACTION) * rootCapacity,
+    p.demandFactor,
+    dailyOutflow.compute(1 / p.delay),
+    (baseDepth - p.spillDepth) * porosity,
+    Math.max(baseDepth - p.drainDepth, 0) * porosity,
+    dailyOutflow.compute(p.drainRate),
+    baseDepth,
+    tableRise.compute(1, porosity),
+    p.extinctionDepth,
+    dailyOutflow.compute(p.recession),
+  );
+}
 
 /**
- * Snow, root zone and water table over the first days of a record, in one pass, and asserts that the column closes: what
- * fell has left it or is still held. Order of the day: snow; cracks, root zone and its demand; delay, spill, drain,
- * evaporation and recession of the table.
- * @param start - what it holds at the start
+ * Snow, root zone and water table over a stretch of a record, in one pass. Order of the day: snow; cracks, root zone and
+ * its demand; delay, spill, drain, evaporation and recession of the table.
+ * @param from - first day, an index
+ * @param to - day after the last
+ * @param constants - of the parameter set
+ * @param state - what it holds at the start; changed to what it holds at the end
  * @param out - filled, a value a day
- * @returns what it holds at the end, and the closure error, m
- * @throws Error when the balance does not close to 1e-9 m
+ * @returns what fell less what left the column less what it holds more, m
  */
 export function runDays(
   { rain, tmean, demand }: ColumnWeather,
-  days: number,
-  p: TableParameters,
-  start: ColumnState,
+  from: number,
+  to: number,
+  constants: Float64Array,
+  state: ColumnState,
   { liquid, recharge, depth, spill }: ColumnSeries,
-): { end: ColumnState; closure: number } {
-  const { porosity, baseDepth, extinctionDepth, rootCapacity, demandFactor, crackShare, meltFactor } = p;
-  const rise = tableRise.compute(1, porosity);
-  const stressedBelow = (1 - DEPLETION_FRACTION) * rootCapacity;
-  const full = (baseDepth - p.spillDepth) * porosity;
-  const undrained = Math.max(baseDepth - p.drainDepth, 0) * porosity;
-  const arrives = dailyOutflow.compute(1 / p.delay);
-  const drains = dailyOutflow.compute(p.drainRate);
-  const recedes = dailyOutflow.compute(p.recession);
+): number {
+  const [meltFactor, crackShare, rootCapacity, stressedBelow, demandFactor, arrives] = constants;
+  const [full, undrained, drains, baseDepth, rise, extinctionDepth, recedes] = constants.subarray(6);
   // In hand before the loop: looked up in it, they would be looked up every day.
   const [melted, cracked] = [degreeDayMelt.compute, crackBypass.compute];
   const [drawnByRoots, drawnFromTable] = [rootEvaporation.compute, tableEvaporation.compute];
-  let { snow, deficit, waiting, held } = start;
-  let balance = 0;
-  for (let d = 0; d < days; d++) {
+  let snow = state[0];
+  let deficit = state[1];
+  let waiting = state[2];
+  let held = state[3];
+  let balance = heldIn(state);
+  for (let d = from; d < to; d++) {
     const fell = rain[d];
     const warmth = tmean[d];
     const melt = melted(meltFactor, warmth, snow);
@@ -113,28 +129,37 @@ export function runDays(
     spill[d] = over;
     balance += fell - drawn - over - led - taken - outflow;
   }
-  const end = { snow, deficit, waiting, held };
-  const closure = balance - (total(end) - total(start));
-  assertClosed('column', closure, days);
-  return { end, closure: Math.abs(closure) };
+  state[0] = snow;
+  state[1] = deficit;
+  state[2] = waiting;
+  state[3] = held;
+  return balance - heldIn(state);
 }
 
-const total = ({ snow, deficit, waiting, held }: ColumnState) => snow - deficit + waiting + held;
-
-/** Days run twice, so that the start is forgotten. */
-const WARM_UP = 365;
+/** A stretch of days: what is run twice, and what is run at a time (V8 compiles a short loop better than a long one). */
+const STRETCH = 365;
 
 /**
- * A column over a record; the first year is run before it once more, so that the start is forgotten.
- * @returns closure error, m
+ * A column over a record, and asserts that it closes; the first year is run before it once more, so that the start is
+ * forgotten.
+ * @param start - what it holds at the start instead, without that first year
+ * @returns closure error, m, and what it holds at the end
+ * @throws Error when the balance does not close to 1e-9 m
  */
-export function runColumn(record: ColumnWeather, p: TableParameters, out: ColumnSeries): { closure: number } {
-  const start = {
-    snow: 0,
-    deficit: 0.3 * p.rootCapacity,
-    waiting: 0,
-    held: 0.5 * (p.baseDepth - p.spillDepth) * p.porosity,
-  };
-  const warm = runDays(record, Math.min(WARM_UP, record.rain.length), p, start, out);
-  return runDays(record, record.rain.length, p, warm.end, out);
+export function runColumn(
+  { rain, tmean, demand }: ColumnWeather,
+  p: TableParameters,
+  out: ColumnSeries,
+  start?: ColumnState,
+): { closure: number; end: ColumnState } {
+  const days = rain.length;
+  const weather = { rain, tmean, demand };
+  const constants = columnConstants(p);
+  const usual = [0, 0.3 * p.rootCapacity, 0, 0.5 * (p.baseDepth - p.spillDepth) * p.porosity];
+  const state = Float64Array.from(start ?? usual);
+  let closure = start ? 0 : runDays(weather, 0, Math.min(STRETCH, days), constants, state, out);
+  for (let d = 0; d < days; d += STRETCH)
+    closure += runDays(weather, d, Math.min(d + STRETCH, days), constants, state, out);
+  assertClosed('column', closure, days);
+  return { closure: Math.abs(closure), end: state };
 }

@@ -28,8 +28,9 @@ export const tableEvaporation = formula({
     S: { meaning: 'water held above the base', unit: 'm', min: 0, max: 3 },
   },
   compute: (U: number, z: number, E: number, S: number) => {
-    const drawn = z < E ? (U / E) * (E - z) : 0;
-    return S < drawn ? S : drawn;
+    let drawn = z < E ? (U / E) * (E - z) : 0;
+    if (drawn > S) drawn = S;
+    return drawn;
   },
   validity: 'straight-line fade; the extinction depth is uncertain (0.8–2.5 m in clay)',
   source: 'common practice in groundwater balances',
@@ -46,6 +47,12 @@ export const dailyOutflow = formula({
   validity: 'outflow in proportion to what is held; nothing comes in meanwhile',
   source: 'linear reservoir, solved over a day',
 });
+
+/** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */
+const NOTHING = 1e-12;
+
+/** What leaves a store in a day, m. */
+export const leaving = (held: number, share: number): number => (held > NOTHING ? held * share : held);
 
 export const tableStore = method({
   title: 'Water table as a store with a spill level',

@@ -1,9 +1,4 @@
-import {
-  type ColumnState,
-  columnSeries,
-  runDays,
-  type TableParameters,
-} from '../../lib/groundwater/index.js';
+import { columnSeries, runColumn, type TableParameters } from '../../lib/groundwater/index.js';
 
 /** A clay lawn whose table neither recedes nor is drained, with recharge that arrives at once. */
 export const STILL: TableParameters = {
@@ -28,19 +23,26 @@ export interface Weather {
   tmean?: number;
 }
 
+/** What a column holds at a time, m of water. */
+interface Held {
+  snow: number;
+  deficit: number;
+  waiting: number;
+  held: number;
+}
+
 /** Runs a column over days from a start; full roots and an empty table unless said. */
-export function run(
-  days: Weather[],
-  change: Partial<TableParameters> = {},
-  start: Partial<ColumnState> = {},
-) {
+export function run(days: Weather[], change: Partial<TableParameters> = {}, start: Partial<Held> = {}) {
   const p = { ...STILL, ...change };
   const series = columnSeries(days.length);
   const of = (key: keyof Weather, otherwise: number) =>
     Float64Array.from(days, (day) => day[key] ?? otherwise);
   const weather = { rain: of('rain', 0), demand: of('demand', 0), tmean: of('tmean', 10) };
   const from = { snow: 0, deficit: 0, waiting: 0, held: 0, ...start };
-  return { ...series, ...runDays(weather, days.length, p, from, series), p, from };
+  const state = Float64Array.of(from.snow, from.deficit, from.waiting, from.held);
+  const { closure, end } = runColumn(weather, p, series, state);
+  const [snow, deficit, waiting, held] = end;
+  return { ...series, end: { snow, deficit, waiting, held }, closure, p, from };
 }
 
 export const days = (n: number, day: Weather = {}): Weather[] => new Array(n).fill(day);

@@ -130,7 +130,13 @@ test('10 mm of snow melt in two days of 2 °C, 3 mm a degree', () => {
 });
 
 test.each(['rain', 'demand', 'tmean'] as const)('a %s that is no number is not balanced away', (what) => {
-  expect(() => run([{ rain: 0.01 }, { [what]: Number.NaN }])).toThrow(
+  const weather = {
+    rain: Float64Array.of(0.01, 0),
+    demand: Float64Array.of(0, 0),
+    tmean: Float64Array.of(5, 5),
+  };
+  weather[what][1] = Number.NaN;
+  expect(() => runColumn(weather, CLAY, columnSeries(2))).toThrow(
     /column balance does not close: NaN m over 2 days/,
   );
 });

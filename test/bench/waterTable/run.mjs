@@ -1,6 +1,7 @@
 /**
- * 30 years × 2,000 parameter sets of the daily water table, in one thread: ours, the same loops in C at -O3, and
- * vectorised over the sets in numpy, in one run. Needs cc and python3-numpy; `npm run build` first.
+ * 30 years × 2,000 parameter sets of the daily model (snow, root zone, table) in one thread: ours, the same loop in C at
+ * -O3, the same vectorised over the sets in numpy, and ours with several sets side by side; time of the processor, medians
+ * of five rounds of one run, the same depths from all. Needs cc and python3-numpy; `npm run build` first.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -11,6 +12,7 @@ import { SURVEYS } from '../../../datasets/surveys.mjs';
 import { generateWeather } from '../../../datasets/weather-generator.mjs';
 import { climateRecord } from '../../../dist/climate/index.js';
 import { columnSeries, parametersAt, runColumn } from '../../../dist/groundwater/index.js';
+import { sideBySide } from './interleaved.mjs';
 
 const SETS = 2000;
 const REPEATS = 5;
@@ -26,7 +28,7 @@ const days = Array.from({ length: DAYS }, (_, d) => {
 });
 const record = climateRecord(days, 52);
 const series = columnSeries(DAYS);
-const prior = (value) => ({ median: value, spread: 0.1, evidence: [] });
+const prior = (value) => ({ median: value, spread: 0, evidence: [] });
 const priors = {
   porosity: prior(0.03),
   recession: prior(0.012),
@@ -41,27 +43,63 @@ const priors = {
   drainRate: prior(0.1),
   meltFactor: prior(0.003),
 };
-const sets = Array.from({ length: SETS }, (_, i) => parametersAt(priors, [i / SETS, ...Array(11).fill(0)]));
-const ours = [];
-for (let r = 0; r <= REPEATS; r++) {
-  const t = performance.now();
-  for (const p of sets) runColumn(record, p, series);
-  if (r > 0) ours.push(performance.now() - t);
+const sets = Array.from({ length: SETS }, (_, i) => ({
+  ...parametersAt(priors, []),
+  porosity: 0.02 + 0.00001 * i,
+}));
+
+/** Time of the processor that a call takes, ms, and what it returns. */
+function timed(call) {
+  const { user, system } = process.cpuUsage();
+  const sum = call();
+  const after = process.cpuUsage();
+  return { time: (after.user - user + after.system - system) / 1000, sum };
 }
 
+const startOf = (p) =>
+  Float64Array.of(0, 0.3 * p.rootCapacity, 0, 0.5 * (p.baseDepth - p.spillDepth) * p.porosity);
 const input = `${DAYS}\n${Array.from(record.rain, (v, d) => `${v} ${record.tmean[d]} ${record.demand[d]}`).join('\n')}\n`;
 const folder = mkdtempSync(join(tmpdir(), 'bench-'));
-const lines = (text) => text.trim().split('\n').map(Number);
+const program = join(folder, 'store');
+const outside = (command, ...args) => {
+  const [time, sum] = execFileSync(command, [...args, SETS], { input, encoding: 'utf8' }).split('\n');
+  return { time: Number(time), sum: Number(sum) };
+};
+const ways = {
+  ours: () =>
+    timed(() => {
+      let sum = 0;
+      for (const p of sets) {
+        runColumn(record, p, series);
+        sum += series.depth[DAYS - 1];
+      }
+      return sum;
+    }),
+  C: () => outside(program),
+  numpy: () => outside('python3', here('store.py')),
+};
+for (const count of [1, 2, 4, 8]) {
+  const run = sideBySide(count, record, sets, startOf);
+  ways[`ours, ${count} side by side`] = () => timed(run);
+}
+
 try {
-  const program = join(folder, 'store');
   execFileSync('cc', ['-O3', '-o', program, here('store.c'), '-lm']);
-  const c = lines(
-    execFileSync(program, [SETS, REPEATS], { input, encoding: 'utf8', stdio: ['pipe', 'pipe', 'ignore'] }),
-  );
-  const numpy = lines(execFileSync('python3', [here('store.py'), SETS, 3], { input, encoding: 'utf8' }));
-  const [a, b, p] = [median(ours), median(c), median(numpy)];
-  console.log(`ours ${a.toFixed(0)} ms, C ${b.toFixed(0)} ms, numpy ${p.toFixed(0)} ms`);
-  console.log(`ours / C ${(a / b).toFixed(2)}, numpy / ours ${(p / a).toFixed(2)}`);
+  const times = Object.fromEntries(Object.keys(ways).map((way) => [way, []]));
+  // Every way in turn, so that other work on the machine troubles all alike; the first round warms up.
+  for (let r = 0; r <= REPEATS; r++)
+    for (const [way, run] of Object.entries(ways)) {
+      const { time, sum } = run();
+      if (r > 0) times[way].push(time);
+      times[way].sum = sum;
+    }
+  const ours = median(times.ours);
+  for (const [way, list] of Object.entries(times)) {
+    if (!(Math.abs(list.sum / times.ours.sum - 1) < 1e-6))
+      throw new Error(`${way}: depths sum to ${list.sum} m, ours to ${times.ours.sum} m`);
+    const time = median(list);
+    console.log(`${way}: ${time.toFixed(0)} ms, ${(time / ours).toFixed(2)} of ours`);
+  }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -1,4 +1,5 @@
-"""The same daily loops vectorised over the parameter sets in numpy. stdin as for store.c; prints a time (ms) a repeat."""
+"""The loop of runColumn vectorised over the parameter sets in numpy, with the same formulas and the same balance; of the
+daily series only the last depth is kept. stdin and output as for store.c."""
 
 import sys
 import time
@@ -6,52 +7,60 @@ import time
 import numpy as np
 
 
-def run(rain, tmean, et, porosity, sets):
-    base, spill, extinction, capacity, cracks = 2.0, 0.06, 1.4, 0.1, 1.0
-    stress_from = 0.37 * capacity
-    slope = 1 / (capacity - stress_from)
-    recede, arrives, drains = 1 - np.exp(-0.012), 1 - np.exp(-1 / 0.5), 1 - np.exp(-0.1)
-    top, drain = base - spill, base - 0.5
-    per_metre = 1 / porosity
-    deficit = np.full(sets, 0.3 * capacity)
-    y = np.full(sets, 0.5 * top)
-    waiting = np.zeros(sets)
-    total = np.zeros(sets)
-    pack = np.zeros(sets)
-    melt_factor = np.full(sets, 0.003)
-    for fell, warmth, wanted in zip(rain, tmean, et):
+def run(rain, tmean, et, p, state):
+    porosity, base, capacity, extinction = p["porosity"], p["base"], p["capacity"], p["extinction"]
+    rise, full = 1 / porosity, (base - p["spill"]) * porosity
+    undrained = np.maximum(base - p["drain"], 0) * porosity
+    stressed = (1 - 0.37) * capacity
+    arrives, drains, recedes = 1 - np.exp(-1 / p["delay"]), 1 - np.exp(-p["rate"]), 1 - np.exp(-p["recession"])
+    snow, deficit, waiting, held = state
+    balance = np.zeros_like(held)
+    start = snow - deficit + waiting + held
+    for fell, warmth, demand in zip(rain, tmean, et):
         if warmth < 0:
-            pack += fell
             water = 0.0
+            snow += fell
         else:
-            melt = np.minimum(melt_factor * warmth, pack)
-            pack -= melt
+            melt = np.minimum(p["melt"] * warmth, snow)
+            snow -= melt
             water = fell + melt
-        bypass = water * cracks * deficit
+        bypass = p["cracks"] * water / capacity * deficit
         matrix = water - bypass
         through = bypass + np.maximum(matrix - deficit, 0)
         deficit = np.maximum(deficit - matrix, 0)
-        drawn = wanted * np.minimum((capacity - deficit) * slope, 1)
-        drawn = np.minimum(drawn, capacity - deficit)
+        wanted = demand * p["demand"]
+        left = capacity - deficit
+        drawn = np.minimum(np.minimum(wanted * left / stressed, wanted), left)
         deficit += drawn
-        unmet = wanted - drawn
         waiting += through
         arriving = waiting * arrives
         waiting -= arriving
-        y += arriving * per_metre
-        y = np.minimum(y, top)
-        y -= np.maximum(y - drain, 0) * drains
-        taken = np.minimum(unmet * np.maximum(1 - (base - y) / extinction, 0), y * porosity)
-        y -= taken * per_metre
-        y -= y * recede
-        total += base - y
-    return total
+        held += arriving
+        over = np.maximum(held - full, 0)
+        held -= over
+        led = np.maximum(held - undrained, 0) * drains
+        held -= led
+        z = base - held * rise
+        taken = np.minimum((wanted - drawn) / extinction * np.maximum(extinction - z, 0), held)
+        held -= taken
+        outflow = held * recedes
+        held -= outflow
+        depth = base - held * rise
+        balance += fell - drawn - over - led - taken - outflow
+    assert np.all(np.abs(balance - (snow - deficit + waiting + held - start)) <= 1e-9)
+    return (snow, deficit, waiting, held), depth
 
 
 data = np.loadtxt(sys.stdin, skiprows=1)
-count, repeats = int(sys.argv[1]), int(sys.argv[2])
-spread = 0.02 + 0.00001 * np.arange(count)
-for _ in range(repeats):
-    start = time.perf_counter()
-    run(data[:, 0], data[:, 1], data[:, 2], spread, count)
-    print(f"{1000 * (time.perf_counter() - start):.3f}")
+sets = int(sys.argv[1])
+names = ["recession", "base", "spill", "extinction", "delay", "capacity", "demand", "cracks", "drain", "rate", "melt"]
+values = [0.012, 2, 0.06, 1.4, 0.5, 0.1, 1, 0.1, 0.5, 0.1, 0.003]
+parameters = {name: np.full(sets, value, dtype=float) for name, value in zip(names, values)}
+parameters["porosity"] = 0.02 + 0.00001 * np.arange(sets)
+rain, tmean, et = np.ascontiguousarray(data.T)
+begun = time.process_time()
+top = (parameters["base"] - parameters["spill"]) * parameters["porosity"]
+state = (np.zeros(sets), 0.3 * parameters["capacity"], np.zeros(sets), 0.5 * top)
+state, _ = run(rain[:365], tmean[:365], et[:365], parameters, state)
+_, depth = run(rain, tmean, et, parameters, state)
+print(f"{1000 * (time.process_time() - begun):.3f}\n{depth.sum():.9f}")
