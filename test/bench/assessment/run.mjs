@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { isWetHalf } from '../../../dist/climate/index.js';
 import { tubVolume } from '../../../dist/groundwater/index.js';
+import { parseSurvey, planArea, siteModel } from '../../../dist/index.js';
 import {
   basisOf,
   chancesOf,
@@ -20,11 +21,8 @@ import {
   floorLevel,
   lowestUsualLevel,
   optionsOf,
-  parseSurvey,
-  planArea,
   reliefBounds,
-  siteModel,
-} from '../../../dist/index.js';
+} from '../../../dist/risk/index.js';
 import { claim } from '../claim.mjs';
 
 const REPEATS = 5;
