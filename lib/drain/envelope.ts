@@ -119,7 +119,12 @@ const CLAY_SIZE = 2e-6;
 const CLAYEY = 0.27;
 const times = (v: number) => `${Number(v.toPrecision(2))} times`;
 
-/** Judges a bed on a soil, see {@link envelopeMethod}. */
+/**
+ * Judges a bed on a soil, see {@link envelopeMethod}.
+ * @param bed - what is laid
+ * @param soil - grain-size curve, and whether it disperses
+ * @returns ratios of what keeps the soil out and lets the water through, and the order to a merchant
+ */
 export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const { filter, core }: BedLayers = BEDS[bed];
   const band = filterBand(soil);
@@ -154,7 +159,11 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   return { bed, retention, passage, doubtful: false, words };
 }
 
-/** What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does. */
+/**
+ * What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does.
+ * @param curve - sizes in m and shares finer, 0–1, rising
+ * @returns a sentence for each fault
+ */
 export function gradingFaults(curve: readonly CurvePoint[]): string[] {
   const d10 = sizeFiner(curve, 0.1);
   const uniformity = sizeFiner(curve, 0.6) / d10;
@@ -167,13 +176,22 @@ export function gradingFaults(curve: readonly CurvePoint[]): string[] {
   return faults;
 }
 
-/** What lies around the pipe. */
+/**
+ * What lies around the pipe.
+ * @param bed - what is laid
+ * @returns the material whose grains meet the openings
+ */
 export function aroundPipe(bed: Bed): Granular {
   const { filter, core } = BEDS[bed];
   return core ?? filter;
 }
 
-/** Openings of a pipe against the layer around it: what the grains allow over what the pipe has; both in m. */
+/**
+ * Openings of a pipe against the layer around it: what the grains allow over what the pipe has; both in m.
+ * @param bed - what is laid around the pipe
+ * @param opening - its kind and size, m
+ * @returns below 1 grains go through
+ */
 export function openingReserve(bed: Bed, opening: { kind: 'slot' | 'hole' | 'sock'; size: number }): number {
   const d85 = sizeFiner(GRADINGS[aroundPipe(bed)], 0.85);
   return opening.kind === 'slot' ? d85 / 1.2 / opening.size : d85 / opening.size;

@@ -43,7 +43,11 @@ const CONDUCTIVITY: Record<Granular, number> = {
   '20 mm stone': 1e-1,
 };
 
-/** Conductivity times thickness of a bed, m²/s. */
+/**
+ * Conductivity times thickness of a bed, m²/s.
+ * @param bed - its layers
+ * @returns m²/s
+ */
 export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
   return strataOf(bed, thickness).reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
 }
@@ -116,6 +120,7 @@ const LEAST_INFLOW = 1e-12;
  * @param fromBelow - inflow that rises evenly under the floor, m³/s
  * @param fromSides - inflow that comes down the sides, m³/s
  * @param diameter - of the pipe, m
+ * @returns kind, length of pipe, branches and spacing
  */
 export function layoutOf(
   floorLength: number,

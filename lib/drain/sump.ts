@@ -87,12 +87,21 @@ export interface Sump {
   words: string;
 }
 
-/** Hours until inflow fills a storage; Infinity where nothing flows in. */
+/**
+ * Hours until inflow fills a storage; Infinity where nothing flows in.
+ * @param storage - m³
+ * @param inflow - m³/s, 0 or more
+ * @returns h
+ */
 export function powerCutHours(storage: number, inflow: number): number {
   return inflow > 0 ? storage / inflow / 3600 : Number.POSITIVE_INFINITY;
 }
 
-/** Designs a sump, see {@link sumpMethod}. */
+/**
+ * Designs a sump, see {@link sumpMethod}.
+ * @param input - levels, inflow and storage of the bed, SI; see {@link SumpInput}
+ * @returns working volume, duty of the pump, hours without power and energy
+ */
 export function designSump(input: SumpInput): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;
   const lift = Math.max(discharge.level - start, 0);

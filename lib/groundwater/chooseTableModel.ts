@@ -27,7 +27,15 @@ export interface ChosenModel {
   reason: string;
 }
 
-/** Chooses a model and fits it. */
+/**
+ * Chooses a model and fits it.
+ * @param record - daily climate
+ * @param dips - looks at the water, m below the ground
+ * @param models - to choose from, of {@link modelsFor}
+ * @param count - parameter sets drawn
+ * @param seed - of the draws
+ * @returns the model, its fit, and the reason in words
+ */
 export function chooseTableModel(
   record: ClimateRecord,
   dips: Dip[],

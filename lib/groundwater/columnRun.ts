@@ -35,7 +35,11 @@ export interface ColumnSeries {
 /** The weather of a column. */
 export type ColumnWeather = Pick<ClimateRecord, 'rain' | 'tmean' | 'demand'>;
 
-/** Buffers for a record. */
+/**
+ * Buffers for a record.
+ * @param days - length of the record
+ * @returns buffers that {@link runColumn} fills
+ */
 export function columnSeries(days: number): ColumnSeries {
   return {
     liquid: new Float64Array(days),
@@ -126,6 +130,9 @@ const WARM_UP = 365;
 
 /**
  * A column over a record; the first year is run before it once more, so that the start is forgotten.
+ * @param record - daily climate
+ * @param p - parameters of root zone, snow and store
+ * @param out - filled, day by day
  * @returns closure error, m
  */
 export function runColumn(record: ColumnWeather, p: TableParameters, out: ColumnSeries): { closure: number } {

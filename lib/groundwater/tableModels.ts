@@ -40,7 +40,12 @@ const prior = (median: number, spread: number): LogEstimate => ({
   evidence: ['common practice'],
 });
 
-/** The models with their priors for a ground and what was seen in it, the one expected without dips first. */
+/**
+ * The models with their priors for a ground and what was seen in it, the one expected without dips first.
+ * @param ground - what its soil and climate say
+ * @param dips - looks at the water, m below the ground
+ * @returns at least one
+ */
 export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
   const levels = Float64Array.from(
     dips.filter((d) => d.says === 'level'),

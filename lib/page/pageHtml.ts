@@ -40,6 +40,7 @@ export interface PageOptions extends Omit<BodyOptions, 'tried'> {
 /**
  * The shareable page: one HTML file that opens offline, makes no request and runs only its own script.
  * @param report what was computed; every text of it is taken for hostile
+ * @param options - the script, its version and photos
  * @returns HTML as text, to be written as UTF-8
  * @throws Error when the script's text would break out of its element
  */

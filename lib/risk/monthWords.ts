@@ -13,7 +13,11 @@ const MONTHS = [
   'December',
 ];
 
-/** Months as a person says them: runs joined, round the year. */
+/**
+ * Months as a person says them: runs joined, round the year.
+ * @param months - 1–12
+ * @returns text
+ */
 export function monthWords(months: number[]): string {
   if (months.length === 12) return 'all year';
   const set = new Set(months);

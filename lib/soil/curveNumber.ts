@@ -75,7 +75,12 @@ const TABLE = {
 };
 export type GardenCover = keyof typeof TABLE;
 
-/** Curve number of a cover by hydrologic group; see {@link curveNumberTable}. */
+/**
+ * Curve number of a cover by hydrologic group; see {@link curveNumberTable}.
+ * @param cover - of the ground
+ * @param group - of the profile; the undrained one counts
+ * @returns 0–100
+ */
 export function curveNumber(cover: GardenCover, { undrained }: HydrologicGroup): number {
   return TABLE[cover][undrained];
 }

@@ -90,6 +90,7 @@ function growth(a: number, tau: number): number {
  * @param conductivity - m/s, above 0
  * @param suctionDeficit - suction head times fillable moisture, m, above 0
  * @param time - s, 0 or more
+ * @returns m
  */
 export function pondedInfiltration(conductivity: number, suctionDeficit: number, time: number): number {
   return time === 0 ? 0 : suctionDeficit * growth(1, (conductivity * time) / suctionDeficit);
@@ -121,6 +122,7 @@ export interface StormBalance {
  * @param step - s
  * @param soil - as the storm meets it
  * @param runoff - receives the run-off of each step, m
+ * @returns infiltration, run-off and closure, m, and the time water first stood, s
  */
 export function runGreenAmpt(
   rain: Float64Array,

@@ -15,6 +15,7 @@ export const usdaTextureTriangle = method({
  * USDA texture class.
  * @param sand - mass fraction 0.05–2 mm, 0–1
  * @param clay - mass fraction below 0.002 mm, 0–1; silt is the rest
+ * @returns one of the twelve classes
  * @throws RangeError when the fractions are outside 0–1 or exceed 1 together
  */
 export function textureClass(sand: number, clay: number): UsdaClass {

@@ -114,7 +114,11 @@ export interface BallastLayer {
   thickness: number;
 }
 
-/** Dry unit weight (N/m³) and porosity of each kind; a slab has no pores. */
+/**
+ * Dry unit weight (N/m³) and porosity of each kind; a slab has no pores.
+ * @param kind - of ballast
+ * @returns N/m³ and 0–1
+ */
 export function ballastMakeup(kind: BallastKind): { dry: number; porosity: number } {
   if (kind === 'slab') return { dry: CONCRETE_UNIT_WEIGHT, porosity: 0 };
   const { unitWeight, grains } = kind === 'gravel' ? GRAVEL : SHELF_SOIL;
@@ -126,6 +130,7 @@ export function ballastMakeup(kind: BallastKind): { dry: number; porosity: numbe
  * @param layers - from the liner up
  * @param liner - level of the liner there, m
  * @param pond - pond level, m; below the liner counts as empty
+ * @returns Pa
  */
 export function weightOnLiner(layers: readonly BallastLayer[], liner: number, pond: number): number {
   let foot = liner;

@@ -45,6 +45,7 @@ export const BULGE_REMEDY: Record<BulgeCause, string> = {
  * @param pond - pond level, m
  * @param under - level in the dip pipe, m on the same mark; `dry` where the pipe is dry to the floor
  * @param units - of the words
+ * @returns what lifts it, and what to do, in words
  */
 export function bulgeCause(
   pond: number | undefined,

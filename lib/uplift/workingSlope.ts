@@ -43,7 +43,9 @@ export interface WorkingSlope {
 
 /**
  * The published working slope for what is seen.
+ * @param signs - what the hole shows
  * @param depth - of the dig, m
+ * @returns horizontal to 1 vertical, the type of soil, and who must be asked
  */
 export function workingSlope({ strength, fissured, wet }: HoleSigns, depth: number): WorkingSlope {
   const unconfined = 2 * strength;
