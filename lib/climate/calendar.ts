@@ -22,6 +22,10 @@ export function calendarOf(day: number): { year: number; month: number; date: nu
  * @param month - 1–12
  * @param date - day of the month
  * @returns d
+ * @example
+ * ```ts
+ * dayNumber(2024, 2, 29); // 19782
+ * ```
  */
 export function dayNumber(year: number, month: number, date: number): number {
   return Date.UTC(year, month - 1, date) / (SECONDS_PER_DAY * 1000);
@@ -31,6 +35,10 @@ export function dayNumber(year: number, month: number, date: number): number {
  * ISO 8601 date of a day number.
  * @param day - days since 1970-01-01, whole
  * @returns `YYYY-MM-DD`
+ * @example
+ * ```ts
+ * isoDate(19782); // '2024-02-29'
+ * ```
  */
 export function isoDate(day: number): string {
   return new Date(Math.floor(day) * SECONDS_PER_DAY * 1000).toISOString().slice(0, 10);

@@ -61,6 +61,7 @@ export function reliefLevel(floor: number, outletLevel: number, run: number): nu
   return Math.max(floor - BED_THICKNESS, outletLevel + fallNeeded.compute(LEAST_FALL, run));
 }
 
+/** What the design of a drain starts from, SI. */
 export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end' | 'sumpDepth'> {
   /** liner's lowest point, m above the datum */
   floor: number;
@@ -92,6 +93,7 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
       };
 }
 
+/** A drain as designed, SI. */
 export interface Drain {
   kind: 'outlet' | 'sump';
   outlet: string;

@@ -70,6 +70,7 @@ export const GRADINGS = {
     [38.1, 100],
   ]),
 } as const;
+/** A grading by its name in the trade. */
 export type Granular = keyof typeof GRADINGS;
 
 /** Apparent opening size of the fabric bought, m: No. 100 sieve; and its permittivity, 1/s. Common practice. */
@@ -96,6 +97,7 @@ export const BEDS = {
   'pea gravel': { filter: 'pea gravel', core: undefined },
   '20 mm stone': { filter: '20 mm stone', core: undefined },
 } as const satisfies Record<string, BedLayers>;
+/** What may be laid on the soil, by name. */
 export type Bed = keyof typeof BEDS;
 
 /** A heavy clay without a log: 16 % sand, 56 % clay; its d85 is near 0.06 mm, the example soil of NEH 633-26. */

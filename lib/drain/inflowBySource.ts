@@ -36,6 +36,7 @@ export interface SourceInflow extends Ends {
   left: number;
 }
 
+/** What the sources of inflow are reckoned from, SI. */
 export interface InflowInput {
   /** conductivity of the ground, m/s */
   k: Ends;

@@ -44,6 +44,7 @@ const PUMPED_DEPTH = 0.3;
 /** Length in which stiff pipe is sold, m. Common practice. */
 const STICK = 6;
 
+/** What the quantities are counted from, SI. */
 export interface QuantityInput {
   floorArea: number;
   sideArea: number;

@@ -1,6 +1,7 @@
 /** Tables as plain data, and as HTML or text. */
 import { escapeHtml } from './escape.js';
 
+/** A column of a table. */
 export interface Column {
   /** name in code and CSV files, with the unit as suffix */
   key: string;

@@ -100,6 +100,10 @@ export function monthShort(month: number): string {
  * Items joined for reading: `a, b and c`.
  * @param items - in their order
  * @returns text
+ * @example
+ * ```ts
+ * listText(['clay', 'gravel', 'peat']); // 'clay, gravel and peat'
+ * ```
  */
 export function listText(items: string[]): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
@@ -112,6 +116,10 @@ export const LEAST_CHANCE = 0.001;
  * A chance in percent, two digits: `4.1 %`, `below 0.1 %`.
  * @param chance - 0–1
  * @returns text
+ * @example
+ * ```ts
+ * chanceText(0.041); // '4.1 %'
+ * ```
  */
 export function chanceText(chance: number): string {
   if (chance < LEAST_CHANCE) return 'below 0.1 %';

@@ -20,6 +20,7 @@ export const modelChoice = method({
 const ENOUGH = { levels: 24, days: 300 };
 const TRIAL_SETS = 40;
 
+/** The model of the water table that was chosen, and its fit. */
 export interface ChosenModel {
   model: TableModel;
   fit: TableFit;

@@ -27,8 +27,10 @@ export interface GroundForTable {
   snows: boolean;
 }
 
+/** The models of the water table, by name. */
 export type TableModelName = 'store that spills at the ground' | 'store with a drain' | 'linear reservoir';
 
+/** A model of the water table: the store with what is known of its parameters beforehand. */
 export interface TableModel {
   name: TableModelName;
   priors: TablePriors;

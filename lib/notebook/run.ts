@@ -7,6 +7,7 @@ import { type Cell, type ExecutedNotebook, outputsOf, readNotebook, sourceOf } f
 /** A cell is given up after this many seconds unless said otherwise. */
 const CELL_LIMIT_S = 600;
 
+/** How a notebook is run. */
 export interface RunOptions {
   /** folder from which cells resolve imports and files; the notebook's own unless given */
   cwd?: string;

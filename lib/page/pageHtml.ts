@@ -32,6 +32,7 @@ export interface BodyOptions {
   tried: boolean;
 }
 
+/** What the page is made with besides the report. */
 export interface PageOptions extends Omit<BodyOptions, 'tried'> {
   /** script of the what-if, and the survey it starts from; without it the page is still, and whole */
   live?: { script: string; survey: Survey; seed: number; samples: number };

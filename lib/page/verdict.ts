@@ -10,6 +10,7 @@ import {
 } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
+/** The verdicts in sentences. */
 export interface VerdictWords {
   /** what happens while the pond is kept full */
   full: string;

@@ -18,8 +18,10 @@ export const OPTIONS = [
   'raise-pond',
   'ballast',
 ] as const;
+/** What may be built, by name. */
 export type OptionName = (typeof OPTIONS)[number];
 
+/** What may be advised: an option, or something else than building. */
 export type Advice =
   | OptionName
   | 'shallower'
@@ -29,6 +31,7 @@ export type Advice =
   | 'measure-first'
   | 'do-not-dig';
 
+/** What limits the depth, by name. */
 export type Governs =
   | 'lift-full'
   | 'lift-drawn-down'
@@ -53,6 +56,7 @@ export interface Obstacle {
   text: string;
 }
 
+/** A rule of use that the recommendation depends on. */
 export interface Rule {
   code: string;
   /** months it holds in; absent: always */
@@ -61,6 +65,7 @@ export interface Rule {
   text: string;
 }
 
+/** Chances of failing while it is dug, each for itself. */
 export interface PerDig {
   heave: number;
   slump: number;
@@ -69,6 +74,7 @@ export interface PerDig {
   factor: { heave: number; slump: number };
 }
 
+/** An option as `result.json` has it. */
 export interface OptionResult {
   option: OptionName;
   possible: boolean;
@@ -95,6 +101,7 @@ export interface OptionResult {
   hours_empty_safe: (number | null)[];
 }
 
+/** The recommendation as `result.json` has it. */
 export interface Recommendation {
   option: Advice;
   also: Advice[];
@@ -118,6 +125,7 @@ export interface Recommendation {
   }[];
 }
 
+/** The recommended drain as `result.json` has it. */
 export interface DrainResult {
   inflow_m3_s: { clay: number; ring_storm: number; roof: number; uphill: number; leak: number };
   pipe_diameter_m: number;
@@ -151,6 +159,7 @@ export interface SpotResult {
   reason: string;
 }
 
+/** A value of an input at which the answer changes. */
 export interface TippingPoint {
   input: string;
   /** at which the answer changes */
@@ -162,6 +171,7 @@ export interface TippingPoint {
   to: Advice;
 }
 
+/** The contract's `result.json`. */
 export interface Result {
   contract: 1;
   survey: { name: string; sha256: string };

@@ -38,6 +38,10 @@ export function quantile(values: Float64Array, p: number): number {
  * p10, p50 and p90 of a sample.
  * @param values - at least one, in any order
  * @returns linear between the values of the sample
+ * @example
+ * ```ts
+ * percentiles([5, 1, 4, 2, 3]).p50; // 3
+ * ```
  */
 export function percentiles(values: ArrayLike<number>): Percentiles {
   const copy = Float64Array.from(values);

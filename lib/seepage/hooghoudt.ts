@@ -70,6 +70,10 @@ export const hooghoudtSpacing = formula({
  * @param h - water above the drains midway, m
  * @param q - recharge, m/s
  * @returns spacing, m
+ * @example
+ * ```ts
+ * drainSpacing(1e-5, 2, 0.05, 0.5, 1e-7); // 25.0
+ * ```
  */
 export function drainSpacing(k: number, depth: number, radius: number, h: number, q: number): number {
   // The right side grows slower than the left with L: bisection on L − L(d(L)) from the ellipse upwards.

@@ -71,6 +71,7 @@ export interface Site {
   warnings: Warning[];
 }
 
+/** How a site is simulated. */
 export interface SiteOptions {
   /** whole number; the same survey and seed give the same result */
   seed?: number;

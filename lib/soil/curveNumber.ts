@@ -73,6 +73,7 @@ const TABLE = {
   paved: { A: 98, B: 98, C: 98, D: 98 },
   woodland: { A: 30, B: 55, C: 70, D: 77 },
 };
+/** What lies on the ground, as curve numbers tell it apart. */
 export type GardenCover = keyof typeof TABLE;
 
 /**

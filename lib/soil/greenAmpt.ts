@@ -91,6 +91,10 @@ function growth(a: number, tau: number): number {
  * @param suctionDeficit - suction head times fillable moisture, m, above 0
  * @param time - s, 0 or more
  * @returns m
+ * @example
+ * ```ts
+ * pondedInfiltration(1e-6, 0.05, 3600); // 0.0214
+ * ```
  */
 export function pondedInfiltration(conductivity: number, suctionDeficit: number, time: number): number {
   return time === 0 ? 0 : suctionDeficit * growth(1, (conductivity * time) / suctionDeficit);

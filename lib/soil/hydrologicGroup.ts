@@ -14,6 +14,7 @@ export const hydrologicSoilGroup = method({
     'the pairing of the rows from memory)',
 });
 
+/** Hydrologic soil group, A the most permeable. */
 export type GroupLetter = 'A' | 'B' | 'C' | 'D';
 
 /** Group as it is, and as it would be with the water table drained away. */

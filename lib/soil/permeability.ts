@@ -32,6 +32,7 @@ const OTHER: Record<OtherGround, { median: number; spread: number }> = {
 /** Factor on the regression by structure, for soils with at least 20 % clay. */
 const STRUCTURE_FACTOR: Record<Structure, number> = { massive: 0.1, blocky: 1, cracked: 10, rooted: 3 };
 
+/** What the pit log says of a layer. */
 export interface Composition {
   texture: Texture;
   /** mass fractions, when the pit log has them */

@@ -101,6 +101,7 @@ export const gravelOnSlope = formula({
 
 /** Common unit weights, N/m³: gravel dry 16 kN/m³ (100 lb/ft³), concrete 24 kN/m³; grains 2.65. Common practice. */
 export const GRAVEL = { unitWeight: 16000, grains: 2.65 };
+/** Unit weight of concrete, N/m³. Common practice. */
 export const CONCRETE_UNIT_WEIGHT = 24000;
 /** Soil and stones of a planted shelf, dry, N/m³. Common practice. */
 export const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };

@@ -49,6 +49,11 @@ export interface LiftBalance {
  * @param layers - on the floor, from the liner up
  * @param wanted - factor, total weights over full uplift
  * @returns pressures on the floor, Pa, factor, and the ballast that lacks
+ * @example
+ * ```ts
+ * const liner = linerProfile({ shape: 'box', length: 4, width: 3, sideSlope: 0 }, 0.8);
+ * liftBalance(liner, 'emptied', { pond: -0.8, outside: -0.3 }).lacking; // 0.5
+ * ```
  */
 export function liftBalance(
   profile: LinerProfile,

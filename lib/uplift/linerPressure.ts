@@ -27,6 +27,7 @@ export interface LinerWater {
 
 /** Levels of a pond in each state, m. The name is what people do, the level what the liner feels. */
 export const POND_STATES = ['full', 'drawn-down', 'emptied'] as const;
+/** A state of the pond, by name. */
 export type PondState = (typeof POND_STATES)[number];
 
 /**

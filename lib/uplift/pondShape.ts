@@ -88,6 +88,10 @@ export function areaWithin(
  * @param p - shape of the pond
  * @param depth - m below the rim
  * @returns m²
+ * @example
+ * ```ts
+ * planArea({ shape: 'box', length: 4, width: 3, sideSlope: 0.5 }, 0.8); // 7.04
+ * ```
  */
 export function planArea(p: PondShape, depth: number, use: Use = unrecorded): number {
   return areaWithin(p, insetAt(p, depth, use), use);
@@ -141,6 +145,10 @@ export function sliceVolume(
  * @param p - shape of the pond
  * @param depth - m
  * @returns m³
+ * @example
+ * ```ts
+ * pondVolume({ shape: 'box', length: 4, width: 3, sideSlope: 0 }, 0.8); // 9.6
+ * ```
  */
 export function pondVolume(p: PondShape, depth: number): number {
   const { sideSlope, shelf } = p;
