@@ -98,6 +98,8 @@ export {
   dipReading,
   evidenceAgainstEvidence,
   highEvidenceMethod,
+  pondGroundMethod,
+  pondGroundOf,
   pooledDipsMethod,
   recoveredLevelMethod,
   siteModel,

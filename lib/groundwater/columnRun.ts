@@ -57,6 +57,9 @@ const leaving = (held: number, share: number) => (held > NOTHING ? held * share 
  * Snow, root zone and water table over the first days of a record, in one pass, and asserts that the column closes: what
  * fell has left it or is still held. Order of the day: snow; cracks, root zone and its demand; delay, spill, drain,
  * evaporation and recession of the table.
+ * @param weather - of the column
+ * @param days - that are run
+ * @param p - parameters of the column
  * @param start - what it holds at the start
  * @param out - filled, a value a day
  * @returns what it holds at the end, and the closure error, m

@@ -63,6 +63,7 @@ export const planWithin = formula({
  * How far the sides have come in at a depth below the rim, m. A shelf counts once the depth is below it.
  * @param pond - its sides and shelf
  * @param depth - m below the rim
+ * @param use - what evaluates the formula, for a record
  * @returns m
  */
 export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use: Use = unrecorded): number {
@@ -73,6 +74,7 @@ export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use: Use
  * Plan area where the sides have come in by an inset, m²; nought where they have met.
  * @param pond - shape, length and width, m
  * @param inset - m
+ * @param use - what evaluates the formula, for a record
  * @returns m²
  */
 export function areaWithin(
@@ -87,6 +89,7 @@ export function areaWithin(
  * Plan area at a depth below the rim, m²; nought where the sides have met.
  * @param p - shape of the pond
  * @param depth - m below the rim
+ * @param use - what evaluates the formula, for a record
  * @returns m²
  * @example
  * ```ts

@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { runNotebook } from '../../lib/notebook/run.js';
-import { itUnderJupyter, underJupyter } from '../notebook/jupyter.js';
 import { PROJECT } from '../notebook/notebooks.js';
 import { CHECKS } from './index.js';
 
@@ -20,9 +19,4 @@ test('the notebook of checks tells all of them, none outside its tolerance', asy
   const published = cells.find(({ id }) => id === 'published')!.outputs![0];
   const html = 'data' in published ? String(published.data['text/html']) : '';
   expect(html.match(/<tr>/g)).toHaveLength(1 + all.filter(({ kind }) => kind === 'published').length);
-});
-
-itUnderJupyter('and says the same under a real Jupyter', async () => {
-  const own = await runNotebook(NOTEBOOK);
-  expect(textOf((await underJupyter(NOTEBOOK)).cells, 'read')).toBe(textOf(own.cells, 'read'));
 });

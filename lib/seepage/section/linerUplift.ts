@@ -20,6 +20,7 @@ export interface LinerPoint {
  * @param pond - from {@link pondSection}
  * @param state - from a solver
  * @param pond - from {@link pondSection}
+ * @param pond - from {@link pondSection}
  * @returns points with pressure from both sides
  */
 export function linerUplift({ ground, liner }: PondSection, { head }: SectionState): LinerPoint[] {
