@@ -30,7 +30,7 @@ export const ground = {
   base: -4,
   ring: { width: 0.15, soil: gravel },
   blanket: [{ thickness: 0.15, soil: gravel }],
-  pipes: [{ x: 0, z: -1.075, radius: 0.059 }],
+  pipes: [{ x: 0, z: -1.1, radius: 0.05 }],
   far: { left: -0.3, right: -0.3 },
   rain: 1e-3 / 86400,
 };
