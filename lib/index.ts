@@ -5,11 +5,113 @@ export * from './figures/index.js';
 export * from './formula/index.js';
 export * from './groundwater/index.js';
 export * from './page/index.js';
-export * from './risk/index.js';
-export { type Percentiles, percentiles } from './sampling/index.js';
-export * from './seepage/index.js';
-export * from './site/index.js';
+export type * from './risk/index.js';
+export {
+  assess,
+  chanceMethod,
+  chanceOf,
+  diggingMethod,
+  drainWords,
+  driversMethod,
+  judge,
+  LOSS,
+  lossMethod,
+  measureNextMethod,
+  monthWords,
+  NOTHING,
+  nextDoorMethod,
+  possibleDrain,
+  recommend,
+  reportOf,
+  resultOf,
+  sayChance,
+  spotsMethod,
+  tippingMethod,
+  verdictAt,
+  workedSheet,
+  workMethod,
+} from './risk/index.js';
+export {
+  givenDataIndices,
+  type Percentiles,
+  percentiles,
+  preposteriorAnalysis,
+  replicateError,
+  scrambledSobol,
+  temperedPopulation,
+  varianceIndices,
+} from './sampling/index.js';
+export type * from './seepage/index.js';
+export {
+  augerHoleRate,
+  augerHoleUnfilled,
+  bailedRecovery,
+  bailedRecoveryTest,
+  basicTimeLag,
+  conjugateGradientsMethod,
+  discInflow,
+  donnanSpacing,
+  drainReach,
+  drainSpacing,
+  drainUnderFloorMethod,
+  dupuitSlot,
+  dupuitWell,
+  equalLooksLevel,
+  equivalentDepth,
+  equivalentDepthMethod,
+  ernstHead,
+  evenLines,
+  flushIntakeShapeFactor,
+  freeSurfaceMethod,
+  gardnerConductivity,
+  gloverDummSpacing,
+  gradedLines,
+  headAt,
+  headLeftUnderFloor,
+  hooghoudtSeries,
+  hooghoudtSpacing,
+  intakeShapeFactor,
+  interceptedFlow,
+  kirkhamHead,
+  kirkhamMethod,
+  kirkhamTerm,
+  linerUplift,
+  lonePipeDrawdown,
+  lonePipeRelief,
+  loweringAt,
+  phreaticLine,
+  pondSection,
+  runSection,
+  saturatedSectionMethod,
+  sichardtRadius,
+  soakedGroundInflow,
+  soakedRowTerm,
+  solveFreeSurface,
+  solveSaturated,
+  transientSectionMethod,
+  USUAL_FINENESS,
+} from './seepage/index.js';
+export type * from './site/index.js';
+export {
+  digWindow,
+  digWindowMethod,
+  dipReading,
+  evidenceAgainstEvidence,
+  highEvidenceMethod,
+  pondGroundMethod,
+  pondGroundOf,
+  pooledDipsMethod,
+  recoveredLevelMethod,
+  siteModel,
+  soilTestReading,
+  spotHeadMethod,
+  tubInflow,
+  tubYearMethod,
+  unknownsMethod,
+  waterEnsemble,
+  wetWinterScaling,
+} from './site/index.js';
 export * from './soil/index.js';
-export { parseSurvey, type Survey, SurveyError } from './survey/index.js';
+export { formatProblem, formatWarning, parseSurvey, type Survey, SurveyError } from './survey/index.js';
 export * from './units/index.js';
 export * from './uplift/index.js';

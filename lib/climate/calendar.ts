@@ -1,6 +1,10 @@
 import { SECONDS_PER_DAY } from '../formula/index.js';
 
-/** Calendar of a day counted from 1970-01-01 (UTC). */
+/**
+ * Calendar of a day counted from 1970-01-01 (UTC).
+ * @param day - days since 1970-01-01, whole
+ * @returns month 1–12, date 1–31, day of the year 1–366
+ */
 export function calendarOf(day: number): { year: number; month: number; date: number; dayOfYear: number } {
   const d = new Date(Math.floor(day) * SECONDS_PER_DAY * 1000);
   const year = d.getUTCFullYear();
@@ -12,17 +16,40 @@ export function calendarOf(day: number): { year: number; month: number; date: nu
   };
 }
 
-/** Days since 1970-01-01 of a calendar date. */
+/**
+ * Days since 1970-01-01 of a calendar date.
+ * @param year - of the Gregorian calendar
+ * @param month - 1–12
+ * @param date - day of the month
+ * @returns d
+ * @example
+ * ```ts
+ * dayNumber(2024, 2, 29); // 19782
+ * ```
+ */
 export function dayNumber(year: number, month: number, date: number): number {
   return Date.UTC(year, month - 1, date) / (SECONDS_PER_DAY * 1000);
 }
 
-/** ISO 8601 date of a day number. */
+/**
+ * ISO 8601 date of a day number.
+ * @param day - days since 1970-01-01, whole
+ * @returns `YYYY-MM-DD`
+ * @example
+ * ```ts
+ * isoDate(19782); // '2024-02-29'
+ * ```
+ */
 export function isoDate(day: number): string {
   return new Date(Math.floor(day) * SECONDS_PER_DAY * 1000).toISOString().slice(0, 10);
 }
 
-/** November to April in the north, May to October in the south: when clay ground stands wet. Common practice. */
+/**
+ * November to April in the north, May to October in the south: when clay ground stands wet. Common practice.
+ * @param month - 1–12
+ * @param latitude - °, south negative; 0 counts as north
+ * @returns true in those months
+ */
 export function isWetHalf(month: number, latitude: number): boolean {
   const winter = month >= 11 || month <= 4;
   return latitude >= 0 ? winter : !winter;

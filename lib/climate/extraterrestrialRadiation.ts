@@ -6,7 +6,11 @@ const J = { meaning: 'day of the year', unit: 'd', min: 1, max: 366 };
 /** Farthest latitude of the formulas of the sun, degrees: nearer the poles it may stay up or down all day. */
 export const SUN_LATITUDE = 65;
 
-/** @throws RangeError for latitudes nearer the poles than {@link SUN_LATITUDE} */
+/**
+ * Refuses a latitude at which the sun may not rise or set in a day.
+ * @param latitude - °
+ * @throws RangeError for latitudes nearer the poles than {@link SUN_LATITUDE}
+ */
 export function checkSunLatitude(latitude: number): void {
   if (!(Math.abs(latitude) <= SUN_LATITUDE))
     throw new RangeError(`latitude ${latitude} deg is outside -${SUN_LATITUDE} to ${SUN_LATITUDE} deg`);

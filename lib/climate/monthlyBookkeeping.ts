@@ -52,6 +52,8 @@ export interface MonthlyBalance {
  * @param demand - potential evapotranspiration, m a month, 0 and more
  * @param capacity - available water of the root zone, m, above 0
  * @param storage - water in it at the start, 0 to capacity, m
+ * @param retention - what a store that is not full gives up to the demand
+ * @returns by month, m, with the closure over all of them
  * @throws RangeError for a capacity or storage outside its range
  * @throws Error when the balance does not close to 1e-9 m
  */
@@ -91,7 +93,11 @@ const STILL = 1e-12;
 /**
  * The store over an ordinary year that follows itself: it ends where it began. Of several such years the fullest is
  * taken, the one that a full store comes to.
+ * @param rain - m in each month
+ * @param demand - m in each month
  * @param capacity - available water of the root zone, m, above 0
+ * @param retention - what a store that is not full gives up to the demand
+ * @returns the balance of that year, m
  */
 export function ordinaryYear(
   rain: readonly number[],

@@ -46,7 +46,11 @@ const SNOW_BELOW = -1;
 /** Surplus that counts, m. */
 const WORTH_COUNTING = 0.001;
 
-/** What a year of monthly means lacks for {@link monthlySurplus}, in words; empty where nothing is. */
+/**
+ * What a year of monthly means lacks for {@link monthlySurplus}, in words; empty where nothing is.
+ * @param months - of an ordinary year
+ * @returns a sentence for each gap
+ */
 export function climateGaps(months: readonly OrdinaryMonth[]): string[] {
   const gaps: string[] = [];
   const coldGap = months.find((m) => m.tmean === undefined);
@@ -71,6 +75,7 @@ export function climateGaps(months: readonly OrdinaryMonth[]): string[] {
  * @param months - twelve
  * @param latitude - degrees, −65 to 65
  * @param capacity - available water of the root zone, m, above 0
+ * @returns by month, m, by both kinds of store, with the months that are wet by both
  * @throws RangeError naming every gap of {@link climateGaps}, or what is outside its range
  */
 export function monthlySurplus(

@@ -105,6 +105,7 @@ const LEAST_WIND = 0.5;
  * (Example 20): air saturated at the lowest temperature, 2 m/s of wind, radiation from the temperature range.
  * @param day - weather of the day
  * @param dayOfYear - 1–366; for a month, its middle day
+ * @param station - where the day was observed
  * @returns evapotranspiration and the steps to it; what was substituted is named
  * @throws RangeError where the lowest temperature is above the highest, or nearer the poles
  */

@@ -51,6 +51,7 @@ export type DemandSource =
  * @param days - sorted by day
  * @param latitude - degrees, −65 to 65
  * @param ordinary - demand of the months of an ordinary year, m a month
+ * @returns daily series, with what was filled and where the demand comes from
  * @throws RangeError when a month has no rain, or no temperatures or evaporation, in the whole record
  */
 export function climateRecord(

@@ -67,6 +67,7 @@ export const thornthwaiteHot = formula({
  * Potential evapotranspiration of the months of an ordinary year, m a month.
  * @param tmean - twelve mean temperatures, °C, at most 38
  * @param latitude - degrees, −65 to 65
+ * @returns 12 values, January first, m a month
  * @throws RangeError for other than twelve months, a month without a temperature, or temperatures above 38 °C
  */
 export function thornthwaiteYear(tmean: readonly number[], latitude: number): number[] {

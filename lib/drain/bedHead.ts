@@ -27,6 +27,7 @@ export interface BedStratum {
  * @param atPipe - height of the water at the pipe, m, 0 and more
  * @param inflow - per area, m/s, 0 and more
  * @param reach - from the pipe, m
+ * @returns m
  */
 export function bedHead(strata: BedStratum[], atPipe: number, inflow: number, reach: number): number {
   return heightOfPotential(strata, potential(strata, atPipe) + (inflow * reach * reach) / 2);
@@ -35,7 +36,11 @@ export function bedHead(strata: BedStratum[], atPipe: number, inflow: number, re
 /**
  * Farthest reach from a pipe at which the water keeps below a height, m; Infinity where nothing flows in, 0 where it
  * stands higher at the pipe.
+ * @param strata - from the liner down
+ * @param atPipe - height of the water at the pipe, m, 0 and more
+ * @param inflow - per area, m/s, 0 and more
  * @param highest - above the underside, m
+ * @returns m
  */
 export function bedReach(strata: BedStratum[], atPipe: number, inflow: number, highest: number): number {
   const spare = Math.max(potential(strata, highest) - potential(strata, atPipe), 0);

@@ -50,11 +50,18 @@ export const fallNeeded = formula({
   source: 'common practice: 1 %',
 });
 
-/** Level to which a drain lets the water in its bed fall, before the receiver's own water is looked at. */
+/**
+ * Level to which a drain lets the water in its bed fall, before the receiver's own water is looked at.
+ * @param floor - level of the dug floor, m
+ * @param outletLevel - invert at the outlet, m
+ * @param run - length of the pipe to it, m
+ * @returns m on the same datum
+ */
 export function reliefLevel(floor: number, outletLevel: number, run: number): number {
   return Math.max(floor - BED_THICKNESS, outletLevel + fallNeeded.compute(LEAST_FALL, run));
 }
 
+/** What the design of a drain starts from, SI. */
 export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end' | 'sumpDepth'> {
   /** liner's lowest point, m above the datum */
   floor: number;
@@ -86,6 +93,7 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
       };
 }
 
+/** A drain as designed, SI. */
 export interface Drain {
   kind: 'outlet' | 'sump';
   outlet: string;
@@ -134,7 +142,11 @@ const SOCK = 4.25e-4;
 /** Voids of the bed that take water up in a power cut. Common practice. */
 const VOIDS = 0.35;
 
-/** A drain for a pond of known depth. */
+/**
+ * A drain for a pond of known depth.
+ * @param input - pond, water, soil and where the drain ends, SI; see {@link DrainInput}
+ * @returns the drain with layout, pipe, bed, fall or sump, the reserve of each link and quantities
+ */
 export function designDrain(input: DrainInput): Drain {
   const {
     floor,

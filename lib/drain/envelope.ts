@@ -70,6 +70,7 @@ export const GRADINGS = {
     [38.1, 100],
   ]),
 } as const;
+/** A grading by its name in the trade. */
 export type Granular = keyof typeof GRADINGS;
 
 /** Apparent opening size of the fabric bought, m: No. 100 sieve; and its permittivity, 1/s. Common practice. */
@@ -96,6 +97,7 @@ export const BEDS = {
   'pea gravel': { filter: 'pea gravel', core: undefined },
   '20 mm stone': { filter: '20 mm stone', core: undefined },
 } as const satisfies Record<string, BedLayers>;
+/** What may be laid on the soil, by name. */
 export type Bed = keyof typeof BEDS;
 
 /** A heavy clay without a log: 16 % sand, 56 % clay; its d85 is near 0.06 mm, the example soil of NEH 633-26. */
@@ -119,7 +121,12 @@ const CLAY_SIZE = 2e-6;
 const CLAYEY = 0.27;
 const times = (v: number) => `${Number(v.toPrecision(2))} times`;
 
-/** Judges a bed on a soil, see {@link envelopeMethod}. */
+/**
+ * Judges a bed on a soil, see {@link envelopeMethod}.
+ * @param bed - what is laid
+ * @param soil - grain-size curve, and whether it disperses
+ * @returns ratios of what keeps the soil out and lets the water through, and the order to a merchant
+ */
 export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const { filter, core }: BedLayers = BEDS[bed];
   const band = filterBand(soil);
@@ -154,7 +161,11 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   return { bed, retention, passage, doubtful: false, words };
 }
 
-/** What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does. */
+/**
+ * What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does.
+ * @param curve - sizes in m and shares finer, 0–1, rising
+ * @returns a sentence for each fault
+ */
 export function gradingFaults(curve: readonly CurvePoint[]): string[] {
   const d10 = sizeFiner(curve, 0.1);
   const uniformity = sizeFiner(curve, 0.6) / d10;
@@ -167,13 +178,22 @@ export function gradingFaults(curve: readonly CurvePoint[]): string[] {
   return faults;
 }
 
-/** What lies around the pipe. */
+/**
+ * What lies around the pipe.
+ * @param bed - what is laid
+ * @returns the material whose grains meet the openings
+ */
 export function aroundPipe(bed: Bed): Granular {
   const { filter, core } = BEDS[bed];
   return core ?? filter;
 }
 
-/** Openings of a pipe against the layer around it: what the grains allow over what the pipe has; both in m. */
+/**
+ * Openings of a pipe against the layer around it: what the grains allow over what the pipe has; both in m.
+ * @param bed - what is laid around the pipe
+ * @param opening - its kind and size, m
+ * @returns below 1 grains go through
+ */
 export function openingReserve(bed: Bed, opening: { kind: 'slot' | 'hole' | 'sock'; size: number }): number {
   const d85 = sizeFiner(GRADINGS[aroundPipe(bed)], 0.85);
   return opening.kind === 'slot' ? d85 / 1.2 / opening.size : d85 / opening.size;

@@ -11,6 +11,8 @@ export interface FabricRule {
 /**
  * Drainage fabric by the soil's fines. AASHTO M 288 as quoted in UFGS 02373, where the third row is misprinted
  * 'greater than 15 percent' (50 is meant).
+ * @param fines - share finer than 0.075 mm, 0–1
+ * @returns largest opening, m, and least permittivity, 1/s
  */
 export function fabricRule(fines: number): FabricRule {
   if (fines < 0.15) return { opening: 4.3e-4, permittivity: 0.5 };
@@ -21,7 +23,11 @@ export function fabricRule(fines: number): FabricRule {
 /** Share of fines above which one design manual wants no fabric but sand (UFC 3-270-04: 85 %). */
 const FABRIC_DOUBTFUL = 0.85;
 
-/** Whether a soil is so fine that a fabric straight on it may clog. */
+/**
+ * Whether a soil is so fine that a fabric straight on it may clog.
+ * @param fines - share finer than 0.075 mm, 0–1
+ * @returns true where it may
+ */
 export function fabricDoubtful(fines: number): boolean {
   return fines > FABRIC_DOUBTFUL;
 }

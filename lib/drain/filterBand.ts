@@ -75,12 +75,20 @@ const D90_BY_D10 = [
   [10e-3, 50e-3],
 ] as const;
 
-/** Largest D90 at which a filter of a D10 does not part into coarse and fine while it is tipped, m. */
+/**
+ * Largest D90 at which a filter of a D10 does not part into coarse and fine while it is tipped, m.
+ * @param d10 - of the filter, m
+ * @returns m
+ */
 export function largestD90(d10: number): number {
   return D90_BY_D10.find(([below]) => d10 < below)?.[1] ?? 60e-3;
 }
 
-/** Filter band for a soil, see {@link filterBandMethod}. */
+/**
+ * Filter band for a soil, see {@link filterBandMethod}.
+ * @param base - grain-size curve of the soil, and whether it disperses
+ * @returns category of the soil, and the range of the filter's D15, m
+ */
 export function filterBand({ curve, dispersive = false }: BaseSoil): FilterBand {
   const fine = regraded(curve);
   const fines = finerThan(fine, FINES_SIZE);

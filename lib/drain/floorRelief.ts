@@ -33,6 +33,7 @@ export const SOCK_RADIUS = 0.059;
  * @param slope - of the sides, horizontal to 1 vertical; upright sides leave most
  * @param depth - below the liner, m
  * @param radius - effective, m
+ * @returns head above the pipe, m, at four places under and beside the floor
  */
 export function pipesInClay(
   width: number,
@@ -51,8 +52,10 @@ export function pipesInClay(
 /**
  * Net pressure head on an emptied liner, m: head left above the pipe, less the height of the liner over it and less what
  * ballast holds. Above 0 it lifts.
+ * @param left - from {@link pipesInClay} or {@link bedUnderFloor}
  * @param held - head that ballast on the liner holds, m
  * @param depth - of the pipe below the liner, m
+ * @returns m, at the same places
  */
 export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNESS): HeadLeft {
   const net = (head: number) => head - depth - held;
@@ -67,8 +70,11 @@ export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNES
 /**
  * Fewest pipes in plain clay side by side that keep the net pressure under the floor, not behind the sides, below the
  * ballast; absent where a dozen do not.
+ * @param width - of the floor, m
+ * @param head - outside above the pipe, m
  * @param held - head that ballast on the liner holds, m
  * @param slope - of the sides, horizontal to 1 vertical
+ * @returns a number of pipes
  */
 export function pipesForBallast(width: number, head: number, held: number, slope = 0): number | undefined {
   for (let count = 1; count <= 12; count++) {
@@ -80,11 +86,13 @@ export function pipesForBallast(width: number, head: number, held: number, slope
 
 /**
  * Head left by a filtered bed with pipes in it, see {@link bedHeadMethod}: over a pipe, midway, at nine tenths of the way.
+ * @param bed - what it is made of
  * @param spacing - of the pipes, or the width of the floor for one pipe, m
  * @param head - of the water outside above the underside of the bed, m
  * @param inflow - per area of floor, m/s
  * @param turnedUp - whether the bed goes up behind the sides
  * @param diameter - of the pipe, m
+ * @returns head above the pipe, m, at four places under and beside the floor
  */
 export function bedUnderFloor(
   bed: Bed,

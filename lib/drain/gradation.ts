@@ -14,7 +14,12 @@ export const gradationMethod = method({
 /** A point of a grain-size curve: size in m, share finer 0–1. */
 export type CurvePoint = readonly [size: number, finer: number];
 
-/** Size of which a share is finer, m; the curve's end where it does not reach that far. */
+/**
+ * Size of which a share is finer, m; the curve's end where it does not reach that far.
+ * @param curve - sizes in m and shares finer, 0–1, rising
+ * @param share - 0–1
+ * @returns m
+ */
 export function sizeFiner(curve: readonly CurvePoint[], share: number): number {
   const at = curve.findIndex(([, finer]) => finer >= share);
   if (at < 0) return curve[curve.length - 1][0];
@@ -23,7 +28,12 @@ export function sizeFiner(curve: readonly CurvePoint[], share: number): number {
   return s0 * (s1 / s0) ** ((share - f0) / (f1 - f0));
 }
 
-/** Share finer than a size. */
+/**
+ * Share finer than a size.
+ * @param curve - sizes in m and shares finer, 0–1, rising
+ * @param size - m
+ * @returns 0–1
+ */
 export function finerThan(curve: readonly CurvePoint[], size: number): number {
   const at = curve.findIndex(([s]) => s >= size);
   if (at < 0) return 1;
@@ -35,7 +45,11 @@ export function finerThan(curve: readonly CurvePoint[], size: number): number {
 /** Sieve No. 4, m: what is coarser is left out of a base soil. */
 const COARSE = 4.75e-3;
 
-/** Curve of what passes the 4.75 mm sieve, counted as the whole; a curve that ends below it as it is. */
+/**
+ * Curve of what passes the 4.75 mm sieve, counted as the whole; a curve that ends below it as it is.
+ * @param curve - sizes in m and shares finer, 0–1, rising
+ * @returns shares counted anew
+ */
 export function regraded(curve: readonly CurvePoint[]): readonly CurvePoint[] {
   const passing = finerThan(curve, COARSE);
   if (passing >= 1 || passing <= 0) return curve;
@@ -45,7 +59,12 @@ export function regraded(curve: readonly CurvePoint[]): readonly CurvePoint[] {
   return [...kept, [COARSE, 1]];
 }
 
-/** Grain-size curve of the fine earth of a soil, without stones: mass fractions of sand and clay. */
+/**
+ * Grain-size curve of the fine earth of a soil, without stones: mass fractions of sand and clay.
+ * @param sand - 0–1
+ * @param clay - 0–1; sand and clay at most 1 together
+ * @returns sizes in m and shares finer, rising
+ */
 export function soilCurve(sand: number, clay: number): CurvePoint[] {
   return [
     [2e-7, 0],
@@ -55,7 +74,11 @@ export function soilCurve(sand: number, clay: number): CurvePoint[] {
   ];
 }
 
-/** Grain-size curve from sieves: sizes in mm, percent passing. */
+/**
+ * Grain-size curve from sieves: sizes in mm, percent passing.
+ * @param rows - in any order
+ * @returns sizes in m and shares finer, 0–1, rising
+ */
 export function sieveCurve(rows: readonly (readonly [mm: number, percent: number])[]): CurvePoint[] {
   return rows.map(([mm, percent]) => [mm / 1000, percent / 100] as const).sort((a, b) => a[0] - b[0]);
 }

@@ -40,7 +40,11 @@ export interface DrainInflow {
   leak: number;
 }
 
-/** Sum over the sources, m³/s. */
+/**
+ * Sum over the sources, m³/s.
+ * @param inflow - by source, m³/s
+ * @returns m³/s
+ */
 export function totalOf(inflow: DrainInflow): number {
   return inflow.clay + inflow.ring_storm + inflow.roof + inflow.uphill + inflow.leak;
 }

@@ -36,6 +36,7 @@ export interface SourceInflow extends Ends {
   left: number;
 }
 
+/** What the sources of inflow are reckoned from, SI. */
 export interface InflowInput {
   /** conductivity of the ground, m/s */
   k: Ends;
@@ -74,7 +75,11 @@ const ends = (f: (end: keyof Ends) => number): Ends => ({
   high: f('high'),
 });
 
-/** Inflow source by source, see {@link designInflow}. */
+/**
+ * Inflow source by source, see {@link designInflow}.
+ * @param input - ground, ring, storm, roof, slope and pond, SI; see {@link InflowInput}
+ * @returns each source at its low, likely and high end, m³/s, with the measure that removes it
+ */
 export function inflowBySource(input: InflowInput): SourceInflow[] {
   const { ring, rain, seconds } = input;
   const intensity = rain / seconds;
@@ -119,6 +124,8 @@ export function inflowBySource(input: InflowInput): SourceInflow[] {
 /**
  * The source that brings most while the liner is sound, and what is left of the whole once its measure is taken. A hole
  * in the liner is an accident that the drain must carry, not where its water comes from.
+ * @param sources - from {@link inflowBySource}
+ * @returns that source; all of them together and what is left, m³/s
  */
 export function governingSource(sources: SourceInflow[]): {
   source: SourceInflow;
@@ -131,7 +138,11 @@ export function governingSource(sources: SourceInflow[]): {
   return { source, total, left: total.likely - source.likely + source.left };
 }
 
-/** The likely inflow in the contract's five sources; what spills over the brim goes into the ring. */
+/**
+ * The likely inflow in the contract's five sources; what spills over the brim goes into the ring.
+ * @param sources - from {@link inflowBySource}
+ * @returns m³/s
+ */
 export function likelyInflow(sources: SourceInflow[]): DrainInflow {
   const of = (name: SourceInflow['source']) => sources.find((s) => s.source === name)?.likely ?? 0;
   return {
@@ -143,7 +154,11 @@ export function likelyInflow(sources: SourceInflow[]): DrainInflow {
   };
 }
 
-/** Sum of all sources at each end, m³/s. */
+/**
+ * Sum of all sources at each end, m³/s.
+ * @param sources - from {@link inflowBySource}
+ * @returns low, likely and high, m³/s
+ */
 export function inflowEnds(sources: SourceInflow[]): Ends {
   const [low, likely, high] = ENDS.map((e) => sources.reduce((sum, s) => sum + s[e], 0));
   return { low, likely, high };

@@ -43,29 +43,49 @@ const CONDUCTIVITY: Record<Granular, number> = {
   '20 mm stone': 1e-1,
 };
 
-/** Conductivity times thickness of a bed, m²/s. */
+/**
+ * Conductivity times thickness of a bed, m²/s.
+ * @param bed - its layers
+ * @param thickness - of the bed, m
+ * @returns m²/s
+ */
 export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
   return strataOf(bed, thickness).reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
 }
 
-/** Height of the water above the underside of a bed at its pipe, m: the pipe half full, or the middle of a mat. */
+/**
+ * Height of the water above the underside of a bed at its pipe, m: the pipe half full, or the middle of a mat.
+ * @param bed - what is laid
+ * @param diameter - of the pipe, m
+ * @returns m
+ */
 export function levelAtPipe(bed: Bed, diameter: number): number {
   return isMat(bed) ? MAT_THICKNESS / 2 : diameter / 2;
 }
 
-/** Highest water allowed in a bed, m above its underside. */
+/**
+ * Highest water allowed in a bed, m above its underside.
+ * @param bed - what is laid
+ * @returns m
+ */
 export function highestInBed(bed: Bed): number {
   return isMat(bed) ? MAT_THICKNESS : BED_THICKNESS - DRY_UNDER_LINER;
 }
 
-/** Whether a mat lies under the floor. */
+/**
+ * Whether a mat lies under the floor.
+ * @param bed - what is laid
+ * @returns true where it is one
+ */
 export function isMat(bed: Bed): boolean {
   return (BEDS[bed] as BedLayers).mat === true;
 }
 
 /**
  * Layers of a bed from the liner down: the core on the filter sand, or the one material it is made of.
+ * @param bed - what is laid
  * @param thickness - of all, m; a mat keeps its own
+ * @returns layers with thickness and conductivity
  */
 export function strataOf(bed: Bed, thickness = BED_THICKNESS): BedStratum[] {
   if (isMat(bed)) return [{ thickness: MAT_THICKNESS, conductivity: MAT_TRANSMISSIVITY / MAT_THICKNESS }];
@@ -77,7 +97,12 @@ export function strataOf(bed: Bed, thickness = BED_THICKNESS): BedStratum[] {
   ].filter((l) => l.thickness > 0);
 }
 
-/** Middles of equal parts of a width, from the middle of it, m. */
+/**
+ * Middles of equal parts of a width, from the middle of it, m.
+ * @param width - m
+ * @param count - of parts, at least 1
+ * @returns m, from the left
+ */
 export function evenPlaces(width: number, count: number): number[] {
   return Array.from({ length: count }, (_, i) => (width * (i + 0.5)) / count - width / 2);
 }
@@ -108,6 +133,7 @@ const LEAST_INFLOW = 1e-12;
  * @param fromBelow - inflow that rises evenly under the floor, m³/s
  * @param fromSides - inflow that comes down the sides, m³/s
  * @param diameter - of the pipe, m
+ * @returns kind, length of pipe, branches and spacing
  */
 export function layoutOf(
   floorLength: number,

@@ -10,6 +10,7 @@ export interface Reading {
  * @param invert - of the pipe in the bed
  * @param floor - of the liner
  * @param wet - whether it rained hard in the last day
+ * @returns whether there is trouble, and what the look says
  */
 export function readInspectionPipe(water: number, invert: number, floor: number, wet: boolean): Reading {
   if (water <= invert + 0.05) return { trouble: false, words: 'free: the drain works' };
@@ -26,7 +27,11 @@ export function readInspectionPipe(water: number, invert: number, floor: number,
       };
 }
 
-/** What is looked at, and when. */
+/**
+ * What is looked at, and when.
+ * @param kind - where the drain ends
+ * @returns a sentence for each
+ */
 export function maintenance(kind: 'outlet' | 'sump'): string[] {
   return [
     'Every autumn and after storms: look into the inspection pipe.',

@@ -34,8 +34,11 @@ export interface Lowering {
 
 /**
  * Lowering at a distance for the spread of the conductivity.
+ * @param place - its name, and its distance from the drain, m
  * @param s - water lowered at the drain, m
+ * @param k - conductivity at its low, likely and high end, m/s
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
+ * @returns at each end of the conductivity, m, with a caution in words
  */
 export function loweringOf(
   place: { name: string; distance: number },
@@ -66,7 +69,12 @@ export interface Discharge {
   before: number;
 }
 
-/** What a neighbour at the outlet would see, in words. */
+/**
+ * What a neighbour at the outlet would see, in words.
+ * @param discharge - ordinary and storm flow of the drain, and that of the storm without the pond, m³/s
+ * @param units - how numbers are written
+ * @returns sentences
+ */
 export function dischargeWords({ ordinary, storm, before }: Discharge, units: UnitSystem): string {
   const aMinute = (v: number) => `${formatQuantity(v * 60, 'volume', units)} a minute`;
   const wet = `On an ordinary wet day ${formatQuantity(ordinary, 'flow', units)} comes out`;
@@ -77,9 +85,11 @@ export function dischargeWords({ ordinary, storm, before }: Discharge, units: Un
 
 /**
  * Flow for ever out of a seam of sand, m³/s, and how far it is felt.
+ * @param k - conductivity, m/s
  * @param thickness - of the water above the base of the seam, m
  * @param s - lowered at the pond, m
  * @param radius - of the circle of equal area, m
+ * @returns flow m³/s, and distance m
  */
 export function endlessFlow(
   k: number,

@@ -36,7 +36,11 @@ export interface FallInput {
   outlet: { level: number; distance: number; ditch?: number; flood?: number };
 }
 
-/** Fall link by link, see {@link fallBudget}. What is left over goes to the run, where it makes the pipe steeper. */
+/**
+ * Fall link by link, see {@link fallBudget}. What is left over goes to the run, where it makes the pipe steeper.
+ * @param input - levels of floor and outlet, m, and the way between
+ * @returns from the floor down; each with the fall it needs and has, m
+ */
 export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[] {
   const underside = floor - BED_THICKNESS;
   // The invert falls within the bed's own thickness: its head end lies higher by the fall along the floor.
@@ -63,6 +67,7 @@ export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[]
  * Water in the bed while the receiver is in flood.
  * @param outside - head in the ground and the ring without a drain, m
  * @param relief - level the drain holds, m
+ * @param flood - highest water of the receiver, m
  * @returns level with and without a flap, m
  */
 export function backwater(outside: number, relief: number, flood: number): { flap: number; open: number } {
@@ -76,7 +81,13 @@ export interface Cover {
   words: string;
 }
 
-/** Cover of a pipe; levels of ground and invert m above the datum. */
+/**
+ * Cover of a pipe; levels of ground and invert m above the datum.
+ * @param ground - m
+ * @param invert - of the pipe, m
+ * @param diameter - of the pipe, m
+ * @returns m above the pipe, with what it needs in words
+ */
 export function coverOf(ground: number, invert: number, diameter: number): Cover {
   const cover = ground - invert - diameter;
   const words =
@@ -88,7 +99,11 @@ export function coverOf(ground: number, invert: number, diameter: number): Cover
   return { cover, words };
 }
 
-/** Frost: a pipe that empties itself needs no depth; a pumped one must drain back or lie below the frost. */
+/**
+ * Frost: a pipe that empties itself needs no depth; a pumped one must drain back or lie below the frost.
+ * @param kind - where the drain ends
+ * @returns a sentence
+ */
 export function frostWords(kind: 'outlet' | 'sump'): string {
   return kind === 'outlet'
     ? 'A free-draining pipe empties itself and may lie above the frost; its mouth must not freeze shut under snow or in standing water.'
@@ -98,7 +113,12 @@ export function frostWords(kind: 'outlet' | 'sump'): string {
 /** Largest velocity that bare soil stands, m/s: clay 7 ft/s, sand 3.5 ft/s (NRCS 606, from memory). */
 const STANDS = { clay: 7 * 0.3048, sand: 3.5 * 0.3048 };
 
-/** What the ground below the outlet needs. */
+/**
+ * What the ground below the outlet needs.
+ * @param velocity - of the water at the outlet, m/s
+ * @param soil - what it runs out on
+ * @returns a sentence
+ */
 export function erosionWords(velocity: number, soil: 'clay' | 'sand'): string {
   return velocity <= STANDS[soil] / 2
     ? 'a flat stone under the mouth is enough'
@@ -120,7 +140,11 @@ export interface OutletWorks {
 /** Depth of trench at the mouth of the drain, m. Common practice. */
 export const MOUTH = 0.3;
 
-/** What a run to an outlet needs; levels m above the datum. */
+/**
+ * What a run to an outlet needs; levels m above the datum.
+ * @param run - levels and diameter, m; velocity of the water at the mouth, m/s
+ * @returns cover, frost and erosion in words, and the water in the bed in a flood
+ */
 export function outletWorks(run: {
   floor: number;
   diameter: number;

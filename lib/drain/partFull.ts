@@ -46,7 +46,11 @@ export const flowDepth = method({
 /** Depth over diameter at which a round pipe carries most. */
 const MOST = 0.938;
 
-/** Flow at a depth over that of the full pipe. */
+/**
+ * Flow at a depth over that of the full pipe.
+ * @param y - depth over diameter, 0–1
+ * @returns 0 to about 1.08
+ */
 export function partFullFlow(y: number): number {
   return (partFullArea.compute(y) / (Math.PI / 4)) * (4 * partFullRadius.compute(y)) ** (2 / 3);
 }

@@ -56,7 +56,13 @@ export interface PipeChoice {
   times: number;
 }
 
-/** Every common pipe of a series against an inflow at a fall, smallest first. */
+/**
+ * Every common pipe of a series against an inflow at a fall, smallest first.
+ * @param inflow - m³/s
+ * @param fall - m/m, above 0
+ * @param series - as sold
+ * @returns each with its capacity at both ends of roughness, m³/s
+ */
 export function pipesAgainst(
   inflow: number,
   fall: number,
@@ -75,7 +81,13 @@ export function pipesAgainst(
   });
 }
 
-/** Smallest common pipe of a series that carries an inflow at all at its rough end; absent where none does. */
+/**
+ * Smallest common pipe of a series that carries an inflow at all at its rough end; absent where none does.
+ * @param inflow - m³/s
+ * @param fall - m/m, above 0
+ * @param series - as sold
+ * @returns the pipe with its capacity at both ends of roughness
+ */
 export function smallestThatServes(
   inflow: number,
   fall: number,
@@ -86,7 +98,11 @@ export function smallestThatServes(
     .find((c) => c.times >= 1);
 }
 
-/** Fall at which a pipe running full or half full at its rough end keeps itself clean, m/m. */
+/**
+ * Fall at which a pipe running full or half full at its rough end keeps itself clean, m/m.
+ * @param choice - a pipe of {@link pipesAgainst}
+ * @returns for water that comes through a filter, and for silty water
+ */
 export function cleansingFall({ pipe }: PipeChoice): { filtered: number; silty: number } {
   const at = (velocity: number) => fallForVelocity.compute(velocity, ROUGHNESS[pipe.kind].rough, pipe.inside);
   return { filtered: at(CLEAN_VELOCITY.filtered), silty: at(CLEAN_VELOCITY.silty) };
@@ -97,6 +113,8 @@ export function cleansingFall({ pipe }: PipeChoice): { filtered: number; silty: 
  * which can be flushed and looked into; the largest one where none does, so that its reserve below 1 is seen.
  * @param inflow - m³/s
  * @param fall - m/m
+ * @param series - as sold
+ * @returns the pipe with its capacity at both ends of roughness, m³/s
  */
 export function choosePipe(
   inflow: number,

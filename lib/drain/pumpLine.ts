@@ -39,7 +39,14 @@ const VISCOSITY = 1.5e-6;
 /** Height of the roughness of plastic hose and pipe, m. Common practice. */
 const PLASTIC = 1e-5;
 
-/** Head lost at a flow in m³/s; laminar below a Reynolds number of 2300. */
+/**
+ * Head lost at a flow in m³/s; laminar below a Reynolds number of 2300.
+ * @param flow - m³/s, 0 or more
+ * @param diameter - inside, m
+ * @param length - m
+ * @param fittings - in velocity heads
+ * @returns m
+ */
 export function lineLoss(flow: number, diameter: number, length: number, fittings: number): number {
   if (flow <= 0) return 0;
   const velocity = flow / ((Math.PI / 4) * diameter ** 2);
@@ -71,6 +78,7 @@ const FITTINGS = 5;
 
 /**
  * Duty point, see {@link pumpDuty}.
+ * @param pump - its highest head and largest flow
  * @param lift - from the water in the sump to the end of the line, m
  * @param line - m
  * @returns flow m³/s and head m; no flow where the lift exceeds what the pump can

@@ -44,6 +44,7 @@ const PUMPED_DEPTH = 0.3;
 /** Length in which stiff pipe is sold, m. Common practice. */
 const STICK = 6;
 
+/** What the quantities are counted from, SI. */
 export interface QuantityInput {
   floorArea: number;
   sideArea: number;
@@ -62,7 +63,11 @@ export interface QuantityInput {
   pond?: { length: number; width: number; depth: number; sideSlope: number };
 }
 
-/** Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell. */
+/**
+ * Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell.
+ * @param input - layout, bed, pipe, end and pond, SI; see {@link QuantityInput}
+ * @returns items with amount and unit
+ */
 export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;
   const { filter, core, mat: floorMat }: BedLayers = BEDS[bed];

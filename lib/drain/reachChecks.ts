@@ -47,6 +47,7 @@ function widest(head: number, at: (spacing: number) => number): number {
  * @param head - water midway above the drain, m, above 0
  * @param recharge - m/s
  * @param radius - effective, of the pipe, m
+ * @returns by each formula, m, with what it holds for
  */
 export function reachChecks(
   ground: { k: number; below: number; porosity: number },

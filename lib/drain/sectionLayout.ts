@@ -68,6 +68,7 @@ const FINENESS: Fineness = { across: 120, up: 70, hole: 2 };
  * @param ground - without works, the pond emptied
  * @param wish - what may be laid
  * @param fineness - of the grid
+ * @returns the layouts tried, and the first that holds
  * @throws RangeError for a pipe too close under the floor, or where a section does not settle
  */
 export function searchLayout(

@@ -19,12 +19,21 @@ export interface SectionWorks {
   pipes: { across: number; depth: number; radius: number }[];
 }
 
-/** A bed under a floor, layer by layer from the liner down: loose, it drains at once. */
+/**
+ * A bed under a floor, layer by layer from the liner down: loose, it drains at once.
+ * @param bed - what is laid
+ * @param thickness - of the bed, m
+ * @returns layers with their soil
+ */
 export function bedStrata(bed: Bed, thickness = BED_THICKNESS): Stratum[] {
   return strataOf(bed, thickness).map((l) => ({ thickness: l.thickness, soil: looseSoil(l.conductivity) }));
 }
 
-/** Loose fill of a conductivity, m/s. */
+/**
+ * Loose fill of a conductivity, m/s.
+ * @param conductivity - m/s
+ * @returns a soil that drains at once
+ */
 export function looseSoil(conductivity: number): SectionSoil {
   return {
     across: conductivity,
@@ -38,6 +47,8 @@ export function looseSoil(conductivity: number): SectionSoil {
 /**
  * The works of a designed drain as a section meets them. Branches run across the width, so the section that meets them is
  * cut along the length; a spine or a ring is met by one cut across.
+ * @param drain - from {@link designDrain}
+ * @returns bed and pipes, and which way the section is cut
  */
 export function worksOf({ bed, layout, pipeDiameter, input }: Drain): SectionWorks & {
   cut: 'across' | 'along';
@@ -63,6 +74,9 @@ export function worksOf({ bed, layout, pipeDiameter, input }: Drain): SectionWor
 /**
  * The ground of a pond with works laid in it. Pipes and bed are counted from the lowest point of the liner, and the pipes
  * from the middle of the floor.
+ * @param ground - of the pond, without works
+ * @param works - bed and pipes
+ * @returns ground for {@link pondSection}
  */
 export function withWorks(ground: PondGround, { bed, pipes }: SectionWorks): PondGround {
   const floor = floorOf(ground);

@@ -22,7 +22,11 @@ function upTo(amount: number, unit: string): number {
   return Number((Math.ceil(amount / step - 1e-9) * step).toFixed(1));
 }
 
-/** Quantities as they are asked for in a shop, rounded up. */
+/**
+ * Quantities as they are asked for in a shop, rounded up.
+ * @param quantities - from {@link quantitiesOf}
+ * @returns each in metric and in US units
+ */
 export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
   return quantities.map(({ item, amount, unit }) => {
     const { unit: usUnit, per } = US[unit] ?? { unit, per: 1 };
@@ -30,7 +34,11 @@ export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
   });
 }
 
-/** The list as CSV (RFC 4180), a line an item. */
+/**
+ * The list as CSV (RFC 4180), a line an item.
+ * @param quantities - from {@link quantitiesOf}
+ * @returns header first
+ */
 export function shoppingCsv(quantities: DrainQuantity[]): string {
   const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
   const rows = shoppingLines(quantities).map((l) =>

@@ -41,6 +41,7 @@ export interface SoakawayVerdict {
  * @param depth - of water in it, m
  * @param k - conductivity of the ground, m/s
  * @param water - whether the water in the ground stands above its floor in the wet half-year
+ * @returns times to empty, s, and the verdict in words
  */
 export function judgeSoakaway(volume: number, depth: number, k: number, water: boolean): SoakawayVerdict {
   const voids = 0.35;

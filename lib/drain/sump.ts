@@ -49,6 +49,7 @@ export const sumpMethod = method({
 const STARTS = 10;
 /** An ordinary drainage pump and its line. Common practice. */
 export const ORDINARY_PUMP: Pump = { shutOff: 6, largest: 2e-3 };
+/** Inside diameter of the line of that pump, m. Common practice. */
 export const LINE_DIAMETER = 0.04;
 const EFFICIENCY = 0.25;
 /** Side of a sump dug and lined by hand, m. Common practice. */
@@ -87,12 +88,21 @@ export interface Sump {
   words: string;
 }
 
-/** Hours until inflow fills a storage; Infinity where nothing flows in. */
+/**
+ * Hours until inflow fills a storage; Infinity where nothing flows in.
+ * @param storage - m³
+ * @param inflow - m³/s, 0 or more
+ * @returns h
+ */
 export function powerCutHours(storage: number, inflow: number): number {
   return inflow > 0 ? storage / inflow / 3600 : Number.POSITIVE_INFINITY;
 }
 
-/** Designs a sump, see {@link sumpMethod}. */
+/**
+ * Designs a sump, see {@link sumpMethod}.
+ * @param input - levels, inflow and storage of the bed, SI; see {@link SumpInput}
+ * @returns working volume, duty of the pump, hours without power and energy
+ */
 export function designSump(input: SumpInput): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;
   const lift = Math.max(discharge.level - start, 0);

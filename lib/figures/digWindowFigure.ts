@@ -21,6 +21,7 @@ const STEPS = [
  * @param wish depth wished, m below the lowest natural ground at the rim
  * @param units system of the axis and labels
  * @param size changes the layout only
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  * @throws RangeError for a window without depths
  */
 export function digWindowFigure(

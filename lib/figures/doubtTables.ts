@@ -4,7 +4,13 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, chanceText, monthName } from './words.js';
 
-/** A number of an input in the words of its unit. */
+/**
+ * A number of an input in the words of its unit.
+ * @param value - SI
+ * @param unit - SI
+ * @param units - how numbers are written
+ * @returns number with unit
+ */
 export function inputText(value: number, unit: string, units: UnitSystem): string {
   if (unit === 'm') return formatQuantity(value, 'level', units);
   if (unit === 'm/s') return formatQuantity(value, 'conductivity', units);
@@ -12,7 +18,12 @@ export function inputText(value: number, unit: string, units: UnitSystem): strin
   return unit === '' ? chanceText(value) : `${Number(value.toPrecision(3))} ${unit}`;
 }
 
-/** Where the answer turns, beside what was measured or planned. */
+/**
+ * Where the answer turns, beside what was measured or planned.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a row an input
+ */
 export function tippingTable({ result }: Report, units: UnitSystem): Table {
   const now = (value: number | Percentiles, unit: string) =>
     typeof value === 'number'
@@ -35,7 +46,11 @@ export function tippingTable({ result }: Report, units: UnitSystem): Table {
   };
 }
 
-/** What the doubt about the chance comes from. */
+/**
+ * What the doubt about the chance comes from.
+ * @param report - from {@link reportOf}
+ * @returns a row an input, the largest share first
+ */
 export function driverTable({ result }: Report): Table {
   const share = (value: number | null) =>
     value === null ? null : `${Math.round(100 * Math.min(Math.max(value, 0), 1))} %`;
@@ -50,7 +65,11 @@ export function driverTable({ result }: Report): Table {
   };
 }
 
-/** What could still be measured, and what it is worth. */
+/**
+ * What could still be measured, and what it is worth.
+ * @param report - from {@link reportOf}
+ * @returns a row a measurement, the most useful first
+ */
 export function measurementTable({ result }: Report): Table {
   return {
     name: 'What to measure next',
@@ -71,7 +90,12 @@ export function measurementTable({ result }: Report): Table {
   };
 }
 
-/** The levelled spots, the best first. */
+/**
+ * The levelled spots, the best first.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a row a spot
+ */
 export function spotTable({ result }: Report, units: UnitSystem): Table {
   return {
     name: 'Spots, the best first',

@@ -17,6 +17,10 @@ const SHOWN = 1.6;
 /**
  * The drain seen from above, dimensioned: rim and floor of the pond, pipes in the bed, inspection pipe and the run to
  * outlet or sump, its length shortened.
+ * @param drain - from {@link designDrain}
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const { layout, input } = drain;

@@ -29,7 +29,13 @@ interface Layer {
   reach?: number;
 }
 
-/** The bed cut across the pipe, to scale and dimensioned, from the clay up to the liner. */
+/**
+ * The bed cut across the pipe, to scale and dimensioned, from the clay up to the liner.
+ * @param drain - from {@link designDrain}
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
+ */
 export function drainSectionFigure(drain: Drain, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const { filter, core, mat }: BedLayers = BEDS[drain.bed];
   const length = (v: number) => formatQuantity(v, 'length', units);

@@ -7,7 +7,12 @@ const times = (ratio: number) => (ratio > 100 ? 'over 100' : `${Number(ratio.toP
 
 const aMinute = (flow: number, units: UnitSystem) => `${formatQuantity(flow * 60, 'volume', units)} a minute`;
 
-/** Where the water comes from, with its spread and what keeps it away. */
+/**
+ * Where the water comes from, with its spread and what keeps it away.
+ * @param drain - of a site
+ * @param units - how numbers are written
+ * @returns a row a source
+ */
 export function drainSourceTable({ sources }: SiteDrain, units: UnitSystem): Table {
   // What a storm brings lasts minutes, what seeps goes on for weeks.
   const flowOf = (storm: boolean) => (v: number) =>
@@ -31,7 +36,11 @@ export function drainSourceTable({ sources }: SiteDrain, units: UnitSystem): Tab
   };
 }
 
-/** Each link with what it can take over what it must, the weakest first. */
+/**
+ * Each link with what it can take over what it must, the weakest first.
+ * @param drain - of a site
+ * @returns a row a link
+ */
 export function drainLinkTable({ reserve, weakestLink }: SiteDrain): Table {
   return {
     name: 'Links of the drain',
@@ -46,7 +55,12 @@ export function drainLinkTable({ reserve, weakestLink }: SiteDrain): Table {
   };
 }
 
-/** The levels from the liner down to the water that receives the drain. */
+/**
+ * The levels from the liner down to the water that receives the drain.
+ * @param drain - of a site
+ * @param units - how numbers are written
+ * @returns a row a link
+ */
 export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
   const level = (v: number) => formatQuantity(v, 'level', units);
   const length = (v: number) => formatQuantity(v, 'length', units);
@@ -64,7 +78,12 @@ export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
   };
 }
 
-/** Every common pipe of the system against the inflow, with the roughest and the smoothest wall. */
+/**
+ * Every common pipe of the system against the inflow, with the roughest and the smoothest wall.
+ * @param drain - of a site
+ * @param units - how numbers are written
+ * @returns a row a pipe
+ */
 export function pipeTable({ totalInflow, slope }: SiteDrain, units: UnitSystem): Table {
   return {
     name: 'Common pipes at this fall',
@@ -79,7 +98,11 @@ export function pipeTable({ totalInflow, slope }: SiteDrain, units: UnitSystem):
   };
 }
 
-/** What to ask for in the shop, rounded up, in both systems. */
+/**
+ * What to ask for in the shop, rounded up, in both systems.
+ * @param drain - of a site
+ * @returns a row an item
+ */
 export function shoppingTable({ quantities }: SiteDrain): Table {
   return {
     name: 'To buy and to dig',

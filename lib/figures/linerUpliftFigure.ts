@@ -43,6 +43,9 @@ export interface LinerHold {
  * lifts, below it is held.
  * @param cases - at most four, named along their lines; of one liner
  * @param hold - as in the sections of the cases
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function linerUpliftFigure(
   cases: LinerCase[],
@@ -172,7 +175,13 @@ export function netLift(point: LinerPoint, floor: number, { ballast }: LinerHold
   return point.uplift - (isFloor(point, floor) ? ballast : 0);
 }
 
-/** Where a liner is lifted, and by how much, in words. */
+/**
+ * Where a liner is lifted, and by how much, in words.
+ * @param points - along the liner
+ * @param hold - what holds it
+ * @param units - how numbers are written
+ * @returns a sentence
+ */
 export function liftWords(points: LinerPoint[], hold: LinerHold, units: UnitSystem): string {
   const floor = Math.min(...points.map((p) => p.z));
   const nets = points.map((p) => netLift(p, floor, hold));

@@ -33,7 +33,11 @@ function placed({ points }: Report): Spot[] {
   return points.filter((p): p is Spot => p.x_m !== null && p.y_m !== null);
 }
 
-/** Whether the survey gives the places of enough points for a plan to show more than the pond. */
+/**
+ * Whether the survey gives the places of enough points for a plan to show more than the pond.
+ * @param report - from {@link reportOf}
+ * @returns true where it does
+ */
 export function hasPlan(report: Report): boolean {
   return placed(report).length >= 3;
 }
@@ -41,6 +45,9 @@ export function hasPlan(report: Report): boolean {
 /**
  * The garden from above: pond, holes, outlet, houses and boundary with their levels, and which way the ground falls.
  * @param report with at least three points that have a place
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  * @throws RangeError where they are fewer
  */
 export function planFigure(report: Report, units: UnitSystem, size: FigureSize = 'wide'): Figure {

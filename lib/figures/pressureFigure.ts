@@ -23,6 +23,9 @@ const OUTSIDE = 'rgba(163, 50, 28, 0.35)';
  * @param profile the liner
  * @param water levels on both sides
  * @param state how the pond stands, in a few words
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function pressureFigure(
   profile: LinerProfile,

@@ -27,6 +27,7 @@ import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, listText } from './words.js';
  * @param report what was computed
  * @param units system of the axis and labels
  * @param size changes the layout only
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const { per_m, unit } = lengthScale(units);

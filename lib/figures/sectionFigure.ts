@@ -16,6 +16,7 @@ import { GOVERNS_WORDS, monthName } from './words.js';
  * @param report what was computed
  * @param units system of the labels
  * @param size changes the layout only; a narrow one draws heights larger than lengths and says so
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function sectionFigure(report: Report, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const section = sectionOf(report);

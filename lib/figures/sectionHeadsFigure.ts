@@ -39,6 +39,9 @@ const MARGIN = { l: 46, r: 10, b: 40 };
  * pipes; to scale.
  * @param pond - its section
  * @param state - heads, with a free surface or full
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  * @throws RangeError for a section without water
  */
 export function sectionHeadsFigure(

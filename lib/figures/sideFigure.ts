@@ -12,6 +12,9 @@ const FLATTEST = 1.5;
  * factor for people beside it, with the wished depth and the slope to dig.
  * @param clay strength, weight and edging
  * @param depth wished, m
+ * @param units - how numbers are written
+ * @param size - wide, or narrow for a phone
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function sideFigure(
   clay: ClaySide,

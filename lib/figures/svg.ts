@@ -10,6 +10,7 @@ import { type Places, strokeOf, svgHeatmap, svgScatter } from './svgTraces.js';
  * @param figure as plotly.js takes it; lines, areas, marks and grids
  * @param width in pixels, that for which it was laid out
  * @param id unique in the document, letters and dashes
+ * @returns an `<svg>` element
  * @throws RangeError for a kind of trace that is not drawn, or a place that is not finite
  */
 export function figureSvg(figure: Figure, width: number, id: string): string {

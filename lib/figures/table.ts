@@ -1,6 +1,7 @@
 /** Tables as plain data, and as HTML or text. */
 import { escapeHtml } from './escape.js';
 
+/** A column of a table. */
 export interface Column {
   /** name in code and CSV files, with the unit as suffix */
   key: string;
@@ -16,12 +17,20 @@ export interface Table {
   rows: (string | number | null)[][];
 }
 
-/** A column's heading with its unit: `depth to water (m)`. */
+/**
+ * A column's heading with its unit: `depth to water (m)`.
+ * @param column - its label and unit
+ * @returns label, with the unit in brackets where there is one
+ */
 export function heading({ label, unit }: Column): string {
   return unit ? `${label} (${unit})` : label;
 }
 
-/** A cell as people read it: numbers to 6 significant digits, nothing where there is no value. */
+/**
+ * A cell as people read it: numbers to 6 significant digits, nothing where there is no value.
+ * @param value - of a cell
+ * @returns text
+ */
 export function cellText(value: string | number | null): string {
   if (value === null) return '';
   return typeof value === 'number' ? String(Number(value.toPrecision(6))) : value;
@@ -29,8 +38,10 @@ export function cellText(value: string | number | null): string {
 
 /**
  * The table as an HTML `<table>`, numbers right-aligned.
+ * @param table - as it is shown
  * @param stacks every cell with its heading, and roles said in words: what a style lays out as a list stays a table to
  * a screen reader
+ * @returns HTML, escaped
  */
 export function tableHtml(table: Table, stacks = false): string {
   const role = (name: string) => (stacks ? ` role="${name}"` : '');
@@ -52,7 +63,11 @@ export function tableHtml(table: Table, stacks = false): string {
   );
 }
 
-/** The table as text in columns, for a terminal or a reader without HTML. */
+/**
+ * The table as text in columns, for a terminal or a reader without HTML.
+ * @param table - as it is shown
+ * @returns lines
+ */
 export function tableText(table: Table): string {
   const lines = [table.columns.map(heading), ...table.rows.map((row) => row.map(cellText))];
   const widths = table.columns.map((_, at) => Math.max(...lines.map((line) => line[at]!.length)));

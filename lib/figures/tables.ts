@@ -4,7 +4,12 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, LEAST_CHANCE, monthName } from './words.js';
 
-/** The options side by side, one a row. */
+/**
+ * The options side by side, one a row.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a row an option
+ */
 export function optionTable({ result }: Report, units: UnitSystem): Table {
   const priced = result.options.some(({ work }) => work !== null && work.cost !== null);
   return {
@@ -75,7 +80,12 @@ function errorText({ per_year, standard_error }: { per_year: number; standard_er
   return per_year >= LEAST_CHANCE && percent >= 0.01 ? ` ± ${percent} %` : '';
 }
 
-/** Water by month, and how low the pond may be let down in it as recommended. */
+/**
+ * Water by month, and how low the pond may be let down in it as recommended.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns 12 rows, January first
+ */
 export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
   const { by_month } = result.water;
   const limited = result.options.filter(
@@ -113,7 +123,12 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
   };
 }
 
-/** What to buy and dig for the drain; no rows where none is recommended. */
+/**
+ * What to buy and dig for the drain; no rows where none is recommended.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a row an item
+ */
 export function quantityTable({ result }: Report, units: UnitSystem): Table {
   return worksTable(result.drain?.quantities ?? [], units);
 }

@@ -40,6 +40,7 @@ const at = (sand: number, clay: number): [x: number, y: number] => [
  * @param layers of the ground; peat, gravel, rock and made ground have no place on it
  * @param units of the depths in the names
  * @param size changes the layout only
+ * @returns plain data that plotly.js and {@link figureSvg} draw
  */
 export function textureTriangleFigure(
   layers: GroundLayer[],

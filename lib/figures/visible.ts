@@ -3,7 +3,11 @@
 /** Controls, characters that are not seen or turn the text after them, line separators, halves of a pair. */
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu;
 
-/** The text on one line, what cannot be seen shown as `�`. */
+/**
+ * The text on one line, what cannot be seen shown as `�`.
+ * @param text - any
+ * @returns one line
+ */
 export function visible(text: string): string {
   return text.replace(/[\t\r\n]+/g, ' ').replace(UNSEEN, '\ufffd');
 }

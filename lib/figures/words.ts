@@ -60,27 +60,51 @@ const RULE_WORDS: Record<string, string> = {
   'notify-neighbour': 'Tell the neighbour',
 };
 
-/** Heading of a rule of use. */
+/**
+ * Heading of a rule of use.
+ * @param code - of a rule in `result.json`
+ * @returns a few words
+ */
 export function ruleWords(code: string): string {
   return RULE_WORDS[code] ?? sentence(code.replaceAll('-', ' '));
 }
 
-/** A link of the drain, from bed to outlet. */
+/**
+ * A link of the drain, from bed to outlet.
+ * @param link - as the design names it
+ * @returns a few words
+ */
 export function linkWords(link: string): string {
   return LINK_NAMES[link] ?? link;
 }
 
-/** Name of a month 1–12. */
+/**
+ * Name of a month 1–12.
+ * @param month - 1–12
+ * @returns English
+ */
 export function monthName(month: number): string {
   return monthWords([month]);
 }
 
-/** First three letters of a month 1–12, for axes and table columns. */
+/**
+ * First three letters of a month 1–12, for axes and table columns.
+ * @param month - 1–12
+ * @returns English
+ */
 export function monthShort(month: number): string {
   return monthName(month).slice(0, 3);
 }
 
-/** Items joined for reading: `a, b and c`. */
+/**
+ * Items joined for reading: `a, b and c`.
+ * @param items - in their order
+ * @returns text
+ * @example
+ * ```ts
+ * listText(['clay', 'gravel', 'peat']); // 'clay, gravel and peat'
+ * ```
+ */
 export function listText(items: string[]): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 }
@@ -88,13 +112,25 @@ export function listText(items: string[]): string {
 /** Least chance that is shown as a number: below it lies within what the sampling can tell. */
 export const LEAST_CHANCE = 0.001;
 
-/** A chance in percent, two digits: `4.1 %`, `below 0.1 %`. */
+/**
+ * A chance in percent, two digits: `4.1 %`, `below 0.1 %`.
+ * @param chance - 0–1
+ * @returns text
+ * @example
+ * ```ts
+ * chanceText(0.041); // '4.1 %'
+ * ```
+ */
 export function chanceText(chance: number): string {
   if (chance < LEAST_CHANCE) return 'below 0.1 %';
   return `${Number((chance * 100).toPrecision(2))} %`;
 }
 
-/** First letter large. */
+/**
+ * First letter large.
+ * @param text - any
+ * @returns the same, begun large
+ */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

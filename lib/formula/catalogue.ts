@@ -1,7 +1,11 @@
 import type { Formula } from './formula.js';
 import type { Method } from './method.js';
 
-/** The formulas and method cards among a module's exports, under their export names. */
+/**
+ * The formulas and method cards among a module's exports, under their export names.
+ * @param module - namespace of an import, `import * as soil from …`
+ * @returns formula or card by name
+ */
 export function catalogue(module: Record<string, unknown>): Record<string, Formula | Method> {
   return Object.fromEntries(
     Object.entries(module).filter(

@@ -2,4 +2,5 @@
 export const UNIT_WEIGHT_OF_WATER = 9810;
 /** Standard gravity, m/s² (CGPM 1901). */
 export const GRAVITY = 9.80665;
+/** Seconds in a day. */
 export const SECONDS_PER_DAY = 86400;

@@ -43,6 +43,8 @@ export class FormulaError extends Error {
 /**
  * Declares a formula once: `compute` is what loops call, `expression` is what a reader is shown, and a test
  * holds the two together.
+ * @param declaration - what it says of itself, and `compute`
+ * @returns the declaration with `of`, which checks its arguments
  */
 export function formula<C extends (...args: number[]) => number>(declaration: Declaration<C>): Formula<C> {
   const { title, parameters, compute } = declaration;

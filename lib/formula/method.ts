@@ -7,7 +7,11 @@ export interface Method {
   source: string;
 }
 
-/** Declares a method card beside the code it describes. */
+/**
+ * Declares a method card beside the code it describes.
+ * @param card - title, what it does, assumptions and source
+ * @returns the card, marked as one
+ */
 export function method(card: Omit<Method, 'kind'>): Method {
   return { kind: 'method', ...card };
 }

@@ -19,7 +19,10 @@ export interface Step {
   source: string;
 }
 
-/** A {@link Use} that keeps a step for every formula evaluated through it. */
+/**
+ * A {@link Use} that keeps a step for every formula evaluated through it.
+ * @returns `use`, to be handed to a model, and the `steps` it fills
+ */
 export function recorder(): { use: Use; steps: Step[] } {
   const steps: Step[] = [];
   const use: Use = (f, ...args) => {

@@ -20,6 +20,7 @@ export const modelChoice = method({
 const ENOUGH = { levels: 24, days: 300 };
 const TRIAL_SETS = 40;
 
+/** The model of the water table that was chosen, and its fit. */
 export interface ChosenModel {
   model: TableModel;
   fit: TableFit;
@@ -27,7 +28,15 @@ export interface ChosenModel {
   reason: string;
 }
 
-/** Chooses a model and fits it. */
+/**
+ * Chooses a model and fits it.
+ * @param record - daily climate
+ * @param dips - looks at the water, m below the ground
+ * @param models - to choose from, of {@link modelsFor}
+ * @param count - parameter sets drawn
+ * @param seed - of the draws
+ * @returns the model, its fit, and the reason in words
+ */
 export function chooseTableModel(
   record: ClimateRecord,
   dips: Dip[],

@@ -33,7 +33,11 @@ export interface ColumnSeries {
 /** The weather of a column. */
 export type ColumnWeather = Pick<ClimateRecord, 'rain' | 'tmean' | 'demand'>;
 
-/** Buffers for a record. */
+/**
+ * Buffers for a record.
+ * @param days - length of the record
+ * @returns buffers that {@link runColumn} fills
+ */
 export function columnSeries(days: number): ColumnSeries {
   return {
     liquid: new Float64Array(days),
@@ -69,6 +73,7 @@ export function columnConstants(p: TableParameters): Float64Array {
 /**
  * Snow, root zone and water table over a stretch of a record, in one pass. Order of the day: snow; cracks, root zone and
  * its demand; delay, spill, drain, evaporation and recession of the table.
+ * @param weather - of the column
  * @param from - first day, an index
  * @param to - day after the last
  * @param constants - of the parameter set
@@ -142,6 +147,9 @@ const STRETCH = 365;
 /**
  * A column over a record, and asserts that it closes; the first year is run before it once more, so that the start is
  * forgotten.
+ * @param weather - of the column
+ * @param p - parameters of root zone, snow and store
+ * @param out - filled, day by day
  * @param start - what it holds at the start instead, without that first year
  * @returns closure error, m, and what it holds at the end
  * @throws Error when the balance does not close to 1e-9 m

@@ -71,7 +71,12 @@ export const SPIN_UP = 3 * 365;
 /** The parameters that a prior leaves open, in the order of their scores. */
 export const openParameters = (priors: TablePriors) => KEYS.filter((key) => priors[key].spread > 0);
 
-/** The store's parameters at standard normal scores of those that the priors leave open. */
+/**
+ * The store's parameters at standard normal scores of those that the priors leave open.
+ * @param priors - of each parameter
+ * @param scores - one for each open parameter, in the order of {@link openParameters}
+ * @returns a set for {@link runColumn}
+ */
 export function parametersAt(priors: TablePriors, scores: ArrayLike<number>): TableParameters {
   const p = {} as TableParameters;
   let j = 0;
@@ -86,9 +91,12 @@ export function parametersAt(priors: TablePriors, scores: ArrayLike<number>): Ta
 
 /**
  * Fits the store to dips.
+ * @param record - daily climate
  * @param dips - sorted by day
+ * @param priors - of each parameter
  * @param count - parameter sets wanted, at least 1
  * @param seed - whole number
+ * @returns parameter sets with their weights
  */
 export function fitTable(
   record: ClimateRecord,
@@ -166,7 +174,13 @@ function logOf({ at, depth, error, side }: Seen, model: Float64Array, missing: n
   return sum;
 }
 
-/** A stretch of a record from one day to another, as far as it goes. */
+/**
+ * A stretch of a record from one day to another, as far as it goes.
+ * @param record - daily climate
+ * @param firstDay - days since 1970-01-01
+ * @param lastDay - the last day in it
+ * @returns a record of its own
+ */
 export function windowOf(record: ClimateRecord, firstDay: number, lastDay: number): ClimateRecord {
   const from = Math.max(Math.floor(firstDay) - record.firstDay, 0);
   const to = Math.floor(lastDay) - record.firstDay + 1;

@@ -27,8 +27,10 @@ export interface GroundForTable {
   snows: boolean;
 }
 
+/** The models of the water table, by name. */
 export type TableModelName = 'store that spills at the ground' | 'store with a drain' | 'linear reservoir';
 
+/** A model of the water table: the store with what is known of its parameters beforehand. */
 export interface TableModel {
   name: TableModelName;
   priors: TablePriors;
@@ -40,7 +42,12 @@ const prior = (median: number, spread: number): LogEstimate => ({
   evidence: ['common practice'],
 });
 
-/** The models with their priors for a ground and what was seen in it, the one expected without dips first. */
+/**
+ * The models with their priors for a ground and what was seen in it, the one expected without dips first.
+ * @param ground - what its soil and climate say
+ * @param dips - looks at the water, m below the ground
+ * @returns at least one
+ */
 export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
   const levels = Float64Array.from(
     dips.filter((d) => d.says === 'level'),

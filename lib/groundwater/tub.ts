@@ -64,7 +64,12 @@ export interface TubDrain {
   flap?: boolean;
 }
 
-/** Water held at a level, m³. */
+/**
+ * Water held at a level, m³.
+ * @param g - of the tub
+ * @param level - m above the datum
+ * @returns m³
+ */
 export function tubVolume(g: TubGeometry, level: number): number {
   const bed =
     g.bedArea * g.bedPorosity * Math.min(Math.max(level - g.floor + g.bedThickness, 0), g.bedThickness);
@@ -87,6 +92,8 @@ function balancedLevel(g: TubGeometry, q: number, w: number): number {
 
 /**
  * Runs the tub day by day and asserts that it closes.
+ * @param g - of the tub
+ * @param forcing - what arrives, and the clay around it
  * @param level - filled with the level at the end of each day
  * @param drain - optional drain
  * @returns closure error, m³

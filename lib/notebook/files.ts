@@ -17,6 +17,8 @@ import { MOST_BYTES } from '../survey/index.js';
 /**
  * The files of a folder by name, CSV files as bytes, of others (photos, notes) the name alone. Hidden files and
  * subfolders are no part of a survey.
+ * @param folder - path of the survey
+ * @returns bytes by file name
  * @throws Error when the folder is missing or cannot be read
  */
 export function readFolder(folder: string): Record<string, Uint8Array> {
@@ -48,6 +50,8 @@ function beginning(path: string): Uint8Array {
 
 /**
  * Writes a text file whole or not at all: under a passing name in the same folder, then renamed.
+ * @param path - of the file
+ * @param text - all of it
  * @throws Error when the folder is missing or cannot be written; nothing is left behind then
  */
 export function writeAtomically(path: string, text: string): void {

@@ -14,6 +14,8 @@ export interface Frame {
 
 /**
  * The table as a data frame, its columns named by their keys.
+ * @param table - of the library
+ * @returns a frame of danfo.js
  * @throws Error when the optional package danfojs is missing
  */
 export async function toDataFrame(table: Table): Promise<DataFrame> {
@@ -27,7 +29,11 @@ export async function toDataFrame(table: Table): Promise<DataFrame> {
   });
 }
 
-/** A data frame as a table again, headed by its column names. */
+/**
+ * A data frame as a table again, headed by its column names.
+ * @param frame - of danfo.js
+ * @returns a table without units
+ */
 export function tableOfFrame(frame: Frame): Table {
   return {
     columns: frame.columns.map((key) => ({ key, label: key })),

@@ -20,8 +20,10 @@ export interface ResultOutput extends Omit<DisplayOutput, 'output_type'> {
   execution_count: number | null;
 }
 
+/** What a code cell showed. */
 export type Output = StreamOutput | DisplayOutput | ResultOutput;
 
+/** A cell as nbformat 4 keeps it. */
 export interface Cell {
   cell_type: 'code' | 'markdown' | 'raw';
   id?: string;
@@ -32,6 +34,7 @@ export interface Cell {
   execution_count?: number | null;
 }
 
+/** A notebook as nbformat 4 keeps it. */
 export interface Notebook {
   nbformat: number;
   nbformat_minor: number;

@@ -19,6 +19,7 @@ export const OUTPUTS = [
 /**
  * Writes the shareable page, the pond card, the water year, the worked steps and the result of an assessment, each
  * whole or not at all.
+ * @param assessment - from {@link assess}
  * @param folder must exist
  * @param surveyFolder where the photos lie that `pits.csv` names; absent: none is shown
  * @throws Error when the folder is missing or cannot be written

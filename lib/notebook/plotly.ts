@@ -5,6 +5,7 @@ import { optional } from './optional.js';
 
 /**
  * The source of plotly.js, which sets `window.Plotly`; it holds no `</script`.
+ * @returns a script
  * @throws Error when the package plotly.js-dist-min is missing
  */
 export async function plotlySource(): Promise<string> {

@@ -7,6 +7,7 @@ import { type Cell, type ExecutedNotebook, outputsOf, readNotebook, sourceOf } f
 /** A cell is given up after this many seconds unless said otherwise. */
 const CELL_LIMIT_S = 600;
 
+/** How a notebook is run. */
 export interface RunOptions {
   /** folder from which cells resolve imports and files; the notebook's own unless given */
   cwd?: string;
@@ -44,6 +45,7 @@ interface Ran {
  * A cell fails when the kernel's reply is not `ok` or anything at all stands on its standard error: the kernel
  * itself reports a rejected promise that nobody awaited there and goes on.
  * @param path the notebook; it is read, never written
+ * @param options - environment, limit in s for a cell, and whom to tell of progress
  * @returns the notebook, format 4.5, with outputs and execution counts
  * @throws NotebookError with the number of the cell and its standard error
  * @throws Error when the notebook cannot be read, tslab or zeromq is missing, or the kernel does not start

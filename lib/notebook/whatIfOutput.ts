@@ -13,6 +13,7 @@ import { VERSION } from './project.js';
  * exported, without a kernel or a network; as text the answer it starts from.
  * @param survey as read
  * @param options `seed` and `samples` as of `siteModel`
+ * @returns to be shown
  * @throws Error when the library was not built
  */
 export async function whatIfOutput(

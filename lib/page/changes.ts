@@ -16,6 +16,9 @@ export interface Case {
 /**
  * What changed from one survey to another, as text: every input that differs, then the answer side by side, in the
  * units of the second.
+ * @param before - the earlier survey with its result
+ * @param after - the later one
+ * @returns lines
  */
 export function changesText(before: Case, after: Case): string {
   const inputs = changedInputs(before.survey, after.survey);
@@ -26,7 +29,12 @@ export function changesText(before: Case, after: Case): string {
   ].join('\n');
 }
 
-/** Inputs that differ; lists of rows by how many are new or gone. */
+/**
+ * Inputs that differ; lists of rows by how many are new or gone.
+ * @param before - the earlier survey
+ * @param after - the later one
+ * @returns a row an input
+ */
 export function changedInputs(before: Survey, after: Survey): Table {
   const rows: string[][] = [];
   const word = (value: unknown) =>

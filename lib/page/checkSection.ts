@@ -32,7 +32,12 @@ export function checkSection({ result }: Report, units: UnitSystem): string {
   );
 }
 
-/** The check in one line that a calculator follows. */
+/**
+ * The check in one line that a calculator follows.
+ * @param check - one of `uplift_check`
+ * @param units - how numbers are written
+ * @returns one line
+ */
 export function upliftLine(check: UpliftCheck, units: UnitSystem): string {
   const { m, length, weight, pa, pressure, digits } = SYSTEMS[units];
   const level = (value: number) => (value / m).toFixed(3).replace('-', '\u2212');

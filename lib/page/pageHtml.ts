@@ -32,6 +32,7 @@ export interface BodyOptions {
   tried: boolean;
 }
 
+/** What the page is made with besides the report. */
 export interface PageOptions extends Omit<BodyOptions, 'tried'> {
   /** script of the what-if, and the survey it starts from; without it the page is still, and whole */
   live?: { script: string; survey: Survey; seed: number; samples: number };
@@ -40,6 +41,7 @@ export interface PageOptions extends Omit<BodyOptions, 'tried'> {
 /**
  * The shareable page: one HTML file that opens offline, makes no request and runs only its own script.
  * @param report what was computed; every text of it is taken for hostile
+ * @param options - the script, its version and photos
  * @returns HTML as text, to be written as UTF-8
  * @throws Error when the script's text would break out of its element
  */

@@ -41,6 +41,7 @@ export function marksOf(levels: (number | null)[], full: number): Mark[] {
 /**
  * The card as one HTML file: lowest safe level of each month as marks on a stick, what to do before lowering, whom to ask.
  * @param report limits of what is recommended
+ * @returns HTML, A6 in print
  */
 export function pondCardHtml(report: Report): string {
   const { units, result } = report;

@@ -3,7 +3,12 @@ import { monthName } from '../figures/words.js';
 import type { Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
-/** The answer in sentences. */
+/**
+ * The answer in sentences.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns text
+ */
 export function todayWords({ lower_today: look, pond, result }: Report, units: UnitSystem): string {
   const level = (value: number) => formatQuantity(value, 'level', units);
   const full = pond.full_level_m + result.recommendation.raise_m;

@@ -10,6 +10,7 @@ import {
 } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
+/** The verdicts in sentences. */
 export interface VerdictWords {
   /** what happens while the pond is kept full */
   full: string;
@@ -48,7 +49,11 @@ export function verdictWords(report: Report, units: UnitSystem = report.units): 
   };
 }
 
-/** The option that is recommended, where it is one that was computed. */
+/**
+ * The option that is recommended, where it is one that was computed.
+ * @param report - from {@link reportOf}
+ * @returns the option, or nothing
+ */
 export function advisedOption({ result }: Report): OptionResult | undefined {
   const { option, also } = result.recommendation;
   const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);

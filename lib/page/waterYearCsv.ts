@@ -12,6 +12,7 @@ const PARTS: (keyof Percentiles)[] = ['p10', 'p50', 'p90'];
 /**
  * `water-year.csv`: a row a day of the weather, or a month (`--MM`) of an ordinary year: depth to the water table (m
  * below the lowest ground at the rim), level in the tub and head under the liner, undrained and drained (m above it).
+ * @param report - from {@link reportOf}
  * @returns header and rows ended by LF; numbers with 6 significant digits, nothing where there is no such water
  */
 export function waterYearCsv({ water_year }: Report): string {

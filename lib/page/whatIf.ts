@@ -36,7 +36,12 @@ export interface WhatIf {
   years?: Years;
 }
 
-/** Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes. */
+/**
+ * Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes.
+ * @param survey - as read
+ * @param options - seed and number of samples
+ * @returns judges one change after another
+ */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
   // The size of the pond does not change what the looks say of the water table: it is fitted once.
   let chosen: Site['chosen'];
@@ -74,6 +79,7 @@ export function waterKey({ length, width }: WhatIf): string {
  * A what-if on a survey, as the controls of the page make it.
  * @param survey as read
  * @param change what is tried; see {@link WhatIf}
+ * @param options - seed and number of samples
  * @returns the assessment of the changed pond, for `reportOf`, `recommend` and the figures
  */
 export function whatIf(survey: Survey, change: WhatIf, options: SiteOptions = {}): Assessment {

@@ -23,7 +23,12 @@ export interface View {
   risk: (size: FigureSize) => Figure;
 }
 
-/** Words and figures of an assessment. */
+/**
+ * Words and figures of an assessment.
+ * @param a - judged by {@link explorer}
+ * @param units - how numbers are written
+ * @returns what the panel shows
+ */
 export function viewOf(a: Judged, units: UnitSystem): View {
   const report = reportOf(a, true);
   const { recommendation } = report.result;

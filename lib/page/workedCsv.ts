@@ -26,6 +26,7 @@ export function csvCell(value: string | number): string {
 
 /**
  * `worked.csv`: every step of the worked calculation, a row for each number put in and one for the result, full digits.
+ * @param parts - from {@link workedSheet}
  * @returns header and rows ended by CR LF (RFC 4180)
  */
 export function workedCsv(parts: WorkedPart[]): string {

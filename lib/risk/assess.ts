@@ -56,6 +56,7 @@ export interface Change
  * @param site - from {@link siteModel}
  * @param change - what-if on the pond; the water outside stays as simulated
  * @param draws - of the site, where they are at hand
+ * @returns for {@link recommend}, `resultOf` and `reportOf`
  */
 export function assess(site: Site, change: Change = {}, draws?: Draws): Assessment {
   return explained(judge(site, change, draws));
@@ -73,7 +74,13 @@ export function explained(judged: Judged): Assessment {
   };
 }
 
-/** {@link assess} without what takes a multiple of its time. */
+/**
+ * {@link assess} without what takes a multiple of its time.
+ * @param site - from `siteModel`
+ * @param change - what is other than surveyed
+ * @param draws - of an earlier judgement on the same water
+ * @returns what {@link explained} adds to
+ */
 export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, draws?: Draws): Judged {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
   const assume = new Assumptions();
@@ -101,7 +108,11 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, draws
   };
 }
 
-/** The recommendation of an assessment, in words and numbers. */
+/**
+ * The recommendation of an assessment, in words and numbers.
+ * @param a - from {@link assess} or {@link judge}
+ * @returns option, depth in m, reason and rules, as in `result.json`
+ */
 export function recommend(a: Judged): Recommendation {
   const { site, basis, decision, limits } = a;
   return {

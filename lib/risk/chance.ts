@@ -36,7 +36,14 @@ export interface Chance {
   modes: Partial<Record<Governs, number>>;
 }
 
-/** Chance a year that measures fail at one depth; see {@link chancesOf}. */
+/**
+ * Chance a year that measures fail at one depth; see {@link chancesOf}.
+ * @param basis - of a judgement
+ * @param m - measures of an option
+ * @param depth - m below the lowest natural ground at the rim
+ * @param how - inputs shifted, or samples counted; absent: as they are, all
+ * @returns 0–1 by year, with its standard error and by mode
+ */
 export function chanceOf(basis: Basis, m: Measures, depth: number, how?: Counting): Chance {
   return chancesOf(basis, m, [depth], how)[0];
 }

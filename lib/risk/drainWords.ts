@@ -32,6 +32,7 @@ const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.sli
  * A drain in plain sentences.
  * @param drain - of an assessment or a report
  * @param units - of the reader
+ * @returns sentences by subject
  */
 export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
   return {

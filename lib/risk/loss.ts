@@ -24,6 +24,7 @@ export interface Loss {
   measures: Record<OptionName, number>;
 }
 
+/** The usual loss, in drains. Our choice. */
 export const LOSS: Loss = {
   failure: 5,
   waiting: 0.5,

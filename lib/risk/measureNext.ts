@@ -32,6 +32,7 @@ interface Measurement {
   reading: Float64Array;
 }
 
+/** A measurement that may still be taken, and what it is worth. */
 export type NextMeasurement = Recommendation['measure_next'][number];
 
 const GROUPS = 8;

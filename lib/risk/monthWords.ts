@@ -13,7 +13,15 @@ const MONTHS = [
   'December',
 ];
 
-/** Months as a person says them: runs joined, round the year. */
+/**
+ * Months as a person says them: runs joined, round the year.
+ * @param months - 1–12
+ * @returns text
+ * @example
+ * ```ts
+ * monthWords([11, 12, 1, 2]); // 'November to February'
+ * ```
+ */
 export function monthWords(months: number[]): string {
   if (months.length === 12) return 'all year';
   const set = new Set(months);

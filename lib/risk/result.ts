@@ -13,8 +13,10 @@ export const OPTIONS = [
   'raise-pond',
   'ballast',
 ] as const;
+/** What may be built, by name. */
 export type OptionName = (typeof OPTIONS)[number];
 
+/** What may be advised: an option, or something else than building. */
 export type Advice =
   | OptionName
   | 'shallower'
@@ -24,6 +26,7 @@ export type Advice =
   | 'measure-first'
   | 'do-not-dig';
 
+/** What limits the depth, by name. */
 export type Governs =
   | 'lift-full'
   | 'lift-drawn-down'
@@ -48,6 +51,7 @@ export interface Obstacle {
   text: string;
 }
 
+/** A rule of use that the recommendation depends on. */
 export interface Rule {
   code: string;
   /** months it holds in; absent: always */
@@ -56,6 +60,7 @@ export interface Rule {
   text: string;
 }
 
+/** Chances of failing while it is dug, each for itself. */
 export interface PerDig {
   heave: number;
   slump: number;
@@ -64,6 +69,7 @@ export interface PerDig {
   factor: { heave: number; slump: number };
 }
 
+/** An option as `result.json` has it. */
 export interface OptionResult {
   option: OptionName;
   possible: boolean;
@@ -90,6 +96,7 @@ export interface OptionResult {
   hours_empty_safe: (number | null)[];
 }
 
+/** The recommendation as `result.json` has it. */
 export interface Recommendation {
   option: Advice;
   also: Advice[];
@@ -113,6 +120,7 @@ export interface Recommendation {
   }[];
 }
 
+/** The recommended drain as `result.json` has it. */
 export interface DrainResult {
   inflow_m3_s: { clay: number; ring_storm: number; roof: number; uphill: number; leak: number };
   pipe_diameter_m: number;
@@ -146,6 +154,7 @@ export interface SpotResult {
   reason: string;
 }
 
+/** A value of an input at which the answer changes. */
 export interface TippingPoint {
   input: string;
   /** at which the answer changes */
@@ -157,6 +166,7 @@ export interface TippingPoint {
   to: Advice;
 }
 
+/** The contract's `result.json`. */
 export interface Result {
   contract: 1;
   survey: { name: string; sha256: string };

@@ -18,6 +18,7 @@ import { checkedMeasures } from './workedSheet.js';
 /**
  * The contract's `result.json` of an assessment; numbers with 6 significant digits.
  * @param a - one that is only judged has neither drivers nor tipping points
+ * @returns plain data, ready for JSON
  */
 export function resultOf(a: Judged & Partial<Assessment>): Result {
   const { site } = a;

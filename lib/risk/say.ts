@@ -12,7 +12,11 @@ export function sayer(site: Site) {
   };
 }
 
-/** A chance in words that never rounds a doubt away. */
+/**
+ * A chance in words that never rounds a doubt away.
+ * @param p - 0–1
+ * @returns text
+ */
 export function sayChance(p: number): string {
   if (p <= 0) return '0 %';
   if (p < 0.001) return 'less than 0.1 %';

@@ -44,7 +44,14 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], how?: Co
   });
 }
 
-/** Verdict at one depth: of the site's own depths one that is kept, if nothing is shifted or left out. */
+/**
+ * Verdict at one depth: of the site's own depths one that is kept, if nothing is shifted or left out.
+ * @param basis - of a judgement
+ * @param m - measures of an option
+ * @param depth - m below the lowest natural ground at the rim
+ * @param how - inputs shifted, or samples counted; absent: as they are, all
+ * @returns safe or not, what governs, and the chances
+ */
 export function verdictAt(basis: Basis, m: Measures, depth: number, how?: Counting): Verdict {
   const kept = how ? undefined : verdictsOf(basis, m).get(depth);
   return kept ?? verdictsAt(basis, m, [depth], how)[0];

@@ -23,6 +23,8 @@ import { diggingParts, drainPart } from './workedWorks.js';
 /**
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a
  * recorder, so that nothing on the sheet is a second calculation.
+ * @param a - from {@link assess} or {@link judge}
+ * @returns parts with their steps, each with equation, numbers put in and source
  */
 export function workedSheet(a: Judged): WorkedPart[] {
   const parts = [

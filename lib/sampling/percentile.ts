@@ -34,7 +34,15 @@ export function quantile(values: Float64Array, p: number): number {
   return values[low] + (at - low) * (next - values[low]);
 }
 
-/** p10, p50 and p90 of a sample. */
+/**
+ * p10, p50 and p90 of a sample.
+ * @param values - at least one, in any order
+ * @returns linear between the values of the sample
+ * @example
+ * ```ts
+ * percentiles([5, 1, 4, 2, 3]).p50; // 3
+ * ```
+ */
 export function percentiles(values: ArrayLike<number>): Percentiles {
   const copy = Float64Array.from(values);
   return { p10: quantile(copy, 0.1), p50: quantile(copy, 0.5), p90: quantile(copy, 0.9) };

@@ -28,6 +28,8 @@ export interface Intake {
 /**
  * Permeability from a recovery, m/s.
  * @param readings - `level` = depth of the water in the pipe below where it stands at rest, m, shrinking
+ * @param intake - geometry of the hole, m
+ * @returns as a test of the ground, m/s
  * @throws FieldTestError when the intake or the readings cannot be interpreted
  */
 export function bailedRecoveryTest(readings: LevelReading[], intake: Intake): PermeabilityTest {

@@ -1,6 +1,12 @@
 import { formula } from '../formula/index.js';
 
-/** Flow into the floor of a hole through uniform ground below it. */
+/**
+ * Flow into the floor of a hole through uniform ground below it.
+ * @example
+ * ```ts
+ * discInflow.of({ K: 1e-8, r: 1.5, s: 0.8 }); // 4.8e-8
+ * ```
+ */
 export const discInflow = formula({
   title: 'Seepage to the floor of a hole (disc on a half-space)',
   symbol: 'Q',

@@ -14,7 +14,11 @@ export const equivalentDepthMethod = method({
     'van der Molen & Wesseling 1991, Agricultural Water Management 19; ILRI Publication 16, from memory',
 });
 
-/** F of {@link equivalentDepthMethod} for x = 2π × depth to the tight layer over the spacing. */
+/**
+ * F of {@link equivalentDepthMethod} for x = 2π × depth to the tight layer over the spacing.
+ * @param x - above 0
+ * @returns dimensionless
+ */
 export function hooghoudtSeries(x: number): number {
   if (x <= 0.5) return Math.PI ** 2 / (4 * x) + Math.log(x / (2 * Math.PI));
   let sum = 0;
@@ -66,6 +70,10 @@ export const hooghoudtSpacing = formula({
  * @param h - water above the drains midway, m
  * @param q - recharge, m/s
  * @returns spacing, m
+ * @example
+ * ```ts
+ * drainSpacing(1e-5, 2, 0.05, 0.5, 1e-7); // 25.0
+ * ```
  */
 export function drainSpacing(k: number, depth: number, radius: number, h: number, q: number): number {
   // The right side grows slower than the left with L: bisection on L − L(d(L)) from the ellipse upwards.

@@ -13,7 +13,13 @@ export const kirkhamMethod = method({
     'Kirkham 1949 and 1958, from memory; g agrees with a sum of image sources, F with L/(8d) of Hooghoudt',
 });
 
-/** F of {@link kirkhamMethod}: spacing and depth to the tight layer, radius of the drain, all m. */
+/**
+ * F of {@link kirkhamMethod}: spacing and depth to the tight layer, radius of the drain, all m.
+ * @param spacing - of the drains, m
+ * @param depth - of the tight layer below them, m
+ * @param radius - of the drains, m
+ * @returns dimensionless
+ */
 export function kirkhamTerm(spacing: number, depth: number, radius: number): number {
   let sum = 0;
   for (let n = 1; n < 5000; n++) {
@@ -63,6 +69,7 @@ export const soakedGroundInflow = formula({
  * @param depth - of the tight layer below the surface, m
  * @param drain - depth of the drains, m
  * @param radius - of the drains, m
+ * @returns dimensionless
  */
 export function soakedRowTerm(spacing: number, depth: number, drain: number, radius: number): number {
   const near = (Math.PI * radius) / (2 * depth);

@@ -42,6 +42,7 @@ export function digRadius(shape: PondShape, depth: number): number {
  * @param water - `clayLow` holds the highest level of each month, m above the datum
  * @param shape - of the dig
  * @param depths - m below the datum, above 0
+ * @returns by month and depth: chance of a dry floor, and what is to be pumped, m³/s
  */
 export function digWindow(
   water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'conductivity'>,

@@ -71,6 +71,7 @@ export interface Site {
   warnings: Warning[];
 }
 
+/** How a site is simulated. */
 export interface SiteOptions {
   /** whole number; the same survey and seed give the same result */
   seed?: number;
@@ -83,6 +84,7 @@ export interface SiteOptions {
 /**
  * The site of a survey: what the ground is, where the water stands through the year, and what is not known.
  * @param survey - as read
+ * @param options - seed, number of samples, and a table model chosen before
  * @returns the site with every assumption listed
  */
 export function siteModel(survey: Survey, { seed = 1, samples = 512, chosen }: SiteOptions = {}): Site {

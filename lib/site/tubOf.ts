@@ -46,6 +46,12 @@ export interface Catchment {
  * Water reaching the tub, m³ a day. Lawn and bare ground shed what the full ground cannot hold, and what the clay
  * below cannot take in a day; woodland half of that; paving and roofs nearly all rain once they are wet. Rain on the
  * ring first wets what dried at its top.
+ * @param record - its demand, m a day
+ * @param column - daily water of the ground, m
+ * @param tub - ring and bedding
+ * @param c - what drains towards it
+ * @param conductivity - of the clay, m/s
+ * @param out - filled, m³ a day
  */
 export function tubInflow(
   record: Pick<ClimateRecord, 'demand'>,

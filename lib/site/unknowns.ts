@@ -30,6 +30,7 @@ const UNKNOWNS = [
   'seam',
   'unit weight',
 ] as const;
+/** What is drawn besides the parameters of the water, by name. */
 export type Unknown = (typeof UNKNOWNS)[number];
 
 /** Scores of each unknown, one a sample. */

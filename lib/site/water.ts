@@ -30,6 +30,7 @@ export interface DailyLevels {
   tub?: Record<Way, Float32Array>;
 }
 
+/** Water in and around the site: a level a month for every sample and year. */
 export interface WaterEnsemble {
   samples: number;
   years: number;

@@ -59,6 +59,8 @@ export interface BailedHole {
 /**
  * Permeability from the recovery of an open hole, m/s.
  * @param readings - `level` = depth of the water in the hole below the water table, m, shrinking
+ * @param hole - diameter and depth below the water table, m
+ * @returns as a test of the ground, m/s
  * @throws FieldTestError when the hole or the readings are outside the method's limits
  */
 export function augerHoleTest(readings: LevelReading[], hole: BailedHole): PermeabilityTest {

@@ -73,9 +73,15 @@ const TABLE = {
   paved: { A: 98, B: 98, C: 98, D: 98 },
   woodland: { A: 30, B: 55, C: 70, D: 77 },
 };
+/** What lies on the ground, as curve numbers tell it apart. */
 export type GardenCover = keyof typeof TABLE;
 
-/** Curve number of a cover by hydrologic group; see {@link curveNumberTable}. */
+/**
+ * Curve number of a cover by hydrologic group; see {@link curveNumberTable}.
+ * @param cover - of the ground
+ * @param group - of the profile; the undrained one counts
+ * @returns 0–100
+ */
 export function curveNumber(cover: GardenCover, { undrained }: HydrologicGroup): number {
   return TABLE[cover][undrained];
 }

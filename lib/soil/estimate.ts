@@ -7,7 +7,12 @@ export interface LogEstimate {
   evidence: string[];
 }
 
-/** Value of a log-normal estimate at a standard normal score. */
+/**
+ * Value of a log-normal estimate at a standard normal score.
+ * @param estimate - median and spread of the logarithm
+ * @param score - 0 is the median
+ * @returns in the unit of the median
+ */
 export function logValue(estimate: LogEstimate, score: number): number {
   return estimate.median * Math.exp(estimate.spread * score);
 }
@@ -15,7 +20,11 @@ export function logValue(estimate: LogEstimate, score: number): number {
 /** Standard normal score of the 10 % and 90 % points. */
 export const SCORE_90 = 1.2815515655446004;
 
-/** p10, p50 and p90 of a log-normal estimate. */
+/**
+ * p10, p50 and p90 of a log-normal estimate.
+ * @param estimate - median and spread of the logarithm
+ * @returns in the unit of the median
+ */
 export function logPercentiles(estimate: LogEstimate): { p10: number; p50: number; p90: number } {
   return {
     p10: logValue(estimate, -SCORE_90),

@@ -63,7 +63,12 @@ const SHAPE: [sorptive: number, p: number, q: number, n: number][] = [
   [1, 2.081, 0.121, 0.672],
 ];
 
-/** Sorptive number α* of a soil, 1/m: how much gravity counts against capillary suck. */
+/**
+ * Sorptive number α* of a soil, 1/m: how much gravity counts against capillary suck.
+ * @param texture - of the layer
+ * @param structure - of the layer
+ * @returns 1/m
+ */
 export function sorptiveNumber(texture: Texture, structure?: Structure): number {
   if (structure === 'cracked' || /^(sand|gravel|loamy sand|rock)$/.test(texture)) return 36;
   return structure === 'massive' && /clay|silt/.test(texture) ? 4 : 12;
@@ -82,7 +87,12 @@ export interface HoleTest {
   tape?: number;
 }
 
-/** G of the shape-factor method: the integral of dH over the fall rate, from the floor up, by Simpson's rule. */
+/**
+ * G of the shape-factor method: the integral of dH over the fall rate, from the floor up, by Simpson's rule.
+ * @param radius - of the hole, m
+ * @param sorptive - α*, 1/m
+ * @returns G as a function of the level, m, and its derivative
+ */
 export function holePotential(radius: number, sorptive: number): Pick<TestGeometry, 'potential' | 'slope'> {
   const [, p, q, n] = SHAPE.find(([least]) => sorptive >= least) ?? SHAPE[2];
   const slope = (H: number) =>
@@ -102,6 +112,8 @@ export function holePotential(radius: number, sorptive: number): Pick<TestGeomet
 /**
  * Permeability from a falling level in a hole, m/s, by the shape-factor method.
  * @param readings - level above the floor of the hole, m
+ * @param hole - diameter, m, and sorptive number, 1/m
+ * @returns as a test of the ground, m/s
  * @throws FieldTestError when the readings or the hole cannot be interpreted
  */
 export function fallingHoleTest(readings: LevelReading[], hole: HoleTest): PermeabilityTest {
@@ -126,7 +138,11 @@ export function fallingHoleTest(readings: LevelReading[], hole: HoleTest): Perme
   );
 }
 
-/** A hole that reaches below the water table fills by itself: a falling test there measures the difference. */
+/**
+ * A hole that reaches below the water table fills by itself: a falling test there measures the difference.
+ * @param hole - its depth and that of the water table, m
+ * @throws FieldTestError where the hole reaches below the table
+ */
 export function refuseBelowTable({
   holeDepth,
   tableDepth,
@@ -139,7 +155,11 @@ export function refuseBelowTable({
     );
 }
 
-/** Dry soil drinks first. */
+/**
+ * Dry soil drinks first.
+ * @param hole - whether it was soaked before
+ * @returns what the test may be wrong by, in words; empty where it was soaked
+ */
 export function soakBias({ soakedBefore }: Pick<HoleTest, 'soakedBefore'>): string[] {
   return soakedBefore === false ? ['not soaked before: reads high, dry soil drinks first'] : [];
 }

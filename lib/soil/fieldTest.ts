@@ -78,6 +78,7 @@ export interface TestGeometry {
  * @param readings - at least two, in order of time
  * @param geometry - of the method
  * @param tape - reading error, m, one standard deviation
+ * @returns as a test of the ground, m/s
  * @throws FieldTestError when the readings cannot be interpreted
  */
 export function fitLevels(

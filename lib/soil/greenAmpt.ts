@@ -90,6 +90,11 @@ function growth(a: number, tau: number): number {
  * @param conductivity - m/s, above 0
  * @param suctionDeficit - suction head times fillable moisture, m, above 0
  * @param time - s, 0 or more
+ * @returns m
+ * @example
+ * ```ts
+ * pondedInfiltration(1e-6, 0.05, 3600); // 0.0214
+ * ```
  */
 export function pondedInfiltration(conductivity: number, suctionDeficit: number, time: number): number {
   return time === 0 ? 0 : suctionDeficit * growth(1, (conductivity * time) / suctionDeficit);
@@ -121,6 +126,7 @@ export interface StormBalance {
  * @param step - s
  * @param soil - as the storm meets it
  * @param runoff - receives the run-off of each step, m
+ * @returns infiltration, run-off and closure, m, and the time water first stood, s
  */
 export function runGreenAmpt(
   rain: Float64Array,

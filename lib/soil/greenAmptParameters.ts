@@ -41,7 +41,11 @@ const PRINTED: Record<Exclude<UsdaClass, 'silt'>, [number, number, number, numbe
   clay: [0.475, 0.385, 31.63, 0.03],
 };
 
-/** Green–Ampt parameters of a texture class, SI. */
+/**
+ * Green–Ampt parameters of a texture class, SI.
+ * @param texture - of the soil
+ * @returns porosities 0–1, suction head m, conductivity m/s
+ */
 export function greenAmptParameters(texture: UsdaClass): GreenAmptParameters {
   const [porosity, effectivePorosity, cm, cmPerHour] = PRINTED[texture === 'silt' ? 'silt loam' : texture];
   return { porosity, effectivePorosity, suction: cm / 100, conductivity: cmPerHour / 360_000 };

@@ -14,6 +14,7 @@ export const hydrologicSoilGroup = method({
     'the pairing of the rows from memory)',
 });
 
+/** Hydrologic soil group, A the most permeable. */
 export type GroupLetter = 'A' | 'B' | 'C' | 'D';
 
 /** Group as it is, and as it would be with the water table drained away. */
@@ -34,7 +35,11 @@ const TIGHT = 1e-8;
 const SHALLOW_LIMITS = [40e-6, 10e-6, 1e-6];
 const DEEP_LIMITS = [10e-6, 4e-6, 0.4e-6];
 
-/** Group of a pair as written: `D`, or `C/D` where drainage changes it. */
+/**
+ * Group of a pair as written: `D`, or `C/D` where drainage changes it.
+ * @param group - of a profile
+ * @returns one letter, or two
+ */
 export function groupText({ drained, undrained }: HydrologicGroup): string {
   return drained === undrained ? drained : `${drained}/${undrained}`;
 }
@@ -43,6 +48,7 @@ export function groupText({ drained, undrained }: HydrologicGroup): string {
  * Hydrologic soil group of a profile.
  * @param layers - from the ground down
  * @param highWater - depth to the seasonal high water table, m; infinite when there is none
+ * @returns the letter drained, and as it lies
  * @throws RangeError when no layer begins in the top 0.5 m
  */
 export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): HydrologicGroup {

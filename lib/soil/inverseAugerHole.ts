@@ -24,6 +24,8 @@ export const inverseAugerHole = formula({
 /**
  * Permeability from a falling level in a hole, m/s, by the inverse auger-hole method.
  * @param readings - level above the floor, m
+ * @param hole - diameter, m
+ * @returns as a test of the ground, m/s
  * @throws FieldTestError when the readings cannot be interpreted
  */
 export function inverseAugerHoleTest(

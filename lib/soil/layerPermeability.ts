@@ -38,6 +38,7 @@ export interface LayerPermeability extends LogEstimate {
 /**
  * Scatter of tests within their layers beyond their own spreads, pooled: a variance of the logarithm.
  * @param layers - the tests of each layer
+ * @returns of ln K
  */
 export function pooledScatter(layers: PermeabilityTest[][]): number {
   let squares = 0;
@@ -61,6 +62,7 @@ export function pooledScatter(layers: PermeabilityTest[][]): number {
  * @param prior - from texture and structure
  * @param tests - made in the layer; none leaves the prior as it is
  * @param scatter - variance of the logarithm from {@link pooledScatter}
+ * @returns m/s, with the tests left out
  */
 export function posteriorPermeability(
   prior: LogEstimate,
@@ -143,7 +145,11 @@ function evidenceOf(prior: LogEstimate, tests: NamedTest[], outliers: string[]):
   ];
 }
 
-/** A test's answer in words. */
+/**
+ * A test's answer in words.
+ * @param test - of a layer
+ * @returns text
+ */
 export function testText({ says, ksat, method }: PermeabilityTest): string {
   const number = `${Number(ksat.toPrecision(2)).toExponential()} m/s`;
   return says === 'value'

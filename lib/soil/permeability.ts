@@ -32,6 +32,7 @@ const OTHER: Record<OtherGround, { median: number; spread: number }> = {
 /** Factor on the regression by structure, for soils with at least 20 % clay. */
 const STRUCTURE_FACTOR: Record<Structure, number> = { massive: 0.1, blocky: 1, cracked: 10, rooted: 3 };
 
+/** What the pit log says of a layer. */
 export interface Composition {
   texture: Texture;
   /** mass fractions, when the pit log has them */
@@ -44,7 +45,11 @@ export interface Composition {
   stones?: number;
 }
 
-/** The composition the regressions are evaluated for: what was measured, else typical of the class. */
+/**
+ * The composition the regressions are evaluated for: what was measured, else typical of the class.
+ * @param layer - of the pit log
+ * @returns mass fractions 0–1, and whether they were measured
+ */
 export function compositionOf(layer: Composition): { sand: number; clay: number; measured: boolean } {
   if (layer.sand !== undefined && layer.clay !== undefined)
     return { sand: layer.sand, clay: Math.min(layer.clay, 0.6), measured: true };
@@ -52,7 +57,11 @@ export function compositionOf(layer: Composition): { sand: number; clay: number;
   return { sand, clay, measured: false };
 }
 
-/** Permeability from the pit log alone, m/s. */
+/**
+ * Permeability from the pit log alone, m/s.
+ * @param layer - of the pit log
+ * @returns m/s
+ */
 export function permeabilityFromTexture(layer: Composition): LogEstimate {
   if (layer.texture in OTHER) {
     const { median, spread } = OTHER[layer.texture as OtherGround];
@@ -72,7 +81,11 @@ export function permeabilityFromTexture(layer: Composition): LogEstimate {
 /** One measurement is right within a factor of 2, standard deviation of the logarithm. */
 const MEASURED_SPREAD = 0.7;
 
-/** A permeability (m/s) measured by someone who does not say how, as a test. */
+/**
+ * A permeability (m/s) measured by someone who does not say how, as a test.
+ * @param ksat - m/s, above 0
+ * @returns a test with the spread of a method unknown
+ */
 export function measuredPermeability(ksat: number): PermeabilityTest {
   return { method: 'a measurement', ksat, reading: 0, spread: MEASURED_SPREAD, says: 'value', bias: [] };
 }
@@ -80,6 +93,7 @@ export function measuredPermeability(ksat: number): PermeabilityTest {
 /**
  * Permeability from measurements in one layer alone, m/s, without what the texture says.
  * @param values - conductivities measured, m/s, at least one
+ * @returns m/s
  */
 export function permeabilityFromTests(values: number[]): LogEstimate {
   const logs = values.map(Math.log);

@@ -92,6 +92,7 @@ const WILTING = 1_500_000;
  * Water content at a suction.
  * @param soil - from `saxtonRawls`
  * @param suction - Pa, 0 to 1 500 000
+ * @returns m³/m³
  * @throws RangeError outside that range
  */
 export function waterContentAt(soil: Retention, suction: number): number {
@@ -111,7 +112,9 @@ export function waterContentAt(soil: Retention, suction: number): number {
 
 /**
  * Room for water between a table at rest and the ground: what can soak in before the soil is full, m.
+ * @param soil - its retention curve
  * @param depth - of the table, m, 0 to 3.36 (33 kPa)
+ * @returns m
  * @throws RangeError outside that range
  */
 export function roomAboveTable(soil: Retention, depth: number): number {

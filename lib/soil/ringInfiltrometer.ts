@@ -49,6 +49,8 @@ export interface RingResult extends PermeabilityTest {
 /**
  * Permeability and sorptivity from a ring.
  * @param readings - s since ponding, above 0, and m of water soaked in since then
+ * @param ring - its radius, the moisture it fills and the error of a look
+ * @returns permeability m/s and sorptivity m/s½
  * @throws FieldTestError when the readings cannot be interpreted
  */
 export function ringInfiltrometerTest(

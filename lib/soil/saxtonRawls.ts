@@ -108,6 +108,12 @@ export interface Adjustments {
  * @param sand - mass fraction 0–1
  * @param clay - mass fraction 0–0.6
  * @param organicPercent - organic matter, 0–8 % by mass
+ * @param adjustments - density over the usual one, and stones
+ * @returns water contents m³/m³, suction Pa, conductivity m/s
+ * @example
+ * ```ts
+ * saxtonRawls(0.2, 0.5).fieldCapacity; // 0.421
+ * ```
  */
 export function saxtonRawls(
   sand: number,

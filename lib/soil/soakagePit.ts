@@ -29,6 +29,8 @@ export interface TrialPit extends Omit<HoleTest, 'sorptive' | 'diameter'> {
 /**
  * Permeability from the emptying of a pit, m/s: unit gradient through floor and wet walls, the fall integrated.
  * @param readings - level above the floor, m
+ * @param pit - length and width, m
+ * @returns as a test of the ground, m/s
  * @throws FieldTestError when the pit or the readings cannot be interpreted
  */
 export function soakagePitTest(readings: LevelReading[], pit: TrialPit): PermeabilityTest {
@@ -58,7 +60,9 @@ export function soakagePitTest(readings: LevelReading[], pit: TrialPit): Permeab
 
 /**
  * Time a pit takes from three quarters to one quarter full, s, read off its looks on straight lines.
+ * @param readings - s and m of water depth
  * @param full - depth of water when full, m
+ * @returns s
  * @throws FieldTestError when the looks do not reach from one to the other
  */
 export function halfEmptyingTime(readings: LevelReading[], full: number): number {

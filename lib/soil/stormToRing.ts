@@ -82,12 +82,20 @@ function shedding({ rain, duration, cover, soil }: Pick<RingStorm, 'rain' | 'dur
   return { burst, balance, shed: Float64Array.from(burst, (_, i) => off(i)) };
 }
 
-/** Share of a storm that the ground uphill sheds, 0–1; see {@link stormToRing}. */
+/**
+ * Share of a storm that the ground uphill sheds, 0–1; see {@link stormToRing}.
+ * @param storm - rain, duration, cover and soil
+ * @returns 0–1
+ */
 export function shedShare(storm: Pick<RingStorm, 'rain' | 'duration' | 'cover' | 'soil'>): number {
   return shedding(storm).shed.reduce((sum, off) => sum + off, 0) / storm.rain;
 }
 
-/** Water a storm brings to the ring; see {@link stormToRing}. */
+/**
+ * Water a storm brings to the ring; see {@link stormToRing}.
+ * @param storm - rain, areas, cover and soil, SI
+ * @returns by way, m³
+ */
 export function ringStorm(storm: RingStorm): RingWater {
   const { rain, duration, uphillArea, cover, roofArea, ringArea, group } = storm;
   const step = duration / STEPS;

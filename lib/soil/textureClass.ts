@@ -15,7 +15,12 @@ export const usdaTextureTriangle = method({
  * USDA texture class.
  * @param sand - mass fraction 0.05–2 mm, 0–1
  * @param clay - mass fraction below 0.002 mm, 0–1; silt is the rest
+ * @returns one of the twelve classes
  * @throws RangeError when the fractions are outside 0–1 or exceed 1 together
+ * @example
+ * ```ts
+ * textureClass(0.2, 0.5); // 'clay'
+ * ```
  */
 export function textureClass(sand: number, clay: number): UsdaClass {
   if (!(sand >= 0 && clay >= 0 && sand + clay <= 1 + 1e-9))

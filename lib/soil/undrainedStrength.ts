@@ -22,12 +22,20 @@ const KPA: Record<Consistency, number> = {
   hard: 220,
 };
 
-/** Undrained strength by consistency, Pa. */
+/**
+ * Undrained strength by consistency, Pa.
+ * @param word - how the thumb finds it
+ * @returns Pa
+ */
 export function strengthFromConsistency(word: Consistency): LogEstimate {
   return { median: KPA[word] * 1000, spread: 0.4, evidence: [`thumb test: ${word}`] };
 }
 
-/** Undrained strength from measurements (vane, pocket penetrometer), Pa; 25 % scatter is common practice. */
+/**
+ * Undrained strength from measurements (vane, pocket penetrometer), Pa; 25 % scatter is common practice.
+ * @param values - Pa, at least one
+ * @returns Pa
+ */
 export function strengthFromTests(values: number[]): LogEstimate {
   const mean = values.reduce((a, b) => a + Math.log(b), 0) / values.length;
   return {

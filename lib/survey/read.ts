@@ -24,6 +24,14 @@ import { readClimate, readWeather } from './weather.js';
  * @param options `name`: what the survey is called when site.csv does not say (the folder's name)
  * @returns the survey, with what is worth knowing as `warnings`
  * @throws SurveyError with every problem of every file
+ * @example
+ * ```ts
+ * const survey = parseSurvey({
+ *   'pond.csv': 'item,value,unit\nlength,4,m\nwidth,3,m\ndepth,3 ft,\n',
+ *   'pits.csv': 'pit,top_m,bottom_m,texture\nP1,0,1.5,clay\n',
+ * });
+ * survey.pond.depth; // 0.9144
+ * ```
  */
 export function parseSurvey(
   files: Readonly<Record<string, string | Uint8Array>>,

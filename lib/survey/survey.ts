@@ -221,6 +221,7 @@ export interface PriceRow {
   origin: Origin;
 }
 
+/** A survey as read: numbers in SI, every row with its place in the files. */
 export interface Survey {
   /** site.csv `name`, else the folder's name */
   name: string;

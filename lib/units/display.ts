@@ -37,6 +37,10 @@ const PSF = (0.45359237 * 9.80665) / FOOT ** 2;
  * @param system `metric`, or `us` for US customary units
  * @returns such as `0.95 m`, `45 mm`, `3 ft 1 1/2 in`, `130 gal/day`, `1.0×10⁻⁸ m/s (0.86 mm/day)`
  * @throws RangeError when the value is not finite: a figure that does not exist must never be shown
+ * @example
+ * ```ts
+ * formatQuantity(0.9779, 'length', 'us'); // '3 ft 2 1/2 in'
+ * ```
  */
 export function formatQuantity(value: number, kind: QuantityKind, system: UnitSystem): string {
   if (!Number.isFinite(value))

@@ -63,6 +63,10 @@ export function readQuantity(text: string, dimension: Dimension, defaultUnit?: s
  * @param defaultUnit the unit of a bare number
  * @returns the value in SI
  * @throws QuantityError with the fault, the text and a remedy
+ * @example
+ * ```ts
+ * parseQuantity('3 ft 2 1/2 in', 'length'); // 0.9779
+ * ```
  */
 export function parseQuantity(text: string, dimension: Dimension, defaultUnit?: string): number {
   return readQuantity(text, dimension, defaultUnit).value;

@@ -101,6 +101,7 @@ export const gravelOnSlope = formula({
 
 /** Common unit weights, N/m³: gravel dry 16 kN/m³ (100 lb/ft³), concrete 24 kN/m³; grains 2.65. Common practice. */
 export const GRAVEL = { unitWeight: 16000, grains: 2.65 };
+/** Unit weight of concrete, N/m³. Common practice. */
 export const CONCRETE_UNIT_WEIGHT = 24000;
 /** Soil and stones of a planted shelf, dry, N/m³. Common practice. */
 export const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
@@ -114,7 +115,11 @@ export interface BallastLayer {
   thickness: number;
 }
 
-/** Dry unit weight (N/m³) and porosity of each kind; a slab has no pores. */
+/**
+ * Dry unit weight (N/m³) and porosity of each kind; a slab has no pores.
+ * @param kind - of ballast
+ * @returns N/m³ and 0–1
+ */
 export function ballastMakeup(kind: BallastKind): { dry: number; porosity: number } {
   if (kind === 'slab') return { dry: CONCRETE_UNIT_WEIGHT, porosity: 0 };
   const { unitWeight, grains } = kind === 'gravel' ? GRAVEL : SHELF_SOIL;
@@ -126,6 +131,7 @@ export function ballastMakeup(kind: BallastKind): { dry: number; porosity: numbe
  * @param layers - from the liner up
  * @param liner - level of the liner there, m
  * @param pond - pond level, m; below the liner counts as empty
+ * @returns Pa
  */
 export function weightOnLiner(layers: readonly BallastLayer[], liner: number, pond: number): number {
   let foot = liner;

@@ -15,6 +15,7 @@ export const bulgeSigns = method({
 /** Difference of levels that a tape can tell, m. Our choice. */
 export const LEVELS_EQUAL = 0.02;
 
+/** What may lift a bulge. */
 export type BulgeCause = 'groundwater' | 'leak' | 'gas' | 'unknown';
 
 /** Cause of a bulge, with the evidence in words. */
@@ -45,6 +46,7 @@ export const BULGE_REMEDY: Record<BulgeCause, string> = {
  * @param pond - pond level, m
  * @param under - level in the dip pipe, m on the same mark; `dry` where the pipe is dry to the floor
  * @param units - of the words
+ * @returns what lifts it, and what to do, in words
  */
 export function bulgeCause(
   pond: number | undefined,

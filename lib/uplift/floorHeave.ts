@@ -114,6 +114,7 @@ export const BOILING_FACTOR_WANTED = 2;
  * @param thickness - m
  * @param unitWeight - saturated, N/m³
  * @param gradient - upward
+ * @returns utilisation by total stress, and by seepage force
  */
 export function heaveByEurocode(
   thickness: number,

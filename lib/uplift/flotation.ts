@@ -107,7 +107,9 @@ export const FLOTATION_WORDS =
 
 /**
  * Factors of a body under water by the published conventions, side by side; the first is the answer.
+ * @param body - weight and volume of structure and of soil on it, N and m³, and the volume kept empty
  * @param load - how often the load comes, for the factor that EM 1110-2-2100 wants
+ * @returns each with what is wanted and whether it is met
  */
 export function flotationFigures(
   { structure, soil, empty }: Floating,

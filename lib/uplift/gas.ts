@@ -84,12 +84,22 @@ export interface GasCheck {
 /** Depth of organic soil below the floor from which gas still reaches the liner, m. Our choice. */
 const REACH = 1;
 
-/** Whether organic soil lies near enough to a floor, or smells, for gas to be reckoned with; depths in m. */
+/**
+ * Whether organic soil lies near enough to a floor, or smells, for gas to be reckoned with; depths in m.
+ * @param organicTop - top of the first organic layer below the ground; absent: none
+ * @param smell - whether a hole smelt of it
+ * @param depth - of the floor
+ * @returns true where it is
+ */
 export function gasExpected(organicTop: number | undefined, smell: boolean, depth: number): boolean {
   return smell || (organicTop !== undefined && organicTop < depth + REACH);
 }
 
-/** Checks for gas under a liner and sizes its vent. */
+/**
+ * Checks for gas under a liner and sizes its vent.
+ * @param signs - organic soil, smell, and the shape of the floor
+ * @returns whether gas is to be expected, and the vent for it
+ */
 export function gasCheck(signs: GasSigns): GasCheck {
   const { organicTop, smell, depth, floor, head, floorFall = 0, area, highSide, ventLength } = signs;
   const expected = gasExpected(organicTop, smell, depth);

@@ -43,8 +43,17 @@ export interface LiftBalance {
 
 /**
  * The balance of a state: water under the floor against the pond's own water and what lies on the liner.
+ * @param profile - of the liner
+ * @param state - of the pond
+ * @param water - levels of pond and ground, m
  * @param layers - on the floor, from the liner up
  * @param wanted - factor, total weights over full uplift
+ * @returns pressures on the floor, Pa, factor, and the ballast that lacks
+ * @example
+ * ```ts
+ * const liner = linerProfile({ shape: 'box', length: 4, width: 3, sideSlope: 0 }, 0.8);
+ * liftBalance(liner, 'emptied', { pond: -0.8, outside: -0.3 }).lacking; // 0.5
+ * ```
  */
 export function liftBalance(
   profile: LinerProfile,
@@ -69,7 +78,14 @@ export function liftBalance(
   };
 }
 
-/** Balances of all states. */
+/**
+ * Balances of all states.
+ * @param profile - of the liner
+ * @param waters - from {@link waterOfStates}
+ * @param layers - on the floor, from the liner up
+ * @param wanted - factor, total weights over full uplift
+ * @returns one for each state
+ */
 export function liftBalances(
   profile: LinerProfile,
   waters: Record<PondState, LinerWater>,

@@ -27,9 +27,17 @@ export interface LinerWater {
 
 /** Levels of a pond in each state, m. The name is what people do, the level what the liner feels. */
 export const POND_STATES = ['full', 'drawn-down', 'emptied'] as const;
+/** A state of the pond, by name. */
 export type PondState = (typeof POND_STATES)[number];
 
-/** Water of the three states under one head. */
+/**
+ * Water of the three states under one head.
+ * @param profile - of the liner
+ * @param full - level of the full pond, m
+ * @param usualDrawdown - how far it falls in use, m
+ * @param outside - head outside, m
+ * @returns by state
+ */
 export function waterOfStates(
   profile: LinerProfile,
   full: number,
@@ -63,7 +71,12 @@ function checked(profile: LinerProfile, water: LinerWater): LinerWater {
   return water;
 }
 
-/** Head that the liner feels from outside at a level, m. */
+/**
+ * Head that the liner feels from outside at a level, m.
+ * @param water - levels of pond and ground, m
+ * @param level - m
+ * @returns m
+ */
 export function headOutside({ outside, above }: LinerWater, level: number): number {
   return above && level > above.level ? above.head : outside;
 }
@@ -101,6 +114,9 @@ function cuts(
 /**
  * Pressures from the rim to the edge of the floor, at every bend of the liner and of the pressures.
  * Where the head outside changes at the top of a drained layer, that level comes twice: above and below.
+ * @param profile - of the liner
+ * @param water - levels of pond and ground, m
+ * @returns points from top to bottom, with the pressures of both waters
  * @throws PondGeometryError when the pond level is below the floor or above the rim
  */
 export function pressureAlong(profile: LinerProfile, water: LinerWater): PressurePoint[] {
@@ -122,6 +138,9 @@ const GAUSS = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6];
 
 /**
  * Vertical force of both waters on the whole liner, N; positive presses it down.
+ * @param profile - of the liner
+ * @param water - levels of pond and ground, m
+ * @returns N
  * @throws PondGeometryError when the pond level is below the floor or above the rim
  */
 export function netForce(profile: LinerProfile, water: LinerWater): number {
@@ -144,7 +163,12 @@ export function netForce(profile: LinerProfile, water: LinerWater): number {
   return force;
 }
 
-/** Sideways force of both waters on a metre of side, N/m, outwards positive, and the level at which it acts, m. */
+/**
+ * Sideways force of both waters on a metre of side, N/m, outwards positive, and the level at which it acts, m.
+ * @param profile - of the liner
+ * @param water - levels of pond and ground, m
+ * @returns N/m and m; level null where nothing acts
+ */
 export function sideForce(
   profile: LinerProfile,
   water: LinerWater,
@@ -161,7 +185,12 @@ export function sideForce(
   return { outward, level: outward === 0 ? null : moment / outward };
 }
 
-/** Levels between which the outside wins, top to bottom; where one ends, the net pressure changes sign. */
+/**
+ * Levels between which the outside wins, top to bottom; where one ends, the net pressure changes sign.
+ * @param profile - of the liner
+ * @param water - levels of pond and ground, m
+ * @returns m, empty where the pond wins everywhere
+ */
 export function liftedBands(profile: LinerProfile, water: LinerWater): { top: number; bottom: number }[] {
   const bands: { top: number; bottom: number }[] = [];
   const points = pressureAlong(profile, water);

@@ -24,6 +24,7 @@ const metres = (value: number) => `${Number(value.toFixed(3))} m`;
  * @param pond - dimensions at the rim, m
  * @param depth - rim to floor, m, above 0
  * @param rim - level of the rim, m
+ * @returns points from rim to floor
  * @throws PondGeometryError when it cannot be dug so
  */
 export function linerProfile(pond: PondShape, depth: number, rim = 0): LinerProfile {
@@ -60,6 +61,8 @@ export function linerProfile(pond: PondShape, depth: number, rim = 0): LinerProf
 
 /**
  * A profile of any points, if a pond can have it.
+ * @param profile - points from rim to floor, m
+ * @returns the same profile
  * @throws PondGeometryError naming what is wrong
  */
 export function checkedProfile(profile: LinerProfile): LinerProfile {
@@ -92,17 +95,29 @@ export function checkedProfile(profile: LinerProfile): LinerProfile {
   return profile;
 }
 
-/** Level of the floor, m. */
+/**
+ * Level of the floor, m.
+ * @param profile - of the liner
+ * @returns m
+ */
 export function profileFloor({ points }: LinerProfile): number {
   return points[points.length - 1]!.level;
 }
 
-/** Level of the rim, m. */
+/**
+ * Level of the rim, m.
+ * @param profile - of the liner
+ * @returns m
+ */
 export function profileRim({ points }: LinerProfile): number {
   return points[0]!.level;
 }
 
-/** The straight pieces between points, top to bottom. */
+/**
+ * The straight pieces between points, top to bottom.
+ * @param profile - of the liner
+ * @returns pairs of neighbouring points
+ */
 export function profilePieces({ points }: LinerProfile): [ProfilePoint, ProfilePoint][] {
   return points.slice(1).map((point, i) => [points[i]!, point]);
 }
@@ -110,6 +125,9 @@ export function profilePieces({ points }: LinerProfile): [ProfilePoint, ProfileP
 /**
  * Water the pond's hollow holds up to a level, m³: what a head outside at that level would displace.
  * Above the rim it counts on as if the rim went on upright.
+ * @param profile - of the liner
+ * @param level - m
+ * @returns m³
  */
 export function displacedVolume(profile: LinerProfile, level: number): number {
   let volume = areaWithin(profile, profile.points[0]!.inset) * Math.max(level - profileRim(profile), 0);

@@ -59,12 +59,24 @@ export const planWithin = formula({
   source: 'geometry; area of an ellipse pi/4 times its axes',
 });
 
-/** How far the sides have come in at a depth below the rim, m. A shelf counts once the depth is below it. */
+/**
+ * How far the sides have come in at a depth below the rim, m. A shelf counts once the depth is below it.
+ * @param pond - its sides and shelf
+ * @param depth - m below the rim
+ * @param use - what evaluates the formula, for a record
+ * @returns m
+ */
 export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use: Use = unrecorded): number {
   return use(sideInset, sideSlope, depth, shelf && depth > shelf.depth ? shelf.width : 0);
 }
 
-/** Plan area where the sides have come in by an inset, m²; nought where they have met. */
+/**
+ * Plan area where the sides have come in by an inset, m²; nought where they have met.
+ * @param pond - shape, length and width, m
+ * @param inset - m
+ * @param use - what evaluates the formula, for a record
+ * @returns m²
+ */
 export function areaWithin(
   { shape, length, width }: Omit<PondShape, 'sideSlope'>,
   inset: number,
@@ -73,12 +85,27 @@ export function areaWithin(
   return use(planWithin, shape === 'box' ? 1 : Math.PI / 4, length, width, inset);
 }
 
-/** Plan area at a depth below the rim, m²; nought where the sides have met. */
+/**
+ * Plan area at a depth below the rim, m²; nought where the sides have met.
+ * @param p - shape of the pond
+ * @param depth - m below the rim
+ * @param use - what evaluates the formula, for a record
+ * @returns m²
+ * @example
+ * ```ts
+ * planArea({ shape: 'box', length: 4, width: 3, sideSlope: 0.5 }, 0.8); // 7.04
+ * ```
+ */
 export function planArea(p: PondShape, depth: number, use: Use = unrecorded): number {
   return areaWithin(p, insetAt(p, depth, use), use);
 }
 
-/** Outline at a depth below the rim, m (ellipse by Ramanujan's first formula, within 1e-4 for garden shapes). */
+/**
+ * Outline at a depth below the rim, m (ellipse by Ramanujan's first formula, within 1e-4 for garden shapes).
+ * @param p - shape of the pond
+ * @param depth - m below the rim
+ * @returns m
+ */
 export function outline(p: PondShape, depth = 0): number {
   const inset = insetAt(p, depth);
   const a = Math.max(p.length / 2 - inset, 0);
@@ -87,7 +114,11 @@ export function outline(p: PondShape, depth = 0): number {
   return Math.PI * (3 * (a + b) - Math.sqrt((3 * a + b) * (a + 3 * b)));
 }
 
-/** Depth at which the sides meet and no floor is left, m; Infinity for upright sides. */
+/**
+ * Depth at which the sides meet and no floor is left, m; Infinity for upright sides.
+ * @param pond - its plan, sides and shelf
+ * @returns m
+ */
 export function deepestFloor({ length, width, sideSlope, shelf }: PondShape): number {
   const half = Math.min(length, width) / 2;
   const plain = half / sideSlope;
@@ -95,7 +126,14 @@ export function deepestFloor({ length, width, sideSlope, shelf }: PondShape): nu
   return Math.max((half - shelf.width) / sideSlope || 0, shelf.depth);
 }
 
-/** Volume of a slice between two insets, m³: the prismoidal rule. */
+/**
+ * Volume of a slice between two insets, m³: the prismoidal rule.
+ * @param p - shape, length and width, m
+ * @param height - of the slice, m
+ * @param top - inset at its top, m
+ * @param bottom - inset at its bottom, m
+ * @returns m³
+ */
 export function sliceVolume(
   p: Omit<PondShape, 'sideSlope'>,
   height: number,
@@ -105,7 +143,16 @@ export function sliceVolume(
   return (height / 6) * (areaWithin(p, top) + 4 * areaWithin(p, (top + bottom) / 2) + areaWithin(p, bottom));
 }
 
-/** Volume from the rim down to a depth, m³. */
+/**
+ * Volume from the rim down to a depth, m³.
+ * @param p - shape of the pond
+ * @param depth - m
+ * @returns m³
+ * @example
+ * ```ts
+ * pondVolume({ shape: 'box', length: 4, width: 3, sideSlope: 0 }, 0.8); // 9.6
+ * ```
+ */
 export function pondVolume(p: PondShape, depth: number): number {
   const { sideSlope, shelf } = p;
   if (!shelf || depth <= shelf.depth) return sliceVolume(p, depth, 0, sideSlope * depth);

@@ -27,6 +27,9 @@ const FLATTEST_THAT_HELPS = 1 / Math.tan((53 * Math.PI) / 180);
 
 /**
  * Steepest side that stands undrained, wet and cracked, horizontal to 1 vertical.
+ * @param clay - its strength, weight and load at the edge
+ * @param height - of the side, m
+ * @param factor - of safety
  * @returns null where no slope gives the factor: the clay is too soft for the height
  */
 export function steepestSide(clay: ClaySide, height: number, factor = SIDE_FACTOR_WANTED): number | null {
@@ -45,14 +48,21 @@ export function steepestSide(clay: ClaySide, height: number, factor = SIDE_FACTO
 
 /**
  * Steepest side for years without a pond's support, horizontal to 1 vertical.
+ * @param clay - its strength, weight and load at the edge
  * @param wetShare - share of its height below the water outside, which seeps out of it
+ * @param factor - of safety
+ * @returns horizontal to 1 vertical
  */
 export function steepestLeftEmpty(clay: ClaySide, wetShare = 1, factor = SIDE_FACTOR_WANTED): number {
   const friction = clay.friction ?? SOFTENED_FRICTION;
   return factor / infiniteSlopeFactor.compute(0, clay.unitWeight, 1, wetShare, friction, Math.PI / 4);
 }
 
-/** The same clay after it has stood wet behind a liner. */
+/**
+ * The same clay after it has stood wet behind a liner.
+ * @param clay - as dug
+ * @returns as it is then
+ */
 export function softened(clay: ClaySide): ClaySide {
   return { ...clay, strength: clay.strength * SOFTENED_SHARE };
 }
@@ -71,7 +81,13 @@ export interface SidePlan {
   steps: { count: number; riser: number; shelf: number; run: number } | null;
 }
 
-/** Steepest safe side and shelf plan for a depth, m. */
+/**
+ * Steepest safe side and shelf plan for a depth, m.
+ * @param clay - its strength, weight and load at the edge
+ * @param depth - m
+ * @param factor - of safety
+ * @returns slopes while dug and emptied, the one to dig, or steps instead
+ */
 export function sidePlan(clay: ClaySide, depth: number, factor = SIDE_FACTOR_WANTED): SidePlan {
   const digging = steepestSide(clay, depth, factor);
   const emptied = steepestSide(softened(clay), depth, factor);
@@ -105,9 +121,12 @@ function stepsFor(clay: ClaySide, depth: number, factor: number): SidePlan['step
  * Seconds the sides of an emptied pond may be left without its water: 0 where softened clay lacks the factor at once,
  * Infinity where they would stand for years or no water reaches them, else until the clay beside the cut has half taken
  * up its water, longer in proportion as less of the side stands in water (our choice).
+ * @param clay - its strength, weight and load at the edge
  * @param height - of the side that is bared, m
  * @param sideSlope - horizontal to 1 vertical
  * @param wetShare - share of that height below the water outside, 0–1
+ * @param factor - of safety
+ * @returns s
  */
 export function secondsSidesAllow(
   clay: ClaySide,
@@ -129,7 +148,12 @@ export interface EmptyTime {
   governs: 'lift' | 'sides' | 'none';
 }
 
-/** The shorter of the time to lift and what the sides allow; Infinity and `none` where neither ends it. */
+/**
+ * The shorter of the time to lift and what the sides allow; Infinity and `none` where neither ends it.
+ * @param lift - s
+ * @param sides - s
+ * @returns s, and which of the two it is
+ */
 export function emptyTime(lift: number, sides: number): EmptyTime {
   const seconds = Math.min(lift, sides);
   return {

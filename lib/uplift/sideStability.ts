@@ -39,7 +39,11 @@ export const wetCrackedCut = formula({
   source: 'derived from the plane wedge 2c(H−z) = γ(H²−z²)/2 + γw z²/2 at z = H/2',
 });
 
-/** Taylor's stability number of a slope in clay, for 53° and steeper straight between his points. */
+/**
+ * Taylor's stability number of a slope in clay, for 53° and steeper straight between his points.
+ * @param angleDegrees - of the side, 0–90
+ * @returns dimensionless
+ */
 export function taylorNumber(angleDegrees: number): number {
   const points = [
     [53, 0.181],
@@ -65,6 +69,7 @@ export function taylorNumber(angleDegrees: number): number {
  * @param sideSlope - horizontal to 1 vertical, 0 upright
  * @param edgingLoad - Pa at the edge
  * @param crack - what stands in it
+ * @returns m, 0 or more
  */
 export function standingHeight(
   strength: number,

@@ -64,7 +64,14 @@ export const softeningTime = formula({
 /** Time factor at which half of the change is done. */
 export const HALF_DONE = 0.197;
 
-/** Factors of a side with the pond full and after it was emptied fast. */
+/**
+ * Factors of a side with the pond full and after it was emptied fast.
+ * @param strength - undrained, Pa
+ * @param saturatedWeight - N/m³
+ * @param sideSlope - horizontal to 1 vertical
+ * @param height - of the side, m
+ * @returns of safety
+ */
 export function drawdownFactors(
   strength: number,
   saturatedWeight: number,

@@ -70,10 +70,12 @@ export const LEAST_FLOOR = 0.05;
 
 /**
  * Seepage through clay towards an emptied pond, m³/s.
+ * @param pond - its shape
  * @param depth - rim to floor, m
  * @param rise - head outside above the floor, m; 0 or less brings nothing
  * @param conductivity - m/s
  * @param use - what evaluates the formula, for a record
+ * @returns m³/s
  */
 export function clayArrival(
   pond: PondShape,
@@ -91,6 +93,10 @@ export function clayArrival(
 /**
  * Seconds until the water that can arrive stands `lifted` deep over the floor; 0 at once, Infinity never.
  * @param floorArea - m²
+ * @param arrival - what comes from clay, ring and storm
+ * @param lifted - m
+ * @param use - what evaluates the formula, for a record
+ * @returns s
  */
 export function secondsToFill(
   floorArea: number,
@@ -105,7 +111,12 @@ export function secondsToFill(
   return inflow > 0 ? use(fillTime, missing, area, inflow) : Number.POSITIVE_INFINITY;
 }
 
-/** Times for 10, 20 and 50 mm, s. */
+/**
+ * Times for 10, 20 and 50 mm, s.
+ * @param floorArea - m²
+ * @param arrival - what comes from clay, ring and storm
+ * @returns a time for each depth
+ */
 export function liftTimes(floorArea: number, arrival: Arrival): { depth: number; seconds: number }[] {
   return LIFT_DEPTHS.map((depth) => ({ depth, seconds: secondsToFill(floorArea, arrival, depth) }));
 }

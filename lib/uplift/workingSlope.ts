@@ -11,6 +11,7 @@ export const workingSlopes = method({
   source: '29 CFR 1926 Subpart P, section 652 and appendices A and B, as quoted on public pages',
 });
 
+/** Type of soil in 29 CFR 1926 Subpart P, A the firmest. */
 export type SoilType = 'A' | 'B' | 'C';
 
 /** Unconfined strengths that part the types, Pa (1.5 and 0.5 ton/ft²). */
@@ -19,7 +20,9 @@ export const TYPE_LIMITS = { A: 144_000, B: 48_000 };
 export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 };
 /** Type A, open for at most a day and at most 12 ft deep. */
 export const SHORT_TERM_A = { slope: 0.5, depth: 12 * 0.3048, hours: 24 };
+/** Depth from which sides must be laid back or held, m (5 ft). */
 export const PROTECTION_DEPTH = 5 * 0.3048;
+/** Depth beyond which an engineer designs the protection, m (20 ft). */
 export const ENGINEER_DEPTH = 20 * 0.3048;
 
 /** What is seen in the hole. */
@@ -32,6 +35,7 @@ export interface HoleSigns {
   wet: boolean;
 }
 
+/** A working slope, and who must be asked. */
 export interface WorkingSlope {
   type: SoilType;
   slope: number;
@@ -43,7 +47,9 @@ export interface WorkingSlope {
 
 /**
  * The published working slope for what is seen.
+ * @param signs - what the hole shows
  * @param depth - of the dig, m
+ * @returns horizontal to 1 vertical, the type of soil, and who must be asked
  */
 export function workingSlope({ strength, fissured, wet }: HoleSigns, depth: number): WorkingSlope {
   const unconfined = 2 * strength;

@@ -57,6 +57,15 @@ const FINITE_DIFFERENCES: [number, number][] = [
 
 export const spacingChecks: Check[] = [
   {
+    covers: ['kirkhamMethod'],
+    what: "Kirkham's F for a radius of half the spacing: the series falls away",
+    kind: 'exact',
+    source: 'cos(2nπr/L) = cos nπ: F = ln(2/π)/π',
+    ours: () => kirkhamTerm(10, 1, 5),
+    expected: Math.log(2 / Math.PI) / Math.PI,
+    tolerance: 1e-14,
+  },
+  {
     covers: ['dupuitWell'],
     what: 'discharge for a drawdown of 20 m over that for 40 m, water 100 m thick',
     kind: 'published',

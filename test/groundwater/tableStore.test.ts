@@ -39,6 +39,12 @@ describe('against closed forms', () => {
     for (const d of [0, 20, 59]) expect(1.4 - depth[d]).toBeCloseTo((start - 0.6) * factor ** (d + 1), 12);
   });
 
+  test('no more is drawn than stands above the base', () => {
+    const dry = { held: held(0.5), deficit: STILL.rootCapacity };
+    const { depth } = run(days(1, { demand: 0.05 }), { extinctionDepth: 5 }, dry);
+    expect(depth[0]).toBeCloseTo(2, 14);
+  });
+
   test('nothing is drawn from below the extinction depth', () => {
     const dry = { held: held(0.5), deficit: STILL.rootCapacity };
     for (const d of run(days(50, { demand: 0.006 }), {}, dry).depth) expect(d).toBe(1.5);

@@ -42,10 +42,10 @@ const outcome = (notebook: Notebook, out: string): Ran => ({
   files: Object.fromEntries(readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'utf8')])),
 });
 
-/** The survey a notebook takes when none is named. */
+/** The survey a notebook takes when none is named; none for one that is about no survey. */
 async function ownDemo(name: string): Promise<string> {
   const { cells } = await readNotebook(join(FOLDER, name));
-  return /\.\.\/datasets\/([a-z-]+)/.exec(cells.map(sourceOf).join('\n'))![1]!;
+  return /\.\.\/datasets\/([a-z-]+)/.exec(cells.map(sourceOf).join('\n'))?.[1] ?? '';
 }
 
 const running = new Map<string, Promise<Ran>>();
@@ -109,7 +109,7 @@ itUnderJupyter(
   },
 );
 
-describe.each(names)('%s', (name) => {
+describe.each(names.filter((name) => name !== 'checked-against.ipynb'))('%s', (name) => {
   it.each(DEMOS)(
     'runs on %s, shows what it promises and ends with its answer and what to measure next',
     async (demo) => {

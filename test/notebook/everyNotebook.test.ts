@@ -34,21 +34,23 @@ describe.each(names)('%s', async (name) => {
     for (const id of ids) expect(id).toMatch(/^[a-zA-Z0-9_-]{1,64}$/);
   });
 
-  it('begins with a question and ends with its answer and what to measure next', () => {
-    const words = notebook.cells.filter(({ cell_type }) => cell_type === 'markdown').map(sourceOf);
-    expect(notebook.cells[0]).toMatchObject({ cell_type: 'markdown' });
-    expect(words[0]).toMatch(/^# .*\?/);
-    expect(words.filter((text) => text.startsWith('## The answer, and what to measure next'))).toHaveLength(
-      1,
-    );
-    expect(words[0]).toContain('The demo survey is invented');
-  });
+  if (name !== 'checked-against.ipynb') {
+    it('begins with a question and ends with its answer and what to measure next', () => {
+      const words = notebook.cells.filter(({ cell_type }) => cell_type === 'markdown').map(sourceOf);
+      expect(notebook.cells[0]).toMatchObject({ cell_type: 'markdown' });
+      expect(words[0]).toMatch(/^# .*\?/);
+      expect(words.filter((text) => text.startsWith('## The answer, and what to measure next'))).toHaveLength(
+        1,
+      );
+      expect(words[0]).toContain('The demo survey is invented');
+    });
 
-  it('says in one cell which survey it is about', () => {
-    expect(
-      cells.filter((cell) => /readSurvey\(|UNDERPOND_SURVEY|datasets\//.test(sourceOf(cell))),
-    ).toHaveLength(1);
-  });
+    it('says in one cell which survey it is about', () => {
+      expect(
+        cells.filter((cell) => /readSurvey\(|UNDERPOND_SURVEY|datasets\//.test(sourceOf(cell))),
+      ).toHaveLength(1);
+    });
+  }
 
   /** The kernel checks types loosely, and loses what fails in a promise that no cell awaits. */
   it('passes the strict compiler as one module, and awaits every promise', () => {

@@ -5,6 +5,7 @@ import {
   normalCdf,
   normalQuantile,
   percentiles,
+  quantile,
   quantileSorted,
   uniforms,
 } from '../../lib/sampling/index.js';
@@ -83,6 +84,12 @@ describe('quantiles', () => {
     const sorted = [1, 2, 4, 8];
     expect([0, 0.25, 0.5, 0.75, 1].map((p) => quantileSorted(sorted, p))).toEqual([1, 1.75, 3, 5, 8]);
     expect(quantileSorted([7], 0.3)).toBe(7);
+  });
+
+  test('values in any order give the quantiles of the sorted ones', () => {
+    const values = [8, 1, 4, 2];
+    for (const p of [0, 0.1, 0.25, 1 / 3, 0.5, 0.9, 1])
+      expect(quantile(Float64Array.from(values), p)).toBeCloseTo(quantileSorted([1, 2, 4, 8], p), 15);
   });
 
   test('p10, p50, p90 sort numbers by size', () => {

@@ -131,6 +131,8 @@ test('when the room above the table is full all rain runs off', () => {
   const runoff = new Float64Array(10);
   const balance = runGreenAmpt(rain, 3600, { conductivity: 1e-3, suctionDeficit: 0.1, room: 0.005 }, runoff);
   expect(balance.infiltration).toBeCloseTo(0.005, 15);
+  expect([...runoff].slice(0, 2)).toEqual([0, 0]);
+  expect(runoff[2]).toBeCloseTo(0.001, 15);
   expect([...runoff].slice(3)).toEqual(Array(7).fill(0.002));
   expect(balance.pondsAt).toBe(2 * 3600);
 });

@@ -115,6 +115,18 @@ describe('a pond of known numbers', () => {
     expect(netForce(profile, water)).toBeCloseTo(-W * (0.1 * (12 - 3.2 * 2.2) + 0.8 * 3.2 * 2.2), 6);
   });
 
+  test('each water presses with its depth, and with nothing above its level', () => {
+    const points = pressureAlong(profile, { pond: -0.5, outside: -0.2 });
+    const levels = points.map(({ level }) => level);
+    expect(levels).toEqual([...levels].sort((a, b) => b - a));
+    for (const level of [-0.2, -0.5]) expect(levels).toContain(level);
+    for (const { level, inside, outside, net } of points) {
+      expect(inside).toBeCloseTo(W * Math.max(-0.5 - level, 0), 9);
+      expect(outside).toBeCloseTo(W * Math.max(-0.2 - level, 0), 9);
+      expect(net).toBeCloseTo(inside - outside, 9);
+    }
+  });
+
   test('sideways: half of γ h² on a metre, a third of the height up', () => {
     const { outward, level } = sideForce(profile, { pond: 0, outside: -5 });
     expect(outward).toBeCloseTo(W / 2, 9);

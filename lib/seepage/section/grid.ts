@@ -115,7 +115,13 @@ function between(from: number, to: number, first: number, last: number, g: numbe
   return lines;
 }
 
-/** Equal cells, `count` of them. */
+/**
+ * Equal cells, `count` of them.
+ * @param from - m
+ * @param to - m, above `from`
+ * @param count - of cells, at least 1
+ * @returns `count` + 1 coordinates, m
+ */
 export function evenLines(from: number, to: number, count: number): Float64Array {
   return Float64Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 }

@@ -15,7 +15,14 @@ export interface LinerPoint {
   uplift: number;
 }
 
-/** Pressure and uplift along the liner from the left rim to the right. */
+/**
+ * Pressure and uplift along the liner from the left rim to the right.
+ * @param pond - from {@link pondSection}
+ * @param state - from a solver
+ * @param pond - from {@link pondSection}
+ * @param pond - from {@link pondSection}
+ * @returns points with pressure from both sides
+ */
 export function linerUplift({ ground, liner }: PondSection, { head }: SectionState): LinerPoint[] {
   return liner.map(({ cell, x, z, along }) => ({
     x,

@@ -30,6 +30,9 @@ export const POND = 'pond';
 /**
  * Cuts the ground of a pond into cells and says what happens at their edges: given heads at the far ends, nothing
  * through the base and a tight liner, the pond's water through a leaking one, water out at pipes and at open ground.
+ * @param ground - of the pond, SI
+ * @param fineness - how finely it is cut
+ * @returns the section, and the liner in it
  * @throws RangeError for a pipe that is not in the ground, pipes that overlap, or layers without thickness
  */
 export function pondSection(ground: PondGround, fineness: Fineness = USUAL_FINENESS): PondSection {

@@ -4,6 +4,11 @@ import type { Section } from './section.js';
 /**
  * Head at a point, m: between the middles of the cells around it, those without soil or behind a tight sheet left out,
  * so that at a liner or a pile the head is that of the ground beside it.
+ * @param section - grid and soils
+ * @param head - in each cell, m
+ * @param x - m from the left
+ * @param z - m, upwards
+ * @returns m
  * @throws RangeError where there is no soil
  */
 export function headAt(section: Section, head: Float64Array, x: number, z: number): number {

@@ -43,6 +43,8 @@ const MOST_ITERATIONS = 500;
 
 /**
  * Heads of a section full of water, see {@link saturatedSectionMethod}.
+ * @param original - grid, soils and contacts
+ * @returns head in each cell, m, and flows
  * @throws RangeError where a part of the section touches no given head
  */
 export function solveSaturated(original: Section): SectionState {

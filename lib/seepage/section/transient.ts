@@ -32,6 +32,7 @@ export interface SectionMoment {
  * @param start - head of each cell at the start, m
  * @param steps - lengths of the steps, s
  * @param at - the section at the end of a step, same cells and contacts; absent: unchanged
+ * @returns the state after each step
  * @throws RangeError when a step does not settle
  */
 export function runSection(

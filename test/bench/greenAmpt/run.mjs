@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { runGreenAmpt } from '../../../dist/soil/index.js';
+import { claim } from '../claim.mjs';
 
 const STEPS = 10_000;
 const STORMS = 200;
@@ -52,6 +53,7 @@ try {
     console.log(
       `${name}: TypeScript ${rate(mine)}, C -O3 ${rate(theirs)}, ratio ${(theirs / mine).toFixed(2)}`,
     );
+    claim({ what: `Green–Ampt storms, ${name}`, ours: mine, other: theirs, than: 'C -O3', most: 2 });
   }
 } finally {
   rmSync(folder, { recursive: true });
