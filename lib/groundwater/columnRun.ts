@@ -50,6 +50,8 @@ export function columnSeries(days: number): ColumnSeries {
 /**
  * What the loop needs of a parameter set, in one array of doubles: objects of one kind may differ in how V8 keeps them,
  * and the loop would be compiled for the first it meets.
+ * @param p - the parameter set
+ * @returns a double for each use of the loop, in its order
  */
 export function columnConstants(p: TableParameters): Float64Array {
   const { porosity, baseDepth, rootCapacity } = p;
