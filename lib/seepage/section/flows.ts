@@ -8,9 +8,12 @@ export interface SectionFlows {
   supplied: number;
   /** what goes in, m²/s */
   through: number;
-  /** in less out less stored, over what goes in; nought where no more moves than rounding does */
+  /** in less out less stored, over what goes in; nought where hardly more moves than rounding does */
   imbalance: number;
 }
+
+/** A flow so many times what rounding makes has no digit left in its balance. */
+const NO_DIGIT = 10;
 
 /**
  * Sums the flow through the contacts by name.
@@ -33,5 +36,5 @@ export function flowsOf(
     left -= flow[c];
     into -= Math.min(flow[c], 0);
   });
-  return { out, supplied, through: into, imbalance: into <= rounding ? 0 : left / into };
+  return { out, supplied, through: into, imbalance: into <= NO_DIGIT * rounding ? 0 : left / into };
 }
