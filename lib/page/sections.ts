@@ -15,6 +15,7 @@ import { CAUTIONS } from './cautions.js';
 import { figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
 import { measurementWords } from './nextWords.js';
+import { standingWater } from './standingWater.js';
 import { todayWords } from './today.js';
 
 /** Rules of use with their months. */
@@ -170,6 +171,7 @@ export function yearSection(report: Report, units: UnitSystem): string {
       'Depths are below, levels above (+) or below (−) the lowest natural ground at the rim. The floor counts as dry where the water table stays below the depth wished.',
       'note',
     ),
+    standingWater(report, units),
   );
 }
 
