@@ -12,7 +12,7 @@ export default defineConfig({
       'test/climate/monthlyBookkeeping.test.ts',
       'test/groundwater/{columnRun,tableStore}.test.ts',
       'test/uplift/linerPressure.test.ts',
-      'test/drain/links.test.ts',
+      'test/drain/{links,pipe}.test.ts',
       'test/drain/cases.test.ts',
     ],
   },

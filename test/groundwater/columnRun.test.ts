@@ -180,3 +180,13 @@ describe.each(STATIONS)('a clay lawn in the weather of %s', (station) => {
     expect(Math.abs(once.depth[0] - once.depth[364])).toBeLessThan(0.3);
   });
 });
+
+test('a factor on the demand is a demand so much larger, for roots and table alike', () => {
+  const dry = { held: 0.04, deficit: 0.07 };
+  const [thirsty, plain] = [
+    run(days(30, { demand: 0.002 }), { demandFactor: 1.5 }, dry),
+    run(days(30, { demand: 0.003 }), {}, dry),
+  ];
+  expect([...thirsty.depth]).toEqual([...plain.depth].map((depth) => expect.closeTo(depth, 12)));
+  expect(thirsty.end.deficit).toBeCloseTo(plain.end.deficit, 12);
+});
