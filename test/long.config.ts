@@ -1,6 +1,8 @@
 /** The tests that take minutes or a network: `npm run test:long`. */
 import { defineConfig } from 'vitest/config';
+import { built } from './built.config.js';
 
 export default defineConfig({
-  test: { include: ['test/**/*.long.ts'], maxWorkers: 2, testTimeout: 900_000 },
+  ...built,
+  test: { ...built.test, include: ['test/**/*.long.ts'], maxWorkers: 2, testTimeout: 900_000 },
 });

@@ -1,6 +1,9 @@
-/** The tests of `npm test`: two files at a time, since by itself vitest leaves one of two cores idle. */
+/** The tests of `npm test`. */
 import { defineConfig } from 'vitest/config';
+import { built } from './built.config.js';
 
 export default defineConfig({
-  test: { include: ['test/**/*.test.ts'], maxWorkers: 2, testTimeout: 60_000, hookTimeout: 60_000 },
+  ...built,
+  // Two files at a time, since by itself vitest leaves one of two cores idle; modules are shared between them.
+  test: { ...built.test, include: ['test/**/*.test.ts'], maxWorkers: 2, isolate: false },
 });

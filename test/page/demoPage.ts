@@ -14,8 +14,14 @@ const SEED = 1;
 const SAMPLES = 200;
 let count = 0;
 
+const made = new Map<string, Assessment>();
+
+/** The assessment of a survey, made once however often it is asked for. */
 export function assessmentOf(survey: Survey): Assessment {
-  return assess(siteModel(survey, { seed: SEED, samples: SAMPLES }));
+  const key = JSON.stringify(survey);
+  const assessment = made.get(key) ?? assess(siteModel(survey, { seed: SEED, samples: SAMPLES }));
+  made.set(key, assessment);
+  return assessment;
 }
 
 /** HTML of the page with its what-if. */
