@@ -1,7 +1,6 @@
 import { method } from '../formula/index.js';
 import type { LogEstimate } from './estimate.js';
 import type { PermeabilityTest } from './fieldTest.js';
-import { HOLE_TO_HOLE } from './layerPermeability.js';
 import { saxtonRawls } from './saxtonRawls.js';
 import { TYPICAL_COMPOSITION } from './typicalComposition.js';
 import type { OtherGround, Structure, Texture, UsdaClass } from './words.js';
@@ -88,20 +87,4 @@ const MEASURED_SPREAD = 0.7;
  */
 export function measuredPermeability(ksat: number): PermeabilityTest {
   return { method: 'a measurement', ksat, reading: 0, spread: MEASURED_SPREAD, says: 'value', bias: [] };
-}
-
-/**
- * Permeability from measurements in one layer alone, m/s, without what the texture says.
- * @param values - conductivities measured, m/s, at least one
- * @returns m/s
- */
-export function permeabilityFromTests(values: number[]): LogEstimate {
-  const logs = values.map(Math.log);
-  const mean = logs.reduce((a, b) => a + b, 0) / logs.length;
-  // Reading error shrinks with the number of tests; what differs from hole to hole does not go below 0.4.
-  return {
-    median: Math.exp(mean),
-    spread: Math.hypot(MEASURED_SPREAD / Math.sqrt(values.length), HOLE_TO_HOLE),
-    evidence: [`measured here ${values.length === 1 ? 'once' : `${values.length} times`}`],
-  };
 }

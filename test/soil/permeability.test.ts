@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import {
+  HOLE_TO_HOLE,
   logPercentiles,
-  permeabilityFromTests,
+  measuredPermeability,
   permeabilityFromTexture,
   STRUCTURES,
   saxtonRawls,
@@ -9,23 +10,6 @@ import {
   textureClass,
   USDA_CLASSES,
 } from '../../lib/soil/index.js';
-
-describe('from tests', () => {
-  test('the median is the geometric mean', () => {
-    expect(permeabilityFromTests([1e-9, 1e-7]).median).toBeCloseTo(1e-8, 20);
-    expect(permeabilityFromTests([2e-8, 4e-8, 8e-8]).median).toBeCloseTo(4e-8, 20);
-    expect(permeabilityFromTests([3e-8])).toMatchObject({ evidence: ['measured here once'] });
-    expect(permeabilityFromTests([3e-8, 3e-8])).toMatchObject({ evidence: ['measured here 2 times'] });
-  });
-
-  test('the spread shrinks with their number, and not below what differs from hole to hole', () => {
-    const spreads = [1, 2, 4, 16, 1000].map((n) => permeabilityFromTests(Array(n).fill(1e-8)).spread);
-    for (let i = 1; i < spreads.length; i++) expect(spreads[i]).toBeLessThan(spreads[i - 1]);
-    expect(spreads[0]).toBeCloseTo(Math.hypot(0.7, 0.4), 12);
-    expect(spreads[4]).toBeGreaterThan(0.4);
-    expect(spreads[4]).toBeLessThan(0.401);
-  });
-});
 
 describe('from the pit log', () => {
   const clay = (structure?: (typeof STRUCTURES)[number]) =>
@@ -66,7 +50,7 @@ describe('from the pit log', () => {
   test('a table value is less sure than one test', () => {
     for (const texture of USDA_CLASSES)
       expect(permeabilityFromTexture({ texture }).spread).toBeGreaterThan(
-        permeabilityFromTests([1e-8]).spread,
+        Math.hypot(measuredPermeability(1e-8).spread, HOLE_TO_HOLE),
       );
   });
 });

@@ -1,0 +1,32 @@
+/** The README's picture and program are what the library makes. */
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { figureSvg, riskDepthFigure } from '../../lib/figures/index.js';
+import { assess, recommend, reportOf } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { demoFiles, surveyOf } from '../folder.js';
+import { PROJECT } from '../notebook/notebooks.js';
+
+const WIDTH = 920;
+const text = readFileSync(join(PROJECT, 'README.md'), 'utf8');
+
+test('the picture is the risk against depth of a demo (else: npm run docs)', async () => {
+  const report = reportOf(assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1, samples: 256 })));
+  const svg = `${figureSvg(riskDepthFigure(report, 'metric'), WIDTH, 'risk')}\n`;
+  await expect(svg).toMatchFileSnapshot(join(PROJECT, 'notebooks', 'risk-against-depth.svg'));
+  expect(text).toContain('](notebooks/risk-against-depth.svg)');
+});
+
+test('the program gives the recommendation', () => {
+  const [program] = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/)!;
+  const said = execFileSync('node', ['--input-type=module', '--eval', program], {
+    cwd: PROJECT,
+    encoding: 'utf8',
+  });
+  const { option, depth_m, reason } = recommend(
+    assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1 })),
+  );
+  expect(said).toBe(`${option} ${depth_m} ${reason}\n`);
+});
