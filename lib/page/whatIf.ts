@@ -15,19 +15,10 @@ import {
 import { Assumptions, type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
+import { changesOf, type TriedNumbers } from './tried.js';
 
-/** What may be tried: lengths in m, levels in m above the lowest natural ground at the rim; absent: as surveyed. */
-export interface WhatIf {
-  depth?: number;
-  /** these two run the water again: they change what is dug and filled back */
-  length?: number;
-  width?: number;
-  /** full level of the pond */
-  full?: number;
-  drawdown?: number;
-  /** way from the pond's edge to the outlet, and its level */
-  run?: number;
-  outlet?: number;
+/** What may be tried; absent: as surveyed. */
+export interface WhatIf extends TriedNumbers {
   /** absent: what is recommended for the rest */
   option?: OptionName;
   /** run-off as surveyed, or turned away with the ring capped */
@@ -71,8 +62,8 @@ function kept<T>(make: (change: WhatIf) => T, keyOf: (change: WhatIf) => string)
 }
 
 /** Changes with the same key share one simulation of the water. */
-export function waterKey({ length, width }: WhatIf): string {
-  return `${length ?? ''}/${width ?? ''}`;
+export function waterKey(change: WhatIf): string {
+  return JSON.stringify(changesOf(change, 'dug'));
 }
 
 /**
@@ -86,10 +77,11 @@ export function whatIf(survey: Survey, change: WhatIf, options: SiteOptions = {}
   return explained(explorer(survey, options)(change));
 }
 
-function resized(survey: Survey, { length, width }: WhatIf): Survey {
-  if (length === undefined && width === undefined) return survey;
+function resized(survey: Survey, change: WhatIf): Survey {
+  const dug = changesOf(change, 'dug');
+  if (Object.keys(dug).length === 0) return survey;
   const { area: _, ...pond } = survey.pond;
-  return { ...survey, pond: { ...pond, ...(length && { length }), ...(width && { width }) } };
+  return { ...survey, pond: { ...pond, ...dug } };
 }
 
 function judgedWith(
@@ -97,16 +89,8 @@ function judgedWith(
   { water, draws }: { water: WaterEnsemble; draws: Draws },
   change: WhatIf,
 ): Judged {
-  const { depth, full, drawdown, option } = change;
-  const judged = judge(
-    { ...arranged(site, change), water },
-    {
-      ...(depth !== undefined && { depth }),
-      ...(full !== undefined && { fullLevel: full }),
-      ...(drawdown !== undefined && { usualDrawdown: drawdown }),
-    },
-    draws,
-  );
+  const { option } = change;
+  const judged = judge({ ...arranged(site, change), water }, changesOf(change, 'kept'), draws);
   return option === undefined ? judged : withOption(judged, option);
 }
 
@@ -120,9 +104,10 @@ function counted(site: Site, { runoff, years = 'all' }: WhatIf): WaterEnsemble {
 }
 
 /** The site with outlet and run-off as tried. */
-function arranged(site: Site, { run, outlet, runoff }: WhatIf): Site {
+function arranged(site: Site, change: WhatIf): Site {
+  const { runoff } = change;
   const [first, ...others] = site.places.outlets;
-  const moved = first && { ...first, distance: run ?? first.distance, level: outlet ?? first.level };
+  const moved = first && { ...first, ...changesOf(change, 'outlet') };
   return {
     ...site,
     places: moved ? { ...site.places, outlets: [moved, ...others] } : site.places,

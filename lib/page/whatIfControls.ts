@@ -1,6 +1,6 @@
 /** Controls of the what-if: a slider with its value in words, and a choice. */
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { NUMBERS, type NumberKey } from './whatIfState.js';
+import { type NumberKey, TRIED } from './tried.js';
 
 export interface Control {
   element: HTMLElement;
@@ -31,7 +31,7 @@ export function numberControl(
   read: () => number | undefined,
   write: (value: number) => void,
 ): Control {
-  const { label, kind, min, max, step } = NUMBERS[key];
+  const { label, kind, min, max, step } = TRIED[key];
   const input = element('input', '');
   const output = element('output', '');
   const name = element('label', '');

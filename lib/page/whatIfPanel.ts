@@ -7,9 +7,10 @@ import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { hasWeatherYears } from './inYears.js';
 import { table } from './markup.js';
+import { surveyedNumbers } from './tried.js';
 import { explorer, type WhatIf, waterKey } from './whatIf.js';
 import { type Control, choiceControl, element, numberControl } from './whatIfControls.js';
-import { fragmentOf, NUMBERS, type NumberKey, notebookLine, type State, stateOf } from './whatIfState.js';
+import { fragmentOf, notebookLine, type State, stateOf } from './whatIfState.js';
 import { type View, viewOf } from './whatIfView.js';
 
 export interface PanelOptions {
@@ -114,30 +115,14 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
 /** Controls for what the survey has; those that would change nothing are left out. */
 function controlsOf(own: Judged, state: () => State, change: (next: Partial<State>) => void): Control[] {
   const { site, options } = own;
-  const { pond, places, water } = site;
-  const [outlet] = places.outlets;
-  const surveyed: Record<NumberKey, number | undefined> = {
-    depth: pond.depth,
-    length: pond.shape.length,
-    width: pond.shape.width,
-    full: pond.fullLevel,
-    drawdown: pond.usualDrawdown,
-    run: outlet?.distance,
-    outlet: outlet?.level,
-  };
-  const numbers = (Object.keys(NUMBERS) as NumberKey[]).flatMap((key) => {
-    const value = surveyed[key];
-    return value === undefined
-      ? []
-      : [
-          numberControl(
-            key,
-            value,
-            () => state()[key],
-            (next) => change({ [key]: next }),
-          ),
-        ];
-  });
+  const numbers = surveyedNumbers(site).map(([key, value]) =>
+    numberControl(
+      key,
+      value,
+      () => state()[key],
+      (next) => change({ [key]: next }),
+    ),
+  );
   const possible = options
     .filter(({ measures }) => measures)
     .map(({ name }): [OptionName, string] => [name, ADVICE_NAMES[name]]);
@@ -152,7 +137,7 @@ function controlsOf(own: Judged, state: () => State, change: (next: Partial<Stat
   return [
     ...numbers,
     pick('option', 'Drain or other measure', [['', 'as recommended for the rest'], ...possible]),
-    ...(water.tub
+    ...(site.water.tub
       ? [
           pick('runoff', 'Run-off from uphill and roof', [
             ['', 'as surveyed'],

@@ -1,24 +1,13 @@
 /** The state of the what-if as text: in the page's address, and as a line for a notebook. */
 import { OPTIONS } from '../risk/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { type NumberKey, TRIED } from './tried.js';
 import type { WhatIf } from './whatIf.js';
 
 /** A what-if and the units it is shown in. */
 export interface State extends WhatIf {
   units?: UnitSystem;
 }
-
-/** Numbers that may be tried: range and step in m. */
-export const NUMBERS = {
-  depth: { label: 'Depth dug', kind: 'length', min: 0.2, max: 2.5, step: 0.05 },
-  length: { label: 'Length at the rim', kind: 'length', min: 1, max: 12, step: 0.1 },
-  width: { label: 'Width at the rim', kind: 'length', min: 1, max: 12, step: 0.1 },
-  full: { label: 'Pond full at', kind: 'level', min: -0.5, max: 0.8, step: 0.01 },
-  drawdown: { label: 'Usual drawdown', kind: 'length', min: 0, max: 0.6, step: 0.01 },
-  run: { label: 'Run of the pipe to its outlet', kind: 'length', min: 1, max: 60, step: 0.5 },
-  outlet: { label: 'Outlet at', kind: 'level', min: -4, max: 0.5, step: 0.01 },
-} as const;
-export type NumberKey = keyof typeof NUMBERS;
 
 export const CHOICES = {
   option: OPTIONS,
@@ -28,7 +17,7 @@ export const CHOICES = {
 } as const;
 export type ChoiceKey = keyof typeof CHOICES;
 
-const isNumber = (key: string): key is NumberKey => Object.hasOwn(NUMBERS, key);
+const isNumber = (key: string): key is NumberKey => Object.hasOwn(TRIED, key);
 const isChoice = (key: string): key is ChoiceKey => Object.hasOwn(CHOICES, key);
 
 /** The fragment of an address that brings a state back, without `#`; empty for the survey's own case. */
@@ -48,7 +37,7 @@ export function stateOf(fragment: string): { state: State; left: string[] } | un
   for (const part of fragment.split('&').slice(1)) {
     const [key = '', value = ''] = part.split('=');
     const number = value.trim() === '' ? Number.NaN : Number(value);
-    if (isNumber(key) && number >= NUMBERS[key].min && number <= NUMBERS[key].max) state[key] = number;
+    if (isNumber(key) && number >= TRIED[key].min && number <= TRIED[key].max) state[key] = number;
     else if (isChoice(key) && (CHOICES[key] as readonly string[]).includes(value)) state[key] = value;
     else left.push(part.slice(0, 40));
   }

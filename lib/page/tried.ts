@@ -1,0 +1,112 @@
+import type { Change } from '../risk/index.js';
+import type { Outlet, Site } from '../site/index.js';
+import type { Survey } from '../survey/index.js';
+
+/** A number that may be tried; range and step in m, levels in m above the lowest natural ground at the rim. */
+interface Tried {
+  /** what its slider is called */
+  label: string;
+  kind: 'length' | 'level';
+  min: number;
+  max: number;
+  step: number;
+  /** as surveyed; undefined: there is nothing to try */
+  surveyed(site: Site): number | undefined;
+  /** what it changes: the pond as it is kept, its outlet, or what is dug and filled back, which runs the water again */
+  kept?(value: number): Change;
+  outlet?(value: number): Partial<Outlet>;
+  dug?(value: number): Partial<Survey['pond']>;
+}
+
+/** The numbers that may be tried, each declared once: the page's controls, links and notebooks follow. */
+export const TRIED = {
+  depth: {
+    label: 'Depth dug',
+    kind: 'length',
+    min: 0.2,
+    max: 2.5,
+    step: 0.05,
+    surveyed: ({ pond }) => pond.depth,
+    kept: (depth) => ({ depth }),
+  },
+  length: {
+    label: 'Length at the rim',
+    kind: 'length',
+    min: 1,
+    max: 12,
+    step: 0.1,
+    surveyed: ({ pond }) => pond.shape.length,
+    dug: (length) => ({ length }),
+  },
+  width: {
+    label: 'Width at the rim',
+    kind: 'length',
+    min: 1,
+    max: 12,
+    step: 0.1,
+    surveyed: ({ pond }) => pond.shape.width,
+    dug: (width) => ({ width }),
+  },
+  full: {
+    label: 'Pond full at',
+    kind: 'level',
+    min: -0.5,
+    max: 0.8,
+    step: 0.01,
+    surveyed: ({ pond }) => pond.fullLevel,
+    kept: (fullLevel) => ({ fullLevel }),
+  },
+  drawdown: {
+    label: 'Usual drawdown',
+    kind: 'length',
+    min: 0,
+    max: 0.6,
+    step: 0.01,
+    surveyed: ({ pond }) => pond.usualDrawdown,
+    kept: (usualDrawdown) => ({ usualDrawdown }),
+  },
+  run: {
+    label: 'Run of the pipe to its outlet',
+    kind: 'length',
+    min: 1,
+    max: 60,
+    step: 0.5,
+    surveyed: ({ places }) => places.outlets[0]?.distance,
+    outlet: (distance) => ({ distance }),
+  },
+  outlet: {
+    label: 'Outlet at',
+    kind: 'level',
+    min: -4,
+    max: 0.5,
+    step: 0.01,
+    surveyed: ({ places }) => places.outlets[0]?.level,
+    outlet: (level) => ({ level }),
+  },
+} satisfies Record<string, Tried>;
+
+export type NumberKey = keyof typeof TRIED;
+/** Numbers tried; absent: as surveyed. */
+export type TriedNumbers = { [key in NumberKey]?: number };
+
+const KEYS = Object.keys(TRIED) as NumberKey[];
+
+/** What each number that is tried changes, of one kind. */
+export function changesOf<Kind extends 'kept' | 'outlet' | 'dug'>(
+  numbers: TriedNumbers,
+  kind: Kind,
+): NonNullable<ReturnType<NonNullable<Tried[Kind]>>> {
+  const changes = KEYS.map((key) => {
+    const value = numbers[key];
+    return value === undefined ? {} : (TRIED[key] as Tried)[kind]?.(value);
+  });
+  return Object.assign({}, ...changes);
+}
+
+/** The numbers of a site that can be tried, with what was surveyed. */
+export function surveyedNumbers(site: Site): [NumberKey, number][] {
+  return KEYS.flatMap((key) => {
+    const value = TRIED[key].surveyed(site);
+    return value === undefined ? [] : [[key, value]];
+  });
+}
