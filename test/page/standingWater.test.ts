@@ -32,8 +32,10 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
     if (expected === undefined) expect(likely).toBe('never');
     else if (expected < 1) expect(likely).toBe('less than a week');
     else expect(Number.parseInt(likely, 10)).toBe(Math.round(expected));
-    for (const { level, days } of daysAbove)
-      expect(html).toContain(`${shown(level, 'level', units)} on ${days.toFixed(0)}`);
+    const standing = daysAbove.filter(({ days }) => days >= 0.5);
+    for (const { level, days } of standing)
+      expect(html).toContain(`above ${shown(level, 'level', units)} on ${days.toFixed(0)} days`);
+    if (standing.length === 0) expect(html).toContain('no water stands in it on any day');
   });
 
   test('what else tells of the highest water is that of result.json', () => {
