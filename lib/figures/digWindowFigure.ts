@@ -76,6 +76,20 @@ export function digWindowFigure(
     t: 24 + (rows + 1) * 17,
     b: 34,
   };
+  const above = (text: string, yshift: number) => ({
+    text,
+    x: 0,
+    y: 1,
+    xref: 'paper',
+    yref: 'paper',
+    xanchor: 'left',
+    yanchor: 'bottom',
+    xshift: -margin.l + 6,
+    yshift,
+    align: 'left',
+    showarrow: false,
+    font: { size: LABEL_SIZE[size], color: INK },
+  });
   const layout = {
     ...baseLayout(
       size,
@@ -95,36 +109,7 @@ export function digWindowFigure(
       tickvals: y,
       ticktext: y.map((depth) => depth.toFixed(1)),
     },
-    annotations: [
-      {
-        text: key,
-        x: 0,
-        y: 1,
-        xref: 'paper',
-        yref: 'paper',
-        xanchor: 'left',
-        yanchor: 'bottom',
-        xshift: -margin.l + 6,
-        yshift: 18,
-        align: 'left',
-        showarrow: false,
-        font: { size: LABEL_SIZE[size], color: INK },
-      },
-      {
-        text: `depth of dig (${unit}), as wished outlined`,
-        x: 0,
-        y: 1,
-        xref: 'paper',
-        yref: 'paper',
-        xanchor: 'left',
-        yanchor: 'bottom',
-        xshift: -margin.l + 6,
-        yshift: 2,
-        align: 'left',
-        showarrow: false,
-        font: { size: LABEL_SIZE[size], color: INK },
-      },
-    ],
+    annotations: [above(key, 18), above(`depth of dig (${unit}), as wished outlined`, 2)],
     shapes: [
       {
         type: 'rect',

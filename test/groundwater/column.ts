@@ -1,19 +1,28 @@
 import { columnSeries, runColumn, type TableParameters } from '../../lib/groundwater/index.js';
 
-/** A clay lawn whose table neither recedes nor is drained, with recharge that arrives at once. */
-export const STILL: TableParameters = {
+/** A clay lawn without a drain. */
+export const CLAY: TableParameters = {
   porosity: 0.03,
-  recession: 0,
+  recession: 0.012,
   baseDepth: 2,
-  spillDepth: 0.1,
+  spillDepth: 0.06,
   extinctionDepth: 1.4,
-  delay: 1e-3,
+  delay: 0.5,
   rootCapacity: 0.1,
   demandFactor: 1,
-  crackShare: 0,
+  crackShare: 0.1,
   drainDepth: 1,
   drainRate: 0,
   meltFactor: 0.003,
+};
+
+/** A clay lawn whose table neither recedes nor is drained, with recharge that arrives at once. */
+export const STILL: TableParameters = {
+  ...CLAY,
+  recession: 0,
+  spillDepth: 0.1,
+  delay: 1e-3,
+  crackShare: 0,
 };
 
 /** A day's weather: rain and demand in m, mean temperature in °C (10 unless said). */

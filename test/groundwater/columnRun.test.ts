@@ -1,24 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { calendarOf } from '../../lib/climate/index.js';
-import { columnSeries, runColumn, type TableParameters } from '../../lib/groundwater/index.js';
+import { columnSeries, runColumn } from '../../lib/groundwater/index.js';
 import { realWeather, STATIONS } from '../weather.js';
-import { days, run } from './column.js';
-
-const CLAY: TableParameters = {
-  porosity: 0.03,
-  recession: 0.012,
-  baseDepth: 2,
-  spillDepth: 0.06,
-  extinctionDepth: 1.4,
-  delay: 0.5,
-  rootCapacity: 0.1,
-  demandFactor: 1,
-  crackShare: 0.1,
-  drainDepth: 1,
-  drainRate: 0,
-  meltFactor: 0.003,
-};
+import { CLAY, days, run } from './column.js';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const sum = (a: ArrayLike<number>) => Array.from(a).reduce((x, y) => x + y, 0);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { columnSeries, runColumn, runTub, type TableParameters } from '../../lib/groundwater/index.js';
+import { columnSeries, runColumn, runTub } from '../../lib/groundwater/index.js';
 import { type Catchment, type Pond, tubInflow, tubOf } from '../../lib/site/index.js';
+import { CLAY } from '../groundwater/column.js';
 import { realWeather, STATIONS, type Station } from '../weather.js';
 
 /** A pond 4 by 3 m and 0.9 m deep in a ring 0.2 m wide, 20 m² of lawn uphill; clay water 0.6 m below its floor. */
@@ -30,28 +31,13 @@ const NO_PLACES = {
   pits: new Map<string, number>(),
 };
 const CLAY_WATER = -1.5;
-const LAWN: TableParameters = {
-  porosity: 0.03,
-  recession: 0.012,
-  baseDepth: 2,
-  spillDepth: 0.06,
-  extinctionDepth: 1.4,
-  delay: 0.5,
-  rootCapacity: 0.1,
-  demandFactor: 1,
-  crackShare: 0.1,
-  drainDepth: 1,
-  drainRate: 0,
-  meltFactor: 0.003,
-};
-
 type Way = 'run-off' | 'rain only' | 'kept out' | 'drained';
 
 /** How full the ring stands each day, 0–1, and the day's month and year of the record. */
 function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number, way: Way) {
   const record = realWeather(station);
   const column = columnSeries(record.rain.length);
-  runColumn(record, LAWN, column);
+  runColumn(record, CLAY, column);
   const tub = tubOf(pond(fill), NO_PLACES)!;
   const catchment: Catchment = {
     uphillArea: way === 'run-off' || way === 'drained' ? 20 : 0,

@@ -3,7 +3,7 @@ import { coarseLines, lineStrengths } from './coarseLines.js';
 import { coarseOperator } from './coarseOperator.js';
 import { factorLines, type LineFactors, relaxColumns, relaxRows, startRows } from './lineRelaxation.js';
 import { type Prolongation, prolong, prolongationOf, restrict } from './prolongation.js';
-import { framed, residualOnEvenColumns, type Stencil } from './stencil.js';
+import { framed, residual, type Stencil } from './stencil.js';
 
 interface Level {
   stencil: Stencil;
@@ -71,7 +71,7 @@ function descend(levels: Level[], depth: number): void {
   relaxRows(stencil, lines, b, x, 1);
   relaxColumns(stencil, lines, b, x, 0);
   relaxColumns(stencil, lines, b, x, 1);
-  residualOnEvenColumns(stencil, b, x, r);
+  residual(stencil, b, x, r, 2);
   const coarse = levels[depth + 1];
   restrict(prolongation, r, coarse.b, 2);
   descend(levels, depth + 1);

@@ -24,59 +24,37 @@ export function cellsOf(vector: Float64Array, nx: number, nz: number): Float64Ar
   return vector.subarray(nx + 1, nx + 1 + nx * nz);
 }
 
-/** r = b − A x; all framed. */
-export function residual(s: Stencil, b: Float64Array, x: Float64Array, r: Float64Array): void {
-  const { nx, nz, centre, east, north, corners } = s;
-  const end = nx + 1 + nx * nz;
-  for (let k = nx + 1; k < end; k++)
-    r[k] =
-      b[k] -
-      centre[k] * x[k] +
-      east[k] * x[k + 1] +
-      east[k - 1] * x[k - 1] +
-      north[k] * x[k + nx] +
-      north[k - nx] * x[k - nx];
-  if (!corners) return;
-  const { northEast, northWest } = corners;
-  for (let k = nx + 1; k < end; k++)
-    r[k] +=
-      northEast[k] * x[k + nx + 1] +
-      northEast[k - nx - 1] * x[k - nx - 1] +
-      northWest[k] * x[k + nx - 1] +
-      northWest[k - nx + 1] * x[k - nx + 1];
-}
-
 /**
- * r = b − A x on every second column, from the first on; the columns between were relaxed last, so nothing is left there.
+ * r = b − A x; all framed.
+ * @param every - 2: on every second column only, from the first on, where the columns between were relaxed last and
+ *   nothing is left
  */
-export function residualOnEvenColumns(s: Stencil, b: Float64Array, x: Float64Array, r: Float64Array): void {
+export function residual(
+  s: Stencil,
+  b: Float64Array,
+  x: Float64Array,
+  r: Float64Array,
+  every: 1 | 2 = 1,
+): void {
   const { nx, nz, centre, east, north, corners } = s;
-  for (let j = 0; j < nz; j++) {
-    const start = nx + 1 + j * nx;
+  for (let start = nx + 1; start < nx + 1 + nx * nz; start += nx) {
     const end = start + nx;
-    if (corners) {
-      const { northEast, northWest } = corners;
-      for (let k = start; k < end; k += 2)
-        r[k] =
-          b[k] -
-          centre[k] * x[k] +
-          east[k] * x[k + 1] +
-          east[k - 1] * x[k - 1] +
-          north[k] * x[k + nx] +
-          north[k - nx] * x[k - nx] +
-          northEast[k] * x[k + nx + 1] +
-          northEast[k - nx - 1] * x[k - nx - 1] +
-          northWest[k] * x[k + nx - 1] +
-          northWest[k - nx + 1] * x[k - nx + 1];
-    } else
-      for (let k = start; k < end; k += 2)
-        r[k] =
-          b[k] -
-          centre[k] * x[k] +
-          east[k] * x[k + 1] +
-          east[k - 1] * x[k - 1] +
-          north[k] * x[k + nx] +
-          north[k - nx] * x[k - nx];
+    for (let k = start; k < end; k += every)
+      r[k] =
+        b[k] -
+        centre[k] * x[k] +
+        east[k] * x[k + 1] +
+        east[k - 1] * x[k - 1] +
+        north[k] * x[k + nx] +
+        north[k - nx] * x[k - nx];
+    if (!corners) continue;
+    const { northEast, northWest } = corners;
+    for (let k = start; k < end; k += every)
+      r[k] +=
+        northEast[k] * x[k + nx + 1] +
+        northEast[k - nx - 1] * x[k - nx - 1] +
+        northWest[k] * x[k + nx - 1] +
+        northWest[k - nx + 1] * x[k - nx + 1];
   }
 }
 
