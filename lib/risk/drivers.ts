@@ -14,7 +14,8 @@ export const driversMethod = method({
     'samples; what makes up the first block by its first-order share alone.',
   assumptions: [
     'of the measures recommended; where those leave nothing to doubt, of nothing done',
-    'parts of ground and water go together, so their shares may overlap',
+    'parts of ground and water go together, so their shares may overlap; none is given more than their block has in all, ' +
+      'which is known better',
   ],
   source: "Sobol' indices: Saltelli et al. 2010, Jansen 1999; correlation ratio",
 });
@@ -23,9 +24,13 @@ export const driversMethod = method({
 export function driversOf(basis: Basis, m: Measures, depth: number): Driver[] {
   const { shares } = chanceOf(basis, m, depth);
   if (shares.every((v) => v === shares[0])) return m === NOTHING ? [] : driversOf(basis, NOTHING, depth);
-  return [...blocks(basis, m, depth, shares), ...parts(basis, m, shares)].sort(
-    (a, b) => b.first_order - a.first_order,
-  );
+  const whole = blocks(basis, m, depth, shares);
+  const most = whole[0].total ?? 1;
+  const within = parts(basis, m, shares).map((part) => ({
+    ...part,
+    first_order: Math.min(part.first_order, most),
+  }));
+  return [...whole, ...within].sort((a, b) => b.first_order - a.first_order);
 }
 
 function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driver[] {

@@ -67,6 +67,9 @@ describe('what drives the answer', () => {
     expect(a.decision.option).toBe('drain-to-outlet');
     expect(a.drivers[0].input).toBe('how well the drain is built and minded');
     expect(a.drivers[0].total).toBeCloseTo(1, 1);
+    const block = a.drivers.find(({ input }) => input.startsWith('ground and water'))!;
+    for (const { input, total, first_order } of a.drivers)
+      if (total === null) expect(first_order, input).toBeLessThanOrEqual(block.total!);
   });
 });
 
