@@ -20,6 +20,7 @@ const names = readdirSync(FOLDER).filter((name) => name.endsWith('.ipynb'));
 
 /** What a notebook must have said on every demo, beside what holds for all. */
 const SAYS: Record<string, (string | RegExp)[]> = {
+  'how-deep': ['Where the answer turns'],
   'the-drain': [/weakest link is the/, 'will silt up', 'item,metric,metric_unit,us,us_unit'],
   'the-ground': [/test d in P2 is not used: .*rose during a falling test/, /Around the pond water moves at/],
   'under-the-liner': [/Emptied .+ (?:lifted most|nothing lifts)/, 'less than 1e-8'],
