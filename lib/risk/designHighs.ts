@@ -28,7 +28,7 @@ export class DesignHighs {
     const { clayLow, clayHigh, tub } = this.highs;
     const ring = tub?.[m.way];
     return this.seek(`year ${m.way} ${m.cutoff} ${p}`, clayLow.length, p, (i) =>
-      undrainedHead(m, clayLow[i], clayHigh[i], ring ? ring[i] : Number.NEGATIVE_INFINITY),
+      undrainedHead(m.cutoff, clayLow[i], clayHigh[i], ring ? ring[i] : Number.NEGATIVE_INFINITY),
     );
   }
 
@@ -39,7 +39,7 @@ export class DesignHighs {
     return this.seek(`${month} ${m.way} ${m.cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
       const at = i * 12 + month - 1;
       return undrainedHead(
-        m,
+        m.cutoff,
         clayLow.month[at],
         clayHigh.month[at],
         ring ? ring[at] : Number.NEGATIVE_INFINITY,

@@ -47,6 +47,7 @@ function countFailing(
   const { water, pond } = site;
   const { years, clayLow, clayHigh } = draws;
   const { months } = emptyings;
+  const { cutoff } = m;
   const samples = subset?.length ?? draws.samples;
   const count = depths.length;
   const holdFull = pond.fullLevel + m.raise + shift.pond + m.ballast;
@@ -82,7 +83,7 @@ function countFailing(
     if (relieves && tallWet === count) continue;
     for (let i = s * years; i < (s + 1) * years; i++) {
       const ring = ringYear ? ringYear[i] : Number.NEGATIVE_INFINITY;
-      const high = undrainedHead(m, clayLow[i] + shift.water, clayHigh[i] + shift.water, ring);
+      const high = undrainedHead(cutoff, clayLow[i] + shift.water, clayHigh[i] + shift.water, ring);
       if (yearly.least > holdFull) full.add(j, rounds, 0);
       else if (high > holdFull && reachFull > 0) full.add(j, rounds, 0, reachFull);
       const until = leastFails ? count : high > holdDrawn ? reachDrawn : 0;
@@ -90,7 +91,7 @@ function countFailing(
       for (let q = 0, w = i * months.length; q < months.length; q++, w++) {
         if (ringEmptied) rings[q] = ringEmptied[w];
         heads[q] = undrainedHead(
-          m,
+          cutoff,
           emptyings.low[w] + shift.water,
           emptyings.high[w] + shift.water,
           rings[q],

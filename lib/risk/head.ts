@@ -6,13 +6,14 @@ import { drainLevel, type Measures } from './measures.js';
 /** What a drain is found to be when the water comes. */
 export type DrainState = 'works' | 'flap-stuck' | 'blocked';
 
-/** Highest of the waters at the worst place, without a drain under the floor; all m above the datum. */
-export function undrainedHead(
-  { cutoff }: Pick<Measures, 'cutoff'>,
-  low: number,
-  high: number,
-  tub: number,
-): number {
+/**
+ * Highest of the waters at the worst place, without a drain under the floor; all m above the datum.
+ * @param cutoff - level that a drain uphill keeps behind the uphill wall; undefined: there is none
+ * @param low - in the clay at the low side, and `high` behind the uphill wall
+ * @param tub - in the ring
+ * @returns m above the datum
+ */
+export function undrainedHead(cutoff: number | undefined, low: number, high: number, tub: number): number {
   const uphill = cutoff === undefined ? high : Math.min(high, Math.max(cutoff, low));
   return Math.max(uphill, low, tub);
 }

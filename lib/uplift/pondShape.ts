@@ -1,4 +1,4 @@
-import { formula, method, type Use, unrecorded } from '../formula/index.js';
+import { formula, method, type Use } from '../formula/index.js';
 
 export const pondShapeMethod = method({
   title: 'Plan and volume of the pond',
@@ -63,40 +63,42 @@ export const planWithin = formula({
  * How far the sides have come in at a depth below the rim, m. A shelf counts once the depth is below it.
  * @param pond - its sides and shelf
  * @param depth - m below the rim
- * @param use - what evaluates the formula, for a record
+ * @param use - what evaluates the formula, for a record; loops go without
  * @returns m
  */
-export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use: Use = unrecorded): number {
-  return use(sideInset, sideSlope, depth, shelf && depth > shelf.depth ? shelf.width : 0);
+export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use?: Use): number {
+  const step = shelf && depth > shelf.depth ? shelf.width : 0;
+  return use ? use(sideInset, sideSlope, depth, step) : sideInset.compute(sideSlope, depth, step);
 }
 
 /**
  * Plan area where the sides have come in by an inset, m²; nought where they have met.
  * @param pond - shape, length and width, m
  * @param inset - m
- * @param use - what evaluates the formula, for a record
+ * @param use - what evaluates the formula, for a record; loops go without
  * @returns m²
  */
 export function areaWithin(
   { shape, length, width }: Omit<PondShape, 'sideSlope'>,
   inset: number,
-  use: Use = unrecorded,
+  use?: Use,
 ): number {
-  return use(planWithin, shape === 'box' ? 1 : Math.PI / 4, length, width, inset);
+  const part = shape === 'box' ? 1 : Math.PI / 4;
+  return use ? use(planWithin, part, length, width, inset) : planWithin.compute(part, length, width, inset);
 }
 
 /**
  * Plan area at a depth below the rim, m²; nought where the sides have met.
  * @param p - shape of the pond
  * @param depth - m below the rim
- * @param use - what evaluates the formula, for a record
+ * @param use - what evaluates the formula, for a record; loops go without
  * @returns m²
  * @example
  * ```ts
  * planArea({ shape: 'box', length: 4, width: 3, sideSlope: 0.5 }, 0.8); // 7.04
  * ```
  */
-export function planArea(p: PondShape, depth: number, use: Use = unrecorded): number {
+export function planArea(p: PondShape, depth: number, use?: Use): number {
   return areaWithin(p, insetAt(p, depth, use), use);
 }
 

@@ -55,7 +55,7 @@ function enumerated({ site, draws, sides }: Basis, m: Measures, depth: number): 
         const i = s * draws.years + y;
         const level = (from: Float32Array, month: number) => from[i * 12 + month];
         const yearly = undrainedHead(
-          m,
+          m.cutoff,
           draws.clayLow[i],
           draws.clayHigh[i],
           draws.tub?.[m.way][i] ?? Number.NEGATIVE_INFINITY,
@@ -66,7 +66,7 @@ function enumerated({ site, draws, sides }: Basis, m: Measures, depth: number): 
             const failsEmptied = plan.some((month) => {
               const tub = tubs ? level(tubs.window, month) : Number.NEGATIVE_INFINITY;
               const undrained = undrainedHead(
-                m,
+                m.cutoff,
                 level(water.clayLow.window, month),
                 level(water.clayHigh.window, month),
                 tub,
