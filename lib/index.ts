@@ -20,6 +20,7 @@ export {
   monthWords,
   NOTHING,
   nextDoorMethod,
+  openFactsMethod,
   possibleDrain,
   recommend,
   reportOf,

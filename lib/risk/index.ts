@@ -23,6 +23,7 @@ export * from './measures.js';
 export * from './monthlyLimits.js';
 export * from './monthWords.js';
 export * from './nextDoor.js';
+export { openFactsMethod } from './openFacts.js';
 export * from './options.js';
 export * from './possibleDrain.js';
 export * from './reason.js';

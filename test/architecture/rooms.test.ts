@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { everyFormula, everyMethod } from '../formula/rooms.js';
 
 const lib = fileURLToPath(new URL('../../lib/', import.meta.url));
 
@@ -84,6 +85,15 @@ test('nothing outside notebook and node.ts needs Node', () => {
       f.name,
     ).toEqual([]);
   }
+});
+
+test('every formula and method that is declared is given out by its room', () => {
+  const declared = files.flatMap(({ text }) =>
+    [...text.matchAll(/^export const (\w+) = (?:formula|method)\(/gm)].map((m) => m[1]),
+  );
+  const given = { ...everyFormula, ...everyMethod };
+  expect(declared.length).toBeGreaterThan(200);
+  expect(declared.filter((name) => !(name in given))).toEqual([]);
 });
 
 test('no file is longer than 300 lines', () => {
