@@ -2,7 +2,7 @@ import type { Report } from '../risk/report.js';
 import type { Percentiles } from '../sampling/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { ADVICE_NAMES, chanceText, monthName } from './words.js';
+import { ADVICE_NAMES, chanceText, monthName, turnWords } from './words.js';
 
 /**
  * A number of an input in the words of its unit.
@@ -41,7 +41,7 @@ export function tippingTable({ result }: Report, units: UnitSystem): Table {
       point.input,
       now(point.now, point.unit),
       inputText(point.value, point.unit, units),
-      ADVICE_NAMES[point.to],
+      turnWords(point),
     ]),
   };
 }

@@ -1,6 +1,6 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
 import { LINK_NAMES } from '../drain/index.js';
-import { type Advice, type Governs, monthWords } from '../risk/index.js';
+import { type Advice, type Governs, monthWords, type TippingPoint } from '../risk/index.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {
@@ -124,6 +124,15 @@ export const LEAST_CHANCE = 0.001;
 export function chanceText(chance: number): string {
   if (chance < LEAST_CHANCE) return 'below 0.1 %';
   return `${Number((chance * 100).toPrecision(2))} %`;
+}
+
+/**
+ * What the answer turns to.
+ * @param point - where it turns
+ * @returns the advice, and whether it is bound to months
+ */
+export function turnWords({ to, emptying_ruled }: Pick<TippingPoint, 'to' | 'emptying_ruled'>): string {
+  return `${ADVICE_NAMES[to]}${emptying_ruled ? ', emptied in some months only' : ''}`;
 }
 
 /**

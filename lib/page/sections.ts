@@ -6,7 +6,7 @@ import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { optionTable, waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
-import { ADVICE_NAMES, chanceText, ruleWords, sentence } from '../figures/words.js';
+import { ADVICE_NAMES, chanceText, ruleWords, sentence, turnWords } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
@@ -95,9 +95,9 @@ export function depthSection(report: Report, units: UnitSystem): string {
         `<strong>${ADVICE_NAMES[option]}</strong>: ${text(why_not ?? 'no reason given')}`,
     );
   const compared = optionTable({ ...report, result: { ...report.result, options: possible } }, units);
-  const turns = tipping_points.map(({ input, value: at, unit, from, to, now }) =>
+  const turns = tipping_points.map(({ input, value: at, unit, from, now, ...turn }) =>
     text(
-      `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${ADVICE_NAMES[to].toLowerCase()}”.`,
+      `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${turnWords(turn).toLowerCase()}”.`,
     ),
   );
   const spots = spotWords(report, units);

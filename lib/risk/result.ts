@@ -164,6 +164,8 @@ export interface TippingPoint {
   now: number | Percentiles;
   from: Advice;
   to: Advice;
+  /** then safe only as long as it is emptied in some months alone */
+  emptying_ruled: boolean;
 }
 
 /** The contract's `result.json`. */

@@ -36,18 +36,19 @@ export function tippingPoints(basis: Basis, options: Option[], base: Decision): 
     const decided = (t: number) => {
       const moved = at(t);
       // Counted anew at the depths that are asked for: no more of them is wanted.
-      return decide(moved.basis ?? basis, options, { shift: moved.shift ?? NO_SHIFT }).option;
+      return decide(moved.basis ?? basis, options, { shift: moved.shift ?? NO_SHIFT });
     };
     return [1, -1].flatMap((direction) => {
-      if (decided(direction) === base.option) return [];
+      if (decided(direction).option === base.option) return [];
       let [inside, outside] = [0, 1];
       for (let i = 0; i < STEPS; i++) {
         const middle = (inside + outside) / 2;
-        if (decided(direction * middle) === base.option) inside = middle;
+        if (decided(direction * middle).option === base.option) inside = middle;
         else outside = middle;
       }
       const t = direction * outside;
-      return [{ input, value: value(t), unit, now, from: base.option, to: decided(t) }];
+      const { option: to, emptyingRuled: emptying_ruled } = decided(t);
+      return [{ input, value: value(t), unit, now, from: base.option, to, emptying_ruled }];
     });
   });
 }

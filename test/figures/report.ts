@@ -242,6 +242,7 @@ export function invented(change: (report: Report) => void = () => {}): Report {
           now: { p10: -0.3, p50: -0.1, p90: 0 },
           from: 'drain-to-outlet',
           to: 'no-drain',
+          emptying_ruled: false,
         },
       ],
       drivers: [{ input: 'ground and water together', first_order: 0.9, total: 0.92 }],
