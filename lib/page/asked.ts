@@ -5,7 +5,7 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { advisedOption } from './verdict.js';
 
 /** Advice that comes before any digging. */
-export const FIRST: Advice[] = ['measure-first', 'move', 'do-not-dig'];
+export const BEFORE_DIGGING: Advice[] = ['measure-first', 'move', 'do-not-dig'];
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
@@ -31,7 +31,7 @@ export function wishWords(report: Report, units: UnitSystem): string {
       ? [`With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()}): ${may(advised)}.`]
       : []),
   ];
-  const first = FIRST.includes(recommendation.option)
+  const first = BEFORE_DIGGING.includes(recommendation.option)
     ? [`But first: ${ADVICE_NAMES[recommendation.option].toLowerCase()}.`]
     : [];
   return [...said, ...first].join(' ');

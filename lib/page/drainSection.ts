@@ -4,7 +4,7 @@ import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
 import { drainWords, type Report } from '../risk/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { FIRST } from './asked.js';
+import { BEFORE_DIGGING } from './asked.js';
 import { figureHtml } from './figureHtml.js';
 import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
@@ -13,7 +13,7 @@ import { advisedOption } from './verdict.js';
 export function drainSection(report: Report, units: UnitSystem): string {
   const { drain, result } = report;
   if (!drain) {
-    const wait = FIRST.includes(result.recommendation.option);
+    const wait = BEFORE_DIGGING.includes(result.recommendation.option);
     return section(
       'drain',
       'The drain',

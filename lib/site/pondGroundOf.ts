@@ -1,6 +1,6 @@
 import { FILL_INTAKE, looseSoil } from '../drain/index.js';
 import { method } from '../formula/index.js';
-import { quantileSorted } from '../sampling/index.js';
+import { quantile } from '../sampling/index.js';
 import type { PondGround, SectionPoint } from '../seepage/index.js';
 import { linerProfile } from '../uplift/index.js';
 import type { GroundLayer } from './ground.js';
@@ -107,7 +107,10 @@ function waterAtRims({ water, places }: Site, month?: number): { low: number; hi
   const highest = (levels: Float32Array) =>
     Math.max(
       ...months.map((m) =>
-        quantileSorted(Float64Array.from({ length: count }, (_, i) => levels[i * 12 + m]).sort(), WET_YEAR),
+        quantile(
+          Float64Array.from({ length: count }, (_, i) => levels[i * 12 + m]),
+          WET_YEAR,
+        ),
       ),
     );
   return {
