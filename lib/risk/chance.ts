@@ -2,11 +2,12 @@ import { method } from '../formula/index.js';
 import { replicateChance } from '../sampling/index.js';
 import { REPLICATES } from '../site/index.js';
 import type { Basis } from './basis.js';
-import type { Counting } from './counting.js';
 import { coursesOf } from './courses.js';
-import { failingYears } from './failingYears.js';
+import { type FailingYears, failingYears } from './failingYears.js';
 import type { Measures } from './measures.js';
+import type { Onsets } from './onsets.js';
 import type { Governs } from './result.js';
+import type { Shift } from './shift.js';
 
 export const chanceMethod = method({
   title: 'Chance of failing in a year',
@@ -25,83 +26,117 @@ export const chanceMethod = method({
   source: 'Monte Carlo; checked against closed forms',
 });
 
-/** Chance of an option at a depth. */
-export interface Chance {
-  perYear: number;
-  /** of the mean over samples, by the spread between replicates: ± 1.96 of it covers the truth in 95 of 100 seeds */
-  standardError: number;
+/** Chance a year that measures fail at a depth. */
+export class Chance {
+  private readonly found = new Map<Shares, Float64Array>();
+
+  constructor(
+    /** of the worst plan of emptying */
+    readonly perYear: number,
+    /** chance of each mode by itself, a year */
+    readonly modes: Partial<Record<Governs, number>>,
+    private readonly shared: { plans: Shares[]; worst: number; drawn: Shares },
+  ) {}
+
   /** share of failing years, one a sample */
-  shares: Float64Array;
-  /** chance of each mode by itself, a year */
-  modes: Partial<Record<Governs, number>>;
+  get shares(): Float64Array {
+    return this.sharesOf(this.shared.plans[this.shared.worst]);
+  }
+
+  /** of the mean over samples, by the spread between replicates: ± 1.96 of it covers the truth in 95 of 100 seeds */
+  get standardError(): number {
+    return replicateChance(this.shares, REPLICATES).halfWidth95 / 1.96;
+  }
+
+  /** Chance among some of the samples only, and that of lifting drawn down among them. */
+  among(samples: ArrayLike<number>): { perYear: number; drawn: number } {
+    const mean = (of: Shares) => {
+      const shares = this.sharesOf(of);
+      let sum = 0;
+      for (let i = 0; i < samples.length; i++) sum += shares[samples[i]];
+      return sum / samples.length;
+    };
+    return { perYear: Math.max(...this.shared.plans.map(mean)), drawn: mean(this.shared.drawn) };
+  }
+
+  private sharesOf(of: Shares): Float64Array {
+    const found = this.found.get(of) ?? of();
+    this.found.set(of, found);
+    return found;
+  }
 }
+
+/** Works out shares of failing years, one a sample. */
+type Shares = () => Float64Array;
 
 /**
  * Chance a year that measures fail at one depth; see {@link chancesOf}.
  * @param basis - of a judgement
  * @param m - measures of an option
  * @param depth - m below the lowest natural ground at the rim
- * @param how - inputs shifted, or samples counted; absent: as they are, all
+ * @param shift - of the inputs; absent: as they are
  * @returns 0–1 by year, with its standard error and by mode
  */
-export function chanceOf(basis: Basis, m: Measures, depth: number, how?: Counting): Chance {
-  return chancesOf(basis, m, [depth], how)[0];
+export function chanceOf(basis: Basis, m: Measures, depth: number, shift?: Shift): Chance {
+  return chancesOf(basis, m, [depth], shift)[0];
 }
 
 /**
  * Chance a year that measures fail, for many depths at once.
  * @param depths - on the axis of the wish, ascending, m
  */
-export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, how?: Counting): Chance[] {
-  const { draws, emptyings } = basis;
-  const subset = how?.subset;
-  const count = subset?.length ?? draws.samples;
-  const plans = emptyings.plans.map(() => new Float64Array(depths.length * count));
-  const modes = new Map<Governs, Float64Array[]>();
-  const sumOf = (mode: Governs, p = 0) => {
-    const sums = modes.get(mode) ?? [];
-    modes.set(mode, sums);
-    sums[p] ??= new Float64Array(depths.length);
-    return sums[p];
+export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, shift?: Shift): Chance[] {
+  const { samples, years } = basis.draws;
+  const courses = coursesOf(m, basis.draws, depths).map((course) => ({
+    failing: failingYears(basis, m, course, depths, shift),
+    weight: Float64Array.from({ length: samples }, (_, s) => course.weight(s)),
+    blocked: course.state === 'blocked',
+  }));
+  const means = (onsets: Onset, among = courses) => {
+    const sums = new Float64Array(depths.length);
+    for (const { failing, weight } of among) onsets(failing).addTo(sums, weight);
+    return sums.map((sum) => sum / (samples * years));
   };
-  for (const course of coursesOf(m, draws, depths)) {
-    const failing = failingYears(basis, m, course, depths, how);
-    const weight = Float64Array.from({ length: count }, (_, j) => course.weight(subset ? subset[j] : j));
-    failing.full.addTo(sumOf('lift-full'), weight);
-    failing.drawn.addTo(sumOf('lift-drawn-down'), weight);
-    if (m.drain?.kind === 'sump' && course.state === 'blocked')
-      failing.drawn.addTo(sumOf('lift-power-out'), weight);
-    failing.plans.forEach(({ lift, slump, any }, p) => {
-      lift.addTo(sumOf('lift-emptied', p), weight);
-      slump.addTo(sumOf('side-slump', p), weight);
-      any.addTo(plans[p], weight, true);
-    });
-  }
-  for (const shares of plans) for (let i = 0; i < shares.length; i++) shares[i] /= draws.years;
-  return Array.from(depths, (_, d) => {
-    const rows = plans.map((shares) => shares.subarray(d * count, (d + 1) * count));
-    const means = rows.map(meanOf);
-    const worst = means.indexOf(Math.max(...means));
-    const { halfWidth95 } = replicateChance(rows[worst], REPLICATES);
-    return {
-      perYear: means[worst],
-      standardError: halfWidth95 / 1.96,
-      shares: rows[worst],
-      modes: Object.fromEntries(
-        Array.from(modes, ([mode, sums]) => [
-          mode,
-          Math.max(...sums.map((sum) => sum[d])) / (count * draws.years),
-        ]),
+  const sharesAt = (depth: number, onsets: Onset) => () => {
+    const sums = new Float64Array(samples);
+    for (const { failing, weight } of courses) onsets(failing).addAt(depth, sums, weight);
+    return sums.map((sum) => sum / years);
+  };
+  const drawn: Onset = (years) => years.drawn;
+  const ofPlans = (state: 'lift' | 'slump' | 'any'): Onset[] =>
+    basis.emptyings.plans.map((_, p) => (years) => years.plans[p][state]);
+  const worst = (means: Float64Array[], d: number) => Math.max(...means.map((mean) => mean[d]));
+  const any = ofPlans('any');
+  const anyMeans = any.map((plan) => means(plan));
+  const lifted = ofPlans('lift').map((plan) => means(plan));
+  const slumped = ofPlans('slump').map((plan) => means(plan));
+  const yearly: [Governs, Float64Array][] = [
+    ['lift-full', means((years) => years.full)],
+    ['lift-drawn-down', means(drawn)],
+  ];
+  if (m.drain?.kind === 'sump')
+    yearly.push([
+      'lift-power-out',
+      means(
+        drawn,
+        courses.filter(({ blocked }) => blocked),
       ),
-    };
+    ]);
+  return Array.from(depths, (_, d) => {
+    const perYear = worst(anyMeans, d);
+    const modes: Chance['modes'] = Object.fromEntries(yearly.map(([mode, mean]) => [mode, mean[d]]));
+    modes['lift-emptied'] = worst(lifted, d);
+    modes['side-slump'] = worst(slumped, d);
+    return new Chance(perYear, modes, {
+      plans: any.map((plan) => sharesAt(d, plan)),
+      worst: anyMeans.findIndex((mean) => mean[d] === perYear),
+      drawn: sharesAt(d, drawn),
+    });
   });
 }
 
-function meanOf(shares: Float64Array): number {
-  let sum = 0;
-  for (let j = 0; j < shares.length; j++) sum += shares[j];
-  return sum / shares.length;
-}
+/** Picks one of the counts of failing years. */
+type Onset = (years: FailingYears) => Onsets;
 
 /** Chance over a life: unlucky ground is unlucky every year. */
 export function lifeChance(shares: Float64Array, years: number): number {

@@ -1,10 +1,10 @@
 import type { Site } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
-import type { Counting } from './counting.js';
 import { type Measures, NOTHING, namesOf } from './measures.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';
+import type { Shift } from './shift.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
 import { depthsOf, type Verdict, verdictAt, verdictsAt } from './verdict.js';
 
@@ -27,8 +27,23 @@ export interface Decision {
 /** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
 const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
 
-/** The decision for a site: stops first, then the first candidate that is safe, then what can be had instead. */
-export function decide(basis: Basis, options: Option[], how?: Counting): Decision {
+/** Gives the verdicts of measures at depths. */
+export type Judge = (m: Measures, depths: number[]) => Verdict[];
+
+/** Judges with the inputs shifted, counting at the depths that are asked for only. */
+export function shiftedBy(basis: Basis, shift: Shift): Judge {
+  return (m, depths) => verdictsAt(basis, m, depths, shift);
+}
+
+/**
+ * The decision for a site: stops first, then the first candidate that is safe, then what can be had instead.
+ * @param judge - where the inputs are not as they were simulated
+ */
+export function decide(
+  basis: Basis,
+  options: Option[],
+  judge: Judge = (m, depths) => depths.map((depth) => verdictAt(basis, m, depth)),
+): Decision {
   const { site } = basis;
   const wish = site.pond.depth;
   const base = {
@@ -47,9 +62,7 @@ export function decide(basis: Basis, options: Option[], how?: Counting): Decisio
       depth: stop.option === 'do-not-dig' ? 0 : wish,
     };
   const candidates = candidatesOf(basis, options);
-  const nothing = verdictAt(basis, NOTHING, wish, how);
-  const accepted = site.pond.acceptedRisk;
-  const keptSafe = (v: Verdict) => (v.chance.modes['lift-drawn-down'] ?? 0) <= accepted;
+  const [nothing] = judge(NOTHING, [wish]);
   const ruledAnyway = site.pond.emptiedIn === 'any';
   const rejected: Decision['rejected'] = [];
   let dryOnes: Candidate[] = [];
@@ -76,21 +89,20 @@ export function decide(basis: Basis, options: Option[], how?: Counting): Decisio
     return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
   const gas = gasUnder(site);
   for (const candidate of candidates) {
-    const verdict =
-      candidate.measures === NOTHING ? nothing : verdictAt(basis, candidate.measures, wish, how);
-    const ruled = ruledAnyway && verdict.diggable && keptSafe(verdict) && !verdict.safe;
+    const [verdict] = candidate.measures === NOTHING ? [nothing] : judge(candidate.measures, [wish]);
+    const ruled = ruledAnyway && verdict.diggable && verdict.kept && !verdict.safe;
     if (verdict.safe || ruled) {
       if (gas) return decided(candidate, verdict, { option: 'vent', governs: 'gas', emptyingRuled: ruled });
       return decided(candidate, verdict, { emptyingRuled: ruled });
     }
     rejected.push({ candidate, verdict });
-    if (verdict.dry || (ruledAnyway && keptSafe(verdict))) dryOnes = [...dryOnes, candidate];
-    else if (keptSafe(verdict)) keptOnes = [...keptOnes, { candidate, verdict }];
+    if (verdict.dry || (ruledAnyway && verdict.kept)) dryOnes = [...dryOnes, candidate];
+    else if (verdict.kept) keptOnes = [...keptOnes, { candidate, verdict }];
   }
 
   if (dryOnes.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
-    const limited = deepestSafe(basis, dryOnes, how, ruledAnyway);
+    const limited = deepestSafe(basis, dryOnes, judge, ruledAnyway);
     if (limited)
       return decided(limited.candidate, limited.verdict, {
         option: 'shallower',
@@ -100,7 +112,7 @@ export function decide(basis: Basis, options: Option[], how?: Counting): Decisio
     return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
   }
   const kept = keptOnes.find((k) => k.verdict.diggable);
-  const shallower = deepestSafe(basis, candidates.slice(0, 2), how, false);
+  const shallower = deepestSafe(basis, candidates.slice(0, 2), judge, false);
   if (shallower && shallower.depth >= 0.7 * wish)
     return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
   if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
@@ -117,21 +129,15 @@ export function decide(basis: Basis, options: Option[], how?: Counting): Decisio
 function deepestSafe(
   basis: Basis,
   candidates: Candidate[],
-  how: Counting | undefined,
+  judge: Judge,
   emptyingRuled: boolean,
 ): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
-  const { depth: wish, acceptedRisk } = basis.site.pond;
+  const { depth: wish } = basis.site.pond;
   const depths = depthsOf(basis.site).filter((d) => d < wish && d >= WORTH_DIGGING(wish) - 1e-9);
   if (depths.length === 0) return undefined;
   for (const candidate of candidates) {
-    const { measures } = candidate;
-    const verdicts = how
-      ? verdictsAt(basis, measures, depths, how)
-      : depths.map((depth) => verdictAt(basis, measures, depth));
-    const at = verdicts.findLastIndex(
-      (v) =>
-        v.safe || (emptyingRuled && v.diggable && (v.chance.modes['lift-drawn-down'] ?? 0) <= acceptedRisk),
-    );
+    const verdicts = judge(candidate.measures, depths);
+    const at = verdicts.findLastIndex((v) => v.safe || (emptyingRuled && v.diggable && v.kept));
     if (at >= 0) return { candidate, depth: depths[at], verdict: verdicts[at] };
   }
   return undefined;

@@ -47,6 +47,17 @@ export class DesignHighs {
     });
   }
 
+  /** Level behind the uphill wall, whatever is done, by the same measure. */
+  uphill(month: number, p: number): number {
+    const { clayHigh } = this.water;
+    return this.seek(
+      `uphill ${month} ${p}`,
+      this.highs.clayHigh.length,
+      p,
+      (i) => clayHigh.month[i * 12 + month - 1],
+    );
+  }
+
   /** Level in the ring by the same measure; −Infinity where there is none. */
   ring(m: Undrained, month: number, p: number): number {
     const ring = this.water.tub?.[m.way].month;

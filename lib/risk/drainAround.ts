@@ -22,11 +22,10 @@ import {
   type SourceInflow,
 } from '../drain/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
-import { quantileSorted } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
-import type { Site } from '../site/index.js';
 import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { planArea } from '../uplift/index.js';
+import type { Basis } from './basis.js';
 import type { Storm } from './storm.js';
 
 /** A drain for a site: designed, with where its water comes from and what it does to others. */
@@ -55,14 +54,14 @@ const SANDY = 1e-5;
 
 /** What goes with a designed drain. */
 export function aroundIt(
-  site: Site,
+  basis: Basis,
   design: Drain,
   sources: SourceInflow[],
   { rain, seconds }: Storm,
   level: number,
   outside: number,
 ): Omit<SiteDrain, keyof Drain> {
-  const { ground, places, survey, catchment, pond, tub } = site;
+  const { ground, places, survey, catchment, pond, tub } = basis.site;
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
   const k: Ends = { low: p10, likely: p50, high: p90 };
   const lowered = Math.max(outside - level, 0);
@@ -100,23 +99,17 @@ export function aroundIt(
     lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, k, shrinkable)),
     discharge: { ordinary: design.inflow.clay, storm: governing.total.likely, before },
     ...(k.likely > SANDY ? { endless: endlessFlow(k.likely, lowered + 1, lowered, radius) } : {}),
-    ...(design.sump ? { powerCut: powerCutByMonth(site, design, level) } : {}),
+    ...(design.sump ? { powerCut: powerCutByMonth(basis, design, level) } : {}),
     maintenance: maintenance(design.kind),
   };
 }
 
 /** Hours without power by month, the water outside as in the wettest year of ten. */
-function powerCutByMonth(
-  { water, ground, pond }: Site,
-  { sump, input }: Drain,
-  level: number,
-): (number | null)[] {
-  const radius = Math.sqrt((planArea(pond.shape, 0) + input.floorArea) / 2 / Math.PI);
-  const count = water.samples * water.years;
+function powerCutByMonth({ site, highs }: Basis, { sump, input }: Drain, level: number): (number | null)[] {
+  const radius = Math.sqrt((planArea(site.pond.shape, 0) + input.floorArea) / 2 / Math.PI);
   return Array.from({ length: 12 }, (_, month) => {
-    const heads = Float64Array.from({ length: count }, (_, i) => water.clayHigh.month[i * 12 + month]).sort();
-    const head = Math.max(quantileSorted(heads, 0.9) - level, 0);
-    const hours = powerCutHours(sump!.storage, discInflow.compute(ground.ksat.median, radius, head));
+    const head = Math.max(highs.uphill(month + 1, 0.9) - level, 0);
+    const hours = powerCutHours(sump!.storage, discInflow.compute(site.ground.ksat.median, radius, head));
     return hours > (365 * SECONDS_PER_DAY) / 3600 ? null : hours;
   });
 }

@@ -76,7 +76,7 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
         ? { ...drain.outlet, kind: 'outlet', flood: floodOf(drain.outlet) }
         : { kind: 'sump', name: 'sump', level, distance: drain.distance, to: to?.name, discharge: to?.level },
   });
-  return { ...design, ...aroundIt(site, design, sources, storm, level, outside) };
+  return { ...design, ...aroundIt(basis, design, sources, storm, level, outside) };
 }
 
 /** The mat where the survey plans one, else the first bed that keeps the soil out with some reserve. */

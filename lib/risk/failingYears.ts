@@ -1,11 +1,11 @@
 import type { Basis } from './basis.js';
-import { type Counting, NO_SHIFT } from './counting.js';
 import type { Course } from './courses.js';
 import { EmptiedPond } from './emptiedPond.js';
 import { undrainedHead } from './head.js';
 import { lowestUsualLevel, type Measures } from './measures.js';
 import { Onsets } from './onsets.js';
 import { Remembered } from './remembered.js';
+import { NO_SHIFT, type Shift } from './shift.js';
 import { baredSides, firstTaller } from './sides.js';
 
 /** Years in which a pond fails with one course of its drain, by sample and depth. */
@@ -25,10 +25,10 @@ export function failingYears(
   m: Measures,
   course: Course,
   depths: ArrayLike<number>,
-  how?: Counting,
+  shift?: Shift,
 ): FailingYears {
-  const count = () => countFailing(basis, m, course, depths, how);
-  if (how || course.calm.most) return count();
+  const count = () => countFailing(basis, m, course, depths, shift);
+  if (shift || course.calm.most) return count();
   const { way, cutoff, raise, ballast } = m;
   return undrained.of(basis, `${[way, cutoff, raise, ballast]} at ${Array.from(depths)}`, count);
 }
@@ -42,13 +42,12 @@ function countFailing(
   m: Measures,
   course: Course,
   depths: ArrayLike<number>,
-  { shift = NO_SHIFT, subset }: Counting = {},
+  shift = NO_SHIFT,
 ): FailingYears {
   const { water, pond } = site;
-  const { years, clayLow, clayHigh } = draws;
+  const { samples, years, clayLow, clayHigh } = draws;
   const { months } = emptyings;
   const { cutoff } = m;
-  const samples = subset?.length ?? draws.samples;
   const count = depths.length;
   const holdFull = pond.fullLevel + m.raise + shift.pond + m.ballast;
   const holdDrawn = lowestUsualLevel(site, m) + shift.pond + m.ballast;
@@ -75,8 +74,7 @@ function countFailing(
   const rings = new Float64Array(months.length).fill(Number.NEGATIVE_INFINITY);
   const lift = new Int32Array(months.length);
   const slump = new Int32Array(months.length);
-  for (let j = 0; j < samples; j++) {
-    const s = subset ? subset[j] : j;
+  for (let s = 0; s < samples; s++) {
     const conductivity = water.conductivity[s] * shift.conductivity;
     const tallWet = sides ? firstTaller(bared, sides.softWet[s]) : count;
     const tallDry = sides ? firstTaller(bared, sides.softDry[s]) : count;
@@ -84,10 +82,10 @@ function countFailing(
     for (let i = s * years; i < (s + 1) * years; i++) {
       const ring = ringYear ? ringYear[i] : Number.NEGATIVE_INFINITY;
       const high = undrainedHead(cutoff, clayLow[i] + shift.water, clayHigh[i] + shift.water, ring);
-      if (yearly.least > holdFull) full.add(j, rounds, 0);
-      else if (high > holdFull && reachFull > 0) full.add(j, rounds, 0, reachFull);
+      if (yearly.least > holdFull) full.add(s, rounds, 0);
+      else if (high > holdFull && reachFull > 0) full.add(s, rounds, 0, reachFull);
       const until = leastFails ? count : high > holdDrawn ? reachDrawn : 0;
-      if (until > 0) drawn.add(j, rounds, 0, until);
+      if (until > 0) drawn.add(s, rounds, 0, until);
       for (let q = 0, w = i * months.length; q < months.length; q++, w++) {
         if (ringEmptied) rings[q] = ringEmptied[w];
         heads[q] = undrainedHead(
@@ -109,11 +107,11 @@ function countFailing(
             const [calmLift, calmSlump] = [lift[q], slump[q]];
             lift[q] = flooded.firstLift(heads[q], rings[q], conductivity);
             slump[q] = flooded.firstSlump(heads[q], tallWet, tallDry);
-            add(plans[p], j, 1, places, until);
+            add(plans[p], s, 1, places, until);
             lift[q] = calmLift;
             slump[q] = calmSlump;
           }
-        add(plans[p], j, times, places, until);
+        add(plans[p], s, times, places, until);
       }
     }
   }

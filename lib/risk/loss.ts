@@ -1,8 +1,8 @@
 import { method } from '../formula/index.js';
 import type { Basis } from './basis.js';
-import { chanceOf } from './chance.js';
 import { type Measures, namesOf } from './measures.js';
 import type { OptionName } from './result.js';
+import { verdictAt } from './verdict.js';
 
 export const lossMethod = method({
   title: 'What a decision costs',
@@ -43,7 +43,8 @@ export const LOSS: Loss = {
 export function lossesOf(basis: Basis, m: Measures, depth: number, loss: Loss): Float64Array {
   const life = basis.site.survey.site.life ?? LIFE;
   const cost = namesOf(m).reduce((sum, name) => sum + loss.measures[name], 0);
-  return chanceOf(basis, m, depth).shares.map((share) => cost + loss.failure * (1 - (1 - share) ** life));
+  const { chance } = verdictAt(basis, m, depth);
+  return chance.shares.map((share) => cost + loss.failure * (1 - (1 - share) ** life));
 }
 
 /** Life of a liner, years. Common practice. */

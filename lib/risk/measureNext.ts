@@ -7,7 +7,7 @@ import { type Decision, decide } from './decide.js';
 import { type Loss, lossesOf } from './loss.js';
 import type { Option } from './options.js';
 import type { Recommendation } from './result.js';
-import { verdictAt } from './verdict.js';
+import { verdictAmong, verdictAt } from './verdict.js';
 
 export const measureNextMethod = method({
   title: 'The measurement most likely to change the answer',
@@ -106,5 +106,9 @@ function changeOf(basis: Basis, options: Option[], base: Decision, reading: Floa
   const groups = Array.from({ length: GROUPS }, (_, g) =>
     order.subarray((g * order.length) / GROUPS, ((g + 1) * order.length) / GROUPS),
   );
-  return groups.filter((subset) => decide(basis, options, { subset }).option !== base.option).length / GROUPS;
+  const among = (group: Uint32Array) =>
+    decide(basis, options, (m, depths) =>
+      depths.map((depth) => verdictAmong(basis, verdictAt(basis, m, depth), group)),
+    );
+  return groups.filter((group) => among(group).option !== base.option).length / GROUPS;
 }

@@ -27,19 +27,32 @@ export class Onsets {
 
   /**
    * Adds the years of each sample, times its weight, to sums by depth.
-   * @param rows - one a depth, of as many columns as there are samples; absent: summed over the samples too
+   * @param weight - one a sample
    */
-  addTo(sums: Float64Array, weight: ArrayLike<number>, rows = false): void {
+  addTo(sums: Float64Array, weight: ArrayLike<number>): void {
     const { change, depths, samples } = this;
-    const stride = rows ? samples : 1;
     for (let s = 0, row = 0; s < samples; s++, row += depths + 1) {
       if (this.touched[s] === 0) continue;
       const each = weight[s] / this.rounds;
       let count = 0;
-      for (let d = 0, at = rows ? s : 0; d < depths; d++, at += stride) {
+      for (let d = 0; d < depths; d++) {
         count += change[row + d];
-        if (count > 0) sums[at] += each * count;
+        if (count > 0) sums[d] += each * count;
       }
+    }
+  }
+
+  /**
+   * Adds the years at one depth, times the weight of the sample, to sums by sample.
+   * @param weight - one a sample
+   */
+  addAt(depth: number, sums: Float64Array, weight: ArrayLike<number>): void {
+    const { change, depths, samples } = this;
+    for (let s = 0, row = 0; s < samples; s++, row += depths + 1) {
+      if (this.touched[s] === 0) continue;
+      let count = 0;
+      for (let d = 0; d <= depth; d++) count += change[row + d];
+      sums[s] += (weight[s] / this.rounds) * count;
     }
   }
 }

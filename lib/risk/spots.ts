@@ -1,11 +1,11 @@
 import { method } from '../formula/index.js';
 import type { SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
-import { NO_SHIFT } from './counting.js';
-import { type Decision, decide } from './decide.js';
+import { type Decision, decide, shiftedBy } from './decide.js';
 import type { Option } from './options.js';
 import type { SpotResult } from './result.js';
 import { sayer } from './say.js';
+import { NO_SHIFT } from './shift.js';
 
 export const spotsMethod = method({
   title: 'Candidate spots, ranked',
@@ -42,7 +42,7 @@ export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotRe
   const { length } = sayer(basis.site);
   /** Water higher by so much below the ground of the spot than below that of the planned one. */
   const rise = (spot: SpotHead) => planned.depth - spot.depth;
-  const decided = (water: number) => decide(basis, options, { shift: { ...NO_SHIFT, water } });
+  const decided = (water: number) => decide(basis, options, shiftedBy(basis, { ...NO_SHIFT, water }));
   const judged = spots.map((spot) => {
     const d = decided(rise(spot));
     const shallow = decided(rise(spot) + (spot.planned ? 0 : spot.spread)).option;

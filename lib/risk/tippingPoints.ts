@@ -2,10 +2,10 @@ import { method } from '../formula/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Basis, basisOf } from './basis.js';
-import { NO_SHIFT, type Shift } from './counting.js';
-import { type Decision, decide } from './decide.js';
+import { type Decision, decide, shiftedBy } from './decide.js';
 import type { Option } from './options.js';
 import type { TippingPoint } from './result.js';
+import { NO_SHIFT, type Shift } from './shift.js';
 
 export const tippingMethod = method({
   title: 'Tipping points',
@@ -34,9 +34,8 @@ export function tippingPoints(basis: Basis, options: Option[], base: Decision): 
   if (!base.verdict) return [];
   return movedInputs(basis).flatMap(({ input, unit, now, value, at }) => {
     const decided = (t: number) => {
-      const moved = at(t);
-      // Counted anew at the depths that are asked for: no more of them is wanted.
-      return decide(moved.basis ?? basis, options, { shift: moved.shift ?? NO_SHIFT });
+      const { basis: moved = basis, shift = NO_SHIFT } = at(t);
+      return decide(moved, options, shiftedBy(moved, shift));
     };
     return [1, -1].flatMap((direction) => {
       if (decided(direction).option === base.option) return [];

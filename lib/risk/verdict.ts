@@ -2,17 +2,19 @@ import type { Site } from '../site/index.js';
 import { deepestFloor } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import { type Chance, chancesOf } from './chance.js';
-import type { Counting } from './counting.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
 import type { Measures } from './measures.js';
 import { Remembered } from './remembered.js';
 import type { Governs, PerDig } from './result.js';
+import type { Shift } from './shift.js';
 
 /** Whether measures are safe at a depth, and what stands out where they are not. */
 export interface Verdict {
   safe: boolean;
   /** the chance a year is within what is accepted */
   dry: boolean;
+  /** so is the chance of a pond that is never emptied */
+  kept: boolean;
   /** the dig itself is within what is accepted and its conditions are met */
   diggable: boolean;
   governs: Governs;
@@ -21,22 +23,21 @@ export interface Verdict {
   conditions: Condition[];
 }
 
-/** Judges measures at depths: chance a year, chances per dig each for itself, conditions. */
-export function verdictsAt(basis: Basis, m: Measures, depths: number[], how?: Counting): Verdict[] {
+/** Judges measures at depths, ascending: chance a year, chances per dig each for itself, conditions. */
+export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: Shift): Verdict[] {
   const { pond } = basis.site;
-  return chancesOf(basis, m, depths, how).map((chance, i) => {
+  return chancesOf(basis, m, depths, shift).map((chance, i) => {
     const depth = depths[i];
     const dig = perDig(basis.site, basis.dig, m, depth);
     const conditions = pond.existing ? [] : digConditions(basis.site, m, depth);
     const worst = worstDig(dig);
     const broken = conditions.find((c) => c.met !== 'yes');
-    const dry = chance.perYear <= pond.acceptedRisk;
     const diggable = pond.existing || (worst.chance <= pond.acceptedRisk && !broken);
+    const accepted = acceptedOf(basis, diggable, chance.perYear, chance.modes['lift-drawn-down'] ?? 0);
     return {
-      safe: dry && diggable,
-      dry,
+      ...accepted,
       diggable,
-      governs: governing(chance, dry, diggable, broken?.governs ?? worst.governs),
+      governs: governing(chance, accepted.dry, diggable, broken?.governs ?? worst.governs),
       chance,
       dig,
       conditions,
@@ -44,17 +45,27 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], how?: Co
   });
 }
 
+function acceptedOf({ site }: Basis, diggable: boolean, perYear: number, drawn: number) {
+  const { acceptedRisk } = site.pond;
+  const dry = perYear <= acceptedRisk;
+  return { dry, kept: drawn <= acceptedRisk, safe: dry && diggable };
+}
+
+/** A verdict as it would be among some of the samples only; its chance and what governs stay those of all. */
+export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<number>): Verdict {
+  const { perYear, drawn } = verdict.chance.among(samples);
+  return { ...verdict, ...acceptedOf(basis, verdict.diggable, perYear, drawn) };
+}
+
 /**
- * Verdict at one depth: of the site's own depths one that is kept, if nothing is shifted or left out.
+ * Verdict at one depth, kept for the next who asks.
  * @param basis - of a judgement
  * @param m - measures of an option
  * @param depth - m below the lowest natural ground at the rim
- * @param how - inputs shifted, or samples counted; absent: as they are, all
  * @returns safe or not, what governs, and the chances
  */
-export function verdictAt(basis: Basis, m: Measures, depth: number, how?: Counting): Verdict {
-  const kept = how ? undefined : verdictsOf(basis, m).get(depth);
-  return kept ?? verdictsAt(basis, m, [depth], how)[0];
+export function verdictAt(basis: Basis, m: Measures, depth: number): Verdict {
+  return verdictsOf(basis, m).get(depth) ?? verdictsAt(basis, m, [depth])[0];
 }
 
 /** Verdicts found so far, by measures and depth. */
