@@ -1,9 +1,7 @@
 import {
   type Assessment,
   type Decision,
-  type Draws,
   drainFor,
-  drawsOf,
   explained,
   type Judged,
   judge,
@@ -42,13 +40,15 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
     return site;
   }, waterKey);
   const waterFor = kept(
-    (change) => {
-      const water = counted(siteFor(change), change);
-      return { water, draws: drawsOf({ ...siteFor(change), water }) };
-    },
+    (change) => counted(siteFor(change), change),
     (change) => `${waterKey(change)}/${change.runoff ?? ''}/${change.years ?? ''}`,
   );
-  return (change) => judgedWith(siteFor(change), waterFor(change), change);
+  let last: Judged | undefined;
+  return (change) => {
+    const site = { ...arranged(siteFor(change), change), water: waterFor(change) };
+    last = judge(site, changesOf(change, 'kept'), last);
+    return change.option === undefined ? last : withOption(last, change.option);
+  };
 }
 
 /** A function that keeps its last answer for changes with the same key. */
@@ -82,16 +82,6 @@ function resized(survey: Survey, change: WhatIf): Survey {
   if (Object.keys(dug).length === 0) return survey;
   const { area: _, ...pond } = survey.pond;
   return { ...survey, pond: { ...pond, ...dug } };
-}
-
-function judgedWith(
-  site: Site,
-  { water, draws }: { water: WaterEnsemble; draws: Draws },
-  change: WhatIf,
-): Judged {
-  const { option } = change;
-  const judged = judge({ ...arranged(site, change), water }, changesOf(change, 'kept'), draws);
-  return option === undefined ? judged : withOption(judged, option);
 }
 
 /** The water of the years and the run-off that are counted. */

@@ -4,7 +4,6 @@ import { type Decision, decide, isCloseCall } from './decide.js';
 import { depthCurve } from './depthCurve.js';
 import type { SiteDrain } from './drainAround.js';
 import { drainFor } from './drainFor.js';
-import type { Draws } from './draws.js';
 import { driversOf } from './drivers.js';
 import { LOSS, type Loss } from './loss.js';
 import { withLowering } from './loweringRule.js';
@@ -55,11 +54,11 @@ export interface Change
  * Judges a site: chance against depth for every option, the stops, the decision and the drain it needs.
  * @param site - from {@link siteModel}
  * @param change - what-if on the pond; the water outside stays as simulated
- * @param draws - of the site, where they are at hand
+ * @param before - an earlier judgement: what it rests on and counted is kept where the change leaves it as it was
  * @returns for {@link recommend}, `resultOf` and `reportOf`
  */
-export function assess(site: Site, change: Change = {}, draws?: Draws): Assessment {
-  return explained(judge(site, change, draws));
+export function assess(site: Site, change: Change = {}, before?: Judged): Assessment {
+  return explained(judge(site, change, before));
 }
 
 /** Adds to a judgement what takes a multiple of its time: open facts, what drives the answer, where it turns, and other spots. */
@@ -78,13 +77,13 @@ export function explained(judged: Judged): Assessment {
  * {@link assess} without what takes a multiple of its time.
  * @param site - from `siteModel`
  * @param change - what is other than surveyed
- * @param draws - of an earlier judgement on the same water
+ * @param before - an earlier judgement, as for {@link assess}
  * @returns what {@link explained} adds to
  */
-export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, draws?: Draws): Judged {
+export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, before?: Judged): Judged {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
   const assume = new Assumptions();
-  const basis = basisOf(changed, draws);
+  const basis = basisOf(changed, before?.basis);
   const options = optionsOf(basis);
   const curves = options.map((o) => depthCurve(basis, o));
   const decided = decide(basis, options);

@@ -14,6 +14,8 @@ export interface Basis {
   sides?: SideHeights;
   dig: DigDraws;
   emptyings: Emptyings;
+  /** under this is kept what was counted: the same as long as nothing differs but the depth wished */
+  counted: object;
 }
 
 /** The water over the days the pond may stand empty, in the months in which it may be. */
@@ -28,7 +30,7 @@ export interface Emptyings {
   tub?: Record<Way, Float32Array>;
 }
 
-const emptied = new Remembered<WaterEnsemble, Emptyings>();
+const emptied = new Remembered<Emptyings>();
 
 function emptyingsOf({ pond, water }: Site): Emptyings {
   return emptied.of(water, `${pond.emptiedIn}`, () => windowsOf(pond.emptiedIn, water));
@@ -55,8 +57,13 @@ function windowsOf(emptiedIn: Site['pond']['emptiedIn'], water: WaterEnsemble): 
 
 const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);
 
-/** @param draws - those of the site as simulated, where only geometry or operation changed since */
-export function basisOf(site: Site, draws: Draws = drawsOf(site)): Basis {
+/**
+ * What judgements of a site rest on.
+ * @param before - of an earlier judgement: what the change since leaves as it was is taken over
+ */
+export function basisOf(site: Site, before?: Basis): Basis {
+  if (before && sameButWish(site, before.site)) return { ...before, site };
+  const draws = before && sameWater(site, before.site) ? before.draws : drawsOf(site);
   const sides = sideHeights(site, draws);
   return {
     site,
@@ -65,5 +72,17 @@ export function basisOf(site: Site, draws: Draws = drawsOf(site)): Basis {
     sides,
     dig: digDraws(site, draws, sides),
     emptyings: emptyingsOf(site),
+    counted: {},
   };
+}
+
+function sameWater(a: Site, b: Site): boolean {
+  return a.water === b.water && a.unknowns === b.unknowns;
+}
+
+/** Whether two sites differ in nothing but the depth wished. */
+function sameButWish(a: Site, b: Site): boolean {
+  const facts = ({ pond: { depth: _, ...pond }, places, catchment }: Site) =>
+    JSON.stringify([pond, places, catchment]);
+  return sameWater(a, b) && a.ground === b.ground && a.tub === b.tub && facts(a) === facts(b);
 }

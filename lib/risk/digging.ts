@@ -62,7 +62,7 @@ export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraw
   };
 }
 
-const dug = new Remembered<Draws, Float32Array>();
+const dug = new Remembered<Float32Array>();
 
 function waterWhileDug(site: Site, draws: Draws): Float32Array {
   const months = digMonths(site);

@@ -47,6 +47,7 @@ function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driv
     return chanceOf(
       {
         ...basis,
+        counted: {},
         draws: { ...draws, blocked: from(draws.blocked, built), pumpOut: from(draws.pumpOut, built) },
         sides: sides && {
           dug: from(sides.dug, strength),

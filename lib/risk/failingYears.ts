@@ -17,7 +17,7 @@ export interface FailingYears {
 }
 
 /** Counted without a drain that works: the same for every option that differs in its drain only. */
-const undrained = new Remembered<Basis, FailingYears>();
+const undrained = new Remembered<FailingYears>();
 
 /** {@link countFailing}, remembered where neither a drain nor a shift makes it this option's own. */
 export function failingYears(
@@ -30,7 +30,7 @@ export function failingYears(
   const count = () => countFailing(basis, m, course, depths, shift);
   if (shift || course.calm.most) return count();
   const { way, cutoff, raise, ballast } = m;
-  return undrained.of(basis, `${[way, cutoff, raise, ballast]} at ${Array.from(depths)}`, count);
+  return undrained.of(basis.counted, `${[way, cutoff, raise, ballast]} at ${Array.from(depths)}`, count);
 }
 
 /**

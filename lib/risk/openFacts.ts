@@ -50,7 +50,7 @@ export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeas
   if (!base.verdict) return [];
   return factsOf(basis).flatMap(({ what, where, month, cases }) => {
     const decided = cases.map(({ site, chance }) => {
-      const moved = basisOf(site, basis.draws);
+      const moved = basisOf(site, basis);
       const { option, measures, depth, verdict } = decide(moved, optionsOf(moved));
       const choice = verdict && option !== 'move' && option !== 'measure-first' ? [{ measures, depth }] : [];
       return { basis: moved, chance, option, choice };

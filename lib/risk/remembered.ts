@@ -1,9 +1,9 @@
 /** What was worked out about an object, found again by a key for as long as the object is there. */
-export class Remembered<Of extends object, Result> {
-  private readonly kept = new WeakMap<Of, Map<string, Result>>();
+export class Remembered<Result> {
+  private readonly kept = new WeakMap<object, Map<string, Result>>();
 
   /** The result kept under a key; worked out where there is none yet. */
-  of(object: Of, key: string, work: () => Result): Result {
+  of(object: object, key: string, work: () => Result): Result {
     const found = this.kept.get(object) ?? new Map<string, Result>();
     this.kept.set(object, found);
     let result = found.get(key);

@@ -56,7 +56,7 @@ function movedInputs(basis: Basis): Moved[] {
   const { site, draws } = basis;
   const { pond, ground } = site;
   const withPond = (change: Partial<typeof pond>) => ({
-    basis: basisOf({ ...site, pond: { ...pond, ...change } }, draws),
+    basis: basisOf({ ...site, pond: { ...pond, ...change } }, basis),
   });
   const high = percentiles(draws.clayHigh);
   const k = percentiles(site.water.conductivity);
@@ -107,7 +107,7 @@ function movedInputs(basis: Basis): Moved[] {
       at: (t) => ({
         basis: basisOf(
           { ...site, ground: { ...ground, strength: { ...strength, median: strength.median * 5 ** t } } },
-          draws,
+          basis,
         ),
       }),
     });

@@ -1,5 +1,5 @@
 import type { Site } from '../site/index.js';
-import { deepestFloor } from '../uplift/index.js';
+import { deepestFloor, type PondShape } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import { type Chance, chancesOf } from './chance.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
@@ -58,34 +58,42 @@ export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<
 }
 
 /**
- * Verdict at one depth, kept for the next who asks.
+ * Verdict at one depth.
  * @param basis - of a judgement
  * @param m - measures of an option
  * @param depth - m below the lowest natural ground at the rim
  * @returns safe or not, what governs, and the chances
  */
 export function verdictAt(basis: Basis, m: Measures, depth: number): Verdict {
-  return verdictsOf(basis, m).get(depth) ?? verdictsAt(basis, m, [depth])[0];
+  const verdicts = verdictsOf(basis, m);
+  const verdict = verdicts.get(depth) ?? verdictsAt(basis, m, [depth])[0];
+  verdicts.set(depth, verdict);
+  return verdict;
 }
 
-/** Verdicts found so far, by measures and depth. */
-const judged = new Remembered<Basis, Map<number, Verdict>>();
+const judged = new Remembered<Map<number, Verdict>>();
 
-/** Verdicts of measures at the depths searched and the wish, judged once a basis. */
+/** Verdicts of measures found so far, those at all depths that may be searched and at the wish among them. */
 export function verdictsOf(basis: Basis, m: Measures): Map<number, Verdict> {
-  return judged.of(basis, JSON.stringify(m), () => {
-    const depths = [...new Set([...depthsOf(basis.site), basis.site.pond.depth])].sort((a, b) => a - b);
+  return judged.of(basis.counted, JSON.stringify(m), () => {
+    const { pond } = basis.site;
+    const depths = [...new Set([...depthsTo(DEEPEST, pond.shape), pond.depth])].sort((a, b) => a - b);
     const all = verdictsAt(basis, m, depths);
     return new Map(depths.map((depth, i) => [depth, all[i]]));
   });
 }
 
-/** Spacing of the depths searched, m. */
+/** Spacing of the depths searched, and the deepest of them, m. */
 export const DEPTH_STEP = 0.05;
+const DEEPEST = 3;
 
 /** Depths searched: from 0.2 m to twice the wish, at least to 1.5 m, while the sides leave a floor. */
 export function depthsOf({ pond }: Site): number[] {
-  const deepest = Math.min(Math.max(2 * pond.depth, 1.5), deepestFloor(pond.shape), 3);
+  return depthsTo(Math.min(Math.max(2 * pond.depth, 1.5), DEEPEST), pond.shape);
+}
+
+function depthsTo(end: number, shape: PondShape): number[] {
+  const deepest = Math.min(end, deepestFloor(shape));
   const count = Math.max(Math.floor((deepest - 0.2) / DEPTH_STEP + 1e-9) + 1, 1);
   return Array.from({ length: count }, (_, i) => Number((0.2 + i * DEPTH_STEP).toFixed(4)));
 }
