@@ -1,4 +1,4 @@
-import { headLeftUnderFloor } from '../seepage/index.js';
+import { headLeftInPit, type PitMap, pitMap } from '../seepage/index.js';
 import { bedHead } from './bedHead.js';
 import type { Bed } from './envelope.js';
 import { BED_THICKNESS, evenPlaces, levelAtPipe, strataOf } from './layout.js';
@@ -43,8 +43,24 @@ export function pipesInClay(
   depth = BED_THICKNESS,
   radius = BARE_RADIUS,
 ): HeadLeft {
+  return pipesInPit(clayPit(width, head, slope, depth), width, head, count, depth, radius);
+}
+
+/** The pit as far as it lies below the water outside. */
+function clayPit(width: number, head: number, slope: number, depth: number): PitMap {
+  return pitMap({ width, depth: Math.max(head - depth, 0), slope });
+}
+
+function pipesInPit(
+  pit: PitMap,
+  width: number,
+  head: number,
+  count: number,
+  depth: number,
+  radius: number,
+): HeadLeft {
   const pipes = evenPlaces(width, count).map((x) => ({ x, depth, radius }));
-  const left = headLeftUnderFloor(width, pipes, head, { depth: Math.max(head - depth, 0), slope });
+  const left = headLeftInPit(pit, pipes, head);
   const between = count === 1 ? width / 4 : width / 2 - width / count;
   return { middle: left(0), between: left(between), edge: left((EDGE * width) / 2), walls: head };
 }
@@ -77,8 +93,10 @@ export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNES
  * @returns a number of pipes
  */
 export function pipesForBallast(width: number, head: number, held: number, slope = 0): number | undefined {
+  const pit = clayPit(width, head, slope, BED_THICKNESS);
   for (let count = 1; count <= 12; count++) {
-    const { middle, between, edge } = netUnderLiner(pipesInClay(width, head, count, slope), held);
+    const left = pipesInPit(pit, width, head, count, BED_THICKNESS, BARE_RADIUS);
+    const { middle, between, edge } = netUnderLiner(left, held);
     if (Math.max(middle, between, edge) <= 0) return count;
   }
   return undefined;

@@ -10,7 +10,7 @@ import {
   type OptionName,
   verdictAt,
 } from '../risk/index.js';
-import { Assumptions, type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
+import { type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
 import { changesOf, type TriedNumbers } from './tried.js';
@@ -123,10 +123,12 @@ export function withOption(a: Judged, option: OptionName): Judged {
     verdict,
     governs: verdict.governs,
   };
+  const drain = drainFor(basis, measures, depth);
   return {
     ...a,
     decision,
     limits: monthlyLimits(basis, measures, depth),
-    drain: drainFor(basis, decision, new Assumptions()),
+    drain,
+    assumptions: [...site.assumptions, ...(drain?.assumptions ?? [])],
   };
 }

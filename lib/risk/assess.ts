@@ -1,9 +1,9 @@
-import { Assumptions, type Pond, type Site } from '../site/index.js';
+import type { Pond, Site } from '../site/index.js';
 import { type Basis, basisOf } from './basis.js';
 import { type Decision, decide, isCloseCall } from './decide.js';
 import { depthCurve } from './depthCurve.js';
 import type { SiteDrain } from './drainAround.js';
-import { drainFor } from './drainFor.js';
+import { drainOf } from './drainFor.js';
 import { driversOf } from './drivers.js';
 import { LOSS, type Loss } from './loss.js';
 import { withLowering } from './loweringRule.js';
@@ -82,7 +82,6 @@ export function explained(judged: Judged): Assessment {
  */
 export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, before?: Judged): Judged {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
-  const assume = new Assumptions();
   const basis = basisOf(changed, before?.basis);
   const options = optionsOf(basis);
   const curves = options.map((o) => depthCurve(basis, o));
@@ -92,7 +91,7 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
     worthWaiting(next, loss) && !changed.pond.existing
       ? { ...decided, option: 'measure-first', also: [], governs: 'evidence' }
       : decided;
-  const drain = drainFor(basis, decision, assume);
+  const drain = drainOf(basis, decision);
   return {
     site: changed,
     basis,
@@ -103,7 +102,7 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
     drain,
     measureNext: next,
     loss,
-    assumptions: [...site.assumptions, ...assume.list],
+    assumptions: [...site.assumptions, ...(drain?.assumptions ?? [])],
   };
 }
 

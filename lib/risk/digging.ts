@@ -41,12 +41,15 @@ export interface DigDraws {
   water: Float32Array;
 }
 
+const holes = new Remembered<DigDraws>();
+
 /** @param sides - absent where no clay was logged */
 export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraws {
-  const { ground } = site;
+  const { ground, pond } = site;
+  const months = digMonths(site);
   const each = (f: (s: number) => number) =>
     Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
-  return {
+  return holes.of(sides ?? draws, JSON.stringify([pond.shape, ground.seams, months]), () => ({
     heaves: each((s) => {
       const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
       const limits = ground.seams.map(({ top, headDepth, headSpread }) => {
@@ -58,25 +61,30 @@ export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraw
       return Math.min(...limits);
     }),
     slumps: each((s) => (sides ? sides.dug[s] / SIDE_FACTOR_WANTED : Number.POSITIVE_INFINITY)),
-    water: waterWhileDug(site, draws),
-  };
+    water: waterWhileDug(site, draws, months),
+  }));
 }
 
-const dug = new Remembered<Float32Array>();
-
-function waterWhileDug(site: Site, draws: Draws): Float32Array {
-  const months = digMonths(site);
-  return dug.of(draws, `${months}`, () => {
-    const water = highestOf(site.water.clayLow.month, months);
-    for (let s = 0; s < draws.samples; s++) water.subarray(s * draws.years, (s + 1) * draws.years).sort();
-    return water;
-  });
+function waterWhileDug(
+  { water: { clayLow } }: Site,
+  { samples, years }: Draws,
+  months: number[],
+): Float32Array {
+  const water = highestOf(clayLow.month, months);
+  for (let s = 0; s < samples; s++) water.subarray(s * years, (s + 1) * years).sort();
+  return water;
 }
+
+const perDigs = new Remembered<PerDig>();
 
 /** Chances per dig at a depth. */
 export function perDig(site: Site, dig: DigDraws, m: Measures, depth: number): PerDig {
   const dug = dugDepth(site, m, depth);
-  const { water, pond } = site;
+  // Measures that are dug alike share their chances.
+  return perDigs.of(dig, `${depth} ${dug}`, () => chancesPerDig(site, dig, depth, dug));
+}
+
+function chancesPerDig({ water, pond }: Site, dig: DigDraws, depth: number, dug: number): PerDig {
   const radius = digRadius(pond.shape, depth);
   const { samples, years } = water;
   let wet = 0;

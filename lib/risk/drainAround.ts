@@ -23,6 +23,7 @@ import {
 } from '../drain/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
+import type { Assumption } from '../site/index.js';
 import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
@@ -47,6 +48,8 @@ export interface SiteDrain extends Drain {
   /** January to December: hours without power until water stands at the liner, one year in ten; null: a year at least */
   powerCut?: (number | null)[];
   maintenance: string[];
+  /** what the survey does not say and was assumed for it */
+  assumptions: Assumption[];
 }
 
 /** Ground that is sand or gravel, m/s: Sichardt's radius means something. */
@@ -60,7 +63,7 @@ export function aroundIt(
   { rain, seconds }: Storm,
   level: number,
   outside: number,
-): Omit<SiteDrain, keyof Drain> {
+): Omit<SiteDrain, keyof Drain | 'assumptions'> {
   const { ground, places, survey, catchment, pond, tub } = basis.site;
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
   const k: Ends = { low: p10, likely: p50, high: p90 };

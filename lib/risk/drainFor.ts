@@ -10,15 +10,16 @@ import {
   type SourceInflow,
   soilCurve,
 } from '../drain/index.js';
-import type { Assumptions, Site } from '../site/index.js';
+import { Assumptions, type Site } from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
 import { outline, planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import { aroundIt, type SiteDrain } from './drainAround.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
-import { drainLevel, floorLevel, lowestUsualLevel } from './measures.js';
+import { drainLevel, floorLevel, lowestUsualLevel, type Measures } from './measures.js';
 import { floodOf } from './options.js';
+import { Remembered } from './remembered.js';
 import { STORM, type Storm } from './storm.js';
 import { wetGroundRunoff } from './wetGroundRunoff.js';
 
@@ -28,25 +29,43 @@ const CHOICE: Bed[] = ['pea gravel on concrete sand', 'pea gravel on masonry san
 const FILTER_RESERVE = 1.2;
 
 /** The drain a decision needs, or null where it needs none. */
-export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDrain | null {
+export function drainOf(basis: Basis, { option, measures, depth }: Decision): SiteDrain | null {
+  if (option === 'do-not-dig' || option === 'measure-first' || option === 'move') return null;
+  return drainFor(basis, measures, depth);
+}
+
+const designed = new Remembered<SiteDrain>();
+
+/** The drain that belongs to measures at a depth, or null where none does. */
+export function drainFor(basis: Basis, m: Measures, depth: number): SiteDrain | null {
+  const { drain } = m;
+  return drain
+    ? designed.of(basis, JSON.stringify([m, depth]), () => designFor(basis, m, drain, depth))
+    : null;
+}
+
+function designFor(
+  basis: Basis,
+  m: Measures,
+  drain: NonNullable<Measures['drain']>,
+  depth: number,
+): SiteDrain {
   const { site, highs } = basis;
-  const { drain } = d.measures;
-  if (!drain || d.option === 'do-not-dig' || d.option === 'measure-first' || d.option === 'move') return null;
   const { pond, places, survey } = site;
-  const floor = floorLevel(d.depth, d.measures);
+  const assume = new Assumptions();
+  const floor = floorLevel(depth, m);
   const level = drainLevel(drain, floor);
   const { shape } = pond;
-  const floorArea = planArea(shape, d.depth);
-  const sideArea =
-    ((outline(shape) + outline(shape, d.depth)) / 2) * d.depth * Math.hypot(1, shape.sideSlope);
-  const inset = 2 * shape.sideSlope * d.depth;
+  const floorArea = planArea(shape, depth);
+  const sideArea = ((outline(shape) + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
+  const inset = 2 * shape.sideSlope * depth;
   const soil = soilUnder(site, -floor, assume);
   const storm: Storm = {
     rain: assume.or(survey.site.storm_rain, 'storm_rain', STORM.rain, 'm', 'a heavy summer storm: 30 mm'),
     seconds: assume.or(survey.site.storm_hours, 'storm_hours', STORM.seconds, 's', 'falling in one hour'),
   };
-  const sources = sourcesOf(basis, d, level, storm);
-  const undrained = { ...d.measures, drain: undefined };
+  const sources = sourcesOf(basis, m, depth, level, storm);
+  const undrained = { ...m, drain: undefined };
   const outside = highs.yearly(undrained, 0.9);
   const to = places.discharge ?? lawfulOutlets(site).outlets[0];
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
@@ -64,19 +83,23 @@ export function drainFor(basis: Basis, d: Decision, assume: Assumptions): SiteDr
     sideArea,
     sideSlope: shape.sideSlope,
     trenchDepth: Math.max((MOUTH - level) / 2, MOUTH),
-    pond: pond.existing ? undefined : { ...shape, depth: d.depth },
+    pond: pond.existing ? undefined : { ...shape, depth },
     inflow: likelyInflow(sources),
     outside,
     soil,
     bed: bedFor(pond.bedding.kind === 'mat', soil),
-    ballast: d.measures.ballast + pond.floorBallast,
+    ballast: m.ballast + pond.floorBallast,
     series: survey.site.show_units === 'us' ? 'us' : 'metric',
     end:
       drain.kind === 'outlet'
         ? { ...drain.outlet, kind: 'outlet', flood: floodOf(drain.outlet) }
         : { kind: 'sump', name: 'sump', level, distance: drain.distance, to: to?.name, discharge: to?.level },
   });
-  return { ...design, ...aroundIt(basis, design, sources, storm, level, outside) };
+  return {
+    ...design,
+    ...aroundIt(basis, design, sources, storm, level, outside),
+    assumptions: assume.list,
+  };
 }
 
 /** The mat where the survey plans one, else the first bed that keeps the soil out with some reserve. */
@@ -104,22 +127,28 @@ function soilUnder({ ground }: Site, depth: number, assume: Assumptions): BaseSo
   return { curve: soilCurve(sand, clay) };
 }
 
-function sourcesOf({ site, highs }: Basis, d: Decision, level: number, storm: Storm): SourceInflow[] {
+function sourcesOf(
+  { site, highs }: Basis,
+  m: Measures,
+  depth: number,
+  level: number,
+  storm: Storm,
+): SourceInflow[] {
   const { catchment, tub, pond, ground } = site;
-  const kept = d.measures.way === 'keptOut';
+  const kept = m.way === 'keptOut';
   const { p10, p50, p90 } = logPercentiles(ground.ksat);
   return inflowBySource({
     k: { low: p10, likely: p50, high: p90 },
-    radius: Math.sqrt((planArea(pond.shape, 0) + planArea(pond.shape, d.depth)) / 2 / Math.PI),
-    head: Math.max(highs.yearly(d.measures, 0.9) - level, 0),
+    radius: Math.sqrt((planArea(pond.shape, 0) + planArea(pond.shape, depth)) / 2 / Math.PI),
+    head: Math.max(highs.yearly(m, 0.9) - level, 0),
     ...storm,
     ring: tub && { area: tub.ringArea, fill: pond.ring.fill, capped: catchment.capped || kept },
     roofArea: kept ? 0 : catchment.roofArea,
     uphillArea: kept ? 0 : catchment.uphillArea,
     cover: catchment.cover,
-    shed: wetGroundRunoff(site, storm, Math.max(-highs.yearly(d.measures, 0.9), 0)),
+    shed: wetGroundRunoff(site, storm, Math.max(-highs.yearly(m, 0.9), 0)),
     pondArea: planArea(pond.shape, 0),
     drawdown: pond.usualDrawdown,
-    leakHead: Math.max(lowestUsualLevel(site, d.measures) - level, 0),
+    leakHead: Math.max(lowestUsualLevel(site, m) - level, 0),
   });
 }

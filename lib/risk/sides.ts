@@ -1,8 +1,9 @@
 import type { Site } from '../site/index.js';
-import { logValue } from '../soil/index.js';
+import { type LogEstimate, logValue } from '../soil/index.js';
 import { SOFTENED_SHARE, standingHeight } from '../uplift/index.js';
 import type { Draws } from './draws.js';
 import type { Measures } from './measures.js';
+import { Remembered } from './remembered.js';
 
 /** Unit weight of wet clay, N/m³. Common practice. */
 export const UNIT_WEIGHT = { mean: 18500, spread: 700 };
@@ -16,17 +17,26 @@ export interface SideHeights {
   softDry: Float64Array;
 }
 
+const standing = new Remembered<SideHeights>();
+
 /** Heights at which the sides of a site fail; absent where no clay was logged. */
 export function sideHeights({ ground, pond }: Site, draws: Draws): SideHeights | undefined {
   const { strength } = ground;
+  const { shape, edgingLoad } = pond;
   if (!strength) return undefined;
+  return standing.of(draws, JSON.stringify([strength, shape.sideSlope, edgingLoad]), () =>
+    heightsOf(strength, shape.sideSlope, edgingLoad, draws),
+  );
+}
+
+function heightsOf(strength: LogEstimate, slope: number, edgingLoad: number, draws: Draws): SideHeights {
   const stands = (share: number, crack?: 'water' | 'air') =>
     Float64Array.from(draws.strength, (z, s) =>
       standingHeight(
         share * logValue(strength, z),
         UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s],
-        pond.shape.sideSlope,
-        pond.edgingLoad,
+        slope,
+        edgingLoad,
         crack,
       ),
     );

@@ -1,11 +1,10 @@
 import type { DrainQuantity } from '../drain/index.js';
 import { method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { Assumptions } from '../site/index.js';
 import { CONCRETE_UNIT_WEIGHT, outline, planArea, pondVolume } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import { dugDepth } from './digging.js';
 import { drainFor } from './drainFor.js';
-import { type Measures, namesOf } from './measures.js';
+import type { Measures } from './measures.js';
 import { CUTOFF } from './options.js';
 
 export const workMethod = method({
@@ -75,18 +74,7 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     const sides = ((rim + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
     add('concrete for slab and facings', thickness * (floor + sides), 'm³', FILL_RATE);
   }
-  if (m.drain) {
-    const decision = {
-      option: namesOf(m)[0],
-      also: [],
-      measures: m,
-      depth,
-      governs: 'none' as const,
-      emptyingRuled: false,
-      rejected: [],
-    };
-    for (const { item, amount, unit } of drainFor(basis, decision, new Assumptions())?.quantities ?? [])
-      add(item, amount, unit, unit === 'm³' ? FILL_RATE : undefined);
-  }
+  for (const { item, amount, unit } of drainFor(basis, m, depth)?.quantities ?? [])
+    add(item, amount, unit, unit === 'm³' ? FILL_RATE : undefined);
   return { quantities, seconds };
 }

@@ -31,8 +31,8 @@ export interface MeasurementValue {
   now: number;
   /** expected cost saved by deciding after the measurement, in the unit of the losses, before its own price */
   value: Estimate;
-  /** chance that it changes the decision, 0–1 */
-  change: Estimate;
+  /** chance that it changes the decision, 0–1; worked out when read */
+  readonly change: Estimate;
   /** chance of each decision after the measurement, 0–1 */
   after: number[];
 }
@@ -58,12 +58,8 @@ export function measurementValue(
   for (let s = 0; s < n; s++)
     if (!Number.isFinite(reading[s])) throw new RangeError(`invalid reading ${reading[s]} of sample ${s}.`);
   const order = Uint32Array.from({ length: n }, (_, s) => s).sort((s, t) => reading[s] - reading[t]);
-  const saved = new Float64Array(replicates);
-  const after = new Array<number>(losses.length).fill(0);
-  let changed = 0;
-  /** Share changed among the samples that the lines were drawn through, without each replicate in turn. */
-  const changedWithout = new Float64Array(replicates);
-  for (let r = 0; r < replicates; r++) {
+  /** Decides by lines drawn through all replicates but one, in that one or in the others. */
+  const decided = (r: number, inIt: boolean, each: (s: number, best: number, prior: number) => void) => {
     const from = replicateStart(n, replicates, r);
     const to = replicateStart(n, replicates, r + 1);
     const held = (s: number) => s >= from && s < to;
@@ -71,19 +67,39 @@ export function measurementValue(
     const lines = losses.map((loss) => runningLine(others, loss));
     const prior = cheapest(lines.map((line) => line.mean));
     const place = places(order, reading, held);
-    for (let i = 0; i < n; i++) {
-      const best = cheapest(lines.map((line) => line.near(place[i])));
-      const s = order[i];
-      if (held(s)) {
-        saved[r] += (losses[prior][s] - losses[best][s]) / (to - from);
-        after[best] += 1 / n;
-        if (best !== prior) changed += 1 / n;
-      } else if (best !== prior) changedWithout[r] += 1 / others.length;
-    }
+    order.forEach((s, i) => {
+      if (held(s) === inIt) each(s, cheapest(lines.map((line) => line.near(place[i]))), prior);
+    });
+  };
+  const saved = new Float64Array(replicates);
+  const after = new Array<number>(losses.length).fill(0);
+  let changed = 0;
+  for (let r = 0; r < replicates; r++) {
+    const size = replicateStart(n, replicates, r + 1) - replicateStart(n, replicates, r);
+    decided(r, true, (s, best, prior) => {
+      saved[r] += (losses[prior][s] - losses[best][s]) / size;
+      after[best] += 1 / n;
+      if (best !== prior) changed += 1 / n;
+    });
   }
-  const change = jackknife(replicates, (without) => (without < 0 ? changed : changedWithout[without]));
-  const now = cheapest(losses.map(total));
-  return { now, value: meanOfReplicates(saved), change, after };
+  /** Share changed among the samples that the lines were drawn through, without a replicate. */
+  const changedWithout = (r: number) => {
+    let [count, all] = [0, 0];
+    decided(r, false, (_, best, prior) => {
+      if (best !== prior) count++;
+      all++;
+    });
+    return count / all;
+  };
+  return {
+    now: cheapest(losses.map(total)),
+    value: meanOfReplicates(saved),
+    // Takes several times as long as the value, so only where it is asked for.
+    get change() {
+      return jackknife(replicates, (without) => (without < 0 ? changed : changedWithout(without)));
+    },
+    after,
+  };
 }
 
 function total(values: ArrayLike<number>): number {

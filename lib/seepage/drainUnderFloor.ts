@@ -1,5 +1,5 @@
 import { formula, method } from '../formula/index.js';
-import { type Pit, type PlanePoint, pitMap } from './pitMap.js';
+import { type Pit, type PitMap, type PlanePoint, pitMap } from './pitMap.js';
 
 export const drainUnderFloorMethod = method({
   title: 'Pipes in uniform ground under a tight floor',
@@ -110,7 +110,17 @@ export function headLeftUnderFloor(
   head: number,
   pit: Omit<Pit, 'width'> = { depth: 0, slope: 0 },
 ): (x: number) => number {
-  const map = pitMap({ width, ...pit });
+  return headLeftInPit(pitMap({ width, ...pit }), pipes, head);
+}
+
+/**
+ * {@link headLeftUnderFloor} in a pit mapped before, for one layout of pipes after another.
+ * @param map - of the pit
+ * @param pipes - at least one
+ * @param head - of the water on both sides above the pipes, m
+ * @returns head left as a function of the distance from the middle of the floor, m
+ */
+export function headLeftInPit(map: PitMap, pipes: BuriedPipe[], head: number): (x: number) => number {
   const places = pipes.map(({ x, depth }) => map.below({ x, y: depth }));
   const points = places.map(stripPoint);
   const near = pipes.map(({ radius }, k) => {
