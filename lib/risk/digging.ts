@@ -46,10 +46,9 @@ const holes = new Remembered<DigDraws>();
 /** @param sides - absent where no clay was logged */
 export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraws {
   const { ground, pond } = site;
-  const months = digMonths(site);
   const each = (f: (s: number) => number) =>
     Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
-  return holes.of(sides ?? draws, JSON.stringify([pond.shape, ground.seams, months]), () => ({
+  return holes.of(sides ?? draws, JSON.stringify([pond.shape, ground.seams, pond.builtIn]), () => ({
     heaves: each((s) => {
       const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
       const limits = ground.seams.map(({ top, headDepth, headSpread }) => {
@@ -61,16 +60,12 @@ export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraw
       return Math.min(...limits);
     }),
     slumps: each((s) => (sides ? sides.dug[s] / SIDE_FACTOR_WANTED : Number.POSITIVE_INFINITY)),
-    water: waterWhileDug(site, draws, months),
+    water: waterWhileDug(site, draws),
   }));
 }
 
-function waterWhileDug(
-  { water: { clayLow } }: Site,
-  { samples, years }: Draws,
-  months: number[],
-): Float32Array {
-  const water = highestOf(clayLow.month, months);
+function waterWhileDug(site: Site, { samples, years }: Draws): Float32Array {
+  const water = highestOf(site.water.clayLow.month, digMonths(site));
   for (let s = 0; s < samples; s++) water.subarray(s * years, (s + 1) * years).sort();
   return water;
 }

@@ -2,6 +2,7 @@ import type { Basis } from './basis.js';
 import type { Course } from './courses.js';
 import { EmptiedPond } from './emptiedPond.js';
 import { undrainedHead } from './head.js';
+import { liftingHeads } from './liftingHeads.js';
 import { lowestUsualLevel, type Measures } from './measures.js';
 import { Onsets } from './onsets.js';
 import { Remembered } from './remembered.js';
@@ -44,18 +45,21 @@ function countFailing(
   depths: ArrayLike<number>,
   shift = NO_SHIFT,
 ): FailingYears {
-  const { water, pond } = site;
   const { samples, years, clayLow, clayHigh } = draws;
   const { months } = emptyings;
   const { cutoff } = m;
   const count = depths.length;
-  const holdFull = pond.fullLevel + m.raise + shift.pond + m.ballast;
+  const holdFull = site.pond.fullLevel + m.raise + shift.pond + m.ballast;
   const holdDrawn = lowestUsualLevel(site, m) + shift.pond + m.ballast;
-  const calm = new EmptiedPond(site, m, depths, course.calm);
-  const flooded = course.flood && new EmptiedPond(site, m, depths, course.flood);
+  const bared = baredSides(m, depths);
+  const lifting = liftingHeads(site, draws, m, depths, shift.conductivity);
+  const calm = new EmptiedPond(lifting, bared, course.calm);
+  const flooded = course.flood && new EmptiedPond(lifting, bared, course.flood);
   const rounds = flooded ? site.wetMonths.length : 1;
-  /** by place: whether the ditch may flood in its month */
-  const floods = months.map((month) => flooded !== undefined && site.wetMonths.includes(month + 1));
+  /** places of the months in which the ditch may flood, by plan */
+  const floods = emptyings.plans.map((places) =>
+    places.filter((q) => flooded !== undefined && site.wetMonths.includes(months[q] + 1)),
+  );
   // For the yearly high the flood comes on the worst day.
   const yearly = course.flood ?? course.calm;
   const reachFull = reach(yearly.most, holdFull, count);
@@ -67,15 +71,14 @@ function countFailing(
   const full = onsets();
   const drawn = onsets();
   const plans = emptyings.plans.map(() => ({ lift: onsets(), slump: onsets(), any: onsets() }));
-  const bared = baredSides(m, depths);
   const ringYear = draws.tub?.[m.way];
   const ringEmptied = emptyings.tub?.[m.way];
   const heads = new Float64Array(months.length);
   const rings = new Float64Array(months.length).fill(Number.NEGATIVE_INFINITY);
+  /** first depths at which it lifts and slumps, by place */
   const lift = new Int32Array(months.length);
   const slump = new Int32Array(months.length);
   for (let s = 0; s < samples; s++) {
-    const conductivity = water.conductivity[s] * shift.conductivity;
     const tallWet = sides ? firstTaller(bared, sides.softWet[s]) : count;
     const tallDry = sides ? firstTaller(bared, sides.softDry[s]) : count;
     if (relieves && tallWet === count) continue;
@@ -94,49 +97,51 @@ function countFailing(
           emptyings.high[w] + shift.water,
           rings[q],
         );
-        lift[q] = calm.firstLift(heads[q], rings[q], conductivity);
+        lift[q] = calm.firstLift(s, heads[q], rings[q]);
         slump[q] = calm.firstSlump(heads[q], tallWet, tallDry);
       }
       for (let p = 0; p < plans.length; p++) {
         const places = emptyings.plans[p];
-        let times = rounds;
         if (flooded)
-          for (const q of places) {
-            if (!floods[q]) continue;
-            times--;
+          for (let f = 0; f < floods[p].length; f++) {
+            const q = floods[p][f];
             const [calmLift, calmSlump] = [lift[q], slump[q]];
-            lift[q] = flooded.firstLift(heads[q], rings[q], conductivity);
+            lift[q] = flooded.firstLift(s, heads[q], rings[q]);
             slump[q] = flooded.firstSlump(heads[q], tallWet, tallDry);
-            add(plans[p], s, 1, places, until);
+            addYear(plans[p], s, 1, first(lift, places, count), first(slump, places, count), until, count);
             lift[q] = calmLift;
             slump[q] = calmSlump;
           }
-        add(plans[p], s, times, places, until);
+        const times = rounds - floods[p].length;
+        addYear(plans[p], s, times, first(lift, places, count), first(slump, places, count), until, count);
       }
     }
   }
   return { full, drawn, plans };
+}
 
-  /** Counts a plan of emptying whose drawn-down pond fails at the depths before `until`. */
-  function add(
-    plan: FailingYears['plans'][number],
-    sample: number,
-    times: number,
-    places: number[],
-    until: number,
-  ): void {
-    let lifts = count;
-    let slumps = count;
-    for (const q of places) {
-      if (lift[q] < lifts) lifts = lift[q];
-      if (slump[q] < slumps) slumps = slump[q];
-    }
-    if (lifts < count) plan.lift.add(sample, times, lifts);
-    if (slumps < count) plan.slump.add(sample, times, slumps);
-    if (until > 0) plan.any.add(sample, times, 0, until);
-    const emptied = Math.max(Math.min(lifts, slumps), until);
-    if (emptied < count) plan.any.add(sample, times, emptied);
-  }
+/** Shallowest of the depths of some places. */
+function first(depths: Int32Array, places: number[], count: number): number {
+  let shallowest = count;
+  for (let q = 0; q < places.length; q++) shallowest = Math.min(shallowest, depths[places[q]]);
+  return shallowest;
+}
+
+/** Adds a year in which a plan lifts and slumps from two depths on, and the drawn-down pond fails before `until`. */
+function addYear(
+  { lift, slump, any }: FailingYears['plans'][number],
+  sample: number,
+  times: number,
+  lifts: number,
+  slumps: number,
+  until: number,
+  count: number,
+): void {
+  if (lifts < count) lift.add(sample, times, lifts);
+  if (slumps < count) slump.add(sample, times, slumps);
+  if (until > 0) any.add(sample, times, 0, until);
+  const emptied = Math.max(Math.min(lifts, slumps), until);
+  if (emptied < count) any.add(sample, times, emptied);
 }
 
 /** How many of the depths, from the shallowest, have a bound above a hold: the bound falls as the floor does. */
