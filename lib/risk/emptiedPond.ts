@@ -1,4 +1,5 @@
 import type { LiftingHeads } from './liftingHeads.js';
+import type { UndrainedHeads } from './undrainedHeads.js';
 
 /** A head that a drain keeps between bounds, the upper one by depth; m above the datum. */
 export interface Bounds {
@@ -18,11 +19,8 @@ export class EmptiedPond {
   private readonly least: number;
   /** shallowest depth that a head within the bounds can lift at all */
   private readonly from: number;
-  /** what was asked last: at the spill level one year is like the next */
-  private sample = -1;
-  private undrained = 0;
-  private tub = 0;
-  private found = 0;
+  /** what holds the deepest floor, m above the datum */
+  private readonly lowest: number;
 
   /**
    * @param lifting - of the same depths
@@ -38,6 +36,7 @@ export class EmptiedPond {
     this.least = least;
     const reached = lifting.holds.findIndex((hold, j) => this.head(j, Number.POSITIVE_INFINITY) > hold);
     this.from = reached < 0 ? this.count : reached;
+    this.lowest = lifting.holds[this.count - 1];
   }
 
   /** Whether no head within the bounds lifts it at any depth. */
@@ -46,39 +45,72 @@ export class EmptiedPond {
   }
 
   /**
-   * First of the depths at which the liner lifts within the days it stands empty; their count where it never does.
-   * @param undrained - head without a drain, and `tub` the level in the ring
+   * First of the depths at which the liner lifts within the days it stands empty, of every year of an emptying; their
+   * count where it never does.
+   * @param first - index of the highest of the emptying's heads
+   * @param into - by year, from `at` on
    */
-  firstLift(sample: number, undrained: number, tub: number): number {
-    if (sample === this.sample && undrained === this.undrained && tub === this.tub) return this.found;
-    this.sample = sample;
-    this.undrained = undrained;
-    this.tub = tub;
-    this.found = this.search(sample, undrained, tub);
-    return this.found;
+  firstLifts(
+    sample: number,
+    heads: UndrainedHeads,
+    first: number,
+    into: Int32Array,
+    at: number,
+    years: number,
+  ): void {
+    // The lower the head the deeper it lifts first, as long as the ring is as full as the head, or empty.
+    let full = -1;
+    let dry = -1;
+    for (let i = first; i < first + years; i++) {
+      const head = heads.emptied[i];
+      const ring = heads.ring[i];
+      let depth: number;
+      if (ring >= head) depth = full = this.deeper(sample, full, head, ring);
+      else if (ring <= this.lowest) depth = dry = this.deeper(sample, dry, head, ring);
+      else depth = this.search(sample, head, ring);
+      into[at + heads.year[i]] = depth;
+    }
   }
 
-  private search(sample: number, undrained: number, tub: number): number {
+  /** First depth that lifts, from that of a higher head on; −1: none is known. */
+  private deeper(sample: number, higher: number, head: number, ring: number): number {
+    if (higher < 0) return this.search(sample, head, ring);
+    let j = higher;
+    while (j < this.count && !this.lifting.lifts(sample, j, this.head(j, head), ring)) j++;
+    return j;
+  }
+
+  private search(sample: number, undrained: number, ring: number): number {
     // Deeper never lifts less.
     let low = this.from;
     let high = this.count;
     while (low < high) {
       const middle = (low + high) >> 1;
-      if (this.lifting.lifts(sample, middle, this.head(middle, undrained), tub)) high = middle;
+      if (this.lifting.lifts(sample, middle, this.head(middle, undrained), ring)) high = middle;
       else low = middle + 1;
     }
     return low;
   }
 
   /**
-   * First of the depths at which a bared side slumps; their count where it never does.
+   * First of the depths at which a bared side slumps, of every year of an emptying; their count where it never does.
    * @param wet - first depth whose side is too tall with water in its crack, and `dry` with air
    */
-  firstSlump(undrained: number, wet: number, dry: number): number {
-    let j = wet;
-    // The crack reaches half way down the side: water stands in it when the head outside is above that.
-    while (j < dry && this.head(j, undrained) <= -this.sides[j] / 2) j++;
-    return j;
+  firstSlumps(
+    heads: UndrainedHeads,
+    first: number,
+    wet: number,
+    dry: number,
+    into: Int32Array,
+    at: number,
+    years: number,
+  ): void {
+    for (let i = first; i < first + years; i++) {
+      let j = wet;
+      // The crack reaches half way down the side: water stands in it when the head outside is above that.
+      while (j < dry && this.head(j, heads.emptied[i]) <= -this.sides[j] / 2) j++;
+      into[at + heads.year[i]] = j;
+    }
   }
 
   private head(j: number, undrained: number): number {

@@ -1,13 +1,13 @@
 import type { Basis } from './basis.js';
 import type { Course } from './courses.js';
 import { EmptiedPond } from './emptiedPond.js';
-import { undrainedHead } from './head.js';
 import { liftingHeads } from './liftingHeads.js';
 import { lowestUsualLevel, type Measures } from './measures.js';
 import { Onsets } from './onsets.js';
 import { Remembered } from './remembered.js';
 import { NO_SHIFT, type Shift } from './shift.js';
 import { baredSides, firstTaller } from './sides.js';
+import { undrainedHeads } from './undrainedHeads.js';
 
 /** Years in which a pond fails with one course of its drain, by sample and depth. */
 export interface FailingYears {
@@ -45,9 +45,8 @@ function countFailing(
   depths: ArrayLike<number>,
   shift = NO_SHIFT,
 ): FailingYears {
-  const { samples, years, clayLow, clayHigh } = draws;
+  const { samples, years } = draws;
   const { months } = emptyings;
-  const { cutoff } = m;
   const count = depths.length;
   const holdFull = site.pond.fullLevel + m.raise + shift.pond + m.ballast;
   const holdDrawn = lowestUsualLevel(site, m) + shift.pond + m.ballast;
@@ -64,6 +63,7 @@ function countFailing(
   const yearly = course.flood ?? course.calm;
   const reachFull = reach(yearly.most, holdFull, count);
   const reachDrawn = reach(yearly.most, holdDrawn, count);
+  const leastLifts = yearly.least > holdFull;
   const leastFails = yearly.least > holdDrawn;
   const relieves = reachDrawn === 0 && !leastFails && calm.neverLifts && (flooded?.neverLifts ?? true);
 
@@ -71,77 +71,106 @@ function countFailing(
   const full = onsets();
   const drawn = onsets();
   const plans = emptyings.plans.map(() => ({ lift: onsets(), slump: onsets(), any: onsets() }));
-  const ringYear = draws.tub?.[m.way];
-  const ringEmptied = emptyings.tub?.[m.way];
-  const heads = new Float64Array(months.length);
-  const rings = new Float64Array(months.length).fill(Number.NEGATIVE_INFINITY);
-  /** first depths at which it lifts and slumps, by place */
-  const lift = new Int32Array(months.length);
-  const slump = new Int32Array(months.length);
+  const heads = undrainedHeads(draws, emptyings, m, shift.water);
+  const each = () => new Int32Array(months.length * years);
+  const dry: Emptied = { lift: each(), slump: each() };
+  const wet: Emptied = { lift: each(), slump: each() };
+  const until = new Int32Array(years);
   for (let s = 0; s < samples; s++) {
     const tallWet = sides ? firstTaller(bared, sides.softWet[s]) : count;
     const tallDry = sides ? firstTaller(bared, sides.softDry[s]) : count;
     if (relieves && tallWet === count) continue;
-    for (let i = s * years; i < (s + 1) * years; i++) {
-      const ring = ringYear ? ringYear[i] : Number.NEGATIVE_INFINITY;
-      const high = undrainedHead(cutoff, clayLow[i] + shift.water, clayHigh[i] + shift.water, ring);
-      if (yearly.least > holdFull) full.add(s, rounds, 0);
-      else if (high > holdFull && reachFull > 0) full.add(s, rounds, 0, reachFull);
-      const until = leastFails ? count : high > holdDrawn ? reachDrawn : 0;
-      if (until > 0) drawn.add(s, rounds, 0, until);
-      for (let q = 0, w = i * months.length; q < months.length; q++, w++) {
-        if (ringEmptied) rings[q] = ringEmptied[w];
-        heads[q] = undrainedHead(
-          cutoff,
-          emptyings.low[w] + shift.water,
-          emptyings.high[w] + shift.water,
-          rings[q],
-        );
-        lift[q] = calm.firstLift(s, heads[q], rings[q]);
-        slump[q] = calm.firstSlump(heads[q], tallWet, tallDry);
+    for (let y = 0; y < years; y++) {
+      const high = heads.yearly[s * years + y];
+      full.add(s, rounds, 0, leastLifts ? count : high > holdFull ? reachFull : 0);
+      until[y] = leastFails ? count : high > holdDrawn ? reachDrawn : 0;
+      drawn.add(s, rounds, 0, until[y]);
+    }
+    const first = s * months.length * years;
+    for (let q = 0; q < months.length; q++) {
+      const at = q * years;
+      calm.firstLifts(s, heads, first + at, dry.lift, at, years);
+      calm.firstSlumps(heads, first + at, tallWet, tallDry, dry.slump, at, years);
+      if (!flooded || !floods.some((places) => places.includes(q))) continue;
+      flooded.firstLifts(s, heads, first + at, wet.lift, at, years);
+      flooded.firstSlumps(heads, first + at, tallWet, tallDry, wet.slump, at, years);
+    }
+    for (let p = 0; p < plans.length; p++) {
+      const places = emptyings.plans[p];
+      if (places.length === 0) {
+        for (let y = 0; y < years; y++) addAlike(plans[p], s, rounds, count, count, until[y]);
+        continue;
       }
-      for (let p = 0; p < plans.length; p++) {
-        const places = emptyings.plans[p];
-        if (flooded)
-          for (let f = 0; f < floods[p].length; f++) {
-            const q = floods[p][f];
-            const [calmLift, calmSlump] = [lift[q], slump[q]];
-            lift[q] = flooded.firstLift(s, heads[q], rings[q]);
-            slump[q] = flooded.firstSlump(heads[q], tallWet, tallDry);
-            addYear(plans[p], s, 1, first(lift, places, count), first(slump, places, count), until, count);
-            lift[q] = calmLift;
-            slump[q] = calmSlump;
-          }
-        const times = rounds - floods[p].length;
-        addYear(plans[p], s, times, first(lift, places, count), first(slump, places, count), until, count);
-      }
+      const order = heads.year.subarray(first + places[0] * years, first + (places[0] + 1) * years);
+      for (const q of floods[p]) addYears(plans[p], s, 1, order, places, dry, until, q, wet);
+      addYears(plans[p], s, rounds - floods[p].length, order, places, dry, until);
     }
   }
   return { full, drawn, plans };
 }
 
-/** Shallowest of the depths of some places. */
-function first(depths: Int32Array, places: number[], count: number): number {
-  let shallowest = count;
-  for (let q = 0; q < places.length; q++) shallowest = Math.min(shallowest, depths[places[q]]);
-  return shallowest;
+/** First depths at which a liner lifts and a side slumps, by place and year. */
+interface Emptied {
+  lift: Int32Array;
+  slump: Int32Array;
 }
 
-/** Adds a year in which a plan lifts and slumps from two depths on, and the drawn-down pond fails before `until`. */
-function addYear(
-  { lift, slump, any }: FailingYears['plans'][number],
+/**
+ * Adds the years of a plan of emptying.
+ * @param times - how often each counts
+ * @param order - of the years, in which those that fail alike stand together
+ * @param until - depths, by year, before which the drawn-down pond fails
+ * @param flooded - place with the ditch in flood, and `wet` what fails there then
+ */
+function addYears(
+  plan: Plan,
   sample: number,
   times: number,
+  order: Uint16Array,
+  places: number[],
+  dry: Emptied,
+  until: Int32Array,
+  flooded?: number,
+  wet = dry,
+): void {
+  const years = order.length;
+  let [lifts, slumps, before, alike] = [0, 0, 0, 0];
+  for (let r = 0; r < years; r++) {
+    const y = order[r];
+    let lift = Number.POSITIVE_INFINITY;
+    let slump = Number.POSITIVE_INFINITY;
+    for (let k = 0; k < places.length; k++) {
+      const of = places[k] === flooded ? wet : dry;
+      const i = places[k] * years + y;
+      lift = Math.min(lift, of.lift[i]);
+      slump = Math.min(slump, of.slump[i]);
+    }
+    if (lift !== lifts || slump !== slumps || until[y] !== before) {
+      addAlike(plan, sample, times * alike, lifts, slumps, before);
+      alike = 0;
+      lifts = lift;
+      slumps = slump;
+      before = until[y];
+    }
+    alike++;
+  }
+  addAlike(plan, sample, times * alike, lifts, slumps, before);
+}
+
+type Plan = FailingYears['plans'][number];
+
+function addAlike(
+  { lift, slump, any }: Plan,
+  sample: number,
+  years: number,
   lifts: number,
   slumps: number,
   until: number,
-  count: number,
 ): void {
-  if (lifts < count) lift.add(sample, times, lifts);
-  if (slumps < count) slump.add(sample, times, slumps);
-  if (until > 0) any.add(sample, times, 0, until);
-  const emptied = Math.max(Math.min(lifts, slumps), until);
-  if (emptied < count) any.add(sample, times, emptied);
+  lift.add(sample, years, lifts);
+  slump.add(sample, years, slumps);
+  any.add(sample, years, 0, until);
+  any.add(sample, years, Math.max(Math.min(lifts, slumps), until));
 }
 
 /** How many of the depths, from the shallowest, have a bound above a hold: the bound falls as the floor does. */

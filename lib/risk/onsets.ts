@@ -20,7 +20,7 @@ export class Onsets {
   /** Counts in a sample at the depths `from` up to but not `to`. */
   add(sample: number, count: number, from: number, to = this.depths): void {
     const row = sample * (this.depths + 1);
-    this.touched[sample] = 1;
+    this.touched[sample] |= Number(from < to);
     this.change[row + from] += count;
     this.change[row + to] -= count;
   }

@@ -1,0 +1,68 @@
+import type { Emptyings } from './basis.js';
+import type { Draws } from './draws.js';
+import { undrainedHead } from './head.js';
+import type { Measures } from './measures.js';
+import { Remembered } from './remembered.js';
+import { NO_SHIFT } from './shift.js';
+
+/** Heads outside without a drain, m above the datum. */
+export interface UndrainedHeads {
+  /** highest of each year; index sample × years + year */
+  yearly: Float64Array;
+  /** of each emptying; index (sample × months + place) × years + rank, the years of a place from the highest head down */
+  emptied: Float64Array;
+  /** year, and level in the ring, of each rank; −Infinity where there is no ring */
+  year: Uint16Array;
+  ring: Float64Array;
+}
+
+const ordered = new Remembered<UndrainedHeads>(6);
+
+/** Heads of a way of keeping water, with the clay's shifted by a height. */
+export function undrainedHeads(
+  draws: Draws,
+  emptyings: Emptyings,
+  { way, cutoff }: Pick<Measures, 'way' | 'cutoff'>,
+  shift: number,
+): UndrainedHeads {
+  const order = () => inOrder(draws, emptyings, way, cutoff, shift);
+  return shift === NO_SHIFT.water ? ordered.of(emptyings, `${way} ${cutoff}`, order) : order();
+}
+
+function inOrder(
+  { samples, years, clayLow, clayHigh, tub }: Draws,
+  { months, low, high, tub: tubs }: Emptyings,
+  way: Measures['way'],
+  cutoff: number | undefined,
+  shift: number,
+): UndrainedHeads {
+  const ringYear = tub?.[way];
+  const ringEmptied = tubs?.[way];
+  const none = Number.NEGATIVE_INFINITY;
+  const yearly = Float64Array.from({ length: samples * years }, (_, i) =>
+    undrainedHead(cutoff, clayLow[i] + shift, clayHigh[i] + shift, ringYear ? ringYear[i] : none),
+  );
+  const size = low.length;
+  const emptied = new Float64Array(size);
+  const ring = new Float64Array(size).fill(none);
+  const year = new Uint16Array(size);
+  for (let s = 0; s < samples; s++)
+    for (let q = 0; q < months.length; q++) {
+      const first = (s * months.length + q) * years;
+      for (let y = 0; y < years; y++) {
+        const i = (s * years + y) * months.length + q;
+        const level = ringEmptied ? ringEmptied[i] : none;
+        const head = undrainedHead(cutoff, low[i] + shift, high[i] + shift, level);
+        let at = first + y;
+        for (; at > first && emptied[at - 1] < head; at--) {
+          emptied[at] = emptied[at - 1];
+          ring[at] = ring[at - 1];
+          year[at] = year[at - 1];
+        }
+        emptied[at] = head;
+        ring[at] = level;
+        year[at] = y;
+      }
+    }
+  return { yearly, emptied, ring, year };
+}
