@@ -7,6 +7,10 @@ export interface Bounds {
   most?: Float64Array;
 }
 
+/** Levels in a ring as full as the head outside, and below every floor. */
+const FULL = Number.POSITIVE_INFINITY;
+const EMPTY = Number.NEGATIVE_INFINITY;
+
 /**
  * An emptied pond at each of many depths, ascending, with the head outside kept between bounds: at which it lifts
  * first, and at which a side slumps.
@@ -58,38 +62,43 @@ export class EmptiedPond {
     at: number,
     years: number,
   ): void {
-    // The lower the head the deeper it lifts first, as long as the ring is as full as the head, or empty.
+    // The lower the head the deeper it lifts first, were the ring as full as the head, or empty.
     let full = -1;
-    let dry = -1;
+    let empty = -1;
     for (let i = first; i < first + years; i++) {
       const head = heads.emptied[i];
       const ring = heads.ring[i];
       let depth: number;
-      if (ring >= head) depth = full = this.deeper(sample, full, head, ring);
-      else if (ring <= this.lowest) depth = dry = this.deeper(sample, dry, head, ring);
-      else depth = this.search(sample, head, ring);
+      if (ring <= this.lowest) depth = empty = this.deeper(sample, empty, head, EMPTY);
+      else {
+        depth = full = this.deeper(sample, full, head, FULL);
+        if (ring < head) {
+          empty = this.deeper(sample, Math.max(empty, full), head, EMPTY);
+          depth = this.between(sample, full, empty, head, ring);
+        }
+      }
       into[at + heads.year[i]] = depth;
     }
   }
 
   /** First depth that lifts, from that of a higher head on; −1: none is known. */
   private deeper(sample: number, higher: number, head: number, ring: number): number {
-    if (higher < 0) return this.search(sample, head, ring);
+    if (higher < 0) return this.between(sample, this.from, this.count, head, ring);
     let j = higher;
     while (j < this.count && !this.lifting.lifts(sample, j, this.head(j, head), ring)) j++;
     return j;
   }
 
-  private search(sample: number, undrained: number, ring: number): number {
+  /** First depth from `low` on that lifts, `high` at the latest. */
+  private between(sample: number, low: number, high: number, undrained: number, ring: number): number {
     // Deeper never lifts less.
-    let low = this.from;
-    let high = this.count;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (this.lifting.lifts(sample, middle, this.head(middle, undrained), ring)) high = middle;
-      else low = middle + 1;
+    let [no, yes] = [low, high];
+    while (no < yes) {
+      const middle = (no + yes) >> 1;
+      if (this.lifting.lifts(sample, middle, this.head(middle, undrained), ring)) yes = middle;
+      else no = middle + 1;
     }
-    return low;
+    return yes;
   }
 
   /**
