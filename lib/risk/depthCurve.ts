@@ -2,7 +2,7 @@ import type { Basis } from './basis.js';
 import { worstDig } from './digging.js';
 import type { Option } from './options.js';
 import type { DepthCurve } from './result.js';
-import { depthsOf, verdictsOf } from './verdict.js';
+import { depthsOf, verdictAt } from './verdict.js';
 
 /** Risk against depth of one option. */
 export function depthCurve(basis: Basis, option: Option): DepthCurve {
@@ -18,9 +18,8 @@ export function depthCurve(basis: Basis, option: Option): DepthCurve {
     safe: [],
   };
   if (!measures) return curve;
-  const verdicts = verdictsOf(basis, measures);
   for (const depth of depths) {
-    const v = verdicts.get(depth)!;
+    const v = verdictAt(basis, measures, depth);
     curve.per_year.push(v.chance.perYear);
     curve.per_dig.push(worstDig(v.dig).chance);
     curve.governs.push(v.governs);

@@ -66,20 +66,25 @@ export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<
  */
 export function verdictAt(basis: Basis, m: Measures, depth: number): Verdict {
   const verdicts = verdictsOf(basis, m);
-  const verdict = verdicts.get(depth) ?? verdictsAt(basis, m, [depth])[0];
-  verdicts.set(depth, verdict);
+  const verdict = verdicts.get(micrometres(depth)) ?? verdictsAt(basis, m, [depth])[0];
+  verdicts.set(micrometres(depth), verdict);
   return verdict;
 }
 
 const judged = new Remembered<Map<number, Verdict>>();
 
+/** Key of a depth: two that no spade can tell apart have the same. */
+const micrometres = (depth: number) => Math.round(depth * 1e6);
+
 /** Verdicts of measures found so far, those at all depths that may be searched and at the wish among them. */
-export function verdictsOf(basis: Basis, m: Measures): Map<number, Verdict> {
+function verdictsOf(basis: Basis, m: Measures): Map<number, Verdict> {
   return judged.of(basis.counted, JSON.stringify(m), () => {
     const { pond } = basis.site;
-    const depths = [...new Set([...depthsTo(DEEPEST, pond.shape), pond.depth])].sort((a, b) => a - b);
+    const grid = depthsTo(DEEPEST, pond.shape);
+    const known = grid.some((depth) => micrometres(depth) === micrometres(pond.depth));
+    const depths = known ? grid : [...grid, pond.depth].sort((a, b) => a - b);
     const all = verdictsAt(basis, m, depths);
-    return new Map(depths.map((depth, i) => [depth, all[i]]));
+    return new Map(depths.map((depth, i) => [micrometres(depth), all[i]]));
   });
 }
 
