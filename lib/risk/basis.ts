@@ -16,6 +16,8 @@ export interface Basis {
   emptyings: Emptyings;
   /** under this is kept what was counted: the same as long as nothing differs but the depth wished */
   counted: object;
+  /** the same for a pond that stands empty: it does not matter how high it is kept, nor where the outlets are */
+  emptied: object;
 }
 
 /** The water over the days the pond may stand empty, in the months in which it may be. */
@@ -73,6 +75,7 @@ export function basisOf(site: Site, before?: Basis): Basis {
     dig: digDraws(site, draws, sides),
     emptyings: emptyingsOf(site),
     counted: {},
+    emptied: before && sameEmptied(site, before.site) ? before.emptied : {},
   };
 }
 
@@ -82,7 +85,18 @@ function sameWater(a: Site, b: Site): boolean {
 
 /** Whether two sites differ in nothing but the depth wished. */
 function sameButWish(a: Site, b: Site): boolean {
-  const facts = ({ pond: { depth: _, ...pond }, places, catchment }: Site) =>
-    JSON.stringify([pond, places, catchment]);
-  return sameWater(a, b) && a.ground === b.ground && a.tub === b.tub && facts(a) === facts(b);
+  const rest = ({ pond, places, catchment }: Site) =>
+    JSON.stringify([{ ...pond, depth: 0 }, places, catchment]);
+  return sameGround(a, b) && rest(a) === rest(b);
+}
+
+/** Whether ponds of two sites fare alike while they stand empty. */
+function sameEmptied(a: Site, b: Site): boolean {
+  const rest = ({ pond: { shape, floorBallast, edgingLoad, emptiedIn, daysEmpty } }: Site) =>
+    JSON.stringify([shape, floorBallast, edgingLoad, emptiedIn, daysEmpty]);
+  return sameGround(a, b) && rest(a) === rest(b);
+}
+
+function sameGround(a: Site, b: Site): boolean {
+  return sameWater(a, b) && a.ground === b.ground && a.tub === b.tub;
 }

@@ -48,6 +48,7 @@ function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driv
       {
         ...basis,
         counted: {},
+        emptied: {},
         draws: { ...draws, blocked: from(draws.blocked, built), pumpOut: from(draws.pumpOut, built) },
         sides: sides && {
           dug: from(sides.dug, strength),

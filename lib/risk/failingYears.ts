@@ -1,12 +1,10 @@
 import type { Basis } from './basis.js';
 import type { Course } from './courses.js';
-import { EmptiedPond } from './emptiedPond.js';
-import { liftingHeads } from './liftingHeads.js';
+import { emptiedYears } from './emptiedYears.js';
 import { lowestUsualLevel, type Measures } from './measures.js';
 import { Onsets } from './onsets.js';
 import { Remembered } from './remembered.js';
 import { NO_SHIFT, type Shift } from './shift.js';
-import { baredSides, firstTaller } from './sides.js';
 import { undrainedHeads } from './undrainedHeads.js';
 
 /** Years in which a pond fails with one course of its drain, by sample and depth. */
@@ -39,138 +37,82 @@ export function failingYears(
  * @param depths - on the axis of the wish, ascending, m
  */
 function countFailing(
-  { site, draws, sides, emptyings }: Basis,
+  basis: Basis,
   m: Measures,
   course: Course,
   depths: ArrayLike<number>,
   shift = NO_SHIFT,
 ): FailingYears {
+  const { site, draws, emptyings } = basis;
   const { samples, years } = draws;
-  const { months } = emptyings;
   const count = depths.length;
+  const emptied = emptiedYears(basis, m, course, depths, shift);
+  const { rounds, idle } = emptied;
   const holdFull = site.pond.fullLevel + m.raise + shift.pond + m.ballast;
   const holdDrawn = lowestUsualLevel(site, m) + shift.pond + m.ballast;
-  const bared = baredSides(m, depths);
-  const lifting = liftingHeads(site, draws, m, depths, shift.conductivity);
-  const calm = new EmptiedPond(lifting, bared, course.calm);
-  const flooded = course.flood && new EmptiedPond(lifting, bared, course.flood);
-  const rounds = flooded ? site.wetMonths.length : 1;
-  /** places of the months in which the ditch may flood, by plan */
-  const floods = emptyings.plans.map((places) =>
-    places.filter((q) => flooded !== undefined && site.wetMonths.includes(months[q] + 1)),
-  );
   // For the yearly high the flood comes on the worst day.
   const yearly = course.flood ?? course.calm;
   const reachFull = reach(yearly.most, holdFull, count);
   const reachDrawn = reach(yearly.most, holdDrawn, count);
   const leastLifts = yearly.least > holdFull;
   const leastFails = yearly.least > holdDrawn;
-  const relieves = reachDrawn === 0 && !leastFails && calm.neverLifts && (flooded?.neverLifts ?? true);
+  const neverDrawn = reachDrawn === 0 && !leastFails;
 
   const onsets = () => new Onsets(samples, count, rounds);
   const full = onsets();
   const drawn = onsets();
-  const plans = emptyings.plans.map(() => ({ lift: onsets(), slump: onsets(), any: onsets() }));
+  const plans = emptied.plans.map(({ lift, slump }, p) => ({
+    lift,
+    slump,
+    any: emptyings.plans[p].length === 0 ? drawn : onsets(),
+  }));
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
-  const each = () => new Int32Array(months.length * years);
-  const dry: Emptied = { lift: each(), slump: each() };
-  const wet: Emptied = { lift: each(), slump: each() };
+  /** depths, by year, before which the drawn-down pond fails */
   const until = new Int32Array(years);
   for (let s = 0; s < samples; s++) {
-    const tallWet = sides ? firstTaller(bared, sides.softWet[s]) : count;
-    const tallDry = sides ? firstTaller(bared, sides.softDry[s]) : count;
-    if (relieves && tallWet === count) continue;
+    if (neverDrawn && idle[s] === 1) continue;
     for (let y = 0; y < years; y++) {
       const high = heads.yearly[s * years + y];
       full.add(s, rounds, 0, leastLifts ? count : high > holdFull ? reachFull : 0);
       until[y] = leastFails ? count : high > holdDrawn ? reachDrawn : 0;
       drawn.add(s, rounds, 0, until[y]);
     }
-    const first = s * months.length * years;
-    for (let q = 0; q < months.length; q++) {
-      const at = q * years;
-      calm.firstLifts(s, heads, first + at, dry.lift, at, years);
-      calm.firstSlumps(heads, first + at, tallWet, tallDry, dry.slump, at, years);
-      if (!flooded || !floods.some((places) => places.includes(q))) continue;
-      flooded.firstLifts(s, heads, first + at, wet.lift, at, years);
-      flooded.firstSlumps(heads, first + at, tallWet, tallDry, wet.slump, at, years);
-    }
-    for (let p = 0; p < plans.length; p++) {
+    emptied.plans.forEach(({ cases }, p) => {
       const places = emptyings.plans[p];
-      if (places.length === 0) {
-        for (let y = 0; y < years; y++) addAlike(plans[p], s, rounds, count, count, until[y]);
-        continue;
-      }
-      const order = heads.year.subarray(first + places[0] * years, first + (places[0] + 1) * years);
-      for (const q of floods[p]) addYears(plans[p], s, 1, order, places, dry, until, q, wet);
-      addYears(plans[p], s, rounds - floods[p].length, order, places, dry, until);
-    }
+      if (places.length === 0) return;
+      const ranked = (s * emptyings.months.length + places[0]) * years;
+      const order = heads.year.subarray(ranked, ranked + years);
+      for (const { first, times } of cases) addYears(plans[p].any, s, times, first, order, until);
+    });
   }
   return { full, drawn, plans };
 }
 
-/** First depths at which a liner lifts and a side slumps, by place and year. */
-interface Emptied {
-  lift: Int32Array;
-  slump: Int32Array;
-}
-
-/**
- * Adds the years of a plan of emptying.
- * @param times - how often each counts
- * @param order - of the years, in which those that fail alike stand together
- * @param until - depths, by year, before which the drawn-down pond fails
- * @param flooded - place with the ditch in flood, and `wet` what fails there then
- */
+/** Adds the years of a sample that fail in any state, those that fail alike together. */
 function addYears(
-  plan: Plan,
+  any: Onsets,
   sample: number,
   times: number,
+  first: Uint16Array,
   order: Uint16Array,
-  places: number[],
-  dry: Emptied,
   until: Int32Array,
-  flooded?: number,
-  wet = dry,
 ): void {
   const years = order.length;
-  let [lifts, slumps, before, alike] = [0, 0, 0, 0];
+  let [emptied, drawn, alike] = [0, 0, 0];
   for (let r = 0; r < years; r++) {
-    const y = order[r];
-    let lift = Number.POSITIVE_INFINITY;
-    let slump = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < places.length; k++) {
-      const of = places[k] === flooded ? wet : dry;
-      const i = places[k] * years + y;
-      lift = Math.min(lift, of.lift[i]);
-      slump = Math.min(slump, of.slump[i]);
-    }
-    if (lift !== lifts || slump !== slumps || until[y] !== before) {
-      addAlike(plan, sample, times * alike, lifts, slumps, before);
+    const from = first[sample * years + r];
+    const to = until[order[r]];
+    if (from !== emptied || to !== drawn) {
+      any.add(sample, times * alike, 0, drawn);
+      any.add(sample, times * alike, Math.max(emptied, drawn));
       alike = 0;
-      lifts = lift;
-      slumps = slump;
-      before = until[y];
+      emptied = from;
+      drawn = to;
     }
     alike++;
   }
-  addAlike(plan, sample, times * alike, lifts, slumps, before);
-}
-
-type Plan = FailingYears['plans'][number];
-
-function addAlike(
-  { lift, slump, any }: Plan,
-  sample: number,
-  years: number,
-  lifts: number,
-  slumps: number,
-  until: number,
-): void {
-  lift.add(sample, years, lifts);
-  slump.add(sample, years, slumps);
-  any.add(sample, years, 0, until);
-  any.add(sample, years, Math.max(Math.min(lifts, slumps), until));
+  any.add(sample, times * alike, 0, drawn);
+  any.add(sample, times * alike, Math.max(emptied, drawn));
 }
 
 /** How many of the depths, from the shallowest, have a bound above a hold: the bound falls as the floor does. */
