@@ -1,11 +1,13 @@
 import { method } from '../formula/index.js';
 import { latinNormals, measurementValue } from '../sampling/index.js';
-import { REPLICATES } from '../site/index.js';
+import { REPLICATES, type Site } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { candidatesOf } from './candidates.js';
 import { type Decision, decide } from './decide.js';
+import type { Draws } from './draws.js';
 import { type Loss, lossesOf } from './loss.js';
 import type { Option } from './options.js';
+import { Remembered } from './remembered.js';
 import type { Recommendation } from './result.js';
 import { verdictAmong, verdictAt } from './verdict.js';
 
@@ -30,6 +32,8 @@ interface Measurement {
   waits: boolean;
   /** what it would read, one a sample */
   reading: Float64Array;
+  /** samples whose readings are alike, in groups of equal count */
+  groups: Uint32Array[];
 }
 
 /** A measurement that may still be taken, and what it is worth. */
@@ -49,14 +53,14 @@ export function measureNext(basis: Basis, options: Option[], base: Decision, los
   const choices = candidatesOf(basis, options)
     .filter(({ measures }) => verdictAt(basis, measures, depth).diggable)
     .map(({ measures }) => lossesOf(basis, measures, depth, loss));
-  const list = measurementsOf(basis).map(({ what, month, waits, reading }) => {
+  const list = measurementsOf(basis).map(({ what, month, waits, reading, groups }) => {
     const worth = choices.length > 1 ? measurementValue(choices, reading, REPLICATES).value.value : 0;
     return {
       what,
       where,
       month,
       waits,
-      chance_to_change: changeOf(basis, options, base, reading),
+      chance_to_change: changeOf(basis, options, base, groups),
       worth_drains: Math.max(worth, 0),
     };
   });
@@ -74,7 +78,15 @@ export function worthWaiting(next: NextMeasurement[], loss: Loss): boolean {
   return next.some((m) => m.waits && m.worth_drains > loss.waiting);
 }
 
+const open = new Remembered<Measurement[]>();
+
 function measurementsOf({ site, draws }: Basis): Measurement[] {
+  return open.of(draws, '', () =>
+    readingsOf(site, draws).map((measurement) => ({ ...measurement, groups: grouped(measurement.reading) })),
+  );
+}
+
+function readingsOf(site: Site, draws: Draws): Omit<Measurement, 'groups'>[] {
   const { samples, years, clayHigh, tub } = draws;
   const noise = latinNormals(samples, 2, site.seed + 61);
   const missing = site.chosen?.fit.missing;
@@ -100,12 +112,15 @@ function measurementsOf({ site, draws }: Basis): Measurement[] {
   ];
 }
 
-/** Share of the readings, in groups of equal count, for which something else is recommended. */
-function changeOf(basis: Basis, options: Option[], base: Decision, reading: Float64Array): number {
+function grouped(reading: Float64Array): Uint32Array[] {
   const order = Uint32Array.from(reading, (_, s) => s).sort((a, b) => reading[a] - reading[b]);
-  const groups = Array.from({ length: GROUPS }, (_, g) =>
+  return Array.from({ length: GROUPS }, (_, g) =>
     order.subarray((g * order.length) / GROUPS, ((g + 1) * order.length) / GROUPS),
   );
+}
+
+/** Share of the groups of readings for which something else is recommended. */
+function changeOf(basis: Basis, options: Option[], base: Decision, groups: Uint32Array[]): number {
   const among = (group: Uint32Array) =>
     decide(basis, options, (m, depths) =>
       depths.map((depth) => verdictAmong(basis, verdictAt(basis, m, depth), group)),

@@ -65,11 +65,15 @@ export function measurementValue(
     const held = (s: number) => s >= from && s < to;
     const others = order.filter((s) => !held(s));
     const lines = losses.map((loss) => runningLine(others, loss));
-    const prior = cheapest(lines.map((line) => line.mean));
+    const prior = cheapest(lines, (line) => line.mean);
     const place = places(order, reading, held);
-    order.forEach((s, i) => {
-      if (held(s) === inIt) each(s, cheapest(lines.map((line) => line.near(place[i]))), prior);
-    });
+    for (let i = 0; i < n; i++)
+      if (held(order[i]) === inIt)
+        each(
+          order[i],
+          cheapest(lines, (line) => line.near(place[i])),
+          prior,
+        );
   };
   const saved = new Float64Array(replicates);
   const after = new Array<number>(losses.length).fill(0);
@@ -92,7 +96,7 @@ export function measurementValue(
     return count / all;
   };
   return {
-    now: cheapest(losses.map(total)),
+    now: cheapest(losses, total),
     value: meanOfReplicates(saved),
     // Takes several times as long as the value, so only where it is asked for.
     get change() {
@@ -108,8 +112,14 @@ function total(values: ArrayLike<number>): number {
   return sum;
 }
 
-function cheapest(costs: number[]): number {
-  return costs.indexOf(Math.min(...costs));
+/** First of the decisions that costs least. */
+function cheapest<Decision>(decisions: Decision[], cost: (decision: Decision) => number): number {
+  let [best, least] = [0, Number.POSITIVE_INFINITY];
+  for (let d = 0; d < decisions.length; d++) {
+    const costs = cost(decisions[d]);
+    if (costs < least) [best, least] = [d, costs];
+  }
+  return best;
 }
 
 /** Place of each sample, in the order given, among those not held: how many read less, and half of those that read the same. */
