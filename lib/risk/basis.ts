@@ -14,7 +14,7 @@ export interface Basis {
   sides?: SideHeights;
   dig: DigDraws;
   emptyings: Emptyings;
-  /** under this is kept what was counted: the same as long as nothing differs but the depth wished */
+  /** under this chances are kept: the same as long as they do not differ at any depth */
   counted: object;
   /** the same for a pond that stands empty: it does not matter how high it is kept, nor where the outlets are */
   emptied: object;
@@ -64,7 +64,7 @@ const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);
  * @param before - of an earlier judgement: what the change since leaves as it was is taken over
  */
 export function basisOf(site: Site, before?: Basis): Basis {
-  if (before && sameButWish(site, before.site)) return { ...before, site };
+  if (before && sameChances(site, before.site)) return { ...before, site };
   const draws = before && sameWater(site, before.site) ? before.draws : drawsOf(site);
   const sides = sideHeights(site, draws);
   return {
@@ -83,10 +83,10 @@ function sameWater(a: Site, b: Site): boolean {
   return a.water === b.water && a.unknowns === b.unknowns;
 }
 
-/** Whether two sites differ in nothing but the depth wished. */
-function sameButWish(a: Site, b: Site): boolean {
-  const rest = ({ pond, places, catchment }: Site) =>
-    JSON.stringify([{ ...pond, depth: 0 }, places, catchment]);
+/** Whether the chances at any depth are the same: what is wished, accepted and allowed does not matter. */
+function sameChances(a: Site, b: Site): boolean {
+  const rest = ({ pond: { depth, acceptedRisk, margin, highestRaise, ...pond } }: Site) =>
+    JSON.stringify(pond);
   return sameGround(a, b) && rest(a) === rest(b);
 }
 

@@ -3,9 +3,11 @@ import { replicateChance } from '../sampling/index.js';
 import { REPLICATES } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { coursesOf } from './courses.js';
+import { micrometres, searchable } from './depths.js';
 import { type FailingYears, failingYears } from './failingYears.js';
 import type { Measures } from './measures.js';
 import type { Onsets } from './onsets.js';
+import { Remembered } from './remembered.js';
 import type { Governs } from './result.js';
 import type { Shift } from './shift.js';
 
@@ -133,6 +135,22 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
       drawn: sharesAt(d, drawn),
     });
   });
+}
+
+const kept = new Remembered<Map<number, Chance>>();
+
+/** {@link chancesOf}, kept for the next who asks; the first time for all depths that may be searched. */
+export function keptChances(basis: Basis, m: Measures, depths: number[]): Chance[] {
+  const found = kept.of(basis.counted, JSON.stringify(m), () => new Map());
+  const lacks = (depth: number) => !found.has(micrometres(depth));
+  if (depths.some(lacks)) {
+    const wanted = [...searchable(basis.site.pond.shape), ...depths].filter(lacks).sort((a, b) => a - b);
+    const anew = wanted.filter((depth, i) => micrometres(depth) !== micrometres(wanted[i - 1]));
+    chancesOf(basis, m, anew).forEach((chance, i) => {
+      found.set(micrometres(anew[i]), chance);
+    });
+  }
+  return depths.map((depth) => found.get(micrometres(depth))!);
 }
 
 /** Picks one of the counts of failing years. */

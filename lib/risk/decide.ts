@@ -1,12 +1,13 @@
 import type { Site } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
+import { depthsOf } from './depths.js';
 import { type Measures, NOTHING, namesOf } from './measures.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';
 import type { Shift } from './shift.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
-import { depthsOf, type Verdict, verdictAt, verdictsAt } from './verdict.js';
+import { type Verdict, verdictsAt } from './verdict.js';
 
 /** What is recommended, before it is put into words. */
 export interface Decision {
@@ -42,7 +43,7 @@ export function shiftedBy(basis: Basis, shift: Shift): Judge {
 export function decide(
   basis: Basis,
   options: Option[],
-  judge: Judge = (m, depths) => depths.map((depth) => verdictAt(basis, m, depth)),
+  judge: Judge = (m, depths) => verdictsAt(basis, m, depths),
 ): Decision {
   const { site } = basis;
   const wish = site.pond.depth;

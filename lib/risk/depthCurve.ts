@@ -1,8 +1,9 @@
 import type { Basis } from './basis.js';
+import { depthsOf } from './depths.js';
 import { worstDig } from './digging.js';
 import type { Option } from './options.js';
 import type { DepthCurve } from './result.js';
-import { depthsOf, verdictAt } from './verdict.js';
+import { verdictsAt } from './verdict.js';
 
 /** Risk against depth of one option. */
 export function depthCurve(basis: Basis, option: Option): DepthCurve {
@@ -18,8 +19,7 @@ export function depthCurve(basis: Basis, option: Option): DepthCurve {
     safe: [],
   };
   if (!measures) return curve;
-  for (const depth of depths) {
-    const v = verdictAt(basis, measures, depth);
+  for (const v of verdictsAt(basis, measures, depths)) {
     curve.per_year.push(v.chance.perYear);
     curve.per_dig.push(worstDig(v.dig).chance);
     curve.governs.push(v.governs);

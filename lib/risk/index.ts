@@ -6,6 +6,7 @@ export * from './cost.js';
 export * from './courses.js';
 export * from './decide.js';
 export * from './depthCurve.js';
+export * from './depths.js';
 export * from './designHighs.js';
 export * from './digging.js';
 export * from './drainAround.js';

@@ -9,7 +9,7 @@ import { type Loss, lossesOf } from './loss.js';
 import type { Option } from './options.js';
 import { Remembered } from './remembered.js';
 import type { Recommendation } from './result.js';
-import { verdictAmong, verdictAt } from './verdict.js';
+import { verdictAmong, verdictAt, verdictsAt } from './verdict.js';
 
 export const measureNextMethod = method({
   title: 'The measurement most likely to change the answer',
@@ -123,7 +123,7 @@ function grouped(reading: Float64Array): Uint32Array[] {
 function changeOf(basis: Basis, options: Option[], base: Decision, groups: Uint32Array[]): number {
   const among = (group: Uint32Array) =>
     decide(basis, options, (m, depths) =>
-      depths.map((depth) => verdictAmong(basis, verdictAt(basis, m, depth), group)),
+      verdictsAt(basis, m, depths).map((verdict) => verdictAmong(basis, verdict, group)),
     );
   return groups.filter((group) => among(group).option !== base.option).length / GROUPS;
 }

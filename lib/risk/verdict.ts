@@ -1,10 +1,7 @@
-import type { Site } from '../site/index.js';
-import { deepestFloor, type PondShape } from '../uplift/index.js';
 import type { Basis } from './basis.js';
-import { type Chance, chancesOf } from './chance.js';
+import { type Chance, chancesOf, keptChances } from './chance.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
 import type { Measures } from './measures.js';
-import { Remembered } from './remembered.js';
 import type { Governs, PerDig } from './result.js';
 import type { Shift } from './shift.js';
 
@@ -23,10 +20,14 @@ export interface Verdict {
   conditions: Condition[];
 }
 
-/** Judges measures at depths, ascending: chance a year, chances per dig each for itself, conditions. */
+/**
+ * Judges measures at depths, ascending: chance a year, chances per dig each for itself, conditions.
+ * @param shift - of the inputs, counted for it; absent: as they are
+ */
 export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: Shift): Verdict[] {
   const { pond } = basis.site;
-  return chancesOf(basis, m, depths, shift).map((chance, i) => {
+  const chances = shift ? chancesOf(basis, m, depths, shift) : keptChances(basis, m, depths);
+  return chances.map((chance, i) => {
     const depth = depths[i];
     const dig = perDig(basis.site, basis.dig, m, depth);
     const conditions = pond.existing ? [] : digConditions(basis.site, m, depth);
@@ -65,42 +66,7 @@ export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<
  * @returns safe or not, what governs, and the chances
  */
 export function verdictAt(basis: Basis, m: Measures, depth: number): Verdict {
-  const verdicts = verdictsOf(basis, m);
-  const verdict = verdicts.get(micrometres(depth)) ?? verdictsAt(basis, m, [depth])[0];
-  verdicts.set(micrometres(depth), verdict);
-  return verdict;
-}
-
-const judged = new Remembered<Map<number, Verdict>>();
-
-/** Key of a depth: two that no spade can tell apart have the same. */
-const micrometres = (depth: number) => Math.round(depth * 1e6);
-
-/** Verdicts of measures found so far, those at all depths that may be searched and at the wish among them. */
-function verdictsOf(basis: Basis, m: Measures): Map<number, Verdict> {
-  return judged.of(basis.counted, JSON.stringify(m), () => {
-    const { pond } = basis.site;
-    const grid = depthsTo(DEEPEST, pond.shape);
-    const known = grid.some((depth) => micrometres(depth) === micrometres(pond.depth));
-    const depths = known ? grid : [...grid, pond.depth].sort((a, b) => a - b);
-    const all = verdictsAt(basis, m, depths);
-    return new Map(depths.map((depth, i) => [micrometres(depth), all[i]]));
-  });
-}
-
-/** Spacing of the depths searched, and the deepest of them, m. */
-export const DEPTH_STEP = 0.05;
-const DEEPEST = 3;
-
-/** Depths searched: from 0.2 m to twice the wish, at least to 1.5 m, while the sides leave a floor. */
-export function depthsOf({ pond }: Site): number[] {
-  return depthsTo(Math.min(Math.max(2 * pond.depth, 1.5), DEEPEST), pond.shape);
-}
-
-function depthsTo(end: number, shape: PondShape): number[] {
-  const deepest = Math.min(end, deepestFloor(shape));
-  const count = Math.max(Math.floor((deepest - 0.2) / DEPTH_STEP + 1e-9) + 1, 1);
-  return Array.from({ length: count }, (_, i) => Number((0.2 + i * DEPTH_STEP).toFixed(4)));
+  return verdictsAt(basis, m, [depth])[0];
 }
 
 function governing({ modes }: Chance, dry: boolean, diggable: boolean, digging: Governs): Governs {

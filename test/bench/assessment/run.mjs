@@ -129,12 +129,12 @@ for (const name of ['clay-hollow', 'clay-slope']) {
   try {
     const at = site(name, 2048);
     const draws = drawsOf(at);
-    const basis = basisOf(at, draws);
+    const basis = basisOf(at);
     const options = optionsOf(basis);
     const possible = options.filter((o) => o.measures);
     const ours = time(() => {
       // A basis of its own each time: nothing is remembered from the time before.
-      const anew = basisOf(at, draws);
+      const anew = basisOf(at);
       for (const o of possible) chancesOf(anew, o.measures, DEPTHS);
     });
     exported(basis, options, folder);
