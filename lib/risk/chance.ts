@@ -6,7 +6,7 @@ import { coursesOf } from './courses.js';
 import { micrometres, searchable } from './depths.js';
 import { type FailingYears, failingYears } from './failingYears.js';
 import type { Measures } from './measures.js';
-import type { Onsets } from './onsets.js';
+import type { YearsFailing } from './onsets.js';
 import { Remembered } from './remembered.js';
 import type { Governs } from './result.js';
 import type { Shift } from './shift.js';
@@ -94,18 +94,18 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
     weight: Float64Array.from({ length: samples }, (_, s) => course.weight(s)),
     blocked: course.state === 'blocked',
   }));
-  const means = (onsets: Onset, among = courses) => {
+  const means = (count: Count, among = courses) => {
     const sums = new Float64Array(depths.length);
-    for (const { failing, weight } of among) onsets(failing).addTo(sums, weight);
+    for (const { failing, weight } of among) count(failing).addTo(sums, weight);
     return sums.map((sum) => sum / (samples * years));
   };
-  const sharesAt = (depth: number, onsets: Onset) => () => {
+  const sharesAt = (depth: number, count: Count) => () => {
     const sums = new Float64Array(samples);
-    for (const { failing, weight } of courses) onsets(failing).addAt(depth, sums, weight);
+    for (const { failing, weight } of courses) count(failing).addAt(depth, sums, weight);
     return sums.map((sum) => sum / years);
   };
-  const drawn: Onset = (years) => years.drawn;
-  const ofPlans = (state: 'lift' | 'slump' | 'any'): Onset[] =>
+  const drawn: Count = (years) => years.drawn;
+  const ofPlans = (state: 'lift' | 'slump' | 'any'): Count[] =>
     basis.emptyings.plans.map((_, p) => (years) => years.plans[p][state]);
   const worst = (means: Float64Array[], d: number) => Math.max(...means.map((mean) => mean[d]));
   const any = ofPlans('any');
@@ -154,7 +154,7 @@ export function keptChances(basis: Basis, m: Measures, depths: number[]): Chance
 }
 
 /** Picks one of the counts of failing years. */
-type Onset = (years: FailingYears) => Onsets;
+type Count = (years: FailingYears) => YearsFailing;
 
 /** Chance over a life: unlucky ground is unlucky every year. */
 export function lifeChance(shares: Float64Array, years: number): number {

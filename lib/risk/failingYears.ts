@@ -2,17 +2,17 @@ import type { Basis } from './basis.js';
 import type { Course } from './courses.js';
 import { emptiedYears } from './emptiedYears.js';
 import { lowestUsualLevel, type Measures } from './measures.js';
-import { Onsets } from './onsets.js';
+import { Onsets, Shallow, type YearsFailing } from './onsets.js';
 import { Remembered } from './remembered.js';
 import { NO_SHIFT, type Shift } from './shift.js';
 import { undrainedHeads } from './undrainedHeads.js';
 
 /** Years in which a pond fails with one course of its drain, by sample and depth. */
 export interface FailingYears {
-  full: Onsets;
-  drawn: Onsets;
+  full: YearsFailing;
+  drawn: YearsFailing;
   /** by plan of emptying: lifted, slumped, failing in any state */
-  plans: { lift: Onsets; slump: Onsets; any: Onsets }[];
+  plans: { lift: YearsFailing; slump: YearsFailing; any: YearsFailing }[];
 }
 
 /** Counted without a drain that works: the same for every option that differs in its drain only. */
@@ -54,38 +54,41 @@ function countFailing(
   const yearly = course.flood ?? course.calm;
   const reachFull = reach(yearly.most, holdFull, count);
   const reachDrawn = reach(yearly.most, holdDrawn, count);
-  const leastLifts = yearly.least > holdFull;
-  const leastFails = yearly.least > holdDrawn;
-  const neverDrawn = reachDrawn === 0 && !leastFails;
-
-  const onsets = () => new Onsets(samples, count, rounds);
-  const full = onsets();
-  const drawn = onsets();
-  const plans = emptied.plans.map(({ lift, slump }, p) => ({
-    lift,
-    slump,
-    any: emptyings.plans[p].length === 0 ? drawn : onsets(),
-  }));
+  // Where the least head fails it fails in every year, at every depth.
+  const full = new Shallow(samples, yearly.least > holdFull ? count : reachFull);
+  const drawn = new Shallow(samples, yearly.least > holdDrawn ? count : reachDrawn);
+  const failsFull = yearly.least > holdFull ? Number.NEGATIVE_INFINITY : holdFull;
+  const failsDrawn = yearly.least > holdDrawn ? Number.NEGATIVE_INFINITY : holdDrawn;
+  const any = emptied.plans.map(() => new Onsets(samples, count, rounds));
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
   /** depths, by year, before which the drawn-down pond fails */
   const until = new Int32Array(years);
   for (let s = 0; s < samples; s++) {
-    if (neverDrawn && idle[s] === 1) continue;
-    for (let y = 0; y < years; y++) {
-      const high = heads.yearly[s * years + y];
-      full.add(s, rounds, 0, leastLifts ? count : high > holdFull ? reachFull : 0);
-      until[y] = leastFails ? count : high > holdDrawn ? reachDrawn : 0;
-      drawn.add(s, rounds, 0, until[y]);
+    for (let y = 0, i = s * years; y < years; y++, i++) {
+      const fails = Number(heads.yearly[i] > failsDrawn);
+      full.years[s] += Number(heads.yearly[i] > failsFull);
+      drawn.years[s] += fails;
+      until[y] = fails * drawn.reach;
     }
+    if (drawn.reach === 0 && idle[s] === 1) continue;
     emptied.plans.forEach(({ cases }, p) => {
       const places = emptyings.plans[p];
       if (places.length === 0) return;
       const ranked = (s * emptyings.months.length + places[0]) * years;
       const order = heads.year.subarray(ranked, ranked + years);
-      for (const { first, times } of cases) addYears(plans[p].any, s, times, first, order, until);
+      for (const { first, times } of cases) addYears(any[p], s, times, first, order, until);
     });
   }
-  return { full, drawn, plans };
+  return {
+    full,
+    drawn,
+    plans: emptied.plans.map(({ lift, slump }, p) => ({
+      lift,
+      slump,
+      // A pond that is never emptied fails drawn down or not at all.
+      any: emptyings.plans[p].length === 0 ? drawn : any[p],
+    })),
+  };
 }
 
 /** Adds the years of a sample that fail in any state, those that fail alike together. */

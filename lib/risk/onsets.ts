@@ -1,5 +1,47 @@
-/** Years failing in each sample at each depth: whole counts that begin at one depth and end at another. */
-export class Onsets {
+/** Years failing, by sample and depth. */
+export interface YearsFailing {
+  /**
+   * Adds the years of each sample, times its weight, to sums by depth.
+   * @param weight - one a sample
+   */
+  addTo(sums: Float64Array, weight: ArrayLike<number>): void;
+  /**
+   * Adds the years at one depth, times the weight of the sample, to sums by sample.
+   * @param weight - one a sample
+   */
+  addAt(depth: number, sums: Float64Array, weight: ArrayLike<number>): void;
+}
+
+/** Years that fail at every depth up to one, the same for all samples. */
+export class Shallow implements YearsFailing {
+  /** by sample */
+  readonly years: Uint16Array;
+
+  /**
+   * @param samples - how many
+   * @param reach - how many of the depths, from the shallowest
+   */
+  constructor(
+    samples: number,
+    readonly reach: number,
+  ) {
+    this.years = new Uint16Array(samples);
+  }
+
+  addTo(sums: Float64Array, weight: ArrayLike<number>): void {
+    let sum = 0;
+    for (let s = 0; s < this.years.length; s++) sum += weight[s] * this.years[s];
+    for (let d = 0; d < this.reach; d++) sums[d] += sum;
+  }
+
+  addAt(depth: number, sums: Float64Array, weight: ArrayLike<number>): void {
+    if (depth >= this.reach) return;
+    for (let s = 0; s < this.years.length; s++) sums[s] += weight[s] * this.years[s];
+  }
+}
+
+/** Years that fail from one depth on or to another: whole counts that begin and end. */
+export class Onsets implements YearsFailing {
   private readonly change: Int16Array;
   private readonly touched: Uint8Array;
 
@@ -25,10 +67,6 @@ export class Onsets {
     this.change[row + to] -= count;
   }
 
-  /**
-   * Adds the years of each sample, times its weight, to sums by depth.
-   * @param weight - one a sample
-   */
   addTo(sums: Float64Array, weight: ArrayLike<number>): void {
     const { change, depths, samples } = this;
     for (let s = 0, row = 0; s < samples; s++, row += depths + 1) {
@@ -42,10 +80,6 @@ export class Onsets {
     }
   }
 
-  /**
-   * Adds the years at one depth, times the weight of the sample, to sums by sample.
-   * @param weight - one a sample
-   */
   addAt(depth: number, sums: Float64Array, weight: ArrayLike<number>): void {
     const { change, depths, samples } = this;
     for (let s = 0, row = 0; s < samples; s++, row += depths + 1) {

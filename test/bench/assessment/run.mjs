@@ -1,7 +1,8 @@
 /**
  * Chance against depth of every option of a demo site, 2,048 samples × 40 depths × 25 weather years in one thread, and
- * the same counted by numpy vectorised over samples and years, in one run; then a step of a what-if, which changes
- * geometry or operation only, and how the time grows. Needs python3-numpy; `npm run build` first.
+ * the same counted by numpy vectorised over samples and years, in one run; then steps of a what-if, which change
+ * geometry or operation only, with every curve, the decision, its drain and the next measurement, and how the time grows.
+ * Needs python3-numpy; `npm run build` first.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -14,11 +15,9 @@ import { parseSurvey, planArea, siteModel } from '../../../dist/index.js';
 import {
   basisOf,
   chancesOf,
-  decide,
-  depthCurve,
-  drawsOf,
   emptiedHold,
   floorLevel,
+  judge,
   lowestUsualLevel,
   optionsOf,
   reliefBounds,
@@ -26,12 +25,13 @@ import {
 import { claim } from '../claim.mjs';
 
 const REPEATS = 5;
+const STEPS = 20;
 const DEPTHS = Array.from({ length: 40 }, (_, i) => Number((0.2 + i * 0.03).toFixed(2)));
 const root = fileURLToPath(new URL('../../../datasets/', import.meta.url));
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-const time = (f) => {
+const time = (f, repeats = REPEATS) => {
   f();
-  const times = Array.from({ length: REPEATS }, () => {
+  const times = Array.from({ length: repeats }, () => {
     const start = performance.now();
     f();
     return performance.now() - start;
@@ -128,13 +128,13 @@ for (const name of ['clay-hollow', 'clay-slope']) {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   try {
     const at = site(name, 2048);
-    const draws = drawsOf(at);
     const basis = basisOf(at);
     const options = optionsOf(basis);
     const possible = options.filter((o) => o.measures);
+    // Water of its own each time: nothing is remembered from the time before.
+    const fresh = Array.from({ length: REPEATS + 1 }, () => basisOf({ ...at, water: { ...at.water } }));
     const ours = time(() => {
-      // A basis of its own each time: nothing is remembered from the time before.
-      const anew = basisOf(at);
+      const anew = fresh.pop();
       for (const o of possible) chancesOf(anew, o.measures, DEPTHS);
     });
     exported(basis, options, folder);
@@ -153,25 +153,39 @@ for (const name of ['clay-hollow', 'clay-slope']) {
         `numpy ${theirs.ms.toFixed(0)} ms, ratio ${(theirs.ms / ours).toFixed(1)}`,
     );
     claim({ what: `chances against depth, ${name}`, ours, other: theirs.ms, than: 'numpy', most: 0.2 });
+    for (const [kind, ms] of steps(at))
+      claim({
+        what: `what-if step (${kind}), ${name}`,
+        ours: ms,
+        other: theirs.ms,
+        than: 'numpy',
+        most: 0.1,
+      });
   } finally {
     rmSync(folder, { recursive: true });
   }
-  const small = site(name, 512);
-  for (const [samples, at] of [
-    [512, small],
-    [2048, site(name, 2048)],
-  ]) {
-    const draws = drawsOf(at);
-    let depth = at.pond.depth;
-    const step = time(() => {
-      depth += 0.01;
-      const basis = basisOf({ ...at, pond: { ...at.pond, depth } }, draws);
-      const options = optionsOf(basis);
-      for (const o of options) depthCurve(basis, o);
-      decide(basis, options);
-    });
-    console.log(
-      `${name}: what-if step, every curve and the decision, ${samples} samples: ${step.toFixed(1)} ms`,
-    );
-  }
+  for (const samples of [512, 2048, 8192])
+    for (const [kind, ms] of steps(site(name, samples)))
+      console.log(`${name}: what-if step, ${kind}, ${samples} samples: ${ms.toFixed(1)} ms`);
+}
+
+/** Time of one step after another of each kind, each a value not tried before. */
+function steps(at) {
+  const { pond } = at;
+  const kinds = {
+    depth: (i) => ({ depth: Number((0.4 + 0.05 * i).toFixed(2)) }),
+    'depth between': (i) => ({ depth: 0.413 + 0.05 * i }),
+    'full level': (i) => ({ fullLevel: pond.fullLevel + 0.01 * i }),
+    drawdown: (i) => ({ usualDrawdown: pond.usualDrawdown + 0.01 * i }),
+  };
+  return Object.entries(kinds).map(([kind, change]) => {
+    let before = judge(at);
+    let i = 0;
+    return [
+      kind,
+      time(() => {
+        before = judge(at, change(++i), before);
+      }, STEPS),
+    ];
+  });
 }
