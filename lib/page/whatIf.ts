@@ -32,12 +32,10 @@ export interface WhatIf extends TriedNumbers {
  * @returns judges one change after another
  */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
-  // The size of the pond does not change what the looks say of the water table: it is fitted once.
-  let chosen: Site['chosen'];
+  let before: Site | undefined;
   const siteFor = kept((change) => {
-    const site = siteModel(resized(survey, change), { ...options, chosen });
-    chosen = site.chosen;
-    return site;
+    before = siteModel(resized(survey, change), { ...options, before });
+    return before;
   }, waterKey);
   const waterFor = kept(
     (change) => counted(siteFor(change), change),

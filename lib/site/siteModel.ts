@@ -77,17 +77,17 @@ export interface SiteOptions {
   seed?: number;
   /** draws of everything unknown but fixed; eight times a power of two is best */
   samples?: number;
-  /** model of the table and its fit where they are at hand: of the same ground, weather and looks, draws and seed */
-  chosen?: ChosenModel;
+  /** a site of the same survey, draws and seed whose pond is only of another length or width: its table is not fitted again */
+  before?: Site;
 }
 
 /**
  * The site of a survey: what the ground is, where the water stands through the year, and what is not known.
  * @param survey - as read
- * @param options - seed, number of samples, and a table model chosen before
+ * @param options - seed, number of samples, and a site that it differs little from
  * @returns the site with every assumption listed
  */
-export function siteModel(survey: Survey, { seed = 1, samples = 512, chosen }: SiteOptions = {}): Site {
+export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: SiteOptions = {}): Site {
   const assume = new Assumptions();
   const warnings: Warning[] = [...survey.warnings, ...notUsed(survey)];
   const latitude = assume.or(
@@ -125,7 +125,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, chosen }: S
   const ordinary = ordinaryYearOf(survey, latitude, ground.rootCapacity.median, warnings);
   const record = recordOf(survey, latitude, ordinary, warnings);
   const wetMonths = wetMonthsOf(ordinary, latitude, assume);
-  const unknowns = unknownsOf(samples, seed);
+  const unknowns = before?.unknowns ?? unknownsOf(samples, seed);
   const base = {
     survey,
     seed,
@@ -143,7 +143,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, chosen }: S
     wetMonths,
     latitude,
   };
-  const known = waterOf(base, assume, warnings, chosen);
+  const known = waterOf(base, assume, warnings, before);
   const high = highEvidenceOf(survey, places, ground.colour, known.water);
   warnings.push(...high.warnings);
   return { ...base, ...known, highEvidence: high.evidence, assumptions: assume.list, warnings };
@@ -160,7 +160,7 @@ function waterOf(
   site: Dry,
   assume: Assumptions,
   warnings: Warning[],
-  fitted: ChosenModel | undefined,
+  before: Site | undefined,
 ): Pick<Site, 'monthly' | 'chosen' | 'water' | 'waterModel'> {
   const { survey, seed, unknowns, places, pond, ground, tub, catchment, dips, record, wetMonths } = site;
   const samples = unknowns.place.length;
@@ -168,7 +168,7 @@ function waterOf(
   const heads = monthlyFromHeads(survey, places, wetMonths, assume);
   if (!heads && record) {
     const chosen =
-      fitted ??
+      before?.chosen ??
       chooseTableModel(record, dips, modelsFor(groundForTable(ground, record), dips), samples, seed);
     const { fit } = chosen;
     warnOfFit(fit, warnings);
@@ -180,13 +180,10 @@ function waterOf(
         '%',
         `only ${record.years} whole years of weather: each is counted with its wet season as it was, and as much wetter and drier`,
       );
-    const water = waterByWeather(
-      common,
-      wetWinters(record, wetMonths),
-      fit,
-      pond.daysEmpty,
-      tub && { tub, catchment },
-    );
+    const simulated = () =>
+      waterByWeather(common, wetWinters(record, wetMonths), fit, pond.daysEmpty, tub && { tub, catchment });
+    // Without a ring the water does not know how large the pond is.
+    const water = tub || !before || before.tub ? simulated() : before.water;
     return {
       chosen,
       water,
