@@ -72,7 +72,7 @@ export class EmptiedPond {
       if (ring <= this.lowest) depth = empty = this.deeper(sample, empty, head, EMPTY);
       else {
         depth = full = this.deeper(sample, full, head, FULL);
-        if (ring < head) {
+        if (ring < Math.max(head, this.least)) {
           empty = this.deeper(sample, Math.max(empty, full), head, EMPTY);
           depth = this.between(sample, full, empty, head, ring);
         }

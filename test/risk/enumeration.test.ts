@@ -126,3 +126,19 @@ describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])(
     );
   },
 );
+
+test.each([
+  ['a ring beside a brook that floods above the floor', '98.4'],
+  ['and above the pond', '100.2'],
+])('the search equals plain enumeration: %s', (_, flood) => {
+  const flooding = edited(demoFiles('loam-terrace'), 'levels.csv', (text) =>
+    text.replace('brook-flood,flood,66,94,', `brook-flood,flood,66,${flood},`),
+  );
+  const basis = basisOf(siteModel(surveyOf(flooding), { samples: 12 }));
+  const drained = optionsOf(basis).find(({ name }) => name === 'drain-to-outlet')?.measures;
+  const chances = chancesOf(basis, drained!, DEPTHS);
+  expect(Math.max(...chances.map(({ perYear }) => perYear))).toBeGreaterThan(0);
+  DEPTHS.forEach((depth, d) => {
+    expect(chances[d].perYear).toBeCloseTo(enumerated(basis, drained!, depth), 10);
+  });
+});
