@@ -6,8 +6,9 @@ export interface FailureLabel {
   text: string;
   depth_m: number;
   log: number;
-  /** pixels up from the line */
-  shift: number;
+  /** pixels up from the line, and to the right */
+  up: number;
+  right: number;
   colour: string;
 }
 
@@ -18,9 +19,13 @@ interface Box {
   height: number;
 }
 
-/** Places tried for a label: along its stretch of the line, and pixels up from it. */
+/** Places tried for a label: along its stretch of the line; pixels up from it, or beside it where it is steep. */
 const ALONG = [0.5, 0.3, 0.7, 0.15, 0.85, 0.05, 0.95];
-const UP = [10, -10, 20, -20, 32, -32];
+const OFF = [
+  ...[10, -10, 20, -20, 32, -32].map((up) => ({ up, side: 0 })),
+  ...[1, -1].map((side) => ({ up: 0, side })),
+];
+const BESIDE = 6;
 
 /**
  * Names of what governs, each beside the stretch of a line where it does, where least is covered; a failure that has no
@@ -41,10 +46,11 @@ export function failureLabels(
       const text = GOVERNS_WORDS[line.governs[from]!];
       const width = textWidth(text, font) + 4;
       let best: { cost: number; box: Box; label: FailureLabel } | undefined;
-      for (const up of UP)
+      for (const { up, side } of OFF)
         for (const along of ALONG) {
           const at = from + Math.round(along * (to - from));
-          const x = pixels.x(line.depth_m[at]!);
+          const right = side * (width / 2 + BESIDE);
+          const x = pixels.x(line.depth_m[at]!) + right;
           const box = {
             x: x - width / 2,
             y: pixels.y(line.log[at]!) - up - font / 2 - 1,
@@ -54,12 +60,16 @@ export function failureLabels(
           if (box.x < 1 || box.x + width > plot.width - 1 || box.y < 0 || box.y + box.height > plot.height)
             continue;
           const covered = tracks.reduce((sum, track) => sum + track.filter((p) => inside(p, box)).length, 0);
-          const cost = covered + 100 * boxes.filter((other) => touch(box, other)).length + Math.abs(up) / 20;
+          const cost =
+            covered +
+            100 * boxes.filter((other) => touch(box, other)).length +
+            Math.abs(up) / 20 +
+            Math.abs(side);
           if (best === undefined || cost < best.cost)
             best = {
               cost,
               box,
-              label: { text, depth_m: line.depth_m[at]!, log: line.log[at]!, shift: up, colour: line.colour },
+              label: { text, depth_m: line.depth_m[at]!, log: line.log[at]!, up, right, colour: line.colour },
             };
         }
       if (best === undefined || best.cost >= 100) return [];

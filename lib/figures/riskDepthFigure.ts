@@ -72,7 +72,8 @@ export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureS
     ]).map((at) =>
       label(at.text, short(at.depth_m * per_m), at.log, {
         xanchor: 'center',
-        yshift: at.shift,
+        xshift: at.right,
+        yshift: at.up,
         font: { color: at.colour, size: LABEL_SIZE[size] - 1 },
         bgcolor: 'rgba(255,255,255,0.75)',
         borderpad: 0,
