@@ -61,15 +61,6 @@ export const upliftChecks: Check[] = [
     tolerance: 0.5,
   },
   {
-    covers: ['upliftUtilisation'],
-    what: 'utilisation of a box with the UK factors',
-    kind: 'published',
-    source: 'Bond & Harris 2008, example on EN 1997-1 UPL (922.6 against 839.8 kN/m: fails)',
-    ours: () => upliftUtilisation.compute(1.1, 922.6 / 1.1, 0.9, 839.8 / 0.9),
-    expected: 922.6 / 839.8,
-    tolerance: 1e-9,
-  },
-  {
     covers: ['criticalGradient'],
     what: 'critical gradient at G = 2.696, n = 0.44',
     kind: 'published',
