@@ -112,18 +112,12 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
   const anyMeans = any.map((plan) => means(plan));
   const lifted = ofPlans('lift').map((plan) => means(plan));
   const slumped = ofPlans('slump').map((plan) => means(plan));
+  const powerOut = courses.filter(({ blocked }) => blocked && m.drain?.kind === 'sump');
   const yearly: [Governs, Float64Array][] = [
     ['lift-full', means((years) => years.full)],
     ['lift-drawn-down', means(drawn)],
+    ...powerOut.map((course): [Governs, Float64Array] => ['lift-power-out', means(drawn, [course])]),
   ];
-  if (m.drain?.kind === 'sump')
-    yearly.push([
-      'lift-power-out',
-      means(
-        drawn,
-        courses.filter(({ blocked }) => blocked),
-      ),
-    ]);
   return Array.from(depths, (_, d) => {
     const perYear = worst(anyMeans, d);
     const modes: Chance['modes'] = Object.fromEntries(yearly.map(([mode, mean]) => [mode, mean[d]]));
