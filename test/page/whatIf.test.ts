@@ -34,6 +34,12 @@ describe('the what-if', () => {
     expect(judge({ length: 6 }).site.water).not.toBe(water);
   });
 
+  it('leaves the water alone for another size where no ring lies around the pond', () => {
+    const slope = explorer(surveyOf(demoFiles('clay-slope')), OPTIONS);
+    const { water } = slope({}).site;
+    expect(slope({ length: 6 }).site.water).toBe(water);
+  });
+
   it('puts an option in the place of what is recommended', () => {
     const { decision, drain } = judge({ option: 'no-drain' });
     expect(decision).toMatchObject({ option: 'no-drain', also: [] });
