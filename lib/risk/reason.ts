@@ -61,7 +61,7 @@ export function reasonOf({ site, options, decision: d, limits, drain, measureNex
   switch (d.option) {
     case 'no-drain':
       return d.emptyingRuled
-        ? `Kept full it stays put; ${wronglyEmptied(site, d)}. Keep to the months given and no drain is needed.${noDrainServes(site, options, d)}`
+        ? `Kept full it stays put; ${wronglyEmptied(site, d)}. ${keepTo(limits)}${noDrainServes(site, options, d)}`
         : `${asPlanned(site, limits)}${fails} No drain is needed.`;
     case 'surface-water-only':
       return `${untreated}Kept out of the ring, surface water no longer gets behind the liner${fails}`;
@@ -109,6 +109,13 @@ function wronglyEmptied({ pond }: Site, { verdict }: Decision): string {
     return 'emptied at the wrong time it does not';
   const how = verdict.governs === 'side-slump' ? 'its sides slump' : 'the liner lifts';
   return `emptied in ${monthWords(emptiedIn)} as wished ${how} in ${percent(verdict.chance.perYear)} of years`;
+}
+
+/** The months to keep to; where none is free the dip pipe alone tells. */
+function keepTo({ lowestSafeLevel }: MonthlyLimits): string {
+  return lowestSafeLevel.includes(null)
+    ? 'Keep to the months given and no drain is needed.'
+    : 'By what is known of the water no month is free for it: empty it only when the dip pipe shows the water below the floor, and no drain is needed.';
 }
 
 /** Why no drain lets the pond be emptied in the months wished. */

@@ -67,6 +67,15 @@ describe('emptied in a wet month', () => {
   });
 });
 
+test('where no month is known to be free, the reason does not send one to the months given', () => {
+  const files = seasonal();
+  files['heads.csv'] = 'place,month,depth_m,spread_m,source\nsite,high,0.3,0.1,told\n';
+  files['pits.csv'] = files['pits.csv'].replace('1e-7', '3e-7');
+  const r = run(files);
+  expect(rule(r, 'empty-only-in')).toBeUndefined();
+  expect(r.recommendation.reason).toMatch(/no month is free for it: empty it only when the dip pipe shows/);
+});
+
 describe('no drain serves the emptied pond, and the reason says why', () => {
   const open = () => {
     const files = seasonal();
