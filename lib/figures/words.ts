@@ -44,6 +44,8 @@ const RULE_WORDS: Record<string, string> = {
   'do-not-lower': 'Do not lower the water',
   'empty-only-in': 'Empty only then',
   'keep-above-level': 'Keep the water above',
+  'full-may-lift': 'Even full it may lift',
+  rebuild: 'Rebuilding it',
   flap: 'Flap at the outlet',
   'animal-guard': 'Animal guard',
   'inspection-pipe': 'Inspection pipe',

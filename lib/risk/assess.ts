@@ -14,7 +14,7 @@ import { type Option, optionsOf } from './options.js';
 import { reasonOf } from './reason.js';
 import type { DepthCurve, Driver, Recommendation, SpotResult, TippingPoint } from './result.js';
 import { rulesOf } from './rules.js';
-import { spotsOf } from './spots.js';
+import { elsewhere, spotsOf } from './spots.js';
 import { tippingPoints } from './tippingPoints.js';
 
 /** A site judged: every option against depth, and the decision; all that a step of a what-if shows. */
@@ -68,7 +68,7 @@ export function explained(judged: Judged): Assessment {
     ...judged,
     measureNext: [...judged.measureNext, ...openFacts(basis, options, judged.loss)].sort(mostTelling),
     drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
-    tippingPoints: tippingPoints(basis, options, decision),
+    tippingPoints: tippingPoints(basis, options, decision.spot ? decide(basis, options) : decision),
     spots: spotsOf(basis, options, decision),
   };
 }
@@ -85,10 +85,11 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
   const basis = basisOf(changed, before?.basis);
   const options = optionsOf(basis);
   const curves = options.map((o) => depthCurve(basis, o));
-  const decided = decide(basis, options);
-  const next = measureNext(basis, options, decided, loss);
+  const here = decide(basis, options);
+  const next = measureNext(basis, options, here, loss);
+  const decided = elsewhere(basis, options, here);
   const decision: Decision =
-    worthWaiting(next, loss) && !changed.pond.existing
+    worthWaiting(next, loss) && !changed.pond.existing && !decided.spot
       ? { ...decided, option: 'measure-first', also: [], governs: 'evidence' }
       : decided;
   const drain = drainOf(basis, decision);

@@ -1,4 +1,4 @@
-import type { Site } from '../site/index.js';
+import type { Site, SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
 import { depthsOf } from './depths.js';
@@ -19,6 +19,8 @@ export interface Decision {
   governs: Governs;
   /** of the measures at the depth; absent where a stop decided */
   verdict?: Verdict;
+  /** a levelled spot where less is needed: the one to move to */
+  spot?: SpotHead;
   /** safe as long as the pond is emptied only in some months */
   emptyingRuled: boolean;
   /** verdicts that were passed over, in order */
@@ -64,7 +66,8 @@ export function decide(
     };
   const candidates = candidatesOf(basis, options);
   const [nothing] = judge(NOTHING, [wish]);
-  const ruledAnyway = site.pond.emptiedIn === 'any';
+  // Where no month is wished any will do; a pond that is there already is not rebuilt for one.
+  const ruledAnyway = site.pond.emptiedIn === 'any' || site.pond.existing;
   const rejected: Decision['rejected'] = [];
   let dryOnes: Candidate[] = [];
   let keptOnes: { candidate: Candidate; verdict: Verdict }[] = [];

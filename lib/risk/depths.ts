@@ -5,9 +5,15 @@ import { deepestFloor, type PondShape } from '../uplift/index.js';
 export const DEPTH_STEP = 0.05;
 const DEEPEST = 3;
 
-/** Depths searched: from 0.2 m to twice the wish, at least to 1.5 m, while the sides leave a floor. */
+/**
+ * Depths searched: from 0.2 m, or where the usual drawdown still leaves water, to twice the wish, at least to 1.5 m,
+ * while the sides leave a floor.
+ */
 export function depthsOf({ pond }: Site): number[] {
-  return depthsTo(Math.min(Math.max(2 * pond.depth, 1.5), DEEPEST), pond.shape);
+  const drained = pond.usualDrawdown - pond.fullLevel;
+  const all = depthsTo(Math.min(Math.max(2 * pond.depth, 1.5), DEEPEST), pond.shape);
+  const wet = all.filter((depth) => depth > drained + 1e-9);
+  return wet.length > 0 ? wet : all.slice(-1);
 }
 
 /** All depths that may be searched for a shape, whatever is wished. */

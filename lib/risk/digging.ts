@@ -159,7 +159,7 @@ export function digConditions(site: Site, m: Measures, depth: number): Condition
     conditions.push({
       governs: 'side-slump',
       met: 'no',
-      text: 'at this slope the sides meet before this depth',
+      text: `at this slope the sides meet at ${sayer(site).length(deepestFloor(site.pond.shape))}`,
     });
   return conditions;
 }

@@ -4,6 +4,8 @@ import type { Decision } from './decide.js';
 import type { SiteDrain } from './drainAround.js';
 import { drainWords } from './drainWords.js';
 import type { NextMeasurement } from './measureNext.js';
+import type { MonthlyLimits } from './monthlyLimits.js';
+import { monthWords } from './monthWords.js';
 import type { Option } from './options.js';
 import type { Governs } from './result.js';
 import { sayChance as percent, sayer } from './say.js';
@@ -18,8 +20,8 @@ const FAILURE: Record<Governs, string> = {
   'floor-heave': 'the water under pressure below the clay would heave the floor while it is dug',
   'side-slump': 'the sides would not stand with enough safety',
   'wet-dig': 'more water would come into the hole than can be bailed',
-  fall: 'there is not enough fall to an outlet',
-  'outlet-flood': 'the ditch in flood stands too high',
+  fall: 'there is not enough fall to the outlet',
+  'outlet-flood': 'the ditch in flood stands above the floor',
   envelope: 'the stone would silt up',
   discharge: 'there is no lawful place for the water',
   footing: 'the dig would cut the 45° line from a footing',
@@ -34,49 +36,54 @@ interface Decided {
   site: Site;
   options: Option[];
   decision: Decision;
+  limits: MonthlyLimits;
   drain: SiteDrain | null;
   measureNext: NextMeasurement[];
 }
 
 /** Why this is recommended, in a few sentences with the numbers that decide. */
-export function reasonOf({ site, options, decision: d, drain, measureNext }: Decided): string {
+export function reasonOf({ site, options, decision: d, limits, drain, measureNext }: Decided): string {
   const stop = stopOf(site);
   if (stop) return stop.reason;
   const say = sayer(site);
-  const risk = d.verdict?.chance.perYear;
   const first = d.rejected[0];
-  const untreated = first
-    ? `With nothing done, ${FAILURE[first.verdict.governs]}${
-        first.verdict.diggable ? ` in ${percent(first.verdict.chance.perYear)} of years` : ''
-      }. `
-    : '';
-  const accepted = `(${percent(site.pond.acceptedRisk)} a year is accepted)`;
+  const tooDeep = first?.verdict.conditions.find((c) => c.met === 'no' && c.governs === 'side-slump');
+  const untreated = tooDeep
+    ? `${say.length(site.pond.depth)} cannot be dug: ${tooDeep.text}. `
+    : first
+      ? `With nothing done, ${FAILURE[first.verdict.governs]}${
+          first.verdict.diggable ? ` in ${percent(first.verdict.chance.perYear)} of years` : ''
+        }. `
+      : '';
+  const fails = failsIn(site, d);
   const words = drain && drainWords(drain, site.survey.site.show_units ?? 'metric');
   const carried = words ? ` ${words.inflow} ${words.weakest}` : '';
   switch (d.option) {
     case 'no-drain':
       return d.emptyingRuled
-        ? `Kept full it stays put; emptied at the wrong time it does not. Keep to the months given and no drain is needed.`
-        : `Nothing lifts the liner: ${percent(risk ?? 0)} of years fail ${accepted}. No drain is needed.`;
+        ? `Kept full it stays put; ${wronglyEmptied(site, d)}. ${keepTo(limits)}${noDrainServes(site, options, d)}`
+        : `${asPlanned(site, limits)}${fails} No drain is needed.`;
     case 'surface-water-only':
-      return `${untreated}Kept out of the ring, surface water no longer gets behind the liner: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}Kept out of the ring, surface water no longer gets behind the liner${fails}`;
     case 'raise-pond':
-      return `${untreated}With rim and floor raised ${say.length(d.measures.raise)} the pond stands above the water outside: ${percent(risk ?? 0)} of years fail ${accepted}. It has no moving parts and needs no outlet.`;
+      return `${untreated}With rim and floor raised ${say.length(d.measures.raise)} the pond stands above the water outside${fails} It has no moving parts and needs no outlet.`;
     case 'cutoff-drain':
-      return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${say.length(d.measures.raise)}` : ''}: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${say.length(d.measures.raise)}` : ''}${fails}`;
     case 'drain-to-outlet': {
       const to = d.measures.drain;
       const outlet = to?.kind === 'outlet' ? to.outlet : undefined;
       const level = outlet ? reliefLevel(d.measures.raise - d.depth, outlet.level, outlet.distance) : 0;
-      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}: ${percent(risk ?? 0)} of years fail ${accepted}.${carried}`;
+      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}${fails}${carried}`;
     }
     case 'drain-to-sump':
-      return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump: ${percent(risk ?? 0)} of years fail ${accepted}, as long as the alarm is heeded.${carried}`;
+      return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump, as long as the alarm is heeded${fails}${carried}`;
     case 'ballast':
-      return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides: ${percent(risk ?? 0)} of years fail ${accepted}.`;
+      return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides${fails}`;
     case 'shallower':
-      return `${untreated}At ${say.length(d.depth)} it is safe.`;
+      return `${untreated}At ${say.length(d.depth)} it is safe${d.emptyingRuled ? ', emptied only in the months given' : ''}.`;
     case 'move':
+      if (d.spot)
+        return `${untreated}At the spot ${d.spot.name} the water stands ${say.length(d.spot.depth)} below the ground, and the same pond is safe there without drain or concrete.`;
       return `${untreated}No depth worth digging is safe here: another spot is the answer.`;
     case 'vent':
       return 'Organic ground lies under or near the floor: the gas it gives off gathers under a liner. A vent from the high point lets it out; a water drain at the low point would not.';
@@ -85,6 +92,54 @@ export function reasonOf({ site, options, decision: d, drain, measureNext }: Dec
     default:
       return untreated;
   }
+}
+
+/** How often it fails as it is recommended: emptied as planned, or only when the rules allow it. */
+function failsIn({ pond }: Site, { verdict, emptyingRuled }: Decision): string {
+  const { perYear = 0, modes = {} } = verdict?.chance ?? {};
+  const share = emptyingRuled ? (modes['lift-drawn-down'] ?? 0) : perYear;
+  const how = emptyingRuled ? 'emptied only in the months given, ' : '';
+  return `: ${how}${percent(share)} of years fail (${percent(pond.acceptedRisk)} a year is accepted).`;
+}
+
+/** What emptying in the months wished would do. */
+function wronglyEmptied({ pond }: Site, { verdict }: Decision): string {
+  const { emptiedIn } = pond;
+  if (emptiedIn === 'any' || emptiedIn.length === 0 || !verdict || verdict.safe)
+    return 'emptied at the wrong time it does not';
+  const how = verdict.governs === 'side-slump' ? 'its sides slump' : 'the liner lifts';
+  return `emptied in ${monthWords(emptiedIn)} as wished ${how} in ${percent(verdict.chance.perYear)} of years`;
+}
+
+/** The months to keep to; where none is free the dip pipe alone tells. */
+function keepTo({ lowestSafeLevel }: MonthlyLimits): string {
+  return lowestSafeLevel.includes(null)
+    ? 'Keep to the months given and no drain is needed.'
+    : 'By what is known of the water no month is free for it: empty it only when the dip pipe shows the water below the floor, and no drain is needed.';
+}
+
+/** Why no drain lets the pond be emptied in the months wished. */
+function noDrainServes({ pond }: Site, options: Option[], { rejected }: Decision): string {
+  if (pond.emptiedIn === 'any') return '';
+  const option = options.find(({ name }) => name === 'drain-to-outlet')!;
+  if (option.why) return ` No drain would serve the emptied pond: ${option.why.text}.`;
+  const tried = rejected.find(({ candidate }) => candidate.option === 'drain-to-outlet');
+  const to = tried?.candidate.measures.drain;
+  if (!tried || to?.kind !== 'outlet') return '';
+  const { governs } = tried.verdict;
+  if (governs !== 'fall' && governs !== 'outlet-flood') return '';
+  return ` A drain to ${to.outlet.name} would not serve the emptied pond: ${FAILURE[governs]}.`;
+}
+
+/** What a plan without a drain owes its safety to, where some months would lift an emptied liner. */
+function asPlanned({ pond }: Site, { lowestSafeLevel }: MonthlyLimits): string {
+  const bound = lowestSafeLevel.some((level) => level !== null);
+  if (!bound || pond.emptiedIn === 'any') return 'Nothing lifts the liner';
+  if (pond.emptiedIn.length === 0) return 'As long as it is not emptied, nothing lifts the liner';
+  const brief = pond.emptiedIn.filter((month) => lowestSafeLevel[month - 1] !== null);
+  return brief.length === 0
+    ? `Emptied only in ${monthWords(pond.emptiedIn)}, nothing lifts the liner`
+    : `Emptied in ${monthWords(brief)} it is full again before enough water comes through the clay to lift the liner`;
 }
 
 /** Nothing known of the wet season, a question not asked, or a season worth more than it costs. */

@@ -1,7 +1,7 @@
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
+import { emptyingRules, rebuildRule } from './emptyingRules.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
-import { monthWords } from './monthWords.js';
 import type { Rule } from './result.js';
 import { type AddRule, fillingRule, rimRule, sideRules, ventOf } from './sideRules.js';
 import { stopOf } from './stops.js';
@@ -33,7 +33,8 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
     'dip-pipe',
     'Put a dip pipe down to the low point beside the liner and read it before the pond is lowered.',
   );
-  emptyingRules(d, limits, add);
+  // Another spot has another water.
+  if (d.option !== 'move') emptyingRules(site, d, limits, add);
   if (drain?.kind === 'outlet' || cutoff !== undefined) {
     add('flap', 'Fit a flap at the outlet, so that the ditch in flood does not fill the bed.');
     add('animal-guard', 'Fit a guard against animals at the outlet and clear it every autumn.');
@@ -66,6 +67,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (tub && !drain && places.spill !== undefined)
     add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
   if (!pond.existing) sideRules(basis, d, add);
+  if (pond.existing) rebuildRule(d, limits, add);
   if (d.option === 'vent') add('vent-high-point', ventOf(basis, d).words);
   fillingRule(site, limits, add);
   if (d.governs === 'footing') {
@@ -100,27 +102,4 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (involves('drain-to-outlet') || involves('drain-to-sump') || involves('cutoff-drain'))
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
   return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code) === i);
-}
-
-function emptyingRules(d: Decision, limits: MonthlyLimits, add: AddRule): void {
-  const months = limits.lowestSafeLevel.map((_, i) => i + 1);
-  const free = months.filter((m) => limits.lowestSafeLevel[m - 1] === null);
-  const bound = months.filter((m) => limits.lowestSafeLevel[m - 1] !== null);
-  if (bound.length === 0) return;
-  const level = Math.max(...bound.map((m) => limits.lowestSafeLevel[m - 1]!));
-  if (free.length > 0) add('empty-only-in', `Empty it only in ${monthWords(free)}.`, { months: free });
-  else
-    add('do-not-lower', 'Do not empty it in any month without reading the dip pipe first.', {
-      months: bound,
-    });
-  add(
-    'keep-above-level',
-    `Keep the water above the level of the month in ${monthWords(bound)}; the worst month's is given.`,
-    {
-      months: bound,
-      level_m: level,
-    },
-  );
-  if (d.emptyingRuled && free.length > 0)
-    add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
 }

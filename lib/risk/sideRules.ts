@@ -1,5 +1,13 @@
 import type { Site } from '../site/index.js';
-import { type GasCheck, gasCheck, planArea, rimLoad, sidePlan, workingSlope } from '../uplift/index.js';
+import {
+  deepestFloor,
+  type GasCheck,
+  gasCheck,
+  planArea,
+  rimLoad,
+  sidePlan,
+  workingSlope,
+} from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import { dugDepth } from './digging.js';
@@ -23,7 +31,9 @@ export function sideRules({ site, highs }: Basis, d: Decision, add: AddRule): vo
   // Where the sides were what stood against the wish, the wish is what they are laid back for.
   const wanted = d.governs === 'side-slump' ? dugDepth(site, d.measures, pond.depth) : dug;
   const plan = sidePlan({ strength, unitWeight: UNIT_WEIGHT.mean, edgingLoad: pond.edgingLoad }, wanted);
-  if (d.governs === 'side-slump' || plan.slope === null || plan.slope > pond.shape.sideSlope)
+  // Where the sides meet before that depth, no slope was what failed.
+  const slumps = d.governs === 'side-slump' && wanted <= deepestFloor(pond.shape);
+  if (slumps || plan.slope === null || plan.slope > pond.shape.sideSlope)
     add(
       'batter-sides',
       plan.slope === null

@@ -2,8 +2,9 @@ import { method } from '../formula/index.js';
 import type { SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Decision, decide, shiftedBy } from './decide.js';
+import { NOTHING } from './measures.js';
 import type { Option } from './options.js';
-import type { SpotResult } from './result.js';
+import type { Advice, SpotResult } from './result.js';
 import { sayer } from './say.js';
 import { NO_SHIFT } from './shift.js';
 
@@ -14,6 +15,7 @@ export const spotsMethod = method({
     'there, decided again; ranked by what can be had with least, then by the depth to water.',
   assumptions: [
     'ground, surface water and outlets as at the planned spot: only the water table differs',
+    'where drain or concrete is the answer at the planned spot and another needs neither, even at the shallow end, moving is recommended',
     'at the shallow end of what is not known there (one standard deviation) the answer may differ, and that is said',
   ],
   source: 'levels of holes as in the heads at the spots',
@@ -33,6 +35,9 @@ const ORDER = [
   'measure-first',
   'move',
 ];
+
+/** Answers that another spot may spare. */
+const WORKS: Advice[] = ['cutoff-drain', 'drain-to-outlet', 'drain-to-sump', 'ballast'];
 
 /** Spots ranked; empty where fewer than two have a known head. */
 export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotResult[] {
@@ -70,4 +75,23 @@ export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotRe
   return judged
     .sort((a, b) => a.rank - b.rank || b.result.water_depth_m - a.result.water_depth_m)
     .map(({ result }) => result);
+}
+
+/**
+ * The decision, or to move: where drain or concrete is the answer here, and the same pond needs neither at another
+ * levelled spot, even with the water there one standard deviation higher than it was found.
+ */
+export function elsewhere(basis: Basis, options: Option[], base: Decision): Decision {
+  const { spots } = basis.site.spots;
+  const planned = spots.find((s) => s.planned);
+  const eased = (option: Advice) => ORDER.indexOf(option) < ORDER.indexOf('raise-pond');
+  if (!planned || !base.verdict || basis.site.pond.existing || !WORKS.includes(base.option)) return base;
+  const serves = ({ depth, spread }: SpotHead) => {
+    const water = planned.depth - depth + spread;
+    const d = decide(basis, options, shiftedBy(basis, { ...NO_SHIFT, water }));
+    return eased(d.option) && !d.emptyingRuled && d.depth === base.depth;
+  };
+  const spot = spots.filter((s) => !s.planned && serves(s)).sort((a, b) => b.depth - a.depth)[0];
+  if (!spot) return base;
+  return { ...base, option: 'move', also: [], measures: NOTHING, verdict: base.rejected[0]?.verdict, spot };
 }

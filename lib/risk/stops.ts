@@ -32,7 +32,7 @@ function bulgeStop(site: Site): Stop {
   const { cause, words } = bulgeCause(pond, under, site.survey.site.show_units);
   return {
     option: 'relieve-and-keep-full',
-    governs: 'lift-full',
+    governs: cause === 'gas' ? 'gas' : 'lift-full',
     reason: `${words} ${BULGE_REMEDY[cause]} ${BULGE_NEVER.join(' ')}`,
     rules: [
       {
@@ -45,6 +45,14 @@ function bulgeStop(site: Site): Stop {
         text: 'Do not lower or empty the pond while the bulge is there.',
       },
       { code: 'dip-pipe', text: 'Keep a dip pipe to the low point and read it before the pond is lowered.' },
+      ...(cause === 'gas'
+        ? [
+            {
+              code: 'vent-high-point',
+              text: 'Lay a vent from the high point when the liner is next up, in a dry month.',
+            },
+          ]
+        : []),
     ],
   };
 }

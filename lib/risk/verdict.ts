@@ -1,7 +1,9 @@
+import { BED_LOSS } from '../drain/index.js';
 import type { Basis } from './basis.js';
 import { type Chance, chancesOf, keptChances } from './chance.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
-import type { Measures } from './measures.js';
+import { emptiedHold } from './emptying.js';
+import { drainLevel, floorLevel, type Measures } from './measures.js';
 import type { Governs, PerDig } from './result.js';
 import type { Shift } from './shift.js';
 
@@ -38,7 +40,9 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: 
     return {
       ...accepted,
       diggable,
-      governs: governing(chance, accepted.dry, diggable, broken?.governs ?? worst.governs),
+      governs: governing(chance, accepted.dry, diggable, broken?.governs ?? worst.governs, () =>
+        drainLimit(basis, m, depth),
+      ),
       chance,
       dig,
       conditions,
@@ -69,13 +73,28 @@ export function verdictAt(basis: Basis, m: Measures, depth: number): Verdict {
   return verdictsAt(basis, m, [depth])[0];
 }
 
-function governing({ modes }: Chance, dry: boolean, diggable: boolean, digging: Governs): Governs {
+/** What keeps a drain to an outlet from holding the water below the floor: its level, or the ditch in flood. */
+function drainLimit({ site }: Basis, m: Measures, depth: number): Governs | undefined {
+  if (m.drain?.kind !== 'outlet') return undefined;
+  const floor = floorLevel(depth, m);
+  const hold = emptiedHold(site, m, depth);
+  if (drainLevel(m.drain, floor) + BED_LOSS > hold) return 'fall';
+  return m.drain.flood + BED_LOSS > hold ? 'outlet-flood' : undefined;
+}
+
+function governing(
+  { modes }: Chance,
+  dry: boolean,
+  diggable: boolean,
+  digging: Governs,
+  drainLimit: () => Governs | undefined,
+): Governs {
   if (!diggable) return digging;
   if (dry) return 'none';
   const of = (mode: Governs) => modes[mode] ?? 0;
   const drawn = of('lift-drawn-down');
   if (of('side-slump') > Math.max(drawn, of('lift-emptied'))) return 'side-slump';
-  if (of('lift-emptied') > drawn) return 'lift-emptied';
+  if (of('lift-emptied') > drawn) return drainLimit() ?? 'lift-emptied';
   if (of('lift-power-out') > 0.5 * drawn) return 'lift-power-out';
   // A full pond that lifts also lifts when drawn down: name the fuller state where it is most of the chance.
   return of('lift-full') > 0.5 * drawn ? 'lift-full' : 'lift-drawn-down';

@@ -3,7 +3,14 @@ import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import type { Dip } from '../groundwater/index.js';
 import { basicTimeLag, intakeShapeFactor } from '../seepage/index.js';
 import type { Look, Survey, Warning } from '../survey/index.js';
-import { dryBound, type FillingHole, type FillingLook, recoveredLevel } from './recovery.js';
+import {
+  dryBound,
+  type FillingHole,
+  type FillingLook,
+  LONGEST_RECOVERY,
+  recoveredLevel,
+  SCORE_95,
+} from './recovery.js';
 
 export const dipReading = method({
   title: 'What a look into a hole says',
@@ -13,6 +20,7 @@ export const dipReading = method({
       'twenty would have shown it, often not at all',
     'a level seen less than three lags after opening or bailing is only a lower limit of where it is going, unless ' +
       'the looks since then settle that level',
+    'so is a level that still rises from look to look, within 30 days and as long as ground as tight as one in twenty would not have let it settle; later the season may raise it',
     'a first strike while digging is a lower limit too',
     'a hole with no opening date is taken as long open',
   ],
@@ -20,7 +28,7 @@ export const dipReading = method({
 });
 
 /** Reading error of a tape in a pipe, m; common practice. */
-const TAPE_ERROR = 0.01;
+export const DIP_ERROR = 0.01;
 const RESERVED = new Set(['pond', 'dip-pipe', 'dig']);
 
 /** A dip with its pit, and the depth below the ground there. */
@@ -32,7 +40,9 @@ export interface PitDip extends Dip {
 interface Filling {
   since: number;
   hole: FillingHole;
-  looks: FillingLook[];
+  looks: (FillingLook & { origin: Look['origin'] })[];
+  /** rises longer than the ground was taken to let it */
+  slow: boolean;
   /** place of the last of them among the dips */
   last: number;
 }
@@ -48,6 +58,8 @@ export function dipsOf(
   spread = Number.POSITIVE_INFINITY,
 ): { dips: PitDip[]; warnings: Warning[] } {
   const known = { median: conductivity, spread };
+  /** how many times as slow as expected it may fill: ground as tight as one in twenty */
+  const slowest = Math.exp(SCORE_95 * spread);
   const dips: PitDip[] = [];
   const warnings: Warning[] = [];
   for (const pit of [...new Set(survey.looks.map((l) => l.pit))]) {
@@ -55,7 +67,8 @@ export function dipsOf(
     let opened: Look | undefined;
     let start: Look | undefined;
     const fillings: Filling[] = [];
-    for (const look of survey.looks.filter((l) => l.pit === pit)) {
+    const looksHere = survey.looks.filter((l) => l.pit === pit);
+    for (const [i, look] of looksHere.entries()) {
       if (look.reading === 'opened' || look.reading === 'bailed') {
         start = look;
         if (look.reading === 'opened') opened = look;
@@ -66,18 +79,31 @@ export function dipsOf(
         ...Object.fromEntries(Object.entries(look).filter(([, v]) => v !== undefined)),
       } as Look;
       const lag = lagOf(hole, conductivity);
-      const time = start === undefined ? Number.POSITIVE_INFINITY : (look.day - start.day) * SECONDS_PER_DAY;
+      const since = (l: Look) =>
+        start === undefined ? Number.POSITIVE_INFINITY : (l.day - start.day) * SECONDS_PER_DAY;
+      const time = since(look);
       const waited = time / lag;
-      const dip = { pit, day: look.day, error: TAPE_ERROR };
+      const dip = { pit, day: look.day, error: DIP_ERROR };
       if (look.reading === 'strike') dips.push({ ...dip, depth: look.depth!, says: 'above' });
       else if (look.reading === 'level') {
-        dips.push({ ...dip, depth: look.depth!, says: waited >= 3 ? 'level' : 'above' });
-        if (start && waited < 3 && timed(start, look)) {
+        // The ground may be tighter than it is taken for: a hole that still rises has not caught up.
+        const settled = (l: Look | undefined) => l?.reading === 'level' && since(l) >= 3 * lag;
+        const slow = waited < 3 * slowest && time < LONGEST_RECOVERY && stillRising(looksHere, i, settled);
+        const filling = waited < 3 || slow;
+        dips.push({ ...dip, depth: look.depth!, says: filling ? 'above' : 'level' });
+        if (start && filling && timed(start, look)) {
           if (fillings.at(-1)?.since !== start.day)
-            fillings.push({ since: start.day, hole: fillingHole(hole, start), looks: [], last: 0 });
-          const filling = fillings.at(-1)!;
-          filling.looks.push({ time, depth: look.depth! });
-          filling.last = dips.length - 1;
+            fillings.push({
+              since: start.day,
+              hole: fillingHole(hole, start),
+              looks: [],
+              slow: false,
+              last: 0,
+            });
+          const current = fillings.at(-1)!;
+          current.looks.push({ time, depth: look.depth!, origin: look.origin });
+          current.last = dips.length - 1;
+          current.slow ||= waited >= 3;
         }
       } else if (waited >= 2) dips.push({ ...dip, depth: hole.holeDepth!, says: 'below' });
       else {
@@ -90,20 +116,38 @@ export function dipsOf(
         });
       }
     }
-    for (const { looks, hole, last } of fillings) {
+    for (const { looks, hole, last, slow } of fillings) {
       const seen = Math.min(...looks.map((l) => l.depth));
       // Water under pressure may stand above the ground in a pipe.
       const found = recoveredLevel(looks, hole, known, seen < 0 ? seen - 1 : 0);
       if (found.says === 'level')
         dips[last] = { ...dips[last], depth: found.depth, says: 'level', error: bandError(found) };
+      else if (slow)
+        warnings.push({
+          code: 'still-filling',
+          message: `${pit} still rose on ${isoDate(dips[last].day)}: its looks until then say only that the water outside is higher, and the ground is tighter than taken; go on reading until two looks agree`,
+          ...looks.at(-1)!.origin,
+        });
     }
   }
   return { dips: dips.sort((a, b) => a.day - b.day), warnings };
 }
 
+/** Whether the water rose from this look to the next of the filling; to the last, from one that should have settled too. */
+function stillRising(
+  looks: readonly Look[],
+  i: number,
+  settled: (look: Look | undefined) => boolean,
+): boolean {
+  const [before, here, after] = [looks[i - 1], looks[i], looks[i + 1]];
+  const rises = (from: Look, to: Look) => from.depth! - to.depth! > 2 * DIP_ERROR;
+  if (after?.reading === 'level') return rises(here, after);
+  return settled(before) && rises(before, here);
+}
+
 /** Standard deviation of a level whose band holds nine in ten. */
 function bandError({ shallowest, deepest }: { shallowest: number; deepest: number }): number {
-  return Math.max(TAPE_ERROR, (deepest - shallowest) / 3.29);
+  return Math.max(DIP_ERROR, (deepest - shallowest) / 3.29);
 }
 
 /** Whether the time between two looks is known well enough: to the hour, or long against half a day. */

@@ -129,16 +129,21 @@ export function monthlyAtSpill(
   wetMonths: readonly number[],
   colour: ColourEvidence | undefined,
   assume: Assumptions,
+  looks = 0,
 ): MonthlyWater {
   // Colour alone never clears the ground deeper than 0.3 m.
   const winter = Math.max(spillDepth, colour === undefined ? 0 : Math.min(colour.depth, 0.3));
+  const lacking =
+    looks > 0
+      ? 'no levels, no weather, and no looks that tell the level in four of the wet months'
+      : 'no levels, no wet-season dips and no weather';
   assume.add(
     'winter water',
     winter,
     'm below ground',
     colour === undefined
-      ? 'no levels, no wet-season dips and no weather: taken at the spill level in the wet months'
-      : `no levels, no wet-season dips and no weather: ${colour.rule} say the winter water comes at least this near; ${colour.bias}`,
+      ? `${lacking}: taken at the spill level in the wet months`
+      : `${lacking}: ${colour.rule} say the winter water comes at least this near; ${colour.bias}`,
   );
   return {
     low: Array.from({ length: 12 }, (_, m) => (wetMonths.includes(m + 1) ? winter : winter + 0.3)),

@@ -51,10 +51,12 @@ export type Recovered =
 /** Standard deviation of a look with a tape, m. */
 export const LOOK_ERROR = 0.005;
 const WIDEST_BAND = 0.3;
-const LONGEST = 30 * 86400;
+/** Longest that the water outside is taken to stand still, s. */
+export const LONGEST_RECOVERY = 30 * 86400;
 /** Water on a floor that a tape surely notices, m. */
 const NOTICED = 0.02;
-const SCORE_95 = 1.6448536269514722;
+/** Standard normal score that 95 in 100 stay below. */
+export const SCORE_95 = 1.6448536269514722;
 
 /** Depth to the water in a hole after a time, with the water outside at a depth. */
 export function fillingDepth(hole: FillingHole, outside: number, conductivity: number, time: number): number {
@@ -83,7 +85,7 @@ export function recoveredLevel(
   highest = 0,
 ): Recovered {
   const limit: Recovered = { says: 'above', depth: Math.min(...looks.map((l) => l.depth)) };
-  if (looks.length < 2 || looks.at(-1)!.time > LONGEST || !(limit.depth < hole.start)) return limit;
+  if (looks.length < 2 || looks.at(-1)!.time > LONGEST_RECOVERY || !(limit.depth < hole.start)) return limit;
   let low = Math.min(highest, limit.depth);
   let high = Math.min(limit.depth + 2 * LOOK_ERROR, hole.start - LOOK_ERROR);
   let grid: { depth: number; log: number; k: number }[] = [];

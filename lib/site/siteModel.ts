@@ -191,7 +191,7 @@ function waterOf(
     };
   }
   const fromDips = !heads && wetMonthsCovered(dips, wetMonths) >= 4 && monthlyFromDips(dips, assume);
-  const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume);
+  const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume, dips.length);
   const sets =
     record && tub
       ? fitTable(record, [], modelsFor(groundForTable(ground, record), [])[0].priors, samples, seed).sets

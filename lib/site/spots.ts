@@ -1,7 +1,7 @@
 import { method } from '../formula/index.js';
 import { type LevelledHead, type WaterTablePlane, waterTablePlane } from '../groundwater/index.js';
 import type { LevelPoint, Survey } from '../survey/index.js';
-import type { PitDip } from './dips.js';
+import { DIP_ERROR, type PitDip } from './dips.js';
 
 export const spotHeadMethod = method({
   title: 'Head at a candidate spot',
@@ -9,7 +9,7 @@ export const spotHeadMethod = method({
     'Water level at each spot from the plane through three or more levelled holes; without a plane from the nearest ' +
     'hole, following part of the ground, with more spread.',
   assumptions: [
-    'looks within three days of each other are one round; the round with the most holes and, of those, the highest water is shown',
+    'looks within three days of each other are one round, and so is a month of heads.csv; the round with the most holes and, of those, the highest water is shown',
     'a table differs from a plane by 0.05 m (one standard deviation; our choice)',
     'from one hole the table follows 0.85 ± 0.15 of the difference in ground, and 0.1 m ± 10 mm a metre of way ' +
       '(one standard deviation; our choice, common practice)',
@@ -39,8 +39,8 @@ export interface SpotHead {
   by: 'plane' | 'nearest hole';
   /** holes it rests on */
   holes: string[];
-  /** of the round shown, days since 1970-01-01 */
-  day: number;
+  /** of the round shown, days since 1970-01-01; absent: a month of heads.csv */
+  day?: number;
 }
 
 /** Heads at the spots, and the plane they rest on where there is one. */
@@ -70,7 +70,7 @@ export interface CandidateSpot {
  * @returns spots with the head of the best round
  */
 export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
-  const rounds = roundsOf(survey, dips);
+  const rounds = [...roundsOf(survey, dips), ...knownRounds(survey)];
   const candidates = candidateSpots(survey.levels);
   if (rounds.length === 0 || candidates.length === 0) return { spots: [] };
 
@@ -78,7 +78,7 @@ export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
     .map(({ day, holes }) => ({ day, holes: holes.filter(isPlaced) }))
     .filter(({ holes }) => holes.length > 0);
   const pits = new Set(placed.flatMap(({ holes }) => holes.map((h) => h.pit)));
-  const error = Math.hypot(Math.max(...dips.map((d) => d.error)), PLANE_ERROR);
+  const error = Math.hypot(Math.max(DIP_ERROR, ...dips.map((d) => d.error)), PLANE_ERROR);
   const plane =
     pits.size >= 3
       ? waterTablePlane(
@@ -101,7 +101,7 @@ export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
 }
 
 interface Round<H extends Hole = Hole> {
-  day: number;
+  day?: number;
   holes: H[];
 }
 
@@ -110,7 +110,7 @@ const isPlaced = (h: Hole): h is Hole & LevelledHead => h.x !== undefined && h.y
 /** Levels of levelled holes, looks close in time together; the last of a hole counts. */
 function roundsOf(survey: Survey, dips: readonly PitDip[]): Round[] {
   const points = new Map(survey.levels.filter((p) => p.role === 'pit').map((p) => [p.point, p]));
-  const rounds: Round[] = [];
+  const rounds: (Round & { day: number })[] = [];
   for (const dip of [...dips].sort((a, b) => a.day - b.day)) {
     const point = points.get(dip.pit);
     if (dip.says !== 'level' || !point) continue;
@@ -127,6 +127,18 @@ function roundsOf(survey: Survey, dips: readonly PitDip[]): Round[] {
     else rounds.push({ day: dip.day, holes: [hole] });
   }
   return rounds;
+}
+
+/** Levels of levelled holes that heads.csv knows, a round a month. */
+function knownRounds({ heads, levels }: Survey): Round[] {
+  const rounds = new Map<number | 'high', Hole[]>();
+  for (const { place, month, depth } of heads) {
+    const point = levels.find((p) => p.role === 'pit' && p.point === place);
+    if (!point) continue;
+    const hole = { pit: place, x: point.x, y: point.y, ground: point.level, head: point.level - depth };
+    rounds.set(month, [...(rounds.get(month) ?? []), hole]);
+  }
+  return [...rounds.values()].map((holes) => ({ holes }));
 }
 
 /** The round with the most holes and, of those, the highest water. */

@@ -37,7 +37,7 @@ export function waterByMonth(
         if (e.tub && !record) {
           // No weather: the ring is taken as full in the wet months, and as the clay is otherwise.
           const full = wetMonths.includes(m + 1)
-            ? Math.max(ring?.tub.spill ?? 0, underLiner ?? Number.NEGATIVE_INFINITY)
+            ? Math.max(ring?.tub.spill ?? Number.NEGATIVE_INFINITY, underLiner ?? Number.NEGATIVE_INFINITY)
             : low;
           e.tub.asIs.month[i] = e.tub.asIs.window[i] = full;
           e.tub.keptOut.month[i] = e.tub.keptOut.window[i] = low;

@@ -50,6 +50,32 @@ describe('looks while a pipe fills', () => {
   });
 });
 
+describe('a pipe in ground a hundred times tighter than its table says', () => {
+  /** Taken for 1e-7 m/s the pipe lags 1.3 hours; it rises as at 1e-9 m/s, 5.6 days. */
+  const taken = (rows: string[]) =>
+    dipsOf(read({ 'water.csv': `${HEADER}\n${rows.join('\n')}\n` }), 100 * K, 2.8);
+
+  test('has not caught up while it rises from look to look: no look of it is a level, and that is said', () => {
+    const { dips, warnings } = taken([OPENED, ...looks(2, 3, 4)]);
+    expect(dips.map((d) => d.says)).not.toContain('level');
+    expect(warnings).toMatchObject([{ code: 'still-filling', file: 'water.csv' }]);
+  });
+
+  test('or the looks themselves settle where it is heading for', () => {
+    const { dips, warnings } = taken([OPENED, ...looks(5, 10, 15)]);
+    expect(warnings).toEqual([]);
+    expect(dips.map((d) => d.says)).toEqual(['above', 'above', 'level']);
+    expect(Math.abs(dips[2].depth - 0.4)).toBeLessThan(0.03);
+  });
+
+  test('whose looks agree has caught up, and a rise after a month is the season', () => {
+    const agreed = taken([OPENED, 'P1,2024-02-08,09:00,level,0.9,,,,', 'P1,2024-02-15,09:00,level,0.9,,,,']);
+    expect(agreed.dips.map((d) => d.says)).toEqual(['level', 'level']);
+    const later = taken([OPENED, 'P1,2024-03-10,09:00,level,0.9,,,,', 'P1,2024-04-10,09:00,level,0.5,,,,']);
+    expect(later.dips.map((d) => d.says)).toEqual(['level', 'level']);
+  });
+});
+
 test("'dry' before two lags bounds by what the tightest likely ground would have shown, and says so", () => {
   const { dips, warnings } = said([OPENED, 'P1,2024-02-08,09:00,dry,,,,,'], 0.5);
   expect(warnings).toMatchObject([{ code: 'dry-too-soon' }]);

@@ -60,7 +60,7 @@ test('a later, higher round is the one shown; a round of two lends its slope', (
     ...round(160, 9.6),
     ...round(200, 9.8, ['P1', 'P2']),
   ]);
-  expect(Math.floor(spots[0].day)).toBe(160);
+  expect(Math.floor(spots[0].day!)).toBe(160);
   expect(spots[0].head).toBeCloseTo(9.6, 9);
 });
 

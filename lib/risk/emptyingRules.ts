@@ -1,0 +1,84 @@
+import type { Pond, Site } from '../site/index.js';
+import type { Decision } from './decide.js';
+import type { MonthlyLimits } from './monthlyLimits.js';
+import { monthWords } from './monthWords.js';
+import type { Advice } from './result.js';
+import type { AddRule } from './sideRules.js';
+
+/** Answers that are no pond to use yet. */
+const BEFORE: Advice[] = ['measure-first'];
+
+/** When the pond may be emptied and how low it may be let. */
+export function emptyingRules(
+  { pond }: Site,
+  d: Decision,
+  { lowestSafeLevel }: MonthlyLimits,
+  add: AddRule,
+): void {
+  const months = lowestSafeLevel.map((_, i) => i + 1);
+  const free = months.filter((m) => lowestSafeLevel[m - 1] === null);
+  const bound = months.filter((m) => lowestSafeLevel[m - 1] !== null);
+  if (bound.length === 0) return;
+  // Found safe because the water comes too slowly: as briefly as planned, and no longer.
+  const wished = pond.emptiedIn === 'any' ? [] : pond.emptiedIn;
+  const planned = d.verdict?.safe && d.depth === pond.depth && !BEFORE.includes(d.option);
+  const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
+  const briefly = `in ${monthWords(brief)} for at most ${pond.daysEmpty} days, as planned`;
+  if (free.length > 0)
+    add(
+      'empty-only-in',
+      `Empty it only in ${monthWords(free)}${brief.length > 0 ? `, or ${briefly}` : ''}.`,
+      {
+        months: [...free, ...brief].sort((a, b) => a - b),
+      },
+    );
+  else if (brief.length > 0)
+    add('empty-only-in', `Empty it only ${briefly}, and read the dip pipe first.`, { months: brief });
+  else
+    add('do-not-lower', 'Do not empty it in any month without reading the dip pipe first.', {
+      months: bound,
+    });
+  levelRule(pond, d, bound, lowestSafeLevel, add);
+  if (d.emptyingRuled && free.length > 0)
+    add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
+}
+
+const inMonths = (months: number[]) => (months.length === 12 ? 'all year' : `in ${monthWords(months)}`);
+
+/** The level to keep, never above the brim: where that is too low, no level of this pond is safe. */
+function levelRule(pond: Pond, d: Decision, bound: number[], lowest: (number | null)[], add: AddRule): void {
+  const brim = pond.fullLevel + d.measures.raise;
+  const over = bound.filter((m) => lowest[m - 1]! > brim + 1e-9);
+  const lifts = over.length > 0 && !d.verdict?.kept;
+  const held = lifts ? bound.filter((m) => !over.includes(m)) : bound;
+  if (held.length > 0)
+    add(
+      'keep-above-level',
+      over.length > 0 && !lifts
+        ? `Keep the water above the level of the month ${inMonths(held)}: full to the brim ${inMonths(over)}.`
+        : `Keep the water above the level of the month ${inMonths(held)}; the worst month's is given.`,
+      { months: held, level_m: Math.min(Math.max(...held.map((m) => lowest[m - 1]!)), brim) },
+    );
+  if (lifts)
+    add(
+      'full-may-lift',
+      `The water outside may stand too high even for the full pond ${inMonths(over)}: with nothing done no level of it is safe then.`,
+      { months: over },
+    );
+}
+
+/** Work on a pond that is there already: it is emptied for it, and what lies under the liner asks for the liner out. */
+export function rebuildRule(
+  { measures: m }: Decision,
+  { lowestSafeLevel }: MonthlyLimits,
+  add: AddRule,
+): void {
+  const under = m.drain !== undefined || m.raise > 0;
+  if (!under && m.ballast === 0) return;
+  const free = lowestSafeLevel.map((_, i) => i + 1).filter((month) => lowestSafeLevel[month - 1] === null);
+  add(
+    'rebuild',
+    `The pond is emptied for this${under ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.`,
+    free.length > 0 && free.length < 12 ? { months: free } : {},
+  );
+}
