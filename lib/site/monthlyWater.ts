@@ -4,6 +4,7 @@ import type { Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 import type { PitDip } from './dips.js';
 import type { Places } from './places.js';
+import { plannedHeads } from './spots.js';
 
 /** Water known month by month, without a daily model. Depths m below the datum ground (negative above it). */
 export interface MonthlyWater {
@@ -18,29 +19,36 @@ export interface MonthlyWater {
   source: 'heads' | 'dips' | 'spill level';
 }
 
-/** From heads.csv, or undefined when it holds nothing of the water at the pond. */
+/**
+ * From heads.csv, or undefined when it holds nothing of the water at the pond: what it says of the site itself, else
+ * the plane through three or more levelled holes, else the hole whose ground is nearest in height.
+ */
 export function monthlyFromHeads(
   survey: Survey,
   places: Places,
   wetMonths: readonly number[],
   assume: Assumptions,
 ): MonthlyWater | undefined {
-  const at = (place: string, ground: number) => {
+  const at = (place: string) => {
     const rows = survey.heads.filter((h) => h.place === place);
-    return rows.length > 0 ? { rows, ground } : undefined;
+    return rows.length > 0 ? rows : undefined;
   };
-  const pits = [...new Set(survey.heads.map((h) => h.place))]
+  const fromGround = (place: string) => Math.abs(places.pits.get(place) ?? 0);
+  const [pit] = [...new Set(survey.heads.map((h) => h.place))]
     .filter((p) => p !== 'site' && p !== 'uphill' && !p.startsWith('below:'))
-    .map((p) => ({ place: p, ground: places.pits.get(p) ?? 0 }))
-    .sort((a, b) => Math.abs(a.ground) - Math.abs(b.ground));
-  const low = at('site', 0) ?? (pits[0] && at(pits[0].place, 0));
-  const uphill = at('uphill', places.highRim);
+    .sort((a, b) => fromGround(a) - fromGround(b));
+  const plane = plannedHeads(survey).map(({ month, head, spread }) => ({
+    month,
+    depth: places.datum - head,
+    spread,
+    source: 'plane through levelled holes',
+  }));
+  const low = at('site') ?? (plane.length > 0 ? plane : at(pit));
+  const uphill = at('uphill');
   if (!low && !uphill) return undefined;
-  const lowMonths = low ? months(low.rows, wetMonths, assume) : undefined;
-  const highMonths = uphill
-    ? months(uphill.rows, wetMonths, assume).map((d) => d - places.highRim)
-    : undefined;
-  const rows = (low ?? uphill)!.rows;
+  const lowMonths = low ? months(low, wetMonths, assume) : undefined;
+  const highMonths = uphill ? months(uphill, wetMonths, assume).map((d) => d - places.highRim) : undefined;
+  const rows = (low ?? uphill)!;
   const spreads = rows.map((r) => r.spread).filter((s): s is number => s !== undefined);
   const spread =
     spreads.length > 0

@@ -129,16 +129,45 @@ function roundsOf(survey: Survey, dips: readonly PitDip[]): Round[] {
   return rounds;
 }
 
+type Month = Survey['heads'][number]['month'];
+
 /** Levels of levelled holes that heads.csv knows, a round a month. */
-function knownRounds({ heads, levels }: Survey): Round[] {
-  const rounds = new Map<number | 'high', Hole[]>();
+function knownRounds({ heads, levels }: Survey): (Round & { month: Month })[] {
+  const rounds = new Map<Month, Hole[]>();
   for (const { place, month, depth } of heads) {
     const point = levels.find((p) => p.role === 'pit' && p.point === place);
     if (!point) continue;
     const hole = { pit: place, x: point.x, y: point.y, ground: point.level, head: point.level - depth };
     rounds.set(month, [...(rounds.get(month) ?? []), hole]);
   }
-  return [...rounds.values()].map((holes) => ({ holes }));
+  return [...rounds].map(([month, holes]) => ({ month, holes }));
+}
+
+/** Level at the planned spot in a month, on the survey's mark, and its standard deviation, m. */
+export interface PlannedHead {
+  month: Month;
+  head: number;
+  spread: number;
+}
+
+/**
+ * Levels at the planned spot by the plane through the levelled holes that heads.csv knows.
+ * @param survey - with heads.csv and levels.csv
+ * @returns one a month that a hole is known in; empty where fewer than three holes span no plane
+ */
+export function plannedHeads(survey: Survey): PlannedHead[] {
+  const rounds = knownRounds(survey)
+    .map(({ month, holes }) => ({ month, holes: holes.filter(isPlaced) }))
+    .filter(({ holes }) => holes.length > 0);
+  const [spot] = candidateSpots(survey.levels);
+  if (rounds.length === 0 || spot?.x === undefined || spot.y === undefined) return [];
+  const { x, y } = spot;
+  const told = Math.max(0, ...survey.heads.map((head) => head.spread ?? 0));
+  const plane = waterTablePlane(
+    rounds.map((round) => round.holes),
+    Math.hypot(told, PLANE_ERROR),
+  );
+  return plane ? rounds.map(({ month }, r) => ({ month, ...plane.headAt(x, y, r) })) : [];
 }
 
 /** The round with the most holes and, of those, the highest water. */

@@ -49,6 +49,26 @@ describe('from heads.csv', () => {
     expect(heads(['P1,high,0.5,,', 'P2,high,0.7,,'], levels).water!.low[0]).toBe(0.7);
   });
 
+  test('three levelled holes on the plan give the water at the pond by their plane', () => {
+    const survey = read({
+      'heads.csv': `place,month,depth_m,spread_m,source\n${[
+        // A table of slopes 0.02 and 0.01 that stands at 9.5 m in March and at 9.0 m in September at the origin.
+        ...['A,3,0.50', 'B,3,0.40', 'C,3,0.55', 'A,9,1.00', 'B,9,0.90', 'C,9,1.05'].map(
+          (row) => `${row},0.03,`,
+        ),
+      ].join('\n')}\n`,
+      'levels.csv':
+        'point,role,x_m,y_m,level_m\n' +
+        'A,pit,0,0,10\nB,pit,20,0,10.3\nC,pit,0,10,10.15\n' +
+        'r1,rim,9,4,10.1\nr2,rim,11,4,10.2\nr3,rim,11,6,10.2\nr4,rim,9,6,10.2\n',
+    });
+    const water = monthlyFromHeads(survey, placesOf(survey), WINTER, new Assumptions())!;
+    // 9.5 + 0.02 × 10 + 0.01 × 5 at the rim's centre; the datum is 10.1.
+    expect(water.low[2]).toBeCloseTo(10.1 - 9.75, 9);
+    expect(water.low[8]).toBeCloseTo(10.1 - 9.25, 9);
+    expect(water.spread).toBeGreaterThan(0.03);
+  });
+
   test('behind the uphill wall it counts from the ground there', () => {
     const { water } = heads(['site,high,0.3,,', 'uphill,high,0.2,,'], 'r1,rim,10\nr2,rim,10.5\n');
     expect(water!.low[0]).toBe(0.3);
