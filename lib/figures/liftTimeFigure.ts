@@ -30,7 +30,7 @@ const shown = (seconds: number) => Math.min(Math.max(seconds, SHORTEST), LONGEST
  * @param rows - at least one, one for each way of the water; times in s, all for the same depths
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
- * @returns plain data that plotly.js and {@link figureSvg} draw
+ * @returns plain data that plotly.js draws; {@link figureSvg} knows no axis of names
  */
 export function liftTimeFigure(rows: LiftTimeRow[], units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const names = rows.map(({ name }) => (size === 'wide' ? name : folded(name, 16)));
