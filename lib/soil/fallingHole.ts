@@ -22,7 +22,7 @@ export const holeShapeFactor = formula({
   },
   compute: (x: number, p: number, q: number, n: number) => (x / (p + q * x)) ** n,
   validity: 'fits to numerical solutions for water depths of 0.1 to 20 radii',
-  source: 'Zhang, Groenevelt & Parkin 1998, Can. J. Soil Sci. (constants from memory)',
+  source: 'Zhang, Groenevelt & Parkin 1998, Soil & Tillage Research 49 (journal and constants from memory)',
 });
 
 /** Rate at which the level in such a hole falls, over the permeability. */
