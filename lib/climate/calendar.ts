@@ -3,7 +3,7 @@ import { SECONDS_PER_DAY } from '../formula/index.js';
 /**
  * Calendar of a day counted from 1970-01-01 (UTC).
  * @param day - days since 1970-01-01, whole
- * @returns month 1–12, date 1–31, day of the year 1–366
+ * @returns year, month 1–12, date 1–31, day of the year 1–366
  */
 export function calendarOf(day: number): { year: number; month: number; date: number; dayOfYear: number } {
   const d = new Date(Math.floor(day) * SECONDS_PER_DAY * 1000);
@@ -20,8 +20,8 @@ export function calendarOf(day: number): { year: number; month: number; date: nu
  * Days since 1970-01-01 of a calendar date.
  * @param year - of the Gregorian calendar
  * @param month - 1–12
- * @param date - day of the month
- * @returns d
+ * @param date - day of the month, 1–31
+ * @returns days since 1970-01-01, whole; before it negative
  * @example
  * ```ts
  * dayNumber(2024, 2, 29); // 19782
@@ -47,7 +47,7 @@ export function isoDate(day: number): string {
 /**
  * November to April in the north, May to October in the south: when clay ground stands wet. Common practice.
  * @param month - 1–12
- * @param latitude - °, south negative; 0 counts as north
+ * @param latitude - degrees, south negative; 0 counts as north
  * @returns true in those months
  */
 export function isWetHalf(month: number, latitude: number): boolean {

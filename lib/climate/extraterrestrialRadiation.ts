@@ -8,7 +8,7 @@ export const SUN_LATITUDE = 65;
 
 /**
  * Refuses a latitude at which the sun may not rise or set in a day.
- * @param latitude - °
+ * @param latitude - degrees, south negative
  * @throws RangeError for latitudes nearer the poles than {@link SUN_LATITUDE}
  */
 export function checkSunLatitude(latitude: number): void {

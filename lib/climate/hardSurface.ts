@@ -16,10 +16,10 @@ export const hardSurfaceInterception = method({
 export const HARD_SURFACE_FILM = 0.001;
 
 /**
- * Run-off from a hard surface day by day, and asserts that its balance closes.
+ * Run-off from a hard surface day by day, see {@link hardSurfaceInterception}; asserts that its balance closes.
  * @param rain - water reaching it, m a day
- * @param demand - evaporative demand, m a day
- * @param film - water held before any runs off, m
+ * @param demand - evaporative demand, m a day; below 0 counts as 0
+ * @param film - water held before any runs off, m, such as {@link HARD_SURFACE_FILM}
  * @param runoff - filled with the run-off, m a day; as long as `rain`
  * @returns what evaporated, what is left on the surface, and the closure error, m
  * @throws Error when the balance does not close to 1e-9 m

@@ -22,11 +22,12 @@ export const hargreaves = formula({
 });
 
 /**
- * Reference evapotranspiration of a day, m. Below −17.8 °C mean the formula turns negative; no water leaves then.
- * @param latitude - degrees, −65 to 65
+ * Reference evapotranspiration of a day by {@link hargreaves}. Below −17.8 °C mean the formula turns negative; no water
+ * leaves then.
+ * @param latitude - degrees, −65 to 65, south negative
  * @param dayOfYear - 1–366
  * @param tmin - lowest temperature of the day, °C
- * @param tmax - highest, °C, at least `tmin`
+ * @param tmax - highest, °C; where it is not above `tmin` nothing leaves
  * @returns m a day, 0 or more
  * @throws RangeError for latitudes nearer the poles
  */

@@ -29,10 +29,10 @@ export const monthlyBookkeeping = method({
   source: 'Thornthwaite & Mather 1955; worked tables of physical geography courses',
 });
 
-/** How a store gives water in a dry month. */
+/** How a store gives water in a dry month: freely, or the harder the drier it is ({@link soilRetention}). */
 export type RetentionRule = 'straight' | 'exponential';
 
-/** Twelve months of the store, m. */
+/** The store month by month, m. */
 export interface MonthlyBalance {
   /** in the root zone at the end of the month */
   storage: number[];
@@ -93,11 +93,13 @@ const STILL = 1e-12;
 /**
  * The store over an ordinary year that follows itself: it ends where it began. Of several such years the fullest is
  * taken, the one that a full store comes to.
- * @param rain - m in each month
- * @param demand - m in each month
+ * @param rain - m in each month, 0 and more
+ * @param demand - potential evapotranspiration, m in each month, 0 and more
  * @param capacity - available water of the root zone, m, above 0
  * @param retention - what a store that is not full gives up to the demand
  * @returns the balance of that year, m
+ * @throws RangeError for a capacity of 0 or less
+ * @throws Error when the balance does not close to 1e-9 m
  */
 export function ordinaryYear(
   rain: readonly number[],

@@ -16,11 +16,15 @@ export const monthlyClimate = method({
   source: 'Thornthwaite 1948; Thornthwaite & Mather 1955 (snow rule from memory)',
 });
 
-/** An ordinary month: rain and evaporation in m a month, °C; absent = not known. */
+/** An ordinary month; absent = not known. */
 export interface OrdinaryMonth {
+  /** 1–12 */
   month: number;
+  /** rain and snow, m a month */
   rain?: number;
+  /** mean temperature, °C */
   tmean?: number;
+  /** reference evapotranspiration, m a month */
   et0?: number;
 }
 
@@ -28,6 +32,7 @@ export interface OrdinaryMonth {
 export interface MonthlySurplus {
   /** rain and melt reaching the ground */
   liquid: number[];
+  /** evapotranspiration, as given or by Thornthwaite */
   demand: number[];
   /** months 1–12 whose demand came from temperatures */
   estimated: number[];
@@ -48,8 +53,8 @@ const WORTH_COUNTING = 0.001;
 
 /**
  * What a year of monthly means lacks for {@link monthlySurplus}, in words; empty where nothing is.
- * @param months - of an ordinary year
- * @returns a sentence for each gap
+ * @param months - of an ordinary year, in any order
+ * @returns a phrase for each gap
  */
 export function climateGaps(months: readonly OrdinaryMonth[]): string[] {
   const gaps: string[] = [];
@@ -71,9 +76,9 @@ export function climateGaps(months: readonly OrdinaryMonth[]): string[] {
 }
 
 /**
- * Rain less evaporation through an ordinary year, with the store of the root zone between.
- * @param months - twelve
- * @param latitude - degrees, −65 to 65
+ * Rain less evaporation through an ordinary year, with the store of the root zone between; see {@link monthlyClimate}.
+ * @param months - twelve, in any order
+ * @param latitude - degrees, −65 to 65, south negative; used where an evaporation is not given
  * @param capacity - available water of the root zone, m, above 0
  * @returns by month, m, by both kinds of store, with the months that are wet by both
  * @throws RangeError naming every gap of {@link climateGaps}, or what is outside its range

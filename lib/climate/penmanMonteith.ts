@@ -66,7 +66,7 @@ export interface StationDay {
   vapourPressure?: number;
   /** wind at 2 m, m/s */
   wind?: number;
-  /** hours of sunshine */
+  /** hours of sunshine in the day */
   sunshine?: number;
   /** measured solar radiation, MJ/m²/d; goes before `sunshine` */
   solar?: number;
@@ -76,18 +76,19 @@ export interface StationDay {
 
 /** Where a station stands. */
 export interface Station {
-  /** degrees, −65 to 65 */
+  /** degrees, −65 to 65, south negative */
   latitude: number;
   /** height above the sea, m */
   altitude: number;
+  /** by the sea; absent: inland */
   coastal?: boolean;
 }
 
 /** Reference evapotranspiration with the steps to it, and what had to be put in for it. */
 export interface StationEvaporation {
-  /** m/d */
+  /** m/d, 0 or more */
   et0: number;
-  /** MJ/m²/d */
+  /** radiation above the air, at the ground, at the ground under a clear sky, lost by long waves, and net; MJ/m²/d */
   extraterrestrial: number;
   solar: number;
   clearSky: number;

@@ -3,17 +3,22 @@ import { DAYS_OF_MONTH } from './dayLength.js';
 import { referenceEvaporation } from './hargreaves.js';
 import { thornthwaiteYear } from './thornthwaite.js';
 
-/** A day as observed; absent = not observed. m and °C. */
+/** A day as observed; absent = not observed. */
 export interface ObservedDay {
+  /** days since 1970-01-01, whole */
   day: number;
+  /** rain and snow, m */
   rain?: number;
+  /** °C */
   tmin?: number;
   tmax?: number;
+  /** reference evapotranspiration, m */
   et0?: number;
 }
 
 /** A gapless daily record ready for the balances. */
 export interface ClimateRecord {
+  /** days since 1970-01-01 */
   firstDay: number;
   /** precipitation, m a day */
   rain: Float64Array;
@@ -27,7 +32,9 @@ export interface ClimateRecord {
   month: Uint8Array;
   /** index of the hydrological year, counted from 0; −1 in the incomplete first and last year */
   year: Int16Array;
+  /** whole hydrological years */
   years: number;
+  /** days taken as the mean of their month */
   filled: { rain: number; demand: number };
   /** where most of the demand comes from */
   demandFrom: DemandSource;
@@ -48,11 +55,12 @@ export type DemandSource =
  * the day's lowest and highest temperature; where no day of the record has a range of temperatures, by Thornthwaite
  * from its monthly means; where there is none in a month, that of an ordinary year. Years run from October in the north
  * and from April in the south, so that no wet season is cut.
- * @param days - sorted by day
- * @param latitude - degrees, −65 to 65
- * @param ordinary - demand of the months of an ordinary year, m a month
+ * @param days - at least one, sorted by day
+ * @param latitude - degrees, −65 to 65, south negative
+ * @param ordinary - demand of the twelve months of an ordinary year, m a month, January first
  * @returns daily series, with what was filled and where the demand comes from
- * @throws RangeError when a month has no rain, or no temperatures or evaporation, in the whole record
+ * @throws RangeError when a month has no rain, or no temperatures or evaporation, in the whole record, and where demand is
+ *   to come from temperatures also for latitudes nearer the poles or a month warmer than 38 °C
  */
 export function climateRecord(
   days: ObservedDay[],

@@ -66,5 +66,5 @@ export const rootZoneBalance = method({
   source: 'FAO Irrigation and Drainage Paper 56, chapter 8',
 });
 
-/** Share of available water drawn without stress: turf 0.40 (FAO-56 Table 22), 7.5 % less in clay. */
+/** Share of available water drawn without stress, 0–1: turf 0.40 (FAO-56 Table 22), 7.5 % less in clay. */
 export const DEPLETION_FRACTION = 0.37;

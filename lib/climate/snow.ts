@@ -30,5 +30,5 @@ export const degreeDaySnow = method({
   source: 'common practice (melt factors 2–6 mm/°C/d)',
 });
 
-/** Melt per degree and day, m. */
+/** Melt per degree and day, m/°C. Common practice. */
 export const MELT_FACTOR = 0.003;

@@ -64,11 +64,13 @@ export const thornthwaiteHot = formula({
 });
 
 /**
- * Potential evapotranspiration of the months of an ordinary year, m a month.
- * @param tmean - twelve mean temperatures, °C, at most 38
- * @param latitude - degrees, −65 to 65
+ * Potential evapotranspiration of the months of an ordinary year, by {@link thornthwaite}; above 26.5 °C by
+ * {@link thornthwaiteHot}, in months at or below 0 °C none.
+ * @param tmean - twelve mean temperatures, January first, °C, at most 38
+ * @param latitude - degrees, −65 to 65, south negative
  * @returns 12 values, January first, m a month
- * @throws RangeError for other than twelve months, a month without a temperature, or temperatures above 38 °C
+ * @throws RangeError for other than twelve months, a month without a temperature, temperatures above 38 °C, or latitudes
+ *   nearer the poles
  */
 export function thornthwaiteYear(tmean: readonly number[], latitude: number): number[] {
   if (tmean.length !== 12) throw new RangeError(`invalid year: ${tmean.length} months instead of 12`);

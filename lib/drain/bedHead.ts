@@ -22,25 +22,24 @@ export interface BedStratum {
 }
 
 /**
- * Height of the water above the underside of a bed, m, see {@link bedHeadMethod}.
+ * Height of the water in a bed at a distance from its pipe, see {@link bedHeadMethod}.
  * @param strata - from the liner down
- * @param atPipe - height of the water at the pipe, m, 0 and more
- * @param inflow - per area, m/s, 0 and more
- * @param reach - from the pipe, m
- * @returns m
+ * @param atPipe - height of the water at the pipe above the underside of the bed, m, 0 and more
+ * @param inflow - per area of floor, m/s, 0 and more
+ * @param reach - distance from the pipe, m, 0 and more
+ * @returns m above the underside of the bed
  */
 export function bedHead(strata: BedStratum[], atPipe: number, inflow: number, reach: number): number {
   return heightOfPotential(strata, potential(strata, atPipe) + (inflow * reach * reach) / 2);
 }
 
 /**
- * Farthest reach from a pipe at which the water keeps below a height, m; Infinity where nothing flows in, 0 where it
- * stands higher at the pipe.
+ * Farthest distance from a pipe at which the water keeps below a height.
  * @param strata - from the liner down
- * @param atPipe - height of the water at the pipe, m, 0 and more
- * @param inflow - per area, m/s, 0 and more
- * @param highest - above the underside, m
- * @returns m
+ * @param atPipe - height of the water at the pipe above the underside of the bed, m, 0 and more
+ * @param inflow - per area of floor, m/s, 0 and more
+ * @param highest - height allowed above the underside, m
+ * @returns m; Infinity where nothing flows in, 0 where the water stands higher at the pipe
  */
 export function bedReach(strata: BedStratum[], atPipe: number, inflow: number, highest: number): number {
   const spare = Math.max(potential(strata, highest) - potential(strata, atPipe), 0);

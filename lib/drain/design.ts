@@ -51,23 +51,28 @@ export const fallNeeded = formula({
 });
 
 /**
- * Level to which a drain lets the water in its bed fall, before the receiver's own water is looked at.
- * @param floor - level of the dug floor, m
- * @param outletLevel - invert at the outlet, m
- * @param run - length of the pipe to it, m
- * @returns m on the same datum
+ * Level to which a drain lets the water in its bed fall, before the receiver's own water is looked at: the underside of
+ * the bed, or what the outlet allows at the least fall.
+ * @param floor - level of the dug floor, m above any datum
+ * @param outletLevel - level of the pipe's lowest inside point (invert) at the outlet, m above the same
+ * @param run - length of the pipe to it, m, 0 and more
+ * @returns m above the same datum
  */
 export function reliefLevel(floor: number, outletLevel: number, run: number): number {
   return Math.max(floor - BED_THICKNESS, outletLevel + fallNeeded.compute(LEAST_FALL, run));
 }
 
-/** What the design of a drain starts from, SI. */
+/**
+ * What the design of a drain starts from, SI. The datum of all levels is the lowest natural ground at the rim: depth of a
+ * sump and cover of a pipe are counted from there.
+ */
 export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end' | 'sumpDepth'> {
   /** liner's lowest point, m above the datum */
   floor: number;
   /** length and width of the floor, m; without a width that of the area */
   floorLength: number;
   floorWidth?: number;
+  /** m³/s by source */
   inflow: DrainInflow;
   /** highest water outside without a drain, m above the datum; absent: level with the datum */
   outside?: number;
@@ -79,11 +84,13 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
   bed?: Bed;
   /** which pipes the shop sells */
   series?: CommonPipe['series'];
+  /** where it ends: level of its mouth, way there, ordinary and highest water it meets; or a sump. m */
   end:
     | { kind: 'outlet'; name: string; level: number; distance: number; ditch?: number; flood?: number }
     | {
         kind: 'sump';
         name: string;
+        /** at which the pump holds the water */
         level: number;
         /** of the pumped line, m */
         distance: number;
@@ -97,21 +104,24 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
 export interface Drain {
   kind: 'outlet' | 'sump';
   outlet: string;
+  /** m³/s, by source and in all */
   inflow: DrainInflow;
   totalInflow: number;
   bed: Bed;
   envelope: EnvelopeVerdict;
   layout: Layout;
-  /** head left under the emptied liner by this bed, and by one pipe laid in the clay instead */
+  /** head left under the emptied liner by this bed, and by one pipe laid in the clay instead, m */
   headLeft: { bed: HeadLeft; lonePipe: HeadLeft };
-  /** net pressure head on the emptied liner by either; above 0 it lifts */
+  /** net pressure head on the emptied liner by either, m; above 0 it lifts */
   netHead: { bed: HeadLeft; lonePipe: HeadLeft };
   /** pipes in the clay without a bed that would hold the floor down; absent where a dozen do not */
   pipesWithoutBed?: number;
   pipe: PipeChoice;
   /** smallest pipe that carries the inflow at all, whether or not it can be flushed */
   smallest?: PipeChoice;
+  /** inside, m */
   pipeDiameter: number;
+  /** at the rough end, m³/s */
   pipeCapacity: number;
   /** fall of the run, m/m */
   slope: number;
@@ -121,13 +131,15 @@ export interface Drain {
   entry: Ends;
   /** falls at which the pipe keeps itself clean without and with silt, m/m */
   cleansing: { filtered: number; silty: number };
+  /** along the run to the outlet, m; 0 for a sump */
   fallNeeded: number;
-  /** from the underside of the bed; absent for a sump */
+  /** from the underside of the bed, m, below 0 where the outlet lies higher; absent for a sump */
   fallAvailable?: number;
   links: FallLink[];
   sump?: Sump;
-  /** what each link can take over what it must */
+  /** what each link can take over what it must, 1 and more holds; names in {@link LINK_NAMES} */
   reserve: Record<string, number>;
+  /** the one with the least reserve */
   weakestLink: string;
   quantities: DrainQuantity[];
   /** as designed for, for figures */
@@ -143,7 +155,7 @@ const SOCK = 4.25e-4;
 const VOIDS = 0.35;
 
 /**
- * A drain for a pond of known depth.
+ * A drain for a pond of known depth, see {@link drainDesign}.
  * @param input - pond, water, soil and where the drain ends, SI; see {@link DrainInput}
  * @returns the drain with layout, pipe, bed, fall or sump, the reserve of each link and quantities
  */

@@ -15,5 +15,5 @@ export const swell = formula({
   source: 'earthwork handbooks; sand-clay example 3400 → 2700 lb/yd³',
 });
 
-/** Swell of clay: 30 % (earthwork tables, second-hand). */
+/** Swell of clay, 0–1: 30 % (earthwork tables, second-hand). */
 export const CLAY_SWELL = 0.3;

@@ -32,7 +32,7 @@ export const envelopeMethod = method({
 });
 
 /**
- * Grading of what is sold, middle of the band, percent passing by mm. Concrete sand: ASTM C33 Table 1, and No. 57 stone
+ * Grading of what is sold, middle of the band: sizes in m and shares finer, 0–1. Concrete sand: ASTM C33 Table 1, and No. 57 stone
  * for '20 mm stone' (both read in copies); masonry sand ASTM C144 and pea gravel (No. 8 stone) from memory.
  */
 export const GRADINGS = {
@@ -73,8 +73,9 @@ export const GRADINGS = {
 /** A grading by its name in the trade. */
 export type Granular = keyof typeof GRADINGS;
 
-/** Apparent opening size of the fabric bought, m: No. 100 sieve; and its permittivity, 1/s. Common practice. */
+/** Apparent opening size of the fabric bought, m: No. 100 sieve. Common practice. */
 export const FABRIC_OPENING = 1.5e-4;
+/** Its permittivity, 1/s. Common practice. */
 const FABRIC_PERMITTIVITY = 1;
 
 /** Layers of a bed: what lies against the soil, and the coarser stuff around the pipe. */
@@ -125,7 +126,7 @@ const times = (v: number) => `${Number(v.toPrecision(2))} times`;
  * Judges a bed on a soil, see {@link envelopeMethod}.
  * @param bed - what is laid
  * @param soil - grain-size curve, and whether it disperses
- * @returns ratios of what keeps the soil out and lets the water through, and the order to a merchant
+ * @returns how far it keeps the soil out and lets the water through, as ratios of which 1 and more is enough, and words
  */
 export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const { filter, core }: BedLayers = BEDS[bed];
@@ -189,10 +190,10 @@ export function aroundPipe(bed: Bed): Granular {
 }
 
 /**
- * Openings of a pipe against the layer around it: what the grains allow over what the pipe has; both in m.
+ * Openings of a pipe against the layer around it: what the grains allow over what the pipe has.
  * @param bed - what is laid around the pipe
- * @param opening - its kind and size, m
- * @returns below 1 grains go through
+ * @param opening - its kind and size, m, above 0
+ * @returns ratio; below 1 grains go through
  */
 export function openingReserve(bed: Bed, opening: { kind: 'slot' | 'hole' | 'sock'; size: number }): number {
   const d85 = sizeFiner(GRADINGS[aroundPipe(bed)], 0.85);

@@ -45,6 +45,7 @@ export const retentionMixed = formula({
 
 /** Soil that a filter must hold back. */
 export interface BaseSoil {
+  /** sizes in m and shares finer, 0–1, rising */
   curve: readonly CurvePoint[];
   /** clay that goes into suspension by itself */
   dispersive?: boolean;
@@ -52,18 +53,21 @@ export interface BaseSoil {
 
 /** What the filter on a soil may be; sizes in m. */
 export interface FilterBand {
+  /** of the soil: 1 the finest, 4 sand and gravel */
   category: 1 | 2 | 3 | 4;
   /** share finer than 0.075 mm */
   fines: number;
+  /** sizes of which 85 % (of what passes 4.75 mm) and 15 % of the soil are finer */
   d85: number;
   d15: number;
+  /** what the D15 of a filter may be */
   largestD15: number;
   leastD15: number;
 }
 
 /** No. 200 sieve, m. */
 export const FINES_SIZE = 7.5e-5;
-/** D60/D10 of a filter, share of fines, largest grain m. */
+/** Limits of a filter: D60/D10, share finer than 0.075 mm (0–1), largest grain, m. */
 export const FILTER_LIMITS = { leastUniformity: 2, mostUniformity: 6, fines: 0.05, largest: 0.0762 };
 
 /** Largest D90 of a filter by its D10, both m: below the first size the second holds. From memory (table 26-6). */
@@ -76,8 +80,8 @@ const D90_BY_D10 = [
 ] as const;
 
 /**
- * Largest D90 at which a filter of a D10 does not part into coarse and fine while it is tipped, m.
- * @param d10 - of the filter, m
+ * Largest D90 at which a filter does not part into coarse and fine while it is tipped (NEH 633-26).
+ * @param d10 - D10 of the filter, the size of which 10 % is finer, m
  * @returns m
  */
 export function largestD90(d10: number): number {

@@ -28,11 +28,11 @@ export const SOCK_RADIUS = 0.059;
  * {@link drainUnderFloorMethod}; within 0.01 of the head of the numerical section for bare pipes, 0.025 for pipes whose
  * radius is a third of their depth.
  * @param width - of the floor, m
- * @param head - of the water outside above the pipe, m
- * @param count - of pipes side by side, evenly spaced
+ * @param head - of the water outside above the pipe, m, 0 and more
+ * @param count - of pipes side by side, evenly spaced, at least 1
  * @param slope - of the sides, horizontal to 1 vertical; upright sides leave most
- * @param depth - below the liner, m
- * @param radius - effective, m
+ * @param depth - of the pipe's middle below the liner, m
+ * @param radius - effective, m; absent: {@link BARE_RADIUS}
  * @returns head above the pipe, m, at four places under and beside the floor
  */
 export function pipesInClay(
@@ -70,8 +70,8 @@ function pipesInPit(
  * ballast holds. Above 0 it lifts.
  * @param left - from {@link pipesInClay} or {@link bedUnderFloor}
  * @param held - head that ballast on the liner holds, m
- * @param depth - of the pipe below the liner, m
- * @returns m, at the same places
+ * @param depth - of what `left` is counted from, the pipe or the underside of the bed, below the liner, m
+ * @returns m of water, at the same places
  */
 export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNESS): HeadLeft {
   const net = (head: number) => head - depth - held;
@@ -87,10 +87,10 @@ export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNES
  * Fewest pipes in plain clay side by side that keep the net pressure under the floor, not behind the sides, below the
  * ballast; absent where a dozen do not.
  * @param width - of the floor, m
- * @param head - outside above the pipe, m
+ * @param head - of the water outside above the pipe, m, 0 and more
  * @param held - head that ballast on the liner holds, m
  * @param slope - of the sides, horizontal to 1 vertical
- * @returns a number of pipes
+ * @returns a number of pipes, 1 to 12, or undefined
  */
 export function pipesForBallast(width: number, head: number, held: number, slope = 0): number | undefined {
   const pit = clayPit(width, head, slope, BED_THICKNESS);
@@ -107,10 +107,10 @@ export function pipesForBallast(width: number, head: number, held: number, slope
  * @param bed - what it is made of
  * @param spacing - of the pipes, or the width of the floor for one pipe, m
  * @param head - of the water outside above the underside of the bed, m
- * @param inflow - per area of floor, m/s
+ * @param inflow - per area of floor, m/s, 0 and more
  * @param turnedUp - whether the bed goes up behind the sides
  * @param diameter - of the pipe, m
- * @returns head above the pipe, m, at four places under and beside the floor
+ * @returns head above the underside of the bed, m, at four places under and beside the floor
  */
 export function bedUnderFloor(
   bed: Bed,

@@ -48,7 +48,7 @@ const COARSE = 4.75e-3;
 /**
  * Curve of what passes the 4.75 mm sieve, counted as the whole; a curve that ends below it as it is.
  * @param curve - sizes in m and shares finer, 0–1, rising
- * @returns shares counted anew
+ * @returns sizes in m, with the shares counted anew
  */
 export function regraded(curve: readonly CurvePoint[]): readonly CurvePoint[] {
   const passing = finerThan(curve, COARSE);
@@ -60,10 +60,10 @@ export function regraded(curve: readonly CurvePoint[]): readonly CurvePoint[] {
 }
 
 /**
- * Grain-size curve of the fine earth of a soil, without stones: mass fractions of sand and clay.
- * @param sand - 0–1
- * @param clay - 0–1; sand and clay at most 1 together
- * @returns sizes in m and shares finer, rising
+ * Grain-size curve of the fine earth of a soil, without stones, between the limits of clay, silt and sand of the USDA.
+ * @param sand - mass fraction, 0–1
+ * @param clay - mass fraction, 0–1; sand and clay at most 1 together
+ * @returns sizes in m and shares finer, 0–1, rising
  */
 export function soilCurve(sand: number, clay: number): CurvePoint[] {
   return [
@@ -75,8 +75,8 @@ export function soilCurve(sand: number, clay: number): CurvePoint[] {
 }
 
 /**
- * Grain-size curve from sieves: sizes in mm, percent passing.
- * @param rows - in any order
+ * Grain-size curve from sieves.
+ * @param rows - size of the sieve, mm, and percent passing, 0–100, in any order
  * @returns sizes in m and shares finer, 0–1, rising
  */
 export function sieveCurve(rows: readonly (readonly [mm: number, percent: number])[]): CurvePoint[] {

@@ -41,7 +41,7 @@ export interface DrainInflow {
 }
 
 /**
- * Sum over the sources, m³/s.
+ * Sum over the sources.
  * @param inflow - by source, m³/s
  * @returns m³/s
  */

@@ -48,10 +48,12 @@ export interface InflowInput {
   seconds: number;
   /** the dug ring; absent where nothing permeable touches the liner */
   ring?: { area: number; fill: keyof typeof FILL_INTAKE; capped: boolean };
+  /** m²; the ring's too */
   roofArea: number;
   uphillArea: number;
+  /** of the ground uphill */
   cover: GardenCover;
-  /** share of the storm that the ground uphill cannot take in while its water is at its highest */
+  /** share of the storm, 0–1, that the ground uphill cannot take in while its water is at its highest; absent: not known */
   shed?: number;
   /** m², and usual drawdown, m */
   pondArea: number;

@@ -44,9 +44,9 @@ const CONDUCTIVITY: Record<Granular, number> = {
 };
 
 /**
- * Conductivity times thickness of a bed, m²/s.
- * @param bed - its layers
- * @param thickness - of the bed, m
+ * Conductivity times thickness of a bed.
+ * @param bed - what is laid
+ * @param thickness - of all its layers, m; a mat keeps its own
  * @returns m²/s
  */
 export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
@@ -54,9 +54,9 @@ export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
 }
 
 /**
- * Height of the water above the underside of a bed at its pipe, m: the pipe half full, or the middle of a mat.
+ * Height of the water above the underside of a bed at its pipe: the pipe half full, or the middle of a mat.
  * @param bed - what is laid
- * @param diameter - of the pipe, m
+ * @param diameter - inside, of the pipe, m
  * @returns m
  */
 export function levelAtPipe(bed: Bed, diameter: number): number {
@@ -85,7 +85,7 @@ export function isMat(bed: Bed): boolean {
  * Layers of a bed from the liner down: the core on the filter sand, or the one material it is made of.
  * @param bed - what is laid
  * @param thickness - of all, m; a mat keeps its own
- * @returns layers with thickness and conductivity
+ * @returns layers with thickness, m, and conductivity, m/s
  */
 export function strataOf(bed: Bed, thickness = BED_THICKNESS): BedStratum[] {
   if (isMat(bed)) return [{ thickness: MAT_THICKNESS, conductivity: MAT_TRANSMISSIVITY / MAT_THICKNESS }];
@@ -127,13 +127,13 @@ const LEAST_INFLOW = 1e-12;
 
 /**
  * Layout for a floor, see {@link layoutMethod}.
- * @param floorLength - m
- * @param floorWidth - m
+ * @param floorLength - m, above 0
+ * @param floorWidth - m, above 0
  * @param bed - what the bed is made of
  * @param fromBelow - inflow that rises evenly under the floor, m³/s
  * @param fromSides - inflow that comes down the sides, m³/s
- * @param diameter - of the pipe, m
- * @returns kind, length of pipe, branches and spacing
+ * @param diameter - inside, of the pipe, m
+ * @returns kind, length of pipe, m, branches and spacing, m
  */
 export function layoutOf(
   floorLength: number,

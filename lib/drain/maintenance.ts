@@ -6,9 +6,9 @@ export interface Reading {
 
 /**
  * Reads the inspection pipe at the head of the drain; levels m above one datum.
- * @param water - level in the pipe
- * @param invert - of the pipe in the bed
- * @param floor - of the liner
+ * @param water - level in the inspection pipe
+ * @param invert - level of the lowest inside point of the pipe in the bed
+ * @param floor - level of the liner's floor
  * @param wet - whether it rained hard in the last day
  * @returns whether there is trouble, and what the look says
  */

@@ -25,7 +25,9 @@ const SHRINKING = 0.1;
 /** Lowering at a place. */
 export interface Lowering {
   name: string;
+  /** from the drain, m */
   distance: number;
+  /** of the water table, m, 0 and more */
   lowered: Ends;
   /** the clay may shrink there: an engineer is asked first */
   caution: boolean;
@@ -33,9 +35,10 @@ export interface Lowering {
 }
 
 /**
- * Lowering at a distance for the spread of the conductivity.
+ * Lowering at a distance for the spread of the conductivity, by {@link drainReach} and {@link loweringAt} with 1 mm of
+ * rain a day (our choice).
  * @param place - its name, and its distance from the drain, m
- * @param s - water lowered at the drain, m
+ * @param s - water lowered at the drain, m, 0 and more
  * @param k - conductivity at its low, likely and high end, m/s
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
  * @returns at each end of the conductivity, m, with a caution in words
@@ -84,12 +87,12 @@ export function dischargeWords({ ordinary, storm, before }: Discharge, units: Un
 }
 
 /**
- * Flow for ever out of a seam of sand, m³/s, and how far it is felt.
- * @param k - conductivity, m/s
+ * Flow for ever out of a seam of sand, and how far it is felt, by {@link dupuitWell} and {@link sichardtRadius}.
+ * @param k - conductivity of the sand, m/s
  * @param thickness - of the water above the base of the seam, m
- * @param s - lowered at the pond, m
- * @param radius - of the circle of equal area, m
- * @returns flow m³/s, and distance m
+ * @param s - water lowered at the pond, m
+ * @param radius - of the circle as large as the pond, m
+ * @returns flow, m³/s, and distance from the middle of the pond, m
  */
 export function endlessFlow(
   k: number,

@@ -31,14 +31,17 @@ export interface FallLink {
 
 /** Levels along a drain to an outlet. */
 export interface FallInput {
+  /** level of the liner's lowest point, m above the datum */
   floor: number;
+  /** m */
   floorLength: number;
+  /** level of its mouth, way there, ordinary and highest water it meets; m, levels above the datum */
   outlet: { level: number; distance: number; ditch?: number; flood?: number };
 }
 
 /**
  * Fall link by link, see {@link fallBudget}. What is left over goes to the run, where it makes the pipe steeper.
- * @param input - levels of floor and outlet, m, and the way between
+ * @param input - levels of floor and outlet, m above one datum, and the way between, m
  * @returns from the floor down; each with the fall it needs and has, m
  */
 export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[] {
@@ -64,11 +67,11 @@ export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[]
 }
 
 /**
- * Water in the bed while the receiver is in flood.
- * @param outside - head in the ground and the ring without a drain, m
- * @param relief - level the drain holds, m
- * @param flood - highest water of the receiver, m
- * @returns level with and without a flap, m
+ * Water in the bed while the receiver is in flood; levels m above one datum.
+ * @param outside - head in the ground and the ring without a drain
+ * @param relief - level the drain holds, from {@link reliefLevel}
+ * @param flood - highest water of the receiver
+ * @returns level with a flap, and with an open mouth
  */
 export function backwater(outside: number, relief: number, flood: number): { flap: number; open: number } {
   const flap = Math.min(outside, Math.max(relief, flood));
@@ -82,11 +85,11 @@ export interface Cover {
 }
 
 /**
- * Cover of a pipe; levels of ground and invert m above the datum.
- * @param ground - m
- * @param invert - of the pipe, m
- * @param diameter - of the pipe, m
- * @returns m above the pipe, with what it needs in words
+ * Cover of a pipe; levels m above one datum.
+ * @param ground - level of the ground
+ * @param invert - level of the pipe's lowest inside point
+ * @param diameter - inside, of the pipe, m
+ * @returns earth over the pipe, m, with what it needs in words
  */
 export function coverOf(ground: number, invert: number, diameter: number): Cover {
   const cover = ground - invert - diameter;
@@ -141,8 +144,10 @@ export interface OutletWorks {
 export const MOUTH = 0.3;
 
 /**
- * What a run to an outlet needs; levels m above the datum.
- * @param run - levels and diameter, m; velocity of the water at the mouth, m/s
+ * What a run to an outlet needs; levels m above the ground over the pipe at the pond, which is taken for the lowest natural
+ * ground at the rim.
+ * @param run - levels of floor, highest water outside, relief and flood, and diameter, m; velocity of the water at the
+ *   mouth, m/s
  * @returns cover, frost and erosion in words, and the water in the bed in a flood
  */
 export function outletWorks(run: {

@@ -47,8 +47,8 @@ export const flowDepth = method({
 const MOST = 0.938;
 
 /**
- * Flow at a depth over that of the full pipe.
- * @param y - depth over diameter, 0–1
+ * Flow at a depth over that of the full pipe, by Manning.
+ * @param y - depth over diameter, above 0 to 1
  * @returns 0 to about 1.08
  */
 export function partFullFlow(y: number): number {
@@ -57,10 +57,10 @@ export function partFullFlow(y: number): number {
 
 /**
  * Depth and velocity of a flow in a pipe, see {@link flowDepth}.
- * @param flow - m³/s
+ * @param flow - m³/s, 0 and more
  * @param diameter - inside, m
- * @param fall - m/m
- * @param roughness - s/m^(1/3)
+ * @param fall - m/m, above 0
+ * @param roughness - Manning's n, s/m^(1/3)
  * @returns depth over diameter and velocity in m/s; a depth of 1 where the pipe cannot carry it
  */
 export function pipeFlow(

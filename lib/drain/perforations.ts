@@ -1,7 +1,7 @@
 import { orificeFlow } from './inflow.js';
 
 /**
- * Share of the perforations taken to be blocked. A manufacturer's chart assumes half; from three quarters after years to
+ * Share of the perforations taken to be blocked, 0–1. A manufacturer's chart assumes half; from three quarters after years to
  * none when new: our choice.
  */
 export const BLOCKED = { most: 0.75, likely: 0.5, least: 0 };
@@ -10,10 +10,10 @@ export const BLOCKED = { most: 0.75, likely: 0.5, least: 0 };
 export const OPEN_AREA = 0.0254 ** 2 / 0.3048;
 
 /**
- * Flow that gets into a perforated pipe.
+ * Flow that gets into a perforated pipe, by {@link orificeFlow}.
  * @param length - of the pipe, m
- * @param head - of water in the bed above the openings, m
- * @param blocked - share of the openings
+ * @param head - of water in the bed above the openings, m, 0 and more
+ * @param blocked - share of the openings, 0–1
  * @returns m³/s
  */
 export function entryCapacity(length: number, head: number, blocked = BLOCKED.likely): number {

@@ -29,10 +29,10 @@ export const fallForVelocity = formula({
   source: 'Manning, solved for the fall',
 });
 
-/** Roughness of corrugated drain pipe at its rough end, with which pipes are sized. */
+/** Manning's n of corrugated drain pipe at its rough end, with which pipes are sized, s/m^(1/3). */
 export const CORRUGATED_ROUGHNESS = ROUGHNESS.corrugated.rough;
 
-/** Least fall laid in a garden: 1 %, steep enough to see with a string line. Common practice. */
+/** Least fall laid in a garden, m/m: 1 %, steep enough to see with a string line. Common practice. */
 export const LEAST_FALL = 0.01;
 
 /**
@@ -47,6 +47,7 @@ const LEAST_DIAMETER = 0.1;
 /** A pipe against an inflow: capacity with the roughest and the smoothest wall the literature gives its kind. */
 export interface PipeChoice {
   pipe: CommonPipe;
+  /** inside, m */
   diameter: number;
   /** m³/s with the rough end, by which it is chosen */
   capacity: number;
@@ -86,7 +87,7 @@ export function pipesAgainst(
  * @param inflow - m³/s
  * @param fall - m/m, above 0
  * @param series - as sold
- * @returns the pipe with its capacity at both ends of roughness
+ * @returns the pipe with its capacity at both ends of roughness, m³/s, or undefined
  */
 export function smallestThatServes(
   inflow: number,
@@ -101,7 +102,7 @@ export function smallestThatServes(
 /**
  * Fall at which a pipe running full or half full at its rough end keeps itself clean, m/m.
  * @param choice - a pipe of {@link pipesAgainst}
- * @returns for water that comes through a filter, and for silty water
+ * @returns m/m, for water that comes through a filter, and for silty water
  */
 export function cleansingFall({ pipe }: PipeChoice): { filtered: number; silty: number } {
   const at = (velocity: number) => fallForVelocity.compute(velocity, ROUGHNESS[pipe.kind].rough, pipe.inside);
@@ -109,10 +110,10 @@ export function cleansingFall({ pipe }: PipeChoice): { filtered: number; silty: 
 }
 
 /**
- * Smallest common pipe that carries an inflow at a fall with half its capacity to spare, and at least 100 mm,
- * which can be flushed and looked into; the largest one where none does, so that its reserve below 1 is seen.
+ * Smallest corrugated drain pipe that carries an inflow at a fall with half its capacity to spare, and at least 100 mm
+ * inside, which can be flushed and looked into; the largest one where none does, so that its small reserve is seen.
  * @param inflow - m³/s
- * @param fall - m/m
+ * @param fall - m/m, above 0
  * @param series - as sold
  * @returns the pipe with its capacity at both ends of roughness, m³/s
  */

@@ -40,12 +40,13 @@ const VISCOSITY = 1.5e-6;
 const PLASTIC = 1e-5;
 
 /**
- * Head lost at a flow in m³/s; laminar below a Reynolds number of 2300.
+ * Head lost in a plastic pressure pipe, by {@link darcyWeisbach} and {@link swameeJain}; laminar below a Reynolds number of
+ * 2300.
  * @param flow - m³/s, 0 or more
  * @param diameter - inside, m
  * @param length - m
- * @param fittings - in velocity heads
- * @returns m
+ * @param fittings - sum of the loss coefficients of bends, valves and exit, dimensionless
+ * @returns m of water
  */
 export function lineLoss(flow: number, diameter: number, length: number, fittings: number): number {
   if (flow <= 0) return 0;
@@ -77,11 +78,11 @@ export interface Pump {
 const FITTINGS = 5;
 
 /**
- * Duty point, see {@link pumpDuty}.
- * @param pump - its highest head and largest flow
+ * What a pump gives through its line, see {@link pumpDuty}.
+ * @param pump - its highest head, m, and largest flow, m³/s
  * @param lift - from the water in the sump to the end of the line, m
- * @param line - m
- * @returns flow m³/s and head m; no flow where the lift exceeds what the pump can
+ * @param line - inside diameter and length, m
+ * @returns flow, m³/s, and head, m; no flow where the lift is as much as the pump can, or more
  */
 export function dutyPoint(
   pump: Pump,

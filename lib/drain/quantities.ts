@@ -28,7 +28,7 @@ export const sheetSide = formula({
   source: 'geometry',
 });
 
-/** Waste and laps, over what is measured. Common practice. */
+/** Waste and laps over what is measured, as a share of it. Common practice. */
 export const WASTE = { pipe: 0.05, granular: 0.1, fabric: 0.15 };
 /** Sand turned up behind the sides, m. Common practice. */
 export const SIDE_BLANKET = 0.1;
@@ -46,6 +46,7 @@ const STICK = 6;
 
 /** What the quantities are counted from, SI. */
 export interface QuantityInput {
+  /** m², level; and of the sides along their slope */
   floorArea: number;
   sideArea: number;
   /** horizontal to 1 vertical; absent: flat enough for sand */
@@ -54,6 +55,7 @@ export interface QuantityInput {
   layout: Layout;
   /** as it is asked for in the shop */
   pipe: string;
+  /** and the way there, m: of the run, or of the pumped line */
   end: { kind: 'outlet' | 'sump'; distance: number };
   /** from the ground to the bottom of the sump, m; absent for an outlet */
   sumpDepth?: number;
@@ -66,7 +68,7 @@ export interface QuantityInput {
 /**
  * Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell.
  * @param input - layout, bed, pipe, end and pond, SI; see {@link QuantityInput}
- * @returns items with amount and unit
+ * @returns items with amount in m, m², m³ or pieces
  */
 export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;

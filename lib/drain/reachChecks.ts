@@ -17,7 +17,7 @@ export const reachChecksMethod = method({
     'uniform ground from the surface to a tight layer below the drain; steady recharge, for Glover–Dumm a month without',
     'a cross-check: a pond is no field, and the bed under it takes its own water only',
   ],
-  source: 'Hooghoudt 1940, Kirkham 1958, Ernst 1956, Donnan 1946, Glover–Dumm 1954, each as declared',
+  source: 'Hooghoudt 1940, Kirkham 1958, Ernst 1962, Donnan 1946, Glover–Dumm 1954, each as declared',
 });
 
 /** Reach by one formula, m, and what that formula holds for. */
@@ -43,9 +43,9 @@ function widest(head: number, at: (spacing: number) => number): number {
 
 /**
  * Reach of a drain by every spacing formula, see {@link reachChecksMethod}.
- * @param ground - k: conductivity m/s; below: same ground under the drain, m; porosity: drainable share
+ * @param ground - k: conductivity, m/s; below: thickness of the same ground under the drain, m; porosity: drainable, 0–1
  * @param head - water midway above the drain, m, above 0
- * @param recharge - m/s
+ * @param recharge - m/s, above 0
  * @param radius - effective, of the pipe, m
  * @returns by each formula, m, with what it holds for
  */

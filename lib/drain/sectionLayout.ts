@@ -65,11 +65,11 @@ const FINENESS: Fineness = { across: 120, up: 70, hole: 2 };
 
 /**
  * Searches a layout, see {@link sectionLayoutMethod}.
- * @param ground - without works, the pond emptied
+ * @param ground - without works, the pond emptied, SI
  * @param wish - what may be laid
  * @param fineness - of the grid
  * @returns the layouts tried, and the first that holds
- * @throws RangeError for a pipe too close under the floor, or where a section does not settle
+ * @throws RangeError as {@link pondSection}, as for a pipe too close under the floor, or where a section does not settle
  */
 export function searchLayout(
   ground: PondGround,

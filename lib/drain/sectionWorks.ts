@@ -22,16 +22,16 @@ export interface SectionWorks {
 /**
  * A bed under a floor, layer by layer from the liner down: loose, it drains at once.
  * @param bed - what is laid
- * @param thickness - of the bed, m
- * @returns layers with their soil
+ * @param thickness - of all, m; a mat keeps its own
+ * @returns layers, m thick, with their soil
  */
 export function bedStrata(bed: Bed, thickness = BED_THICKNESS): Stratum[] {
   return strataOf(bed, thickness).map((l) => ({ thickness: l.thickness, soil: looseSoil(l.conductivity) }));
 }
 
 /**
- * Loose fill of a conductivity, m/s.
- * @param conductivity - m/s
+ * Loose fill of a conductivity.
+ * @param conductivity - full of water, m/s
  * @returns a soil that drains at once
  */
 export function looseSoil(conductivity: number): SectionSoil {

@@ -37,7 +37,7 @@ export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
 /**
  * The list as CSV (RFC 4180), a line an item.
  * @param quantities - from {@link quantitiesOf}
- * @returns header first
+ * @returns header first; lines end with CR and LF
  */
 export function shoppingCsv(quantities: DrainQuantity[]): string {
   const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

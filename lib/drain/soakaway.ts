@@ -36,12 +36,12 @@ export interface SoakawayVerdict {
 }
 
 /**
- * Judges a square soakaway filled with stone in ground of a conductivity.
- * @param volume - it must hold, m³
- * @param depth - of water in it, m
- * @param k - conductivity of the ground, m/s
+ * Judges a square soakaway filled with stone (35 % voids) in ground of a conductivity, by {@link soakawayTime}.
+ * @param volume - water it must hold, m³
+ * @param depth - of water in it when full, m, above 0
+ * @param k - conductivity of the ground, m/s, above 0
  * @param water - whether the water in the ground stands above its floor in the wet half-year
- * @returns times to empty, s, and the verdict in words
+ * @returns times to half empty and to empty, s, and the verdict in words
  */
 export function judgeSoakaway(volume: number, depth: number, k: number, water: boolean): SoakawayVerdict {
   const voids = 0.35;

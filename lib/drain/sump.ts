@@ -57,9 +57,10 @@ export const SUMP_SIDE = 0.6;
 
 /** What a sump must do. */
 export interface SumpInput {
-  /** m above the datum */
+  /** level of the liner's floor, and of the water at which the pump starts, m above the datum */
   floor: number;
   start: number;
+  /** level at which the line ends, m above the datum, and its length, m */
   discharge: { level: number; distance: number };
   /** storm inflow, and that of an ordinary wet day, m³/s */
   storm: number;
@@ -75,10 +76,11 @@ export interface Sump {
   startsAnHour: number;
   /** height of that in the sump, m */
   stroke: number;
+  /** what the pump gives: m³/s and m */
   duty: { flow: number; head: number };
   /** flow of the pump over the storm inflow */
   times: number;
-  /** what sump and bed take up between start and liner, m³ */
+  /** what sump and bed take up between start and liner during a power cut, m³ */
   storage: number;
   /** hours without power until water stands at the liner: in the storm, and on an ordinary wet day */
   hoursStorm: number;
@@ -101,7 +103,7 @@ export function powerCutHours(storage: number, inflow: number): number {
 /**
  * Designs a sump, see {@link sumpMethod}.
  * @param input - levels, inflow and storage of the bed, SI; see {@link SumpInput}
- * @returns working volume, duty of the pump, hours without power and energy
+ * @returns working volume, m³, what the pump gives, hours without power and energy a year, kWh
  */
 export function designSump(input: SumpInput): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;

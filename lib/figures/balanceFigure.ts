@@ -16,10 +16,10 @@ const PASCAL_PER: Record<UnitSystem, { unit: string; pascal: number }> = {
 
 /**
  * What lifts the floor and what holds it in each state of the pond, as two bars, with the factor or what lacks.
- * @param balances one a state, in the order drawn from the top
+ * @param balances one a state, in the order drawn from the top; from {@link liftBalances}
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
- * @returns plain data that plotly.js and {@link figureSvg} draw
+ * @returns plain data that plotly.js draws; {@link figureSvg} knows no bars
  */
 export function balanceFigure(balances: LiftBalance[], units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const { unit, pascal } = PASCAL_PER[units];

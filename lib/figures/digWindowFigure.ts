@@ -17,7 +17,7 @@ const STEPS = [
 /**
  * When may I dig: month × depth, coloured and lettered by the chance that the floor stays dry, with the water to pump
  * in the hover text; the row nearest to the depth wished is outlined.
- * @param window the digging window
+ * @param window the digging window, from {@link digWindow}
  * @param wish depth wished, m below the lowest natural ground at the rim
  * @param units system of the axis and labels
  * @param size changes the layout only

@@ -6,8 +6,8 @@ import { ADVICE_NAMES, chanceText, monthName, turnWords } from './words.js';
 
 /**
  * A number of an input in the words of its unit.
- * @param value - SI
- * @param unit - SI
+ * @param value - in `unit`
+ * @param unit - `m` (said as a level, with its sign), `m/s`, `Pa`, empty for a chance 0–1, or another that is written as it is
  * @param units - how numbers are written
  * @returns number with unit
  */

@@ -81,7 +81,7 @@ export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
 /**
  * Every common pipe of the system against the inflow, with the roughest and the smoothest wall.
  * @param drain - of a site
- * @param units - how numbers are written
+ * @param units - how numbers are written, and which series of pipes is shown
  * @returns a row a pipe
  */
 export function pipeTable({ totalInflow, slope }: SiteDrain, units: UnitSystem): Table {

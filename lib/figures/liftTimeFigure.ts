@@ -27,10 +27,10 @@ const shown = (seconds: number) => Math.min(Math.max(seconds, SHORTEST), LONGEST
 /**
  * How long an emptied pond has: a row for each way of the water, a bar from the least to the most depth that may count
  * as lifted, a dot at the one that does, and a cross where the sides end it.
- * @param rows - one for each way of the water, times in s
+ * @param rows - at least one, one for each way of the water; times in s, all for the same depths
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
- * @returns plain data that plotly.js and {@link figureSvg} draw
+ * @returns plain data that plotly.js draws; {@link figureSvg} knows no axis of names
  */
 export function liftTimeFigure(rows: LiftTimeRow[], units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const names = rows.map(({ name }) => (size === 'wide' ? name : folded(name, 16)));

@@ -177,7 +177,7 @@ export function netLift(point: LinerPoint, floor: number, { ballast }: LinerHold
 
 /**
  * Where a liner is lifted, and by how much, in words.
- * @param points - along the liner
+ * @param points - along the liner, from {@link linerUplift}
  * @param hold - what holds it
  * @param units - how numbers are written
  * @returns a sentence

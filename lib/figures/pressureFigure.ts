@@ -20,12 +20,13 @@ const OUTSIDE = 'rgba(163, 50, 28, 0.35)';
 /**
  * The pond across its length, to scale, with the pressure of the pond's water drawn inwards from the liner and that of
  * the water outside drawn outwards, square to it, and what is left at the floor.
- * @param profile the liner
- * @param water levels on both sides
+ * @param profile the liner, from {@link linerProfile}
+ * @param water levels on both sides, m above the datum of the profile
  * @param state how the pond stands, in a few words
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
  * @returns plain data that plotly.js and {@link figureSvg} draw
+ * @throws PondGeometryError when the pond level is below the floor or above the rim, or the head is no number
  */
 export function pressureFigure(
   profile: LinerProfile,

@@ -10,8 +10,8 @@ const FLATTEST = 1.5;
 /**
  * How deep a clay side may go against how far it lies back, fresh and softened, both wet and cracked and with the
  * factor for people beside it, with the wished depth and the slope to dig.
- * @param clay strength, weight and edging
- * @param depth wished, m
+ * @param clay strength, Pa, weight, N/m³, and edging, Pa
+ * @param depth wished, m, above 0
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
  * @returns plain data that plotly.js and {@link figureSvg} draw

@@ -7,13 +7,16 @@ import { type Places, strokeOf, svgHeatmap, svgScatter } from './svgTraces.js';
 
 /**
  * A figure as SVG that needs no script: for the page, paper and every step of a what-if.
- * @param figure as plotly.js takes it; lines, areas, marks and grids
+ * @param figure as plotly.js takes it: lines, areas, marks and grids, on axes of numbers or dates
  * @param width in pixels, that for which it was laid out
  * @param id unique in the document, letters and dashes
  * @returns an `<svg>` element
  * @throws RangeError for a kind of trace that is not drawn, or a place that is not finite
  */
 export function figureSvg(figure: Figure, width: number, id: string): string {
+  for (const { type } of figure.data as { type: string }[])
+    if (type !== 'scatter' && type !== 'heatmap')
+      throw new RangeError(`unknown trace '${type}' - lines, marks and grids are drawn`);
   const layout = figure.layout as Layout;
   const { height, margin, font } = layout;
   const frame = {
@@ -33,10 +36,6 @@ export function figureSvg(figure: Figure, width: number, id: string): string {
   let before: string[] = [];
   const traces = (figure.data as Trace[]).map((trace) => {
     if (trace.type === 'heatmap') return svgHeatmap(trace, at);
-    if (trace.type !== 'scatter')
-      throw new RangeError(
-        `unknown trace '${(trace as { type: string }).type}' - lines, marks and grids are drawn`,
-      );
     const drawn = svgScatter(trace, at, before);
     before = drawn.points;
     return drawn.svg;

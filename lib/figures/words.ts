@@ -81,18 +81,18 @@ export function linkWords(link: string): string {
 }
 
 /**
- * Name of a month 1–12.
+ * Name of a month in English.
  * @param month - 1–12
- * @returns English
+ * @returns such as `March`
  */
 export function monthName(month: number): string {
   return monthWords([month]);
 }
 
 /**
- * First three letters of a month 1–12, for axes and table columns.
+ * First three letters of a month in English, for axes and table columns.
  * @param month - 1–12
- * @returns English
+ * @returns such as `Mar`
  */
 export function monthShort(month: number): string {
   return monthName(month).slice(0, 3);

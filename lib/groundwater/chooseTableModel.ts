@@ -29,13 +29,14 @@ export interface ChosenModel {
 }
 
 /**
- * Chooses a model and fits it.
+ * Chooses a model and fits it, see {@link modelChoice}.
  * @param record - daily climate
- * @param dips - looks at the water, m below the ground
- * @param models - to choose from, of {@link modelsFor}
- * @param count - parameter sets drawn
- * @param seed - of the draws
+ * @param dips - looks at the water, m below the ground, sorted by day
+ * @param models - to choose from, of {@link modelsFor}, the one expected without dips first
+ * @param count - parameter sets wanted, at least 1
+ * @param seed - whole number
  * @returns the model, its fit, and the reason in words
+ * @throws Error when a balance does not close to 1e-9 m
  */
 export function chooseTableModel(
   record: ClimateRecord,

@@ -36,7 +36,7 @@ export type ColumnWeather = Pick<ClimateRecord, 'rain' | 'tmean' | 'demand'>;
 /**
  * Buffers for a record.
  * @param days - length of the record
- * @returns buffers that {@link runColumn} fills
+ * @returns series of zeros that {@link runColumn} fills, a value a day
  */
 export function columnSeries(days: number): ColumnSeries {
   return {
@@ -76,11 +76,11 @@ export function columnConstants(p: TableParameters): Float64Array {
  * Snow, root zone and water table over a stretch of a record, in one pass. Order of the day: snow; cracks, root zone and
  * its demand; delay, spill, drain, evaporation and recession of the table.
  * @param weather - of the column
- * @param from - first day, an index
- * @param to - day after the last
- * @param constants - of the parameter set
- * @param state - what it holds at the start; changed to what it holds at the end
- * @param out - filled, a value a day
+ * @param from - index of the first day in the record
+ * @param to - index of the day after the last
+ * @param constants - of the parameter set, from {@link columnConstants}
+ * @param state - what it holds at the start, m; changed to what it holds at the end
+ * @param out - filled from `from` to `to`, a value a day
  * @returns what fell less what left the column less what it holds more, m
  */
 export function runDays(
@@ -151,9 +151,9 @@ const STRETCH = 365;
  * forgotten.
  * @param weather - of the column
  * @param p - parameters of root zone, snow and store
- * @param out - filled, day by day
- * @param start - what it holds at the start instead, without that first year
- * @returns closure error, m, and what it holds at the end
+ * @param out - filled, day by day; from {@link columnSeries}
+ * @param start - what it holds at the start instead, m, without that first year
+ * @returns closure error, m, 0 or more, and what it holds at the end, m
  * @throws Error when the balance does not close to 1e-9 m
  */
 export function runColumn(

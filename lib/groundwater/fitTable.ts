@@ -31,7 +31,7 @@ export interface Dip {
   error: number;
 }
 
-/** Priors of the store's parameters. */
+/** What is taken for likely of the store's parameters before any look; those of spread 0 are fixed. */
 export type TablePriors = Record<keyof TableParameters, LogEstimate>;
 
 /** Parameter sets drawn from what the dips leave possible. */
@@ -75,7 +75,7 @@ export const openParameters = (priors: TablePriors) => KEYS.filter((key) => prio
  * The store's parameters at standard normal scores of those that the priors leave open.
  * @param priors - of each parameter
  * @param scores - one for each open parameter, in the order of {@link openParameters}
- * @returns a set for {@link runColumn}
+ * @returns a set for {@link runColumn}; its spill lies at 0.8 of the base's depth at most, its crack share is at most 1
  */
 export function parametersAt(priors: TablePriors, scores: ArrayLike<number>): TableParameters {
   const p = {} as TableParameters;
@@ -90,13 +90,14 @@ export function parametersAt(priors: TablePriors, scores: ArrayLike<number>): Ta
 }
 
 /**
- * Fits the store to dips.
+ * Fits the store to dips, see {@link tableFit}. Without dips inside the record the sets are drawn from the priors.
  * @param record - daily climate
- * @param dips - sorted by day
+ * @param dips - looks at the water, m below the ground, sorted by day; those outside the record are counted only
  * @param priors - of each parameter
  * @param count - parameter sets wanted, at least 1
  * @param seed - whole number
- * @returns parameter sets with their weights
+ * @returns parameter sets, each as likely as the next, with what each misses a dip by
+ * @throws Error when a balance does not close to 1e-9 m
  */
 export function fitTable(
   record: ClimateRecord,
@@ -147,7 +148,7 @@ interface Seen {
   side: Int8Array;
 }
 
-function seenIn(window: ClimateRecord, dips: Dip[]): Seen {
+function seenIn(window: WeatherWindow, dips: Dip[]): Seen {
   return {
     at: Int32Array.from(dips, (d) => Math.floor(d.day) - window.firstDay),
     depth: Float64Array.from(dips, (d) => d.depth),
@@ -174,18 +175,20 @@ function logOf({ at, depth, error, side }: Seen, model: Float64Array, missing: n
   return sum;
 }
 
+/** Part of a record: all that the column runs on. */
+export type WeatherWindow = Pick<ClimateRecord, 'firstDay' | 'rain' | 'tmean' | 'demand'>;
+
 /**
- * A stretch of a record from one day to another, as far as it goes.
+ * The weather of a record from one day to another, as far as the record goes.
  * @param record - daily climate
  * @param firstDay - days since 1970-01-01
- * @param lastDay - the last day in it
- * @returns a record of its own
+ * @param lastDay - the last day in it, not before the record
+ * @returns its first day, days since 1970-01-01, and the series from there on; they share the record's memory
  */
-export function windowOf(record: ClimateRecord, firstDay: number, lastDay: number): ClimateRecord {
+export function windowOf(record: ClimateRecord, firstDay: number, lastDay: number): WeatherWindow {
   const from = Math.max(Math.floor(firstDay) - record.firstDay, 0);
   const to = Math.floor(lastDay) - record.firstDay + 1;
   return {
-    ...record,
     firstDay: record.firstDay + from,
     rain: record.rain.subarray(from, to),
     tmean: record.tmean.subarray(from, to),

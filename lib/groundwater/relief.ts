@@ -2,7 +2,7 @@ import { formula } from '../formula/index.js';
 
 /** What a drain offers the water under a liner. */
 export interface Relief {
-  /** level the water can fall to at the outlet, m */
+  /** level the water can fall to at the outlet, m above the datum */
   level: number;
   /** flow per metre of head, m²/s */
   conductance: number;

@@ -18,7 +18,9 @@ export const tableModels = method({
 
 /** What the priors take from the ground. */
 export interface GroundForTable {
+  /** drainable, 0–1 */
   porosity: LogEstimate;
+  /** total available water of the root zone, m */
   rootCapacity: LogEstimate;
   /** more permeable than 1e-6 m/s, so that the table drains in weeks */
   permeable: boolean;
@@ -46,7 +48,7 @@ const prior = (median: number, spread: number): LogEstimate => ({
  * The models with their priors for a ground and what was seen in it, the one expected without dips first.
  * @param ground - what its soil and climate say
  * @param dips - looks at the water, m below the ground
- * @returns at least one
+ * @returns three models, each with what is taken for likely of its parameters
  */
 export function modelsFor(ground: GroundForTable, dips: Dip[]): TableModel[] {
   const levels = Float64Array.from(

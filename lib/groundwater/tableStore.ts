@@ -51,7 +51,7 @@ export const dailyOutflow = formula({
 /** Water that leaves at once, m: numbers that fade on and on below it slow every processor down. */
 const NOTHING = 1e-12;
 
-/** What leaves a store in a day, m. */
+/** What leaves a store in a day, m: the share (0–1) of what is held, m. */
 export const leaving = (held: number, share: number): number => (held > NOTHING ? held * share : held);
 
 export const tableStore = method({
@@ -74,10 +74,13 @@ export const tableStore = method({
 export interface TableParameters {
   /** drainable porosity, 0–1 */
   porosity: number;
-  /** recession, 1/d */
+  /** share of the water above the base that leaves downwards, as a rate, 1/d */
   recession: number;
+  /** below which nothing leaves */
   baseDepth: number;
+  /** at which what comes more runs off */
   spillDepth: number;
+  /** below which nothing evaporates from the table */
   extinctionDepth: number;
   /** time the recharge takes through the ground above the water, d */
   delay: number;

@@ -23,7 +23,7 @@ export const tubStore = method({
 /** Distance over which a difference of level between tub and clay is spent, m. Our choice. */
 export const EXCHANGE_LENGTH = 0.5;
 
-/** Share of rain and run-off that still gets through a clay cap. Common practice. */
+/** Share of rain and run-off that still gets through a clay cap, 0–1. Common practice. */
 export const CAP_LEAK = 0.05;
 
 /** Levels in m above one datum, areas m². */
@@ -33,12 +33,14 @@ export interface TubGeometry {
   /** lowest way out */
   spill: number;
   ringArea: number;
+  /** drainable, 0–1; that of the bed too */
   ringPorosity: number;
   /** rain the top of the fill holds back and gives to the air again, m */
   ringHold: number;
   /** length of clay wall around the ring, m */
   perimeter: number;
   bedArea: number;
+  /** m, below the floor of the ring */
   bedThickness: number;
   bedPorosity: number;
 }
@@ -46,7 +48,7 @@ export interface TubGeometry {
 /** What reaches the tub, m³ a day, and the clay it stands in. */
 export interface TubForcing {
   inflow: Float64Array;
-  /** level in the clay, m above the datum */
+  /** level in the clay, m above the datum, day by day */
   clay: Float64Array;
   /** conductivity of the clay around it, m/s */
   conductivity: number;
@@ -65,10 +67,10 @@ export interface TubDrain {
 }
 
 /**
- * Water held at a level, m³.
+ * Water held at a level.
  * @param g - of the tub
  * @param level - m above the datum
- * @returns m³
+ * @returns m³; 0 at the underside of the bed and below
  */
 export function tubVolume(g: TubGeometry, level: number): number {
   const bed =
@@ -91,13 +93,13 @@ function balancedLevel(g: TubGeometry, q: number, w: number): number {
 }
 
 /**
- * Runs the tub day by day and asserts that it closes.
+ * Runs the tub day by day from empty, see {@link tubStore}, and asserts that it closes.
  * @param g - of the tub
  * @param forcing - what arrives, and the clay around it
- * @param level - filled with the level at the end of each day
- * @param drain - optional drain
+ * @param level - filled with the level at the end of each day, m above the datum
+ * @param drain - absent: none
  * @returns closure error, m³
- * @throws Error when the balance does not close to 1e-9 m over the ring
+ * @throws Error when the balance does not close to 1e-9 m over the ring, or over 1 m² where that is more
  */
 export function runTub(
   g: TubGeometry,

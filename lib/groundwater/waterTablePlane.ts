@@ -54,8 +54,10 @@ export interface LevelledHead {
 
 /** A plane through heads. */
 export interface WaterTablePlane {
+  /** rise of the head along x and y, m/m */
   slopeX: number;
   slopeY: number;
+  /** steepness, m/m, 0 and more */
   gradient: number;
   /** one standard deviation of the gradient */
   gradientSpread: number;
@@ -75,10 +77,10 @@ export interface WaterTablePlane {
 const LEAST_WIDTH = 0.1;
 
 /**
- * The plane through heads of one or more rounds of looks.
+ * The plane through heads of one or more rounds of looks, see {@link waterTablePlaneFit}.
  * @param rounds - heads seen at one time each; together at least three holes that do not lie in a line
  * @param error - one standard deviation of a head, m, above 0
- * @returns the plane, or undefined where the holes do not span one
+ * @returns the plane, or undefined where the holes do not span one: fewer than three, or nearly in a line
  * @throws RangeError for a round without heads
  */
 export function waterTablePlane(

@@ -4,7 +4,7 @@ import type { Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 /**
- * The answer in sentences.
+ * How far the pond may be lowered by the last look into the dip pipe, and by the month, in sentences.
  * @param report - from {@link reportOf}
  * @param units - how numbers are written
  * @returns text

@@ -86,7 +86,7 @@ export const TRIED = {
 } satisfies Record<string, Tried>;
 
 export type NumberKey = keyof typeof TRIED;
-/** Numbers tried; absent: as surveyed. */
+/** Numbers tried, m, levels above the lowest natural ground at the rim; absent: as surveyed. */
 export type TriedNumbers = { [key in NumberKey]?: number };
 
 const KEYS = Object.keys(TRIED) as NumberKey[];

@@ -29,7 +29,7 @@ export interface WhatIf extends TriedNumbers {
  * Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes.
  * @param survey - as read
  * @param options - seed and number of samples
- * @returns judges one change after another
+ * @returns judges one change after another; throws RangeError for fewer than 8 samples
  */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
   let before: Site | undefined;
@@ -69,7 +69,8 @@ export function waterKey(change: WhatIf): string {
  * @param survey as read
  * @param change what is tried; see {@link WhatIf}
  * @param options - seed and number of samples
- * @returns the assessment of the changed pond, for `reportOf`, `recommend` and the figures
+ * @returns the assessment of the changed pond, for {@link reportOf}, {@link recommend} and the figures
+ * @throws RangeError for fewer than 8 samples
  */
 export function whatIf(survey: Survey, change: WhatIf, options: SiteOptions = {}): Assessment {
   return explained(explorer(survey, options)(change));

@@ -55,7 +55,7 @@ export interface Change
  * @param site - from {@link siteModel}
  * @param change - what-if on the pond; the water outside stays as simulated
  * @param before - an earlier judgement: what it rests on and counted is kept where the change leaves it as it was
- * @returns for {@link recommend}, `resultOf` and `reportOf`
+ * @returns for {@link recommend}, {@link resultOf}, {@link reportOf} and the figures
  */
 export function assess(site: Site, change: Change = {}, before?: Judged): Assessment {
   return explained(judge(site, change, before));
@@ -74,11 +74,11 @@ export function explained(judged: Judged): Assessment {
 }
 
 /**
- * {@link assess} without what takes a multiple of its time.
- * @param site - from `siteModel`
+ * {@link assess} without what takes a multiple of its time: open facts, drivers, tipping points and other spots.
+ * @param site - from {@link siteModel}
  * @param change - what is other than surveyed
  * @param before - an earlier judgement, as for {@link assess}
- * @returns what {@link explained} adds to
+ * @returns for {@link recommend}, {@link resultOf} and {@link reportOf}
  */
 export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, before?: Judged): Judged {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
@@ -110,7 +110,7 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
 /**
  * The recommendation of an assessment, in words and numbers.
  * @param a - from {@link assess} or {@link judge}
- * @returns option, depth in m, reason and rules, as in `result.json`
+ * @returns option, depth and raise in m, reason and rules, as in `result.json`
  */
 export function recommend(a: Judged): Recommendation {
   const { site, basis, decision, limits } = a;

@@ -72,12 +72,12 @@ export class Chance {
 type Shares = () => Float64Array;
 
 /**
- * Chance a year that measures fail at one depth; see {@link chancesOf}.
+ * Chance a year that measures fail at one depth; see {@link chanceMethod}.
  * @param basis - of a judgement
- * @param m - measures of an option
- * @param depth - m below the lowest natural ground at the rim
+ * @param m - measures of an option; its levels m above the lowest natural ground at the rim
+ * @param depth - from the rim's ground, which `m.raise` lifts, to the liner's lowest point, m, above 0
  * @param shift - of the inputs; absent: as they are
- * @returns 0–1 by year, with its standard error and by mode
+ * @returns chance a year, 0–1, with its standard error, and by mode
  */
 export function chanceOf(basis: Basis, m: Measures, depth: number, shift?: Shift): Chance {
   return chancesOf(basis, m, [depth], shift)[0];

@@ -14,6 +14,7 @@ export interface Decision {
   option: Advice;
   also: Advice[];
   measures: Measures;
+  /** as `depth_m` of the {@link Recommendation}, m */
   depth: number;
   /** what fails at the wish when nothing is done */
   governs: Governs;

@@ -34,7 +34,7 @@ export function dugDepth(site: Site, m: Measures, depth: number): number {
 
 /** A hole to be dug, drawn often: when its floor heaves, its sides slump and it is wet. */
 export interface DigDraws {
-  /** dug depths at which the floor lacks its factor over a seam, and the sides theirs, m; ascending, one a sample */
+  /** depths below the ground at which the floor lacks its factor over a seam, and the sides theirs, m; ascending, one a sample */
   heaves: Float64Array;
   slumps: Float64Array;
   /** highest level in the clay in the months of digging, m above the datum; each sample's years ascending */

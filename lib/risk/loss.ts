@@ -16,8 +16,9 @@ export const lossMethod = method({
   source: 'our choice',
 });
 
-/** What is weighed against each other, in drains. */
+/** What is weighed against each other; the unit is what one drain under the liner costs. */
 export interface Loss {
+  /** of liner or sides, once */
   failure: number;
   /** a wet season */
   waiting: number;

@@ -8,7 +8,7 @@ export interface Measures {
   way: Way;
   /** rim and floor lifted together, m */
   raise: number;
-  /** a drain uphill of the pond: level of its water behind the uphill wall */
+  /** a drain uphill of the pond: level of its water behind the uphill wall; absent: none */
   cutoff?: number;
   drain?: { kind: 'outlet'; outlet: Outlet; flood: number } | { kind: 'sump'; distance: number };
   /** head held down by a slab with facings, on floor and sides, m */

@@ -15,8 +15,8 @@ const MONTHS = [
 
 /**
  * Months as a person says them: runs joined, round the year.
- * @param months - 1–12
- * @returns text
+ * @param months - 1–12, in the order in which the runs are said
+ * @returns text; empty for no month
  * @example
  * ```ts
  * monthWords([11, 12, 1, 2]); // 'November to February'

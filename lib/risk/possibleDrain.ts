@@ -5,7 +5,7 @@ import { drainFor } from './drainFor.js';
 /**
  * The drain that is recommended, else one that could be built here though none is needed; null where none can be.
  * @param a - from {@link assess}
- * @returns the drain as designed for the site, or null
+ * @returns the drain as designed for the site, at the depth wished where none is recommended, or null
  */
 export function possibleDrain({ basis, options, drain }: Assessment): SiteDrain | null {
   const possible = options.find((o) => o.measures?.drain)?.measures;

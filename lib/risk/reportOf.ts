@@ -17,8 +17,8 @@ const DIG_STEP = 0.2;
 /**
  * Everything figures and page show of an assessment.
  * @param a - from {@link assess} or {@link judge}
- * @param quick - leaves out what a step of a what-if does not show: water year, digging window
- * @returns plain data
+ * @param quick - leaves out what a step of a what-if does not show: water year, digging window, tub
+ * @returns plain data; depths and levels m from the lowest natural ground at the rim
  */
 export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report {
   const { site, decision } = a;

@@ -17,8 +17,9 @@ import { checkedMeasures } from './workedSheet.js';
 
 /**
  * The contract's `result.json` of an assessment; numbers with 6 significant digits.
- * @param a - one that is only judged has neither drivers nor tipping points
- * @returns plain data, ready for JSON
+ * @param a - from {@link assess}, or {@link judge}: that has neither drivers nor tipping points nor spots
+ * @returns plain data, ready for JSON; the unit is in each name
+ * @throws Error naming a number that is not finite
  */
 export function resultOf(a: Judged & Partial<Assessment>): Result {
   const { site } = a;

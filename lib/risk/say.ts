@@ -15,7 +15,7 @@ export function sayer(site: Site) {
 /**
  * A chance in words that never rounds a doubt away.
  * @param p - 0–1
- * @returns text
+ * @returns in percent, with two digits
  */
 export function sayChance(p: number): string {
   if (p <= 0) return '0 %';

@@ -65,8 +65,8 @@ export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<
 /**
  * Verdict at one depth.
  * @param basis - of a judgement
- * @param m - measures of an option
- * @param depth - m below the lowest natural ground at the rim
+ * @param m - measures of an option; its levels m above the lowest natural ground at the rim
+ * @param depth - from the rim's ground, which `m.raise` lifts, to the liner's lowest point, m, above 0
  * @returns safe or not, what governs, and the chances
  */
 export function verdictAt(basis: Basis, m: Measures, depth: number): Verdict {

@@ -14,22 +14,23 @@ export const bailedRecovery = method({
   source: 'Hvorslev 1951',
 });
 
-/** A standpipe or hole. Lengths m. */
+/** A standpipe or hole below the water. Lengths m. */
 export interface Intake {
   /** inside diameter of the pipe the water rises in, or of the hole */
   pipeDiameter: number;
   /** diameter of the hole or sand pack round it */
   holeDiameter: number;
-  /** length open to the ground; absent: the pipe is open at its end only */
+  /** length open to the ground, 0.02 and more; absent: the pipe is open at its end only */
   openLength?: number;
+  /** one standard deviation of a look; absent: {@link TAPE_ERROR} */
   tape?: number;
 }
 
 /**
- * Permeability from a recovery, m/s.
- * @param readings - `level` = depth of the water in the pipe below where it stands at rest, m, shrinking
+ * Permeability from a recovery, see {@link bailedRecovery}.
+ * @param readings - at least two: time, s; `level` = depth of the water in the pipe below where it stands at rest, m, shrinking
  * @param intake - geometry of the hole, m
- * @returns as a test of the ground, m/s
+ * @returns permeability of the ground, m/s, with its spread
  * @throws FieldTestError when the intake or the readings cannot be interpreted
  */
 export function bailedRecoveryTest(readings: LevelReading[], intake: Intake): PermeabilityTest {
@@ -43,7 +44,7 @@ export function bailedRecoveryTest(readings: LevelReading[], intake: Intake): Pe
   if (openLength !== undefined && !(openLength >= 0.02))
     throw new FieldTestError(
       'geometry',
-      `open length ${openLength} m is outside 0.02 to 10 m`,
+      `open length ${openLength} m is outside 0.02 m upwards`,
       'Say how long the part is through which water enters.',
     );
   const shape =

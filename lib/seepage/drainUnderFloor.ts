@@ -65,9 +65,11 @@ export const lonePipeDrawdown = formula({
   source: drainUnderFloorMethod.source,
 });
 
-/** A pipe under a floor, m: across from the middle, below the liner, radius. */
+/** A pipe under a floor. Lengths m. */
 export interface BuriedPipe {
+  /** across, from the middle of the floor */
   x: number;
+  /** of its middle below the liner, above its radius */
   depth: number;
   radius: number;
 }
@@ -97,12 +99,13 @@ function unitDrawdown(at: StripPoint, pipe: StripPoint, near: number): number {
 }
 
 /**
- * Head left under a tight floor with pipes in the ground below it, each holding the water at its own level.
+ * Head left under a tight floor with pipes in the ground below it, see {@link drainUnderFloorMethod}. All pipes hold the
+ * water at one level, from which heads are counted.
  * @param width - of the floor, m
- * @param pipes - at least one
- * @param head - of the water on both sides above the pipes, m
+ * @param pipes - at least one, none touching another
+ * @param head - of the water on both sides above the water in the pipes, m
  * @param pit - how deep the floor lies below that water, m, and how the sides slope; absent: level with it
- * @returns head left as a function of the distance from the middle of the floor, m
+ * @returns head left under the floor, m above the water in the pipes, as a function of the distance from its middle, m
  */
 export function headLeftUnderFloor(
   width: number,

@@ -15,8 +15,8 @@ export const equivalentDepthMethod = method({
 });
 
 /**
- * F of {@link equivalentDepthMethod} for x = 2π × depth to the tight layer over the spacing.
- * @param x - above 0
+ * F of {@link equivalentDepthMethod}.
+ * @param x - 2π × depth from the drains to the tight layer over their spacing, above 0; Infinity where there is none
  * @returns dimensionless
  */
 export function hooghoudtSeries(x: number): number {
@@ -32,8 +32,8 @@ export function hooghoudtSeries(x: number): number {
 
 /**
  * Equivalent depth d, see {@link equivalentDepthMethod}.
- * @param spacing - of the drains, m
- * @param depth - from the drains down to the tight layer, m; Infinity where there is none
+ * @param spacing - of the drains, m, several times the radius
+ * @param depth - from the drains down to the tight layer, m, above 0; Infinity where there is none
  * @param radius - effective radius of the pipe, m
  * @returns depth of the layer that stands for the real one, m
  */
@@ -65,10 +65,10 @@ export const hooghoudtSpacing = formula({
 /**
  * Spacing at which drains hold the water to a height midway, with the equivalent depth that belongs to it.
  * @param k - conductivity above and below the drains, m/s
- * @param depth - from the drains down to the tight layer, m
+ * @param depth - from the drains down to the tight layer, m, above 0
  * @param radius - effective radius of the pipe, m
- * @param h - water above the drains midway, m
- * @param q - recharge, m/s
+ * @param h - water above the drains midway, m, above 0
+ * @param q - recharge, m/s, above 0
  * @returns spacing, m
  * @example
  * ```ts

@@ -14,9 +14,9 @@ export const kirkhamMethod = method({
 });
 
 /**
- * F of {@link kirkhamMethod}: spacing and depth to the tight layer, radius of the drain, all m.
+ * F of {@link kirkhamMethod}.
  * @param spacing - of the drains, m
- * @param depth - of the tight layer below them, m
+ * @param depth - of the tight layer below them, m, above 0
  * @param radius - of the drains, m
  * @returns dimensionless
  */
@@ -64,10 +64,11 @@ export const soakedGroundInflow = formula({
 });
 
 /**
- * g of {@link kirkhamMethod} for a row of drains under soaked ground: q = 4πK(head)/(g L).
+ * g of {@link kirkhamMethod} for a row of drains under soaked ground: an area yields q = 4πKh/(g L), m/s, with the
+ * conductivity K, m/s, the head h of the surface above the drains and their spacing L, m.
  * @param spacing - of the drains, m
- * @param depth - of the tight layer below the surface, m
- * @param drain - depth of the drains, m
+ * @param depth - of the tight layer below the surface, m, below the drains
+ * @param drain - depth of the drains below the surface, m
  * @param radius - of the drains, m
  * @returns dimensionless
  */

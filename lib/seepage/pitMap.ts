@@ -1,6 +1,6 @@
 import { endpointIntegral } from './endpointIntegral.js';
 
-/** A point of a plane, or a complex number. */
+/** A point of a plane, m, or a complex number. */
 export interface PlanePoint {
   x: number;
   y: number;

@@ -28,7 +28,7 @@ export interface DigWindow {
   dry: number[][];
   /** seepage at the month's highest water, m³/s: middle, and what one dig in ten exceeds */
   pumped: { p50: number[][]; p90: number[][] };
-  /** months 1–12 in which the floor is dry with at least this chance, by depth */
+  /** months 1–12 in which the floor is dry with at least this chance, 0–1; `at` by depth */
   months: { chance: number; at: number[][] }[];
 }
 
@@ -38,11 +38,12 @@ export function digRadius(shape: PondShape, depth: number): number {
 }
 
 /**
- * The digging window of a site's water.
+ * The digging window of a site's water, see {@link digWindowMethod}.
  * @param water - `clayLow` holds the highest level of each month, m above the datum
  * @param shape - of the dig
- * @param depths - m below the datum, above 0
- * @returns by month and depth: chance of a dry floor, and what is to be pumped, m³/s
+ * @param depths - of the dig, m below the datum (the lowest natural ground at the rim), above 0
+ * @returns by depth and month: chance of a dry floor, 0–1, and what is to be pumped, m³/s
+ * @throws RangeError where a year lacks a month
  */
 export function digWindow(
   water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'conductivity'>,

@@ -33,6 +33,7 @@ export interface Seam {
   top: number;
   /** highest pressure level known, m below the datum ground (negative above it) */
   headDepth: number;
+  /** one standard deviation of it, m */
   headSpread: number;
 }
 
@@ -41,12 +42,13 @@ export interface Ground {
   layers: GroundLayer[];
   /** around and under the hole, m/s */
   ksat: LogEstimate;
-  /** drainable porosity of the ground the table moves in */
+  /** drainable porosity of the ground the table moves in, 0–1 */
   porosity: LogEstimate;
   /** undrained strength of the sides, Pa; absent where no clay was logged */
   strength?: LogEstimate;
   /** root-zone capacity, m */
   rootCapacity: LogEstimate;
+  /** thickness of the topsoil, m */
   topsoil: number;
   seams: Seam[];
   /** depth to the top of peat or a highly organic layer, m */

@@ -21,6 +21,7 @@ export interface Footing {
   name: string;
   /** underside, m above the lowest rim ground */
   level: number;
+  /** from the pond's edge, m */
   distance: number;
 }
 
@@ -31,7 +32,7 @@ export interface Places {
   /** highest rim ground, m */
   highRim: number;
   outlets: Outlet[];
-  /** a lawful place for pumped water */
+  /** a lawful place for pumped water; distances here are from the pond's edge, m */
   discharge?: { name: string; level: number; distance: number };
   footings: Footing[];
   /** lowest spill point, m */
@@ -39,6 +40,7 @@ export interface Places {
   houses: { name: string; level: number; distance: number; neighbour: boolean }[];
   /** from the pond's edge to the line that joins the boundary points, m */
   boundary?: number;
+  /** the marks from which the pond's own level and that in the dip pipe are read */
   pondPoint?: number;
   dipPipePoint?: number;
   /** ground at a pit, m */

@@ -12,20 +12,30 @@ import type { Assumptions } from './assumptions.js';
 /** The planned pond with every gap filled. Levels m above the lowest natural ground at the rim. */
 export interface Pond {
   shape: PondShape;
+  /** as wished: from the lowest natural ground at the rim down to the liner's lowest point, m */
   depth: number;
   fullLevel: number;
+  /** how far it falls in use, m */
   usualDrawdown: number;
+  /** by which the rim may be raised at most, m */
   highestRaise: number;
+  /** dug wider and filled back: m, depth from the lowest natural ground; absent: to the floor */
   ring: { width: number; depth?: number; fill: NonNullable<PondFacts['ring_fill']>; capped: boolean };
+  /** under the liner, m thick */
   bedding: { kind: NonNullable<PondFacts['bedding']>; thickness: number };
   /** head held down on the floor by what lies there in every option, m */
   floorBallast: number;
+  /** Pa at the edge */
   edgingLoad: number;
-  /** months of emptying; 'any' where the survey does not say */
+  /** months of emptying, 1–12; 'any' where the survey does not say */
   emptiedIn: number[] | 'any';
+  /** days it stays empty then */
   daysEmpty: number;
+  /** months of digging, 1–12; absent: not said */
   builtIn?: number[];
+  /** kept between the pond and the water outside, m */
   margin: number;
+  /** chance a year, 0–1 */
   acceptedRisk: number;
   existing: boolean;
   bulge: boolean;

@@ -47,7 +47,7 @@ const WET_YEAR = 0.9;
 /**
  * The ground of a survey's pond for {@link pondSection}, see {@link pondGroundMethod}.
  * @param site - of {@link siteModel}
- * @param wish - month, pond level, rain, cut
+ * @param wish - month 1–12, pond level, m above the lowest natural ground at the rim, rain, m/s, and cut
  * @returns heights m above the lowest natural ground at the rim, x from the middle of the pond; without pipes, for which
  *   see {@link withWorks}
  * @throws PondGeometryError for a pond that cannot be dug as described

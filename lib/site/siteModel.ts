@@ -66,6 +66,7 @@ export interface Site {
   waterModel: WaterModel;
   /** what else speaks of the seasonal high */
   highEvidence: HighEvidence[];
+  /** degrees, south negative */
   latitude: number;
   assumptions: Assumption[];
   warnings: Warning[];
@@ -75,7 +76,7 @@ export interface Site {
 export interface SiteOptions {
   /** whole number; the same survey and seed give the same result */
   seed?: number;
-  /** draws of everything unknown but fixed; eight times a power of two is best */
+  /** draws of everything unknown but fixed, 8 or more; eight times a power of two is best */
   samples?: number;
   /** a site of the same survey, draws and seed whose pond is only of another length or width: its table is not fitted again */
   before?: Site;
@@ -83,9 +84,10 @@ export interface SiteOptions {
 
 /**
  * The site of a survey: what the ground is, where the water stands through the year, and what is not known.
- * @param survey - as read
+ * @param survey - as read by `readSurvey` or `parseSurvey`
  * @param options - seed, number of samples, and a site that it differs little from
- * @returns the site with every assumption listed
+ * @returns the site; depths and levels m from the lowest natural ground at the rim; every assumption listed
+ * @throws RangeError for fewer than 8 samples
  */
 export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: SiteOptions = {}): Site {
   const assume = new Assumptions();

@@ -34,16 +34,18 @@ export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
   };
 }
 
-/** What drains towards the ring. */
+/** What drains towards the ring; areas m². */
 export interface Catchment {
   uphillArea: number;
+  /** of the area uphill */
   cover: NonNullable<SiteFacts['uphill_cover']>;
   roofArea: number;
+  /** the ring has a lid of clay */
   capped: boolean;
 }
 
 /**
- * Water reaching the tub, m³ a day. Lawn and bare ground shed what the full ground cannot hold, and what the clay
+ * Water reaching the tub day by day. Lawn and bare ground shed what the full ground cannot hold, and what the clay
  * below cannot take in a day; woodland half of that; paving and roofs nearly all rain once they are wet. Rain on the
  * ring first wets what dried at its top.
  * @param record - its demand, m a day
@@ -51,7 +53,8 @@ export interface Catchment {
  * @param tub - ring and bedding
  * @param c - what drains towards it
  * @param conductivity - of the clay, m/s
- * @param out - filled, m³ a day
+ * @param out - filled, m³ a day; as long as the record
+ * @throws Error when the balance of a hard surface does not close to 1e-9 m
  */
 export function tubInflow(
   record: Pick<ClimateRecord, 'demand'>,

@@ -23,9 +23,11 @@ export const WAYS: Way[] = ['asIs', 'keptOut'];
 
 /** Daily levels of the first samples, for bands; index sample × days + day. */
 export interface DailyLevels {
+  /** days since 1970-01-01 */
   firstDay: number;
   days: number;
   samples: number;
+  /** in the clay, and in the tub, m above the datum */
   clay: Float32Array;
   tub?: Record<Way, Float32Array>;
 }
@@ -34,9 +36,10 @@ export interface DailyLevels {
 export interface WaterEnsemble {
   samples: number;
   years: number;
+  /** in the clay at the low side of the pond, and behind its uphill wall */
   clayLow: MonthlyLevels;
   clayHigh: MonthlyLevels;
-  /** absent where no permeable layer touches the liner */
+  /** in the ring; absent where no permeable layer touches the liner */
   tub?: Record<Way, MonthlyLevels>;
   daily?: DailyLevels;
   /** conductivity of the ground, m/s, one a sample */

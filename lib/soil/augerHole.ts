@@ -48,19 +48,22 @@ export const augerHoleRecovery = method({
 
 /** A bailed hole. Lengths m. */
 export interface BailedHole {
+  /** 0.06 to 0.14 */
   diameter: number;
-  /** of the hole, below the water table */
+  /** of its floor, below the water table: 0.2 to 2 */
   depthBelowTable: number;
   /** the floor is the top of a tight layer */
   onTight?: boolean;
+  /** one standard deviation of a look; absent: {@link TAPE_ERROR} */
   tape?: number;
 }
 
 /**
- * Permeability from the recovery of an open hole, m/s.
- * @param readings - `level` = depth of the water in the hole below the water table, m, shrinking
+ * Permeability from the recovery of an open hole, see {@link augerHoleRecovery}. Looks after the first quarter of the
+ * recovery are left out.
+ * @param readings - at least two: time, s; `level` = depth of the water in the hole below the water table, m, shrinking
  * @param hole - diameter and depth below the water table, m
- * @returns as a test of the ground, m/s
+ * @returns permeability of the ground, m/s, with its spread
  * @throws FieldTestError when the hole or the readings are outside the method's limits
  */
 export function augerHoleTest(readings: LevelReading[], hole: BailedHole): PermeabilityTest {

@@ -34,7 +34,7 @@ export const curveNumberRunoff = formula({
 });
 
 const history =
-  'USDA-SCS National Engineering Handbook 4, as in Chow, Maidment & Mays 1988 eqs 5.5.6 and 5.5.7 (from memory)';
+  'USDA-SCS National Engineering Handbook 4, as in Chow, Maidment & Mays 1988, Applied Hydrology ch. 5 (from memory)';
 
 /** Curve number of dry ground. */
 export const curveNumberDry = formula({
@@ -64,7 +64,7 @@ export const curveNumberTable = method({
   title: 'Curve numbers of a garden',
   what: 'Curve number of a cover on ground of a hydrologic group, ordinary wetness.',
   assumptions: ['lawn and woodland in good condition', 'a dual group counts as undrained'],
-  source: 'TR-55 (1986) Table 2-2a (from memory)',
+  source: 'TR-55 (1986) Table 2-2a, woodland Table 2-2c (from memory)',
 });
 
 const TABLE = {
@@ -80,7 +80,7 @@ export type GardenCover = keyof typeof TABLE;
  * Curve number of a cover by hydrologic group; see {@link curveNumberTable}.
  * @param cover - of the ground
  * @param group - of the profile; the undrained one counts
- * @returns 0–100
+ * @returns for ordinary wetness (condition II), 0–100: the higher, the more runs off
  */
 export function curveNumber(cover: GardenCover, { undrained }: HydrologicGroup): number {
   return TABLE[cover][undrained];

@@ -30,7 +30,7 @@ const MEDIAN: Record<Texture, number> = {
 /**
  * Drainable porosity of a texture with its spread (0.4 in ln, about a factor 1.5: common practice).
  * @param texture - of the layer
- * @returns median 0–1
+ * @returns share of the volume, 0–1
  */
 export function drainablePorosity(texture: Texture): LogEstimate {
   return { median: MEDIAN[texture], spread: 0.4, evidence: [`table for ${texture}`] };

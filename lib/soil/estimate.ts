@@ -2,15 +2,16 @@
 export interface LogEstimate {
   /** SI unit of the quantity */
   median: number;
-  /** standard deviation of the natural logarithm */
+  /** standard deviation of the natural logarithm, 0 where it is known */
   spread: number;
+  /** what it rests on, in words */
   evidence: string[];
 }
 
 /**
  * Value of a log-normal estimate at a standard normal score.
  * @param estimate - median and spread of the logarithm
- * @param score - 0 is the median
+ * @param score - how many spreads above the median; 0 is the median
  * @returns in the unit of the median
  */
 export function logValue(estimate: LogEstimate, score: number): number {

@@ -22,7 +22,7 @@ export const holeShapeFactor = formula({
   },
   compute: (x: number, p: number, q: number, n: number) => (x / (p + q * x)) ** n,
   validity: 'fits to numerical solutions for water depths of 0.1 to 20 radii',
-  source: 'Zhang, Groenevelt & Parkin 1998, Can. J. Soil Sci. (constants from memory)',
+  source: 'Zhang, Groenevelt & Parkin 1998, Soil & Tillage Research 49 (journal and constants from memory)',
 });
 
 /** Rate at which the level in such a hole falls, over the permeability. */
@@ -64,10 +64,11 @@ const SHAPE: [sorptive: number, p: number, q: number, n: number][] = [
 ];
 
 /**
- * Sorptive number α* of a soil, 1/m: how much gravity counts against capillary suck.
+ * Sorptive number α* of a soil: how much gravity counts against capillary suck. Categories of Elrick & Reynolds, from
+ * memory.
  * @param texture - of the layer
- * @param structure - of the layer
- * @returns 1/m
+ * @param structure - of the layer; absent: not known
+ * @returns 4, 12 or 36 1/m; the larger, the less the soil sucks
  */
 export function sorptiveNumber(texture: Texture, structure?: Structure): number {
   if (structure === 'cracked' || /^(sand|gravel|loamy sand|rock)$/.test(texture)) return 36;
@@ -79,11 +80,12 @@ export interface HoleTest {
   diameter: number;
   /** 1/m, see {@link sorptiveNumber} */
   sorptive: number;
-  /** hole depth, and the depth to the water table where it is known */
+  /** hole depth, and the depth to the water table where it is known; below the ground */
   holeDepth?: number;
   tableDepth?: number;
+  /** absent: not known */
   soakedBefore?: boolean;
-  /** one standard deviation of a look, m */
+  /** one standard deviation of a look; absent: {@link TAPE_ERROR} */
   tape?: number;
 }
 
@@ -91,7 +93,7 @@ export interface HoleTest {
  * G of the shape-factor method: the integral of dH over the fall rate, from the floor up, by Simpson's rule.
  * @param radius - of the hole, m
  * @param sorptive - α*, 1/m
- * @returns G as a function of the level, m, and its derivative
+ * @returns G, m, as a function of the level above the floor, m, and its derivative
  */
 export function holePotential(radius: number, sorptive: number): Pick<TestGeometry, 'potential' | 'slope'> {
   const [, p, q, n] = SHAPE.find(([least]) => sorptive >= least) ?? SHAPE[2];
@@ -110,11 +112,11 @@ export function holePotential(radius: number, sorptive: number): Pick<TestGeomet
 }
 
 /**
- * Permeability from a falling level in a hole, m/s, by the shape-factor method.
- * @param readings - level above the floor of the hole, m
- * @param hole - diameter, m, and sorptive number, 1/m
- * @returns as a test of the ground, m/s
- * @throws FieldTestError when the readings or the hole cannot be interpreted
+ * Permeability from a falling level in a hole by the shape-factor method, see {@link fallingHole}.
+ * @param readings - at least two: time, s; level above the floor of the hole, m, shrinking
+ * @param hole - diameter, 0.03 to 1 m, and sorptive number, 1/m
+ * @returns permeability of the ground, m/s, with its spread
+ * @throws FieldTestError when the readings or the hole cannot be interpreted, or the hole reaches below the water table
  */
 export function fallingHoleTest(readings: LevelReading[], hole: HoleTest): PermeabilityTest {
   refuseBelowTable(hole);
@@ -140,7 +142,7 @@ export function fallingHoleTest(readings: LevelReading[], hole: HoleTest): Perme
 
 /**
  * A hole that reaches below the water table fills by itself: a falling test there measures the difference.
- * @param hole - its depth and that of the water table, m
+ * @param hole - its depth and that of the water table, m below the ground; where either is not known nothing is refused
  * @throws FieldTestError where the hole reaches below the table
  */
 export function refuseBelowTable({

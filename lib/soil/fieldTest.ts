@@ -27,7 +27,7 @@ export interface PermeabilityTest {
   method: string;
   /** m/s; the bound where `says` is not 'value' */
   ksat: number;
-  /** standard deviation of its logarithm from the readings alone */
+  /** standard deviation of its natural logarithm from the readings alone */
   reading: number;
   /** the same with what the method leaves out */
   spread: number;
@@ -64,21 +64,21 @@ export interface TestGeometry {
   method: string;
   /** G(level), m */
   potential: (level: number) => number;
-  /** its derivative */
+  /** its derivative, dimensionless */
   slope: (level: number) => number;
   /** water sinking in a hole above the table, or coming back in one below it: `level` shrinks in both */
   kind: 'falling' | 'recovering';
-  /** of the logarithm, what the method leaves out */
+  /** standard deviation of the natural logarithm, of what the method leaves out */
   methodSpread: number;
   bias: string[];
 }
 
 /**
- * Fits K to the levels of a test.
- * @param readings - at least two, in order of time
+ * Fits the permeability to the levels of a test, see {@link fieldTestReading}.
+ * @param readings - at least two, in order of time, s; levels m, shrinking
  * @param geometry - of the method
  * @param tape - reading error, m, one standard deviation
- * @returns as a test of the ground, m/s
+ * @returns permeability, m/s, with its spread, or a bound where the looks settle no more
  * @throws FieldTestError when the readings cannot be interpreted
  */
 export function fitLevels(

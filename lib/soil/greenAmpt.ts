@@ -86,7 +86,7 @@ function growth(a: number, tau: number): number {
 }
 
 /**
- * Water soaked in under ponding from the start, m: the implicit equation solved.
+ * Water soaked in under ponding from the start (Green–Ampt): {@link greenAmptTime} solved for the water.
  * @param conductivity - m/s, above 0
  * @param suctionDeficit - suction head times fillable moisture, m, above 0
  * @param time - s, 0 or more
@@ -123,9 +123,9 @@ export interface StormBalance {
 /**
  * Steps a storm through {@link greenAmptStorm}.
  * @param rain - m in each step, 0 or more
- * @param step - s
+ * @param step - length of each, s, above 0
  * @param soil - as the storm meets it
- * @param runoff - receives the run-off of each step, m
+ * @param runoff - receives the run-off of each step, m; as long as `rain`
  * @returns infiltration, run-off and closure, m, and the time water first stood, s
  */
 export function runGreenAmpt(

@@ -23,10 +23,12 @@ export interface HydrologicGroup {
   undrained: GroupLetter;
 }
 
-/** A layer's depths (m) and conductivity (m/s). */
+/** A layer of the ground. */
 export interface ConductiveLayer {
+  /** m below the ground */
   top: number;
   bottom: number;
+  /** conductivity full of water, m/s */
   ksat: number;
 }
 
@@ -45,11 +47,11 @@ export function groupText({ drained, undrained }: HydrologicGroup): string {
 }
 
 /**
- * Hydrologic soil group of a profile.
- * @param layers - from the ground down
- * @param highWater - depth to the seasonal high water table, m; infinite when there is none
+ * Hydrologic soil group of a profile, see {@link hydrologicSoilGroup}.
+ * @param layers - depths m below the ground, conductivity m/s
+ * @param highWater - depth to the seasonal high water table, m below the ground; Infinity when there is none
  * @returns the letter drained, and as it lies
- * @throws RangeError when no layer begins in the top 0.5 m
+ * @throws RangeError when no layer begins in the depth that the table looks at, 0.5 to 1 m
  */
 export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): HydrologicGroup {
   const least = (depth: number) => {

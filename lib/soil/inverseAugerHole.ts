@@ -22,11 +22,12 @@ export const inverseAugerHole = formula({
 });
 
 /**
- * Permeability from a falling level in a hole, m/s, by the inverse auger-hole method.
- * @param readings - level above the floor, m
- * @param hole - diameter, m
- * @returns as a test of the ground, m/s
- * @throws FieldTestError when the readings cannot be interpreted
+ * Permeability from a falling level in a hole by the inverse auger-hole method; reads high in clay, see
+ * {@link inverseAugerHole}.
+ * @param readings - at least two: time, s; level above the floor, m, shrinking
+ * @param hole - diameter, m, above 0
+ * @returns permeability of the ground, m/s, with its spread
+ * @throws FieldTestError when the readings cannot be interpreted, or the hole reaches below the water table
  */
 export function inverseAugerHoleTest(
   readings: LevelReading[],

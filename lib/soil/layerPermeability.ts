@@ -20,7 +20,7 @@ export const layerPermeability = method({
     'conjugate normal updating; Rasmussen & Williams 2006, Gaussian Processes for Machine Learning, eqs 3.82–3.87 (from memory)',
 });
 
-/** What stays from hole to hole in one layer, standard deviation of the logarithm. */
+/** What stays from hole to hole in one layer, standard deviation of the natural logarithm. Our choice. */
 export const HOLE_TO_HOLE = 0.4;
 const OUTLIER = 2.6;
 
@@ -32,13 +32,14 @@ export interface NamedTest {
 
 /** Permeability of a layer, m/s, and the tests that do not fit the others. */
 export interface LayerPermeability extends LogEstimate {
+  /** names of tests */
   outliers: string[];
 }
 
 /**
- * Scatter of tests within their layers beyond their own spreads, pooled: a variance of the logarithm.
- * @param layers - the tests of each layer
- * @returns of ln K
+ * Scatter of tests within their layers beyond their own spreads, pooled.
+ * @param layers - the tests of each layer; bounds and layers with a single test do not count
+ * @returns variance of the natural logarithm of the permeability, 0 or more
  */
 export function pooledScatter(layers: PermeabilityTest[][]): number {
   let squares = 0;
@@ -58,11 +59,11 @@ export function pooledScatter(layers: PermeabilityTest[][]): number {
 }
 
 /**
- * Posterior permeability of a layer.
- * @param prior - from texture and structure
+ * Permeability of a layer from what its texture says and what was tested in it, see {@link layerPermeability}.
+ * @param prior - from texture and structure, m/s
  * @param tests - made in the layer; none leaves the prior as it is
  * @param scatter - variance of the logarithm from {@link pooledScatter}
- * @returns m/s, with the tests left out
+ * @returns m/s, with the tests that do not fit the others named (they count all the same)
  */
 export function posteriorPermeability(
   prior: LogEstimate,
@@ -148,7 +149,7 @@ function evidenceOf(prior: LogEstimate, tests: NamedTest[], outliers: string[]):
 /**
  * A test's answer in words.
  * @param test - of a layer
- * @returns text
+ * @returns such as `1.2e-7 m/s by …`, or the bound it gives
  */
 export function testText({ says, ksat, method }: PermeabilityTest): string {
   const number = `${Number(ksat.toPrecision(2)).toExponential()} m/s`;

@@ -34,20 +34,21 @@ const STRUCTURE_FACTOR: Record<Structure, number> = { massive: 0.1, blocky: 1, c
 /** What the pit log says of a layer. */
 export interface Composition {
   texture: Texture;
-  /** mass fractions, when the pit log has them */
+  /** mass fractions of the fine earth, 0–1, when the pit log has them */
   sand?: number;
   clay?: number;
-  /** percent by mass */
+  /** percent by mass; absent: 1 */
   organicPercent?: number;
   structure?: Structure;
-  /** mass fraction of the whole soil */
+  /** mass fraction of the whole soil, 0–0.9; absent: none */
   stones?: number;
 }
 
 /**
- * The composition the regressions are evaluated for: what was measured, else typical of the class.
+ * The composition the regressions are evaluated for: what was measured, clay counted as 0.6 at most, else typical of the
+ * class; of a loam where the ground has no class.
  * @param layer - of the pit log
- * @returns mass fractions 0–1, and whether they were measured
+ * @returns mass fractions of sand and clay, 0–1, and whether they were measured
  */
 export function compositionOf(layer: Composition): { sand: number; clay: number; measured: boolean } {
   if (layer.sand !== undefined && layer.clay !== undefined)
@@ -57,9 +58,9 @@ export function compositionOf(layer: Composition): { sand: number; clay: number;
 }
 
 /**
- * Permeability from the pit log alone, m/s.
+ * Permeability from the pit log alone, see {@link permeabilityEstimate}.
  * @param layer - of the pit log
- * @returns m/s
+ * @returns m/s, with its spread
  */
 export function permeabilityFromTexture(layer: Composition): LogEstimate {
   if (layer.texture in OTHER) {

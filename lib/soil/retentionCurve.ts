@@ -1,6 +1,6 @@
 import { formula, method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 
-/** How water is held and let through. */
+/** How water is held and let through; water contents m³/m³. */
 export interface Retention {
   wiltingPoint: number;
   fieldCapacity: number;
@@ -89,8 +89,8 @@ const FIELD_CAPACITY = 33_000;
 const WILTING = 1_500_000;
 
 /**
- * Water content at a suction.
- * @param soil - from `saxtonRawls`
+ * Water content at a suction, see {@link retentionCurve}.
+ * @param soil - from {@link saxtonRawls}
  * @param suction - Pa, 0 to 1 500 000
  * @returns m³/m³
  * @throws RangeError outside that range
@@ -113,8 +113,8 @@ export function waterContentAt(soil: Retention, suction: number): number {
 /**
  * Room for water between a table at rest and the ground: what can soak in before the soil is full, m.
  * @param soil - its retention curve
- * @param depth - of the table, m, 0 to 3.36 (33 kPa)
- * @returns m
+ * @param depth - of the table, m below the ground, 0 to 3.36 (33 kPa)
+ * @returns m of water
  * @throws RangeError outside that range
  */
 export function roomAboveTable(soil: Retention, depth: number): number {

@@ -36,19 +36,19 @@ export interface InfiltrometerRing {
   radius?: number;
   /** moisture filled by the wetting, m³/m³; needed with `radius` */
   deficit?: number;
-  /** one standard deviation of a reading of water soaked in, m */
+  /** one standard deviation of a reading of water soaked in; absent: 0.001 */
   tape?: number;
 }
 
-/** The fit with the sorptivity. */
+/** The permeability, and the sorptivity: how fast dry soil drinks at first. */
 export interface RingResult extends PermeabilityTest {
   /** m/s½ */
   sorptivity: number;
 }
 
 /**
- * Permeability and sorptivity from a ring.
- * @param readings - s since ponding, above 0, and m of water soaked in since then
+ * Permeability and sorptivity from a ring, see {@link ringInfiltrometer}.
+ * @param readings - at least three: s since ponding, above 0, and m of water soaked in since then; both growing
  * @param ring - its radius, the moisture it fills and the error of a look
  * @returns permeability m/s and sorptivity m/s½
  * @throws FieldTestError when the readings cannot be interpreted

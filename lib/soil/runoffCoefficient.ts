@@ -11,7 +11,7 @@ export const runoffCoefficientTable = method({
     'HERPICC county table, ASCE and Schwab as read in teaching sheets; rational problems of practice sites',
 });
 
-/** Run-off coefficients by surface; see {@link runoffCoefficientTable}. */
+/** Run-off coefficients by surface, 0–1; see {@link runoffCoefficientTable}. */
 export const RUNOFF_COEFFICIENT = {
   lawn: { low: 0.16, likely: 0.5, high: 0.6 },
   bare: { low: 0.3, likely: 0.6, high: 0.8 },

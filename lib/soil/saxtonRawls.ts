@@ -96,7 +96,7 @@ export const saturatedConductivity = formula({
 
 /** What makes a soil differ from the usual one of its texture. */
 export interface Adjustments {
-  /** density over the usual density, 0.9 (loose) to 1.3 (severely compacted) */
+  /** density over the usual density, 0.9 (loose) to 1.3 (severely compacted); absent: 1 */
   density?: number;
   /** stones, mass fraction of the whole soil, 0–0.9 */
   stones?: number;
@@ -107,7 +107,7 @@ export interface Adjustments {
  * water contents stay those of the fine earth.
  * @param sand - mass fraction 0–1
  * @param clay - mass fraction 0–0.6
- * @param organicPercent - organic matter, 0–8 % by mass
+ * @param organicPercent - organic matter, 0–8 % by mass, as a percentage
  * @param adjustments - density over the usual one, and stones
  * @returns water contents m³/m³, suction Pa, conductivity m/s
  * @example

@@ -27,11 +27,11 @@ export interface TrialPit extends Omit<HoleTest, 'sorptive' | 'diameter'> {
 }
 
 /**
- * Permeability from the emptying of a pit, m/s: unit gradient through floor and wet walls, the fall integrated.
- * @param readings - level above the floor, m
+ * Permeability from the emptying of a pit: unit gradient through floor and wet walls, the fall integrated.
+ * @param readings - at least two: time, s; level above the floor, m, shrinking
  * @param pit - length and width, m
- * @returns as a test of the ground, m/s
- * @throws FieldTestError when the pit or the readings cannot be interpreted
+ * @returns permeability of the ground, m/s, with its spread
+ * @throws FieldTestError when the pit or the readings cannot be interpreted, or the pit reaches below the water table
  */
 export function soakagePitTest(readings: LevelReading[], pit: TrialPit): PermeabilityTest {
   refuseBelowTable(pit);
@@ -59,8 +59,9 @@ export function soakagePitTest(readings: LevelReading[], pit: TrialPit): Permeab
 }
 
 /**
- * Time a pit takes from three quarters to one quarter full, s, read off its looks on straight lines.
- * @param readings - s and m of water depth
+ * Time a pit takes from three quarters to one quarter full, read off its looks on straight lines; for
+ * {@link soakagePitRate}.
+ * @param readings - time, s, and depth of water, m, in order of time
  * @param full - depth of water when full, m
  * @returns s
  * @throws FieldTestError when the looks do not reach from one to the other

@@ -34,9 +34,9 @@ export interface ColourEvidence {
 }
 
 /**
- * Seasonal high water from the mottles of a pit log.
+ * Seasonal high water from the mottles of a pit log, see {@link soilColour}.
  * @param layers - top of each layer, m below ground, and what was seen in it
- * @returns undefined where no layer has common or many mottles or is grey
+ * @returns its depth, m below ground, with its spread; undefined where no layer has common or many mottles or is grey
  */
 export function seasonalHighFromColour(
   layers: { top: number; mottles?: Mottles }[],
@@ -67,8 +67,8 @@ export function isDepletion(value: number, chroma: number): boolean {
 
 /**
  * Does a moist matrix colour count as depleted? 4/1, 4/2 and 5/2 only beside redox concentrations.
- * @param value - Munsell value
- * @param chroma - Munsell chroma
+ * @param value - Munsell value, 0–10
+ * @param chroma - Munsell chroma, 0–20
  * @param concentrations - rusty spots seen in the layer
  * @returns true where it does
  */
@@ -79,7 +79,7 @@ export function isDepletedMatrix(value: number, chroma: number, concentrations: 
 
 /**
  * Drainage class by the depth of the first grey mottles, m (10, 20 and 40 inches, as a state's key has it).
- * @param firstGrey - depth, m
+ * @param firstGrey - depth of the first grey, m below ground; Infinity: none
  * @returns the class in words
  */
 export function drainageClass(firstGrey: number): string {

@@ -38,13 +38,14 @@ export const stormToRing = method({
   source: 'Green–Ampt and curve number as declared; common practice for the losses',
 });
 
-/** Storm and what drains to the ring. SI. */
+/** Storm and what drains to the ring. Areas m². */
 export interface RingStorm {
-  /** m */
+  /** m, above 0 */
   rain: number;
-  /** s */
+  /** s, above 0 */
   duration: number;
   uphillArea: number;
+  /** of the area uphill */
   cover: GardenCover;
   roofArea: number;
   ringArea: number;
@@ -64,7 +65,7 @@ export interface RingWater {
   uphillByCurveNumber: number;
   /** s from the start; absent: the ground uphill takes it all */
   pondsAt?: number;
-  /** rain less infiltration less run-off, m */
+  /** rain less infiltration less run-off of the ground uphill, m */
   closure: number;
 }
 
@@ -94,7 +95,7 @@ export function shedShare(storm: Pick<RingStorm, 'rain' | 'duration' | 'cover' |
 /**
  * Water a storm brings to the ring; see {@link stormToRing}.
  * @param storm - rain, areas, cover and soil, SI
- * @returns by way, m³
+ * @returns m³ by the way it comes, with the highest rate, m³/s
  */
 export function ringStorm(storm: RingStorm): RingWater {
   const { rain, duration, uphillArea, cover, roofArea, ringArea, group } = storm;

@@ -57,7 +57,7 @@ export interface Feel {
  * Texture class of a soil by feel.
  * @param feel - as felt; `ribbon` in m, 0 to 0.5
  * @returns the class the key leads to
- * @throws RangeError when the ribbon is no length
+ * @throws RangeError when the ribbon is outside 0 to 0.5 m
  */
 export function textureByFeel({ ball, ribbon, rub }: Feel): UsdaClass {
   if (!(ribbon >= 0 && ribbon <= 0.5))

@@ -15,8 +15,8 @@ export const usdaTextureTriangle = method({
  * USDA texture class.
  * @param sand - mass fraction 0.05–2 mm, 0–1
  * @param clay - mass fraction below 0.002 mm, 0–1; silt is the rest
- * @returns one of the twelve classes
- * @throws RangeError when the fractions are outside 0–1 or exceed 1 together
+ * @returns one of the twelve classes of the USDA
+ * @throws RangeError when a fraction is below 0, or they exceed 1 together
  * @example
  * ```ts
  * textureClass(0.2, 0.5); // 'clay'

@@ -23,18 +23,18 @@ const KPA: Record<Consistency, number> = {
 };
 
 /**
- * Undrained strength by consistency, Pa.
+ * Undrained strength by consistency, see {@link strengthFromThumb}.
  * @param word - how the thumb finds it
- * @returns Pa
+ * @returns Pa, with its spread
  */
 export function strengthFromConsistency(word: Consistency): LogEstimate {
   return { median: KPA[word] * 1000, spread: 0.4, evidence: [`thumb test: ${word}`] };
 }
 
 /**
- * Undrained strength from measurements (vane, pocket penetrometer), Pa; 25 % scatter is common practice.
- * @param values - Pa, at least one
- * @returns Pa
+ * Undrained strength from measurements (vane, pocket penetrometer); 25 % scatter is common practice.
+ * @param values - undrained strengths, Pa, above 0, at least one
+ * @returns Pa, with its spread
  */
 export function strengthFromTests(values: number[]): LogEstimate {
   const mean = values.reduce((a, b) => a + Math.log(b), 0) / values.length;

@@ -99,11 +99,11 @@ export const gravelOnSlope = formula({
   source: 'statics of a layer on a plane with water pressure under it',
 });
 
-/** Common unit weights, N/m³: gravel dry 16 kN/m³ (100 lb/ft³), concrete 24 kN/m³; grains 2.65. Common practice. */
+/** Gravel: dry unit weight, N/m³ (100 lb/ft³), and density of its grains over that of water. Common practice. */
 export const GRAVEL = { unitWeight: 16000, grains: 2.65 };
 /** Unit weight of concrete, N/m³. Common practice. */
 export const CONCRETE_UNIT_WEIGHT = 24000;
-/** Soil and stones of a planted shelf, dry, N/m³. Common practice. */
+/** Soil and stones of a planted shelf: the same two, dry unit weight in N/m³. Common practice. */
 export const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
 
 /** What may lie on a liner. */
@@ -116,9 +116,9 @@ export interface BallastLayer {
 }
 
 /**
- * Dry unit weight (N/m³) and porosity of each kind; a slab has no pores.
+ * Dry unit weight and porosity of a kind of ballast; a slab has no pores.
  * @param kind - of ballast
- * @returns N/m³ and 0–1
+ * @returns dry unit weight, N/m³, and porosity, 0–1
  */
 export function ballastMakeup(kind: BallastKind): { dry: number; porosity: number } {
   if (kind === 'slab') return { dry: CONCRETE_UNIT_WEIGHT, porosity: 0 };
@@ -128,10 +128,10 @@ export function ballastMakeup(kind: BallastKind): { dry: number; porosity: numbe
 
 /**
  * Weight on a level square metre of liner, Pa: layers, the water in their pores up to the pond level, the pond above.
- * @param layers - from the liner up
- * @param liner - level of the liner there, m
- * @param pond - pond level, m; below the liner counts as empty
- * @returns Pa
+ * @param layers - from the liner up, each m thick
+ * @param liner - level of the liner there, m above any datum
+ * @param pond - pond level, m above the same; below the liner counts as empty
+ * @returns Pa, 0 or more
  */
 export function weightOnLiner(layers: readonly BallastLayer[], liner: number, pond: number): number {
   let foot = liner;

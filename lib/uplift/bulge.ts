@@ -43,10 +43,11 @@ export const BULGE_REMEDY: Record<BulgeCause, string> = {
 
 /**
  * Tells apart what lifts a bulge.
- * @param pond - pond level, m
- * @param under - level in the dip pipe, m on the same mark; `dry` where the pipe is dry to the floor
+ * @param pond - pond level, m above any mark; undefined: not known
+ * @param under - level in the dip pipe, m above the same mark; `dry` where the pipe is dry to the floor
  * @param units - of the words
- * @returns what lifts it, and what to do, in words
+ * @returns what lifts it, the difference of the levels, m, and the evidence in words; what to do is in
+ *   {@link BULGE_REMEDY}
  */
 export function bulgeCause(
   pond: number | undefined,

@@ -111,10 +111,10 @@ export const BOILING_FACTOR_WANTED = 2;
 /**
  * A column of soil by both forms of EN 1997-1 HYD, as utilisations: at most 1 is verified. They disagree; the first,
  * by total stress, is the answer.
- * @param thickness - m
- * @param unitWeight - saturated, N/m³
- * @param gradient - upward
- * @returns utilisation by total stress, and by seepage force
+ * @param thickness - of the column, m
+ * @param unitWeight - saturated, N/m³, above 9810
+ * @param gradient - of the water flowing up through it, m/m, 0 and more
+ * @returns utilisation by total stress, and by seepage force, dimensionless
  */
 export function heaveByEurocode(
   thickness: number,

@@ -24,7 +24,10 @@ export const upliftUtilisation = formula({
   source: 'EN 1997-1:2004, 2.4.7.4 and 2.4.7.5, Annex A.4 and A.5; Bond & Harris 2008',
 });
 
-/** Partial factors of EN 1997-1: recommended, and of the UK annex. 1.0 from memory, the others read in use. */
+/**
+ * Partial factors of EN 1997-1 on what lifts and what holds: recommended, and of the UK annex. 1.0 from memory, the others
+ * read in use.
+ */
 export const EUROCODE_7 = {
   uplift: { lifts: 1.0, holds: 0.9 },
   upliftUk: { lifts: 1.1, holds: 0.9 },

@@ -43,22 +43,24 @@ const AIR = 0.03;
 const VENT_PRESSURE = 100;
 /** Air at 10 °C; methane is thinner and goes more easily. */
 const VISCOSITY = 1.8e-5;
-/** Least fall of the floor that leads gas to the high point. Common practice; 0.75 % was seen not to. */
+/** Least fall of the floor that leads gas to the high point, m/m. Common practice; 0.75 % was seen not to. */
 export const GAS_FALL = 0.02;
 /** Thinnest vent that stays open, m. Common practice. */
 export const LEAST_VENT = 0.025;
-/** Vents of large lined ponds stand 15 to 25 ft apart along the high side. */
+/** Vents of large lined ponds stand 15 to 25 ft apart along the high side; the least of it, m. Common practice. */
 export const VENT_SPACING = 15 * 0.3048;
 
 /** What is known of gas under a pond. Levels m above one datum. */
 export interface GasSigns {
   /** top of peat or organic soil, m below the ground; absent: none met */
   organicTop?: number;
+  /** a hole smelt of it */
   smell: boolean;
-  /** dug depth, m */
+  /** dug depth, m below the ground */
   depth: number;
+  /** level of the floor */
   floor: number;
-  /** highest head outside */
+  /** highest head outside, a level too */
   head: number;
   /** of the floor, m/m; absent: level */
   floorFall?: number;
@@ -77,6 +79,7 @@ export interface GasCheck {
   falls: boolean;
   /** m³/s to be let out */
   inflow: number;
+  /** inside diameter of each, m; how many; what one lets out, m³/s. null: no gas to be reckoned with */
   vent: { diameter: number; count: number; capacity: number } | null;
   words: string;
 }
@@ -85,10 +88,10 @@ export interface GasCheck {
 const REACH = 1;
 
 /**
- * Whether organic soil lies near enough to a floor, or smells, for gas to be reckoned with; depths in m.
- * @param organicTop - top of the first organic layer below the ground; absent: none
+ * Whether organic soil lies less than 1 m below a floor (our choice), or smells, so that gas is to be reckoned with.
+ * @param organicTop - top of the first organic layer, m below the ground; absent: none
  * @param smell - whether a hole smelt of it
- * @param depth - of the floor
+ * @param depth - of the floor, m below the ground
  * @returns true where it is
  */
 export function gasExpected(organicTop: number | undefined, smell: boolean, depth: number): boolean {
@@ -97,8 +100,8 @@ export function gasExpected(organicTop: number | undefined, smell: boolean, dept
 
 /**
  * Checks for gas under a liner and sizes its vent.
- * @param signs - organic soil, smell, and the shape of the floor
- * @returns whether gas is to be expected, and the vent for it
+ * @param signs - organic soil, smell, and the shape of the floor; m, m² and levels of one datum
+ * @returns whether gas is to be expected, how much, m³/s, and the vent for it
  */
 export function gasCheck(signs: GasSigns): GasCheck {
   const { organicTop, smell, depth, floor, head, floorFall = 0, area, highSide, ventLength } = signs;

@@ -25,8 +25,9 @@ const W = UNIT_WEIGHT_OF_WATER;
 /** What lifts the floor and what holds it, on a square metre, and over the whole liner. */
 export interface LiftBalance {
   state: PondState;
+  /** level of the pond, m above the datum of the profile */
   pond: number;
-  /** Pa on the floor */
+  /** Pa on the floor: of the water outside, and of pond and ballast */
   lifts: number;
   holds: number;
   /** head by which it lacks, m; 0 where it holds */
@@ -35,7 +36,7 @@ export interface LiftBalance {
   factor: number | null;
   /** vertical force of both waters on the whole liner, N, positive down, without ballast */
   force: number;
-  /** levels of the sides where the outside wins */
+  /** levels of the sides between which the outside wins, m */
   lifted: { top: number; bottom: number }[];
   /** thickness of either on the bare floor that brings the wanted factor, m; 0 where none is needed */
   needed: { gravel: number; slab: number };
@@ -45,10 +46,11 @@ export interface LiftBalance {
  * The balance of a state: water under the floor against the pond's own water and what lies on the liner.
  * @param profile - of the liner
  * @param state - of the pond
- * @param water - levels of pond and ground, m
- * @param layers - on the floor, from the liner up
- * @param wanted - factor, total weights over full uplift
- * @returns pressures on the floor, Pa, factor, and the ballast that lacks
+ * @param water - levels of pond and ground, m above the datum of the profile
+ * @param layers - on the floor, from the liner up, m thick
+ * @param wanted - factor, total weights over full uplift, 1 or more
+ * @returns pressures on the floor, Pa, factor, and the ballast that lacks, m
+ * @throws PondGeometryError when the pond level is below the floor or above the rim, or the head is no number
  * @example
  * ```ts
  * const liner = linerProfile({ shape: 'box', length: 4, width: 3, sideSlope: 0 }, 0.8);
@@ -82,9 +84,10 @@ export function liftBalance(
  * Balances of all states.
  * @param profile - of the liner
  * @param waters - from {@link waterOfStates}
- * @param layers - on the floor, from the liner up
- * @param wanted - factor, total weights over full uplift
- * @returns one for each state
+ * @param layers - on the floor, from the liner up, m thick
+ * @param wanted - factor, total weights over full uplift, 1 or more
+ * @returns one for each state, in the order of {@link POND_STATES}
+ * @throws PondGeometryError as {@link liftBalance}
  */
 export function liftBalances(
   profile: LinerProfile,

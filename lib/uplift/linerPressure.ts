@@ -16,8 +16,9 @@ export const linerPressure = method({
   source: 'hydrostatics; checked against the buoyancy of the displaced volume (Archimedes)',
 });
 
-/** Water on both sides of a liner; levels m above one datum. */
+/** Water on both sides of a liner; levels m above one datum, that of the {@link LinerProfile}. */
 export interface LinerWater {
+  /** pond level; at the floor: empty */
   pond: number;
   /** head outside */
   outside: number;
@@ -25,7 +26,7 @@ export interface LinerWater {
   above?: { level: number; head: number };
 }
 
-/** Levels of a pond in each state, m. The name is what people do, the level what the liner feels. */
+/** States of a pond, from the fullest. The name is what people do; {@link waterOfStates} gives the levels. */
 export const POND_STATES = ['full', 'drawn-down', 'emptied'] as const;
 /** A state of the pond, by name. */
 export type PondState = (typeof POND_STATES)[number];
@@ -33,10 +34,10 @@ export type PondState = (typeof POND_STATES)[number];
 /**
  * Water of the three states under one head.
  * @param profile - of the liner
- * @param full - level of the full pond, m
- * @param usualDrawdown - how far it falls in use, m
- * @param outside - head outside, m
- * @returns by state
+ * @param full - level of the full pond, m above the datum of the profile
+ * @param usualDrawdown - how far it falls in use, m, 0 and more; counted down to the floor at most
+ * @param outside - head outside, m above the same datum
+ * @returns levels by state, m
  */
 export function waterOfStates(
   profile: LinerProfile,
@@ -72,16 +73,16 @@ function checked(profile: LinerProfile, water: LinerWater): LinerWater {
 }
 
 /**
- * Head that the liner feels from outside at a level, m.
- * @param water - levels of pond and ground, m
- * @param level - m
- * @returns m
+ * Head that the liner feels from outside at a level.
+ * @param water - levels of pond and ground, m above one datum
+ * @param level - of a point of the liner, m above the same
+ * @returns m above the same
  */
 export function headOutside({ outside, above }: LinerWater, level: number): number {
   return above && level > above.level ? above.head : outside;
 }
 
-/** Pressures at a point of the liner, Pa; `net` positive holds, negative lifts. */
+/** Pressures at a point of the liner, Pa; `net` positive holds, negative lifts. Inset and level as in {@link ProfilePoint}. */
 export interface PressurePoint {
   inset: number;
   level: number;
@@ -115,9 +116,9 @@ function cuts(
  * Pressures from the rim to the edge of the floor, at every bend of the liner and of the pressures.
  * Where the head outside changes at the top of a drained layer, that level comes twice: above and below.
  * @param profile - of the liner
- * @param water - levels of pond and ground, m
- * @returns points from top to bottom, with the pressures of both waters
- * @throws PondGeometryError when the pond level is below the floor or above the rim
+ * @param water - levels of pond and ground, m above the datum of the profile
+ * @returns points from top to bottom, two for each straight piece, with the pressures of both waters, Pa
+ * @throws PondGeometryError when the pond level is below the floor or above the rim, or the head is no number
  */
 export function pressureAlong(profile: LinerProfile, water: LinerWater): PressurePoint[] {
   checked(profile, water);
@@ -139,9 +140,9 @@ const GAUSS = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6];
 /**
  * Vertical force of both waters on the whole liner, N; positive presses it down.
  * @param profile - of the liner
- * @param water - levels of pond and ground, m
+ * @param water - levels of pond and ground, m above the datum of the profile
  * @returns N
- * @throws PondGeometryError when the pond level is below the floor or above the rim
+ * @throws PondGeometryError as {@link pressureAlong}
  */
 export function netForce(profile: LinerProfile, water: LinerWater): number {
   checked(profile, water);
@@ -166,8 +167,9 @@ export function netForce(profile: LinerProfile, water: LinerWater): number {
 /**
  * Sideways force of both waters on a metre of side, N/m, outwards positive, and the level at which it acts, m.
  * @param profile - of the liner
- * @param water - levels of pond and ground, m
- * @returns N/m and m; level null where nothing acts
+ * @param water - levels of pond and ground, m above the datum of the profile
+ * @returns N/m and m above the datum; level null where nothing acts
+ * @throws PondGeometryError as {@link pressureAlong}
  */
 export function sideForce(
   profile: LinerProfile,
@@ -188,8 +190,9 @@ export function sideForce(
 /**
  * Levels between which the outside wins, top to bottom; where one ends, the net pressure changes sign.
  * @param profile - of the liner
- * @param water - levels of pond and ground, m
- * @returns m, empty where the pond wins everywhere
+ * @param water - levels of pond and ground, m above the datum of the profile
+ * @returns m above the datum; empty where the outside wins nowhere on the sides
+ * @throws PondGeometryError as {@link pressureAlong}
  */
 export function liftedBands(profile: LinerProfile, water: LinerWater): { top: number; bottom: number }[] {
   const bands: { top: number; bottom: number }[] = [];

@@ -1,6 +1,6 @@
 import { areaWithin, insetAt, PondGeometryError, type PondShape, sliceVolume } from './pondShape.js';
 
-/** Where the side has come in by `inset` from the rim, its level; m. */
+/** Where the side has come in by `inset` from the rim, m, its level, m above any datum. */
 export interface ProfilePoint {
   inset: number;
   level: number;
@@ -23,9 +23,9 @@ const metres = (value: number) => `${Number(value.toFixed(3))} m`;
  * The liner of a pond.
  * @param pond - dimensions at the rim, m
  * @param depth - rim to floor, m, above 0
- * @param rim - level of the rim, m
+ * @param rim - level of the rim, m above any datum; absent: the rim is the datum
  * @returns points from rim to floor
- * @throws PondGeometryError when it cannot be dug so
+ * @throws PondGeometryError for sizes, slope, depth or shelf that cannot be dug, or sides that meet above the floor
  */
 export function linerProfile(pond: PondShape, depth: number, rim = 0): LinerProfile {
   const { shape, length, width, sideSlope, shelf } = pond;
@@ -96,18 +96,18 @@ export function checkedProfile(profile: LinerProfile): LinerProfile {
 }
 
 /**
- * Level of the floor, m.
+ * Level of the floor.
  * @param profile - of the liner
- * @returns m
+ * @returns m above the datum of the profile
  */
 export function profileFloor({ points }: LinerProfile): number {
   return points[points.length - 1]!.level;
 }
 
 /**
- * Level of the rim, m.
+ * Level of the rim.
  * @param profile - of the liner
- * @returns m
+ * @returns m above the datum of the profile
  */
 export function profileRim({ points }: LinerProfile): number {
   return points[0]!.level;
@@ -123,11 +123,11 @@ export function profilePieces({ points }: LinerProfile): [ProfilePoint, ProfileP
 }
 
 /**
- * Water the pond's hollow holds up to a level, m³: what a head outside at that level would displace.
+ * Water the pond's hollow holds up to a level: what a head outside at that level would displace.
  * Above the rim it counts on as if the rim went on upright.
  * @param profile - of the liner
- * @param level - m
- * @returns m³
+ * @param level - m above the datum of the profile
+ * @returns m³; 0 at the floor and below
  */
 export function displacedVolume(profile: LinerProfile, level: number): number {
   let volume = areaWithin(profile, profile.points[0]!.inset) * Math.max(level - profileRim(profile), 0);

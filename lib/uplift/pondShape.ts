@@ -10,7 +10,7 @@ export const pondShapeMethod = method({
   source: 'geometry; prismoidal rule as in USDA Agriculture Handbook 590 (from memory)',
 });
 
-/** Dimensions at the rim, m; `sideSlope` horizontal to 1 vertical. */
+/** Dimensions at the rim, m, above 0; `sideSlope` horizontal to 1 vertical, 0 (upright) and more. */
 export interface PondShape {
   shape: 'box' | 'round' | 'oval';
   length: number;
@@ -60,9 +60,9 @@ export const planWithin = formula({
 });
 
 /**
- * How far the sides have come in at a depth below the rim, m. A shelf counts once the depth is below it.
+ * How far the sides have come in at a depth below the rim. A shelf counts once the depth is below it.
  * @param pond - its sides and shelf
- * @param depth - m below the rim
+ * @param depth - m below the rim, 0 and more
  * @param use - what evaluates the formula, for a record; loops go without
  * @returns m
  */
@@ -74,7 +74,7 @@ export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use?: Us
 /**
  * Plan area where the sides have come in by an inset, m²; nought where they have met.
  * @param pond - shape, length and width, m
- * @param inset - m
+ * @param inset - how far they have come in all round, m
  * @param use - what evaluates the formula, for a record; loops go without
  * @returns m²
  */
@@ -103,9 +103,9 @@ export function planArea(p: PondShape, depth: number, use?: Use): number {
 }
 
 /**
- * Outline at a depth below the rim, m (ellipse by Ramanujan's first formula, within 1e-4 for garden shapes).
+ * Length of the outline at a depth below the rim, m (ellipse by Ramanujan's first formula, within 1e-4 for garden shapes).
  * @param p - shape of the pond
- * @param depth - m below the rim
+ * @param depth - m below the rim; absent: at the rim
  * @returns m
  */
 export function outline(p: PondShape, depth = 0): number {
@@ -117,9 +117,9 @@ export function outline(p: PondShape, depth = 0): number {
 }
 
 /**
- * Depth at which the sides meet and no floor is left, m; Infinity for upright sides.
+ * Depth at which the sides meet and no floor is left; Infinity for upright sides.
  * @param pond - its plan, sides and shelf
- * @returns m
+ * @returns m below the rim
  */
 export function deepestFloor({ length, width, sideSlope, shelf }: PondShape): number {
   const half = Math.min(length, width) / 2;
@@ -148,7 +148,7 @@ export function sliceVolume(
 /**
  * Volume from the rim down to a depth, m³.
  * @param p - shape of the pond
- * @param depth - m
+ * @param depth - m below the rim, not below {@link deepestFloor}
  * @returns m³
  * @example
  * ```ts

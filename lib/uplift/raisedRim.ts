@@ -41,7 +41,7 @@ export interface RimLoad {
 /**
  * Load of the water above ground on the frame or bank of a raised rim.
  * @param height - water above the lowest ground outside, m; nothing above ground loads nothing
- * @returns pressure at the foot, push and moment on a metre of rim
+ * @returns pressure at the foot, Pa; push, N/m, and moment about the foot, N·m/m, on a metre of rim
  */
 export function rimLoad(height: number): RimLoad {
   const above = Math.max(height, 0);

@@ -2,20 +2,21 @@ import { SECONDS_PER_DAY } from '../formula/index.js';
 import { SIDE_FACTOR_WANTED, standingHeight } from './sideStability.js';
 import { HALF_DONE, infiniteSlopeFactor, softeningTime } from './slopeFactors.js';
 
-/** A side of clay: strengths in Pa, unit weight N/m³, friction in rad. */
+/** A side of clay. */
 export interface ClaySide {
-  /** undrained strength, as dug */
+  /** undrained strength as dug, Pa */
   strength: number;
+  /** of the wet clay, N/m³ */
   unitWeight: number;
-  /** Pa at the edge */
+  /** of paving or stones at the edge, Pa; 0 where there is none */
   edgingLoad: number;
-  /** effective angle of friction once softened */
+  /** effective angle of friction once softened, rad; absent: {@link SOFTENED_FRICTION} */
   friction?: number;
 }
 
 /** Share of its fresh strength left in a fissured clay that has stood wet behind a liner. Our choice; half to two thirds is common practice. */
 export const SOFTENED_SHARE = 0.6;
-/** Friction of softened clay, 24°. Common practice: 20 to 28°. */
+/** Friction of softened clay, rad: 24°. Common practice: 20 to 28°. */
 export const SOFTENED_FRICTION = (24 * Math.PI) / 180;
 /** Way of the water into a cracked side, and how fast it goes (1 m² a year). Our choice; common practice 0.3 to 10. */
 const CRACK_SPACING = 0.3;
@@ -26,11 +27,12 @@ const LEAST_SHELF = 0.2;
 const FLATTEST_THAT_HELPS = 1 / Math.tan((53 * Math.PI) / 180);
 
 /**
- * Steepest side that stands undrained, wet and cracked, horizontal to 1 vertical.
+ * Steepest side that stands undrained, with a crack full of water.
  * @param clay - its strength, weight and load at the edge
- * @param height - of the side, m
- * @param factor - of safety
- * @returns null where no slope gives the factor: the clay is too soft for the height
+ * @param height - of the side, m, 0 and more
+ * @param factor - of safety, 1 or more
+ * @returns horizontal to 1 vertical, 0 (upright) to about 0.75; null where no slope gives the factor: the clay is too soft for
+ *   height and load
  */
 export function steepestSide(clay: ClaySide, height: number, factor = SIDE_FACTOR_WANTED): number | null {
   const stands = (slope: number) =>
@@ -47,10 +49,10 @@ export function steepestSide(clay: ClaySide, height: number, factor = SIDE_FACTO
 }
 
 /**
- * Steepest side for years without a pond's support, horizontal to 1 vertical.
- * @param clay - its strength, weight and load at the edge
- * @param wetShare - share of its height below the water outside, which seeps out of it
- * @param factor - of safety
+ * Steepest side for years without a pond's support: softened, without cohesion; the load at the edge is left out.
+ * @param clay - its weight and friction
+ * @param wetShare - share of its height below the water outside, which seeps out of it, 0–1
+ * @param factor - of safety, 1 or more
  * @returns horizontal to 1 vertical
  */
 export function steepestLeftEmpty(clay: ClaySide, wetShare = 1, factor = SIDE_FACTOR_WANTED): number {
@@ -77,16 +79,16 @@ export interface SidePlan {
   leftEmpty: number;
   /** the one to dig: the flatter of digging and emptied, rounded up to 0.05 */
   slope: number | null;
-  /** upright steps with shelves instead, lying back as far; m */
+  /** upright steps with shelves instead, lying back as far: height of a riser, width of a shelf and of all together, m */
   steps: { count: number; riser: number; shelf: number; run: number } | null;
 }
 
 /**
- * Steepest safe side and shelf plan for a depth, m.
+ * Steepest safe side for a depth, and steps that may be dug instead.
  * @param clay - its strength, weight and load at the edge
- * @param depth - m
- * @param factor - of safety
- * @returns slopes while dug and emptied, the one to dig, or steps instead
+ * @param depth - height of the side, m, above 0
+ * @param factor - of safety, 1 or more
+ * @returns slopes while dug, emptied and left empty, the one to dig, horizontal to 1 vertical, and steps instead
  */
 export function sidePlan(clay: ClaySide, depth: number, factor = SIDE_FACTOR_WANTED): SidePlan {
   const digging = steepestSide(clay, depth, factor);
@@ -122,11 +124,12 @@ function stepsFor(clay: ClaySide, depth: number, factor: number): SidePlan['step
  * Infinity where they would stand for years or no water reaches them, else until the clay beside the cut has half taken
  * up its water, longer in proportion as less of the side stands in water (our choice).
  * @param clay - its strength, weight and load at the edge
- * @param height - of the side that is bared, m
- * @param sideSlope - horizontal to 1 vertical
+ * @param height - of the side that is bared, m, 0 and more
+ * @param sideSlope - horizontal to 1 vertical, 0 and more
  * @param wetShare - share of that height below the water outside, 0–1
- * @param factor - of safety
+ * @param factor - of safety, 1 or more
  * @returns s
+ * @throws RangeError for a side that overhangs
  */
 export function secondsSidesAllow(
   clay: ClaySide,
@@ -150,8 +153,8 @@ export interface EmptyTime {
 
 /**
  * The shorter of the time to lift and what the sides allow; Infinity and `none` where neither ends it.
- * @param lift - s
- * @param sides - s
+ * @param lift - time until the liner lifts, s; Infinity: never
+ * @param sides - time the sides allow, s; Infinity: no limit
  * @returns s, and which of the two it is
  */
 export function emptyTime(lift: number, sides: number): EmptyTime {

@@ -40,9 +40,11 @@ export const wetCrackedCut = formula({
 });
 
 /**
- * Taylor's stability number of a slope in clay, for 53° and steeper straight between his points.
- * @param angleDegrees - of the side, 0–90
- * @returns dimensionless
+ * Taylor's stability number of a slope in clay without friction (Taylor 1937, from memory): straight between his points
+ * from 53° on, 0.181 for flatter ones in deep clay.
+ * @param angleDegrees - of the side from the level, above 0 to 90°
+ * @returns strength over unit weight times height at which it fails, 0.181–0.261
+ * @throws RangeError for an angle outside that range
  */
 export function taylorNumber(angleDegrees: number): number {
   const points = [
@@ -65,11 +67,12 @@ export function taylorNumber(angleDegrees: number): number {
  * Height a cracked clay side stands at factor 1, m: the upright cut with a crack, raised for a flatter side in the
  * proportion of Taylor's numbers, less what an edging load uses up.
  * @param strength - undrained strength, Pa
- * @param unitWeight - N/m³
- * @param sideSlope - horizontal to 1 vertical, 0 upright
- * @param edgingLoad - Pa at the edge
+ * @param unitWeight - of the wet clay, N/m³
+ * @param sideSlope - horizontal to 1 vertical, 0 (upright) and more
+ * @param edgingLoad - Pa at the edge, 0 and more
  * @param crack - what stands in it
- * @returns m, 0 or more
+ * @returns m; below 0 where the load alone is more than the clay carries
+ * @throws RangeError for a side that overhangs
  */
 export function standingHeight(
   strength: number,

@@ -61,16 +61,17 @@ export const softeningTime = formula({
   source: 'Terzaghi 1943; worked example (0.61 and 2.65 years) read in a translated textbook page',
 });
 
-/** Time factor at which half of the change is done. */
+/** Time factor of {@link softeningTime} at which half of the change is done, dimensionless. */
 export const HALF_DONE = 0.197;
 
 /**
- * Factors of a side with the pond full and after it was emptied fast.
+ * Factors of safety of an uncracked side with the pond full and after it was emptied fast, by Taylor's numbers.
  * @param strength - undrained, Pa
- * @param saturatedWeight - N/m³
- * @param sideSlope - horizontal to 1 vertical
- * @param height - of the side, m
- * @returns of safety
+ * @param saturatedWeight - unit weight of the clay full of water, N/m³, above 9810
+ * @param sideSlope - horizontal to 1 vertical, 0 (upright) and more
+ * @param height - of the side, m, above 0
+ * @returns factors of safety; below 1 it fails
+ * @throws RangeError for a side that overhangs
  */
 export function drawdownFactors(
   strength: number,

@@ -69,11 +69,11 @@ export interface Arrival {
 export const LEAST_FLOOR = 0.05;
 
 /**
- * Seepage through clay towards an emptied pond, m³/s.
+ * Seepage through clay towards an emptied pond, as to a disc of the mean of its plans.
  * @param pond - its shape
  * @param depth - rim to floor, m
  * @param rise - head outside above the floor, m; 0 or less brings nothing
- * @param conductivity - m/s
+ * @param conductivity - of the clay, m/s
  * @param use - what evaluates the formula, for a record
  * @returns m³/s
  */
@@ -92,9 +92,9 @@ export function clayArrival(
 
 /**
  * Seconds until the water that can arrive stands `lifted` deep over the floor; 0 at once, Infinity never.
- * @param floorArea - m²
- * @param arrival - what comes from clay, ring and storm
- * @param lifted - m
+ * @param floorArea - m²; at least {@link LEAST_FLOOR} is counted
+ * @param arrival - what comes from clay and storm, m³/s, and stands in the ring, m³
+ * @param lifted - depth of water that counts as lifted, m
  * @param use - what evaluates the formula, for a record
  * @returns s
  */
@@ -112,10 +112,10 @@ export function secondsToFill(
 }
 
 /**
- * Times for 10, 20 and 50 mm, s.
+ * Times until 10, 20 and 50 mm of water stand over the floor, see {@link secondsToFill}.
  * @param floorArea - m²
- * @param arrival - what comes from clay, ring and storm
- * @returns a time for each depth
+ * @param arrival - what comes from clay and storm, m³/s, and stands in the ring, m³
+ * @returns a time, s, for each depth, m; Infinity never
  */
 export function liftTimes(floorArea: number, arrival: Arrival): { depth: number; seconds: number }[] {
   return LIFT_DEPTHS.map((depth) => ({ depth, seconds: secondsToFill(floorArea, arrival, depth) }));

@@ -16,9 +16,9 @@ export type SoilType = 'A' | 'B' | 'C';
 
 /** Unconfined strengths that part the types, Pa (1.5 and 0.5 ton/ft²). */
 export const TYPE_LIMITS = { A: 144_000, B: 48_000 };
-/** Horizontal to 1 vertical, up to 20 ft deep. */
+/** Steepest slope by type, horizontal to 1 vertical, up to 20 ft (6.1 m) deep. */
 export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 };
-/** Type A, open for at most a day and at most 12 ft deep. */
+/** Type A, open for at most a day and at most 12 ft deep: horizontal to 1 vertical, m, h. */
 export const SHORT_TERM_A = { slope: 0.5, depth: 12 * 0.3048, hours: 24 };
 /** Depth from which sides must be laid back or held, m (5 ft). */
 export const PROTECTION_DEPTH = 5 * 0.3048;
@@ -38,9 +38,11 @@ export interface HoleSigns {
 /** A working slope, and who must be asked. */
 export interface WorkingSlope {
   type: SoilType;
+  /** horizontal to 1 vertical */
   slope: number;
   /** protection is due at this depth by the rule alone */
   protect: boolean;
+  /** too deep for the rule: an engineer designs it */
   engineer: boolean;
   caution: string;
 }

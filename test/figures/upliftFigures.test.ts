@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   balanceFigure,
   type Figure,
+  figureSvg,
   liftTimeFigure,
   pressureFigure,
   sideFigure,
@@ -97,4 +98,11 @@ test('the sides: a slope, upright, or none stands', () => {
   expect(alt(14)).toMatch(/0\.\d+ to 1 or flatter stands/);
   expect(alt(70)).toContain('upright sides stand');
   expect(alt(6, 1.5)).toContain('no slope stands');
+});
+
+test.each<[string, Figure, string]>([
+  ['balance', balanceFigure(liftBalances(profile, waters), 'metric'), "unknown trace 'bar'"],
+  ['times', liftTimeFigure(rows, 'metric'), 'invalid place NaN'],
+])('the figure of the %s is for plotly.js only, and figureSvg says why', (_, figure, why) => {
+  expect(() => figureSvg(figure, 700, 'x')).toThrow(why);
 });

@@ -7,6 +7,7 @@ import {
   runColumn,
   type TableParameters,
   type TablePriors,
+  windowOf,
 } from '../../lib/groundwater/index.js';
 import { normalQuantile, quantileSorted, uniforms } from '../../lib/sampling/index.js';
 import { realWeather } from '../weather.js';
@@ -142,4 +143,23 @@ test('looks outside the record are counted, and without any inside the sets are 
   const sorted = Float64Array.from(fit.sets, (s) => s.porosity).sort();
   expect(quantileSorted(sorted, 0.5)).toBeCloseTo(0.03, 3);
   expect(Math.log(quantileSorted(sorted, 0.8413) / quantileSorted(sorted, 0.5))).toBeCloseTo(0.4, 1);
+});
+
+describe('a window of a record', () => {
+  const first = dayNumber(2014, 1, 31);
+
+  test('holds the weather of its own days, both ends counted, and nothing that is counted from another day', () => {
+    const window = windowOf(record, first, first + 9);
+    const at = first - record.firstDay;
+    expect(window.firstDay).toBe(first);
+    for (const series of ['rain', 'tmean', 'demand'] as const)
+      expect(window[series]).toEqual(record[series].slice(at, at + 10));
+    expect(Object.keys(window).sort()).toEqual(['demand', 'firstDay', 'rain', 'tmean']);
+  });
+
+  test('ends where the record does', () => {
+    const last = record.firstDay + record.rain.length - 1;
+    const window = windowOf(record, record.firstDay - 9, last + 9);
+    expect([window.firstDay, window.rain.length]).toEqual([record.firstDay, record.rain.length]);
+  });
 });

@@ -36,7 +36,7 @@ export const freeSurfaceMethod = method({
 /**
  * Heads of a section with its free surface, see {@link freeSurfaceMethod}.
  * @param original - grid, soils and contacts
- * @returns head in each cell, m, and flows
+ * @returns head in each cell, m above the datum of the grid, and flows, m²/s
  * @throws RangeError where a part of the section touches no contact, or when the surface does not settle
  */
 export function solveFreeSurface(original: Section): SectionState {

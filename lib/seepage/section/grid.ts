@@ -24,12 +24,12 @@ export const GROWTH = 0.12;
 /**
  * Lines graded towards marks: cells grow from one to the next until the growth from another mark meets
  * them. Marks inside a block or closer to its edge than half a cell of it give way to the block.
- * @param marks - at least the two ends
- * @param blocks - apart from each other
+ * @param marks - at least the two ends, m
+ * @param blocks - apart from each other and between the ends, m
  * @param count - cells wanted; the sizes at the marks are scaled alike to come near it
- * @param growth - of a cell over the one before it, as a part of it
- * @returns lines, ascending
- * @throws RangeError without two ends, or with blocks that overlap
+ * @param growth - of a cell over the one before it, as a part of it, above 0
+ * @returns lines, m, ascending
+ * @throws RangeError without two ends, or with blocks that overlap or leave them
  */
 export function gradedLines(
   marks: GridMark[],
@@ -116,7 +116,7 @@ function between(from: number, to: number, first: number, last: number, g: numbe
 }
 
 /**
- * Equal cells, `count` of them.
+ * Lines of equal cells.
  * @param from - m
  * @param to - m, above `from`
  * @param count - of cells, at least 1

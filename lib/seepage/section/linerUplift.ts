@@ -3,6 +3,7 @@ import type { SectionState } from './saturated.js';
 
 /** What the liner feels at a point. */
 export interface LinerPoint {
+  /** to the right, and upwards above the datum of the section, m */
   x: number;
   z: number;
   /** along the liner from its left rim, m */
@@ -18,10 +19,8 @@ export interface LinerPoint {
 /**
  * Pressure and uplift along the liner from the left rim to the right.
  * @param pond - from {@link pondSection}
- * @param state - from a solver
- * @param pond - from {@link pondSection}
- * @param pond - from {@link pondSection}
- * @returns points with pressure from both sides
+ * @param state - of its section, from {@link solveFreeSurface}, {@link solveSaturated} or {@link runSection}
+ * @returns a point for each face of a cell along the liner: head, m above the datum; pressure and uplift, m of water
  */
 export function linerUplift({ ground, liner }: PondSection, { head }: SectionState): LinerPoint[] {
   return liner.map(({ cell, x, z, along }) => ({

@@ -5,8 +5,8 @@ import type { Section } from './section.js';
  * The water table: in each column of cells the highest place at which pressure turns to suction, by straight line
  * between the middles of cells; at the top of ground that is full. Columns that are dry to the base are left out.
  * @param section - grid and soils
- * @param head - in each cell, m
- * @returns points from left to right, m
+ * @param head - of each cell, m above the datum of the grid
+ * @returns points from left to right, m, z above the datum
  */
 export function phreaticLine({ grid, soilOf }: Section, head: Float64Array): SectionPoint[] {
   const [nx, nz] = [grid.x.length - 1, grid.z.length - 1];

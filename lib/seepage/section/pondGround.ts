@@ -37,7 +37,7 @@ export interface PondGround {
   /** under the floor and the foot of the ring, from the liner down */
   blanket?: Stratum[];
   pipes: SectionPipe[];
-  /** head at the far ends, m */
+  /** head at the far ends, m above the datum */
   far: { left: number; right: number };
   /** rain that enters the ground, m/s; water comes out wherever the table reaches the surface */
   rain: number;

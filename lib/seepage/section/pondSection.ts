@@ -33,7 +33,9 @@ export const POND = 'pond';
  * @param ground - of the pond, SI
  * @param fineness - how finely it is cut
  * @returns the section, and the liner in it
- * @throws RangeError for a pipe that is not in the ground, pipes that overlap, or layers without thickness
+ * @throws RangeError without an outline or layers, for layers without thickness, a base above the underside of the works, a
+ *   pond that leaves the section, rain below 0, a pipe that is not in the ground or too close under the floor, or pipes that
+ *   overlap
  */
 export function pondSection(ground: PondGround, fineness: Fineness = USUAL_FINENESS): PondSection {
   refuse(ground);

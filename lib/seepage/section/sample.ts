@@ -5,10 +5,10 @@ import type { Section } from './section.js';
  * Head at a point, m: between the middles of the cells around it, those without soil or behind a tight sheet left out,
  * so that at a liner or a pile the head is that of the ground beside it.
  * @param section - grid and soils
- * @param head - in each cell, m
- * @param x - m from the left
- * @param z - m, upwards
- * @returns m
+ * @param head - of each cell, m above the datum of the grid
+ * @param x - place to the right, m, as the grid counts it
+ * @param z - place upwards, m above the datum of the grid
+ * @returns m above the datum of the grid
  * @throws RangeError where there is no soil
  */
 export function headAt(section: Section, head: Float64Array, x: number, z: number): number {

@@ -44,8 +44,8 @@ const MOST_ITERATIONS = 500;
 /**
  * Heads of a section full of water, see {@link saturatedSectionMethod}.
  * @param original - grid, soils and contacts
- * @returns head in each cell, m, and flows
- * @throws RangeError where a part of the section touches no given head
+ * @returns head in each cell, m above the datum of the grid, and flows, m²/s
+ * @throws RangeError where a part of the section touches no given head, or when the heads do not settle
  */
 export function solveSaturated(original: Section): SectionState {
   const conductances = conductancesOf(original);

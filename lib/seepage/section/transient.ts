@@ -20,8 +20,9 @@ export const transientSectionMethod = method({
 export interface SectionMoment {
   /** s since the start */
   time: number;
-  /** of each cell, m; NaN where there is no soil */
+  /** of each cell, m above the datum of the grid; NaN where there is no soil */
   head: Float64Array;
+  /** out through each contact, m²/s */
   contactFlow: Float64Array;
   flows: SectionFlows;
 }
@@ -29,11 +30,11 @@ export interface SectionMoment {
 /**
  * Runs a section through time, see {@link transientSectionMethod}.
  * @param original - as it is; `at` may change its given heads and supply from step to step
- * @param start - head of each cell at the start, m
- * @param steps - lengths of the steps, s
+ * @param start - head of each cell at the start, m above the datum of the grid
+ * @param steps - lengths of the steps, s, above 0
  * @param at - the section at the end of a step, same cells and contacts; absent: unchanged
  * @returns the state after each step
- * @throws RangeError when a step does not settle
+ * @throws RangeError where a part of the section touches no contact, or when a step does not settle
  */
 export function runSection(
   original: Section,
