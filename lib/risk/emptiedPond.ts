@@ -28,19 +28,21 @@ export class EmptiedPond {
 
   /**
    * @param lifting - of the same depths
+   * @param holds - level from which water lifts it, by depth, m above the datum
    * @param sides - bared, by depth, m
    */
   constructor(
     private readonly lifting: LiftingHeads,
+    private readonly holds: Float64Array,
     private readonly sides: Float64Array,
     { least, most }: Bounds,
   ) {
     this.count = sides.length;
     this.most = most ?? new Float64Array(this.count).fill(Number.POSITIVE_INFINITY);
     this.least = least;
-    const reached = lifting.holds.findIndex((hold, j) => this.head(j, Number.POSITIVE_INFINITY) > hold);
+    const reached = holds.findIndex((hold, j) => this.head(j, Number.POSITIVE_INFINITY) > hold);
     this.from = reached < 0 ? this.count : reached;
-    this.lowest = lifting.holds[this.count - 1];
+    this.lowest = holds[this.count - 1];
   }
 
   /** Whether no head within the bounds lifts it at any depth. */
@@ -85,7 +87,7 @@ export class EmptiedPond {
   private deeper(sample: number, higher: number, head: number, ring: number): number {
     if (higher < 0) return this.between(sample, this.from, this.count, head, ring);
     let j = higher;
-    while (j < this.count && !this.lifting.lifts(sample, j, this.head(j, head), ring)) j++;
+    while (j < this.count && !this.lifts(sample, j, head, ring)) j++;
     return j;
   }
 
@@ -95,7 +97,7 @@ export class EmptiedPond {
     let [no, yes] = [low, high];
     while (no < yes) {
       const middle = (no + yes) >> 1;
-      if (this.lifting.lifts(sample, middle, this.head(middle, undrained), ring)) yes = middle;
+      if (this.lifts(sample, middle, undrained, ring)) yes = middle;
       else no = middle + 1;
     }
     return yes;
@@ -120,6 +122,10 @@ export class EmptiedPond {
       while (j < dry && this.head(j, heads.emptied[i]) <= -this.sides[j] / 2) j++;
       into[at + heads.year[i]] = j;
     }
+  }
+
+  private lifts(sample: number, j: number, undrained: number, ring: number): boolean {
+    return this.lifting.lifts(sample, j, this.head(j, undrained) - this.holds[j], ring);
   }
 
   private head(j: number, undrained: number): number {

@@ -1,6 +1,7 @@
 import type { Basis } from './basis.js';
 import type { Course } from './courses.js';
 import { EmptiedPond } from './emptiedPond.js';
+import { emptiedHold } from './emptying.js';
 import { liftingHeads } from './liftingHeads.js';
 import type { Measures } from './measures.js';
 import { Onsets } from './onsets.js';
@@ -67,8 +68,9 @@ function countEmptied(
   const count = depths.length;
   const bared = baredSides(m, depths);
   const lifting = liftingHeads(site, draws, m, depths, shift.conductivity);
-  const calm = new EmptiedPond(lifting, bared, course.calm);
-  const flooded = course.flood && new EmptiedPond(lifting, bared, course.flood);
+  const holds = Float64Array.from(depths, (depth) => emptiedHold(site, m, depth));
+  const calm = new EmptiedPond(lifting, holds, bared, course.calm);
+  const flooded = course.flood && new EmptiedPond(lifting, holds, bared, course.flood);
   const relieved = calm.neverLifts && (flooded?.neverLifts ?? true);
   const rounds = flooded ? site.wetMonths.length : 1;
   const mayFlood = (q: number) => flooded !== undefined && site.wetMonths.includes(months[q] + 1);

@@ -5,7 +5,7 @@ import type { Site } from '../site/index.js';
 import { LEAST_FLOOR, LIFT_VOLUME_DEPTH, planArea } from '../uplift/index.js';
 import type { Draws } from './draws.js';
 import { emptiedHold } from './emptying.js';
-import type { Measures } from './measures.js';
+import { type Measures, NOTHING } from './measures.js';
 import { Remembered } from './remembered.js';
 
 /** By sample and depth: a head that does not lift the liner and one that does, m above what holds it; 0 unknown. */
@@ -20,7 +20,7 @@ interface Known {
  */
 export class LiftingHeads {
   /** level from which water lifts it, by depth, m above the datum */
-  readonly holds: Float64Array;
+  private readonly holds: Float64Array;
   private readonly areas: Float64Array;
   /** water over the floor that counts as lifted, m³ */
   private readonly wanted: Float64Array;
@@ -55,12 +55,13 @@ export class LiftingHeads {
   /**
    * Whether the liner lifts.
    * @param j - which depth
-   * @param head - outside, and `tub` the level in the ring; m above the datum
+   * @param rise - of the head outside over what holds the liner, m
+   * @param tub - level in the ring, m above the datum
    */
-  lifts(sample: number, j: number, head: number, tub: number): boolean {
+  lifts(sample: number, j: number, rise: number, tub: number): boolean {
     const { wet, dry } = this;
     const hold = this.holds[j];
-    const rise = head - hold;
+    const head = hold + rise;
     const i = sample * this.holds.length + j;
     if (rise <= wet.not[i]) return false;
     if (surely(dry, i, rise)) return true;
@@ -93,7 +94,10 @@ function surely({ lifts }: Known, i: number, rise: number): boolean {
 const MOST = 8;
 const remembered = new Remembered<LiftingHeads>(MOST);
 
-/** Lifting heads of a site; of measures that leave floor and ballast alike they are the same. */
+/**
+ * Lifting heads of a site. Where no ring holds water they are told by the rise alone, and are the same however high
+ * rim and floor are and whatever lies on it.
+ */
 export function liftingHeads(
   site: Site,
   draws: Draws,
@@ -102,14 +106,8 @@ export function liftingHeads(
   factor: number,
 ): LiftingHeads {
   const { shape, floorBallast, daysEmpty } = site.pond;
-  const key = JSON.stringify([
-    shape,
-    floorBallast,
-    daysEmpty,
-    m.raise,
-    m.ballast,
-    factor,
-    Array.from(depths),
-  ]);
-  return remembered.of(draws, key, () => new LiftingHeads(site, m, depths, factor));
+  const known = site.tub ? m : NOTHING;
+  const { raise, ballast } = known;
+  const key = JSON.stringify([shape, floorBallast, daysEmpty, raise, ballast, factor, Array.from(depths)]);
+  return remembered.of(draws, key, () => new LiftingHeads(site, known, depths, factor));
 }
