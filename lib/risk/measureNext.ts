@@ -50,9 +50,11 @@ export function measureNext(basis: Basis, options: Option[], base: Decision, los
   if (!base.verdict) return [];
   const where = basis.site.survey.layers[0]?.pit ?? 'the pond site';
   const { depth } = base;
-  const choices = candidatesOf(basis, options)
-    .filter(({ measures }) => verdictAt(basis, measures, depth).diggable)
-    .map(({ measures }) => lossesOf(basis, measures, depth, loss));
+  const choices = undominated(
+    candidatesOf(basis, options)
+      .filter(({ measures }) => verdictAt(basis, measures, depth).diggable)
+      .map(({ measures }) => lossesOf(basis, measures, depth, loss)),
+  );
   const list = measurementsOf(basis).map(({ what, month, waits, reading, groups }) => {
     const worth = choices.length > 1 ? measurementValue(choices, reading, REPLICATES).value.value : 0;
     return {
@@ -67,6 +69,15 @@ export function measureNext(basis: Basis, options: Option[], base: Decision, los
   if (base.option === 'measure-first')
     list[0].chance_to_change = Math.max(list[0].chance_to_change, 1 / GROUPS);
   return list.filter((m) => m.chance_to_change > 0).sort(mostTelling);
+}
+
+/** Losses without those that another is at most as high as in every sample: such a choice is never made. */
+function undominated(losses: Float64Array[]): Float64Array[] {
+  return losses.reduce<Float64Array[]>((kept, loss) => {
+    const under = (a: Float64Array, b: Float64Array) => a.every((v, s) => v <= b[s]);
+    if (kept.some((other) => under(other, loss))) return kept;
+    return [...kept.filter((other) => !under(loss, other)), loss];
+  }, []);
 }
 
 /** Order of measurements: by what they are worth, then by their chance to change the answer. */
