@@ -1,10 +1,11 @@
 import { monthWords } from '../risk/index.js';
+import { chanceText } from '../risk/say.js';
 import type { DigWindow } from '../site/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';
 import { ALARM, INK } from './palette.js';
-import { chanceText, listText, monthName, monthShort } from './words.js';
+import { listText, monthName, monthShort } from './words.js';
 
 /** Steps of chance with their colour, from dark to light so that grey print keeps the order. */
 const STEPS = [

@@ -1,8 +1,9 @@
 import type { Report } from '../risk/report.js';
+import { chanceText } from '../risk/say.js';
 import type { Percentiles } from '../sampling/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { ADVICE_NAMES, chanceText, monthName, turnWords } from './words.js';
+import { ADVICE_NAMES, monthName, turnWords } from './words.js';
 
 /**
  * A number of an input in the words of its unit.

@@ -1,4 +1,5 @@
 import type { Report } from '../risk/report.js';
+import { chanceText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';
@@ -19,7 +20,7 @@ import { ALARM, FAINT_INK, INK } from './palette.js';
 import { BOTTOM, type DrawnLine, drawnLines, LEAST } from './riskLines.js';
 import { spread } from './spread.js';
 import { visible } from './visible.js';
-import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, listText } from './words.js';
+import { ADVICE_NAMES, GOVERNS_WORDS, listText } from './words.js';
 
 /**
  * Chance a year that liner or sides fail, against the depth dug; a line an option that is possible, heavy where the depth

@@ -1,7 +1,8 @@
 import type { Report } from '../risk/report.js';
 import type { DepthCurve, OptionName } from '../risk/result.js';
+import { LEAST_CHANCE } from '../risk/say.js';
 import { type LineStyle, OPTION_STYLE } from './palette.js';
-import { ADVICE_NAMES, LEAST_CHANCE } from './words.js';
+import { ADVICE_NAMES } from './words.js';
 
 /** Chance at which the axis ends. */
 export const LEAST = LEAST_CHANCE;

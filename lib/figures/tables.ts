@@ -1,8 +1,9 @@
 import type { Report } from '../risk/report.js';
 import type { OptionResult } from '../risk/result.js';
+import { chanceText, LEAST_CHANCE } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, LEAST_CHANCE, monthName } from './words.js';
+import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from './words.js';
 
 /**
  * The options side by side, one a row.

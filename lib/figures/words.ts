@@ -111,23 +111,6 @@ export function listText(items: string[]): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 }
 
-/** Least chance that is shown as a number: below it lies within what the sampling can tell. */
-export const LEAST_CHANCE = 0.001;
-
-/**
- * A chance in percent, two digits: `4.1 %`, `below 0.1 %`.
- * @param chance - 0–1
- * @returns text
- * @example
- * ```ts
- * chanceText(0.041); // '4.1 %'
- * ```
- */
-export function chanceText(chance: number): string {
-  if (chance < LEAST_CHANCE) return 'below 0.1 %';
-  return `${Number((chance * 100).toPrecision(2))} %`;
-}
-
 /**
  * What the answer turns to.
  * @param point - where it turns

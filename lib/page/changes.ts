@@ -2,8 +2,9 @@
 import type { Table } from '../figures/table.js';
 import { tableText } from '../figures/table.js';
 import { visible } from '../figures/visible.js';
-import { ADVICE_NAMES, chanceText, GOVERNS_WORDS } from '../figures/words.js';
+import { ADVICE_NAMES, GOVERNS_WORDS } from '../figures/words.js';
 import type { Report } from '../risk/index.js';
+import { chanceText } from '../risk/say.js';
 import type { Survey } from '../survey/index.js';
 import { formatQuantity } from '../units/index.js';
 

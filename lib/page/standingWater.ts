@@ -1,7 +1,8 @@
 /** How long water stands in what was dug, what else speaks of its highest level, and when to dig, in words. */
 import type { Table } from '../figures/table.js';
-import { chanceText, monthName } from '../figures/words.js';
+import { monthName } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
+import { chanceText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { list, paragraph, table, text } from './markup.js';
 

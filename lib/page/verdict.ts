@@ -1,5 +1,6 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
-import { ADVICE_NAMES, chanceText, listText, monthName, sentence } from '../figures/words.js';
+
+import { ADVICE_NAMES, listText, monthName, sentence } from '../figures/words.js';
 import {
   type DrainResult,
   monthWords,
@@ -8,6 +9,7 @@ import {
   type OptionResult,
   type Report,
 } from '../risk/index.js';
+import { chanceText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** The verdicts in sentences. */

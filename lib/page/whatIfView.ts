@@ -4,8 +4,9 @@ import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
-import { ADVICE_NAMES, chanceText, GOVERNS_WORDS, sentence } from '../figures/words.js';
+import { ADVICE_NAMES, GOVERNS_WORDS, sentence } from '../figures/words.js';
 import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
+import { chanceText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { carried } from './drainSection.js';
 

@@ -8,7 +8,7 @@ import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import type { Option } from './options.js';
 import type { Governs } from './result.js';
-import { sayChance as percent, sayer } from './say.js';
+import { chanceText, sayer } from './say.js';
 import { lacksEvidence, stopOf } from './stops.js';
 
 const FAILURE: Record<Governs, string> = {
@@ -52,7 +52,7 @@ export function reasonOf({ site, options, decision: d, limits, drain, measureNex
     ? `${say.length(site.pond.depth)} cannot be dug: ${tooDeep.text}. `
     : first
       ? `With nothing done, ${FAILURE[first.verdict.governs]}${
-          first.verdict.diggable ? ` in ${percent(first.verdict.chance.perYear)} of years` : ''
+          first.verdict.diggable ? ` in ${chanceText(first.verdict.chance.perYear)} of years` : ''
         }. `
       : '';
   const fails = failsIn(site, d);
@@ -99,7 +99,7 @@ function failsIn({ pond }: Site, { verdict, emptyingRuled }: Decision): string {
   const { perYear = 0, modes = {} } = verdict?.chance ?? {};
   const share = emptyingRuled ? (modes['lift-drawn-down'] ?? 0) : perYear;
   const how = emptyingRuled ? 'emptied only in the months given, ' : '';
-  return `: ${how}${percent(share)} of years fail (${percent(pond.acceptedRisk)} a year is accepted).`;
+  return `: ${how}${chanceText(share)} of years fail (${chanceText(pond.acceptedRisk)} a year is accepted).`;
 }
 
 /** What emptying in the months wished would do. */
@@ -108,7 +108,7 @@ function wronglyEmptied({ pond }: Site, { verdict }: Decision): string {
   if (emptiedIn === 'any' || emptiedIn.length === 0 || !verdict || verdict.safe)
     return 'emptied at the wrong time it does not';
   const how = verdict.governs === 'side-slump' ? 'its sides slump' : 'the liner lifts';
-  return `emptied in ${monthWords(emptiedIn)} as wished ${how} in ${percent(verdict.chance.perYear)} of years`;
+  return `emptied in ${monthWords(emptiedIn)} as wished ${how} in ${chanceText(verdict.chance.perYear)} of years`;
 }
 
 /** The months to keep to; where none is free the dip pipe alone tells. */

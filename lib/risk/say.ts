@@ -12,14 +12,20 @@ export function sayer(site: Site) {
   };
 }
 
+/** Least chance that is shown as a number: below it lies within what the sampling can tell. */
+export const LEAST_CHANCE = 0.001;
+
 /**
- * A chance in words that never rounds a doubt away.
- * @param p - 0–1
- * @returns in percent, with two digits
+ * A chance in percent, two digits, that never rounds a doubt away: `4.1 %`, `less than 0.1 %`, `more than 99 %`.
+ * @param chance - 0–1
+ * @returns text
+ * @example
+ * ```ts
+ * chanceText(0.041); // '4.1 %'
+ * ```
  */
-export function sayChance(p: number): string {
-  if (p <= 0) return '0 %';
-  if (p < 0.001) return 'less than 0.1 %';
-  if (p >= 0.995) return p < 1 ? 'more than 99 %' : '100 %';
-  return `${Number((100 * p).toPrecision(2))} %`;
+export function chanceText(chance: number): string {
+  if (chance < LEAST_CHANCE) return 'less than 0.1 %';
+  if (chance >= 0.995 && chance < 1) return 'more than 99 %';
+  return `${Number((100 * chance).toPrecision(2))} %`;
 }

@@ -1,16 +1,10 @@
 /** The page, result.json and the notebook's words say the same numbers, to the last shown digit. */
 import { evaluate } from 'mathjs';
 import { describe, expect, it, vi } from 'vitest';
-import {
-  ADVICE_NAMES,
-  chanceText,
-  optionTable,
-  quantityTable,
-  waterMonthTable,
-} from '../../lib/figures/index.js';
+import { ADVICE_NAMES, optionTable, quantityTable, waterMonthTable } from '../../lib/figures/index.js';
 import { upliftLine, verdictWords } from '../../lib/page/index.js';
 import { stepNumber } from '../../lib/page/workedSection.js';
-import { reportOf, resultOf, workedSheet } from '../../lib/risk/index.js';
+import { chanceText, reportOf, resultOf, workedSheet } from '../../lib/risk/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 import { assessmentOf, demoPage } from './demoPage.js';
