@@ -10,7 +10,7 @@ import {
   type OptionName,
   verdictAt,
 } from '../risk/index.js';
-import { type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
+import { planOf, type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
 import { changesOf, type TriedNumbers } from './tried.js';
@@ -80,7 +80,9 @@ function resized(survey: Survey, change: WhatIf): Survey {
   const dug = changesOf(change, 'dug');
   if (Object.keys(dug).length === 0) return survey;
   const { area: _, ...pond } = survey.pond;
-  return { ...survey, pond: { ...pond, ...dug } };
+  // A change of one side leaves the other as an area made it; a round pond is as wide as long.
+  const plan = pond.shape === 'round' ? {} : planOf(survey.pond);
+  return { ...survey, pond: { ...pond, ...plan, ...dug } };
 }
 
 /** The water of the years and the run-off that are counted. */

@@ -48,6 +48,16 @@ function shelfOf({ shelf_depth, shelf_width }: PondFacts, assume: Assumptions): 
   return width > 0 ? { depth: shelf_depth, width } : undefined;
 }
 
+/** Length and width at the rim, m: as said, or what the area makes of them; as wide as long where only one is said. */
+export function planOf({ shape, area, length, width }: PondFacts): { length: number; width: number } {
+  const round = shape === 'round' || shape === 'oval';
+  const around = area === undefined ? undefined : round ? (area * 4) / Math.PI : area;
+  const other = (side: number) => (around === undefined ? side : around / side);
+  if (length !== undefined) return { length, width: width ?? other(length) };
+  const across = width ?? Math.sqrt(around ?? 0);
+  return { length: other(across), width: across };
+}
+
 /** The pond of a survey; what it does not say is assumed and listed. */
 export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond {
   const p = survey.pond;
@@ -58,13 +68,6 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
     '',
     'straight sides are the unfavourable case for seepage and side slump',
   );
-  const side = p.area !== undefined ? Math.sqrt(p.area * (shapeName === 'box' ? 1 : 4 / Math.PI)) : undefined;
-  const length = p.length ?? side ?? 0;
-  const width =
-    p.width ??
-    (p.length !== undefined && p.area !== undefined
-      ? p.area / p.length / (shapeName === 'box' ? 1 : Math.PI / 4)
-      : (p.length ?? side ?? 0));
   const sideSlope = assume.or(
     p.side_slope,
     'side_slope',
@@ -87,7 +90,7 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
   const ballastThickness = p.ballast_thickness ?? 0;
   const emptied = p.emptied_in;
   return {
-    shape: { shape: shapeName, length, width, sideSlope, shelf: shelfOf(p, assume) },
+    shape: { shape: shapeName, ...planOf(p), sideSlope, shelf: shelfOf(p, assume) },
     depth: p.depth ?? 0,
     fullLevel,
     usualDrawdown: assume.or(

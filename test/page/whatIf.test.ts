@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { explorer, whatIf } from '../../lib/page/index.js';
+import { explorer, type WhatIf, whatIf } from '../../lib/page/index.js';
 import { fragmentOf, notebookLine, stateOf } from '../../lib/page/whatIfState.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
 import { assess, resultOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 
 const OPTIONS = { seed: 1, samples: 100 };
 const files = demoFiles('clay-hollow');
@@ -26,6 +26,19 @@ describe('the what-if', () => {
     const tried = resultOf(judge({ drawdown: 0.15, length: 5, width: 4 }));
     expect(tried.options).toEqual(own.options);
     expect(tried.recommendation).toEqual(own.recommendation);
+  });
+
+  it('of one side leaves the other as it was, where the survey gives an area', () => {
+    const area = withItem(files, 'pond.csv', 'area', '16', 'm2');
+    const bare = edited(area, 'pond.csv', (text) => text.replace(/^(length|width),.*\n/gm, ''));
+    const planOf = (shape: string, change: WhatIf) => {
+      const judged = explorer(surveyOf(withItem(bare, 'pond.csv', 'shape', shape)), OPTIONS)(change);
+      const { length, width } = judged.site.pond.shape;
+      return [length, width];
+    };
+    expect(planOf('box', { width: 3 })).toEqual([4, 3]);
+    expect(planOf('box', { length: 5 })).toEqual([5, 4]);
+    expect(planOf('round', { length: 5 })).toEqual([5, 5]);
   });
 
   it('runs the water once for all depths, and again for another size', () => {

@@ -114,3 +114,14 @@ test('ballast holds down what it weighs under water: 0.15 m of concrete at 24 kN
   expect(floorBallast).toBeCloseTo((0.15 * (24 - 9.81)) / 9.81, 2);
   expect(pond([...BARE, 'ballast,none,']).floorBallast).toBe(0);
 });
+
+test.each([
+  [['area,12,m2', 'width,2,m'], 6, 2],
+  [['area,12,m2', 'length,4,m'], 4, 3],
+  [['area,16,m2'], 4, 4],
+  [['shape,oval,', `area,${Math.PI * 3},m2`, 'width,2,m'], 6, 2],
+])('what an area and one side leave unsaid is the other: %j', (said, length, width) => {
+  const { shape } = pond([...said, 'depth,1,m']);
+  expect(shape.length).toBeCloseTo(length, 12);
+  expect(shape.width).toBeCloseTo(width, 12);
+});
