@@ -68,7 +68,7 @@ export function explained(judged: Judged): Assessment {
     ...judged,
     measureNext: [...judged.measureNext, ...openFacts(basis, options, judged.loss)].sort(mostTelling),
     drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
-    tippingPoints: tippingPoints(basis, options, decision.spot ? decide(basis, options) : decision),
+    tippingPoints: tippingPoints(basis, options),
     spots: spotsOf(basis, options, decision),
   };
 }

@@ -2,7 +2,7 @@ import { method } from '../formula/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Basis, basisOf } from './basis.js';
-import { type Decision, decide, shiftedBy } from './decide.js';
+import { decide, shiftedBy } from './decide.js';
 import type { Option } from './options.js';
 import type { TippingPoint } from './result.js';
 import { NO_SHIFT, type Shift } from './shift.js';
@@ -29,8 +29,10 @@ interface Moved {
 /** Halvings of the way to the farthest value tried. */
 const STEPS = 7;
 
-/** Tipping points of a decision, an input at a time. */
-export function tippingPoints(basis: Basis, options: Option[], base: Decision): TippingPoint[] {
+/** Tipping points of what is decided among the options, an input at a time. */
+export function tippingPoints(basis: Basis, options: Option[]): TippingPoint[] {
+  // Not of what is told: an option tried, another spot and a season to wait are put in its place afterwards.
+  const base = decide(basis, options);
   if (!base.verdict) return [];
   return movedInputs(basis).flatMap(({ input, unit, now, value, at }) => {
     const decided = (t: number) => {

@@ -22,6 +22,13 @@ describe('measure first', () => {
     expect(recommend(a).governs).toBe('evidence');
   });
 
+  test('and an input tips what would be chosen without waiting, not the waiting', () => {
+    const { tippingPoints } = assess(site(doubtful()));
+    const chosen = assess(site(doubtful()), { loss: { ...LOSS, waiting: 2 } });
+    expect(tippingPoints).toEqual(chosen.tippingPoints);
+    for (const { from } of tippingPoints) expect(from).toBe(chosen.decision.option);
+  });
+
   test('and only then: not where the season costs more', () => {
     const a = assess(site(doubtful()), { loss: { ...LOSS, waiting: 2 } });
     expect(a.decision.option).not.toBe('measure-first');
