@@ -9,7 +9,7 @@ import {
   type OptionResult,
   type Report,
 } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { chanceText, WITH_OPTION } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** The verdicts in sentences. */
@@ -39,11 +39,11 @@ export function verdictWords(report: Report, units: UnitSystem = report.units): 
   return {
     full: paragraph([
       undrained && `With no drain ${fullWords(undrained, report, units)}`,
-      treated && `${withOption(treated)} ${treatedWords(treated, report, units)}`,
+      treated && `${WITH_OPTION[treated.option]} ${treatedWords(treated, report, units)}`,
     ]),
     emptied: paragraph([
       undrained && `With no drain ${emptiedWords(undrained, report, units)}`,
-      treated && `${withOption(treated)} ${emptiedWords(treated, report, units)}`,
+      treated && `${WITH_OPTION[treated.option]} ${emptiedWords(treated, report, units)}`,
     ]),
     water: waterWords(report, units),
     unknown: unknownWords(report),
@@ -61,19 +61,6 @@ export function advisedOption({ result }: Report): OptionResult | undefined {
   const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
   const name = [option, ...also].find(isOption);
   return result.options.find((each) => each.option === name && each.possible);
-}
-
-function withOption({ option }: OptionResult): string {
-  const words: Record<OptionName, string> = {
-    'no-drain': 'With no drain',
-    'surface-water-only': 'With surface water kept out',
-    'cutoff-drain': 'With a cut-off drain uphill',
-    'drain-to-outlet': 'With the drain to an outlet',
-    'drain-to-sump': 'With the drain to a pumped sump',
-    'raise-pond': 'With the pond raised',
-    ballast: 'With the slab on the liner',
-  };
-  return words[option];
 }
 
 function fullWords({ full }: OptionResult, { accepted_risk }: Report, units: UnitSystem): string {

@@ -123,6 +123,8 @@ export function withOption(a: Judged, option: OptionName): Judged {
     depth,
     verdict,
     governs: verdict.governs,
+    emptyingRuled: !verdict.safe && verdict.diggable && verdict.kept,
+    spot: undefined,
   };
   const drain = drainFor(basis, measures, depth);
   return {

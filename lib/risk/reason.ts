@@ -7,8 +7,8 @@ import type { NextMeasurement } from './measureNext.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import type { Option } from './options.js';
-import type { Governs } from './result.js';
-import { chanceText, sayer } from './say.js';
+import type { Governs, OptionName } from './result.js';
+import { chanceText, sayer, WITH_OPTION } from './say.js';
 import { lacksEvidence, stopOf } from './stops.js';
 
 const FAILURE: Record<Governs, string> = {
@@ -55,6 +55,7 @@ export function reasonOf({ site, options, decision: d, limits, drain, measureNex
           first.verdict.diggable ? ` in ${chanceText(first.verdict.chance.perYear)} of years` : ''
         }. `
       : '';
+  if (!serves(d)) return tooDeep ? untreated.trim() : stillFails(site, d, untreated);
   const fails = failsIn(site, d);
   const words = drain && drainWords(drain, site.survey.site.show_units ?? 'metric');
   const carried = words ? ` ${words.inflow} ${words.weakest}` : '';
@@ -92,6 +93,19 @@ export function reasonOf({ site, options, decision: d, limits, drain, measureNex
     default:
       return untreated;
   }
+}
+
+/** Whether an option is what is recommended, and not only tried in its place. */
+function serves({ option, verdict, emptyingRuled }: Decision): boolean {
+  return !(option in WITH_OPTION) || !verdict || verdict.safe || emptyingRuled;
+}
+
+/** What an option that was tried leaves as it is. */
+function stillFails({ pond }: Site, { option, verdict }: Decision, untreated: string): string {
+  const { governs, diggable, chance } = verdict!;
+  const often = `in ${chanceText(chance.perYear)} of years (${chanceText(pond.acceptedRisk)} a year is accepted)`;
+  const before = option === 'no-drain' ? '' : untreated;
+  return `${before}${WITH_OPTION[option as OptionName]}, ${FAILURE[governs]}${diggable ? ` ${often}` : ''}.`;
 }
 
 /** How often it fails as it is recommended: emptied as planned, or only when the rules allow it. */

@@ -1,5 +1,6 @@
 import type { Site } from '../site/index.js';
 import { formatQuantity } from '../units/index.js';
+import type { OptionName } from './result.js';
 
 /** Numbers in words, in the units the survey asks for. */
 export function sayer(site: Site) {
@@ -11,6 +12,17 @@ export function sayer(site: Site) {
     flow: (m3s: number) => formatQuantity(m3s, 'flow', system),
   };
 }
+
+/** An option as the beginning of a sentence. */
+export const WITH_OPTION: Record<OptionName, string> = {
+  'no-drain': 'With no drain',
+  'surface-water-only': 'With surface water kept out',
+  'cutoff-drain': 'With a cut-off drain uphill',
+  'drain-to-outlet': 'With the drain to an outlet',
+  'drain-to-sump': 'With the drain to a pumped sump',
+  'raise-pond': 'With the pond raised',
+  ballast: 'With the slab on the liner',
+};
 
 /** Least chance that is shown as a number: below it lies within what the sampling can tell. */
 export const LEAST_CHANCE = 0.001;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { explorer, type WhatIf, whatIf } from '../../lib/page/index.js';
 import { fragmentOf, notebookLine, stateOf } from '../../lib/page/whatIfState.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
-import { assess, resultOf } from '../../lib/risk/index.js';
+import { assess, type OptionName, recommend, resultOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 
@@ -62,6 +62,27 @@ describe('the what-if', () => {
       headline: 'No drain, 0.90 m deep: not safe',
       governs: expect.stringMatching(/^Governs now: liner lifts under a full pond \(/),
     });
+  });
+
+  it('says of an option that does not serve what still fails, and of one that needs months kept which', () => {
+    const reason = (tried: typeof judge, option: OptionName) => recommend(tried({ option })).reason;
+    expect(reason(judge, 'no-drain')).toMatch(
+      /^With no drain, .* in \d+ % of years \(2 % a year is accepted\)\.$/,
+    );
+    expect(reason(judge, 'surface-water-only')).toMatch(
+      /^With nothing done, .*\. With surface water kept out, the water/,
+    );
+    const slope = explorer(surveyOf(demoFiles('clay-slope')), OPTIONS);
+    expect(reason(slope, 'no-drain')).toMatch(
+      /^Kept full it stays put; emptied in March as wished the liner lifts/,
+    );
+    expect(slope({ option: 'drain-to-outlet' }).decision.emptyingRuled).toBe(false);
+  });
+
+  it('tells of no tipping point because another option is tried', () => {
+    expect(whatIf(survey, { option: 'no-drain' }, OPTIONS).tippingPoints).toEqual(
+      whatIf(survey, {}, OPTIONS).tippingPoints,
+    );
   });
 
   it('keeps run-off out as the option does that keeps it out', () => {
