@@ -76,8 +76,11 @@ export function reasonOf({ site, options, decision: d, limits, drain, measureNex
       const level = outlet ? reliefLevel(d.measures.raise - d.depth, outlet.level, outlet.distance) : 0;
       return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}${fails}${carried}`;
     }
-    case 'drain-to-sump':
-      return `${untreated}No lower ground can take the water by gravity, so it is pumped from a sump, as long as the alarm is heeded${fails}${carried}`;
+    case 'drain-to-sump': {
+      const { why } = options.find(({ name }) => name === 'drain-to-outlet')!;
+      const pumped = why ? 'No lower ground can take the water by gravity, so it' : 'The water';
+      return `${untreated}${pumped} is pumped from a sump, as long as the alarm is heeded${fails}${outletFails(d)}${carried}`;
+    }
     case 'ballast':
       return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides${fails}`;
     case 'shallower':
@@ -133,10 +136,14 @@ function keepTo({ lowestSafeLevel }: MonthlyLimits): string {
 }
 
 /** Why no drain lets the pond be emptied in the months wished. */
-function noDrainServes({ pond }: Site, options: Option[], { rejected }: Decision): string {
+function noDrainServes({ pond }: Site, options: Option[], d: Decision): string {
   if (pond.emptiedIn === 'any') return '';
   const option = options.find(({ name }) => name === 'drain-to-outlet')!;
-  if (option.why) return ` No drain would serve the emptied pond: ${option.why.text}.`;
+  return option.why ? ` No drain would serve the emptied pond: ${option.why.text}.` : outletFails(d);
+}
+
+/** Why a drain to an outlet was passed over, where it was the outlet's fault. */
+function outletFails({ rejected }: Decision): string {
   const tried = rejected.find(({ candidate }) => candidate.option === 'drain-to-outlet');
   const to = tried?.candidate.measures.drain;
   if (!tried || to?.kind !== 'outlet') return '';

@@ -100,6 +100,19 @@ describe('no drain serves the emptied pond, and the reason says why', () => {
     expect(r.recommendation.reason).toMatch(words);
   });
 
+  test('flooded, and a pump is accepted: the reason does not say that no lower ground is there', () => {
+    const rows = 'out,outlet,18,8.3\nd,ditch,18.5,8.15\nf,flood,18.5,9.5\n';
+    const pumped = ['mains_power', 'pump_acceptable'].reduce(
+      (files, item) => withItem(files, 'site.csv', item, 'yes'),
+      lawful(open(), rows),
+    );
+    const { option: advised, reason } = run(pumped).recommendation;
+    expect(advised).toBe('drain-to-sump');
+    expect(reason).toMatch(
+      /The water is pumped from a sump.* A drain to out would not serve .*in flood stands/,
+    );
+  });
+
   test('low enough and free it serves', () => {
     const r = run(lawful(open(), 'out,outlet,18,8.3\nd,ditch,18.5,8.15\nf,flood,18.5,8.8\n'));
     expect(r.recommendation.option).toBe('drain-to-outlet');
