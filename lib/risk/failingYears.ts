@@ -48,29 +48,29 @@ function countFailing(
   const count = depths.length;
   const emptied = emptiedYears(basis, m, course, depths, shift);
   const { rounds, idle } = emptied;
-  const holdFull = site.pond.fullLevel + m.raise + shift.pond + m.ballast;
-  const holdDrawn = lowestUsualLevel(site, m) + shift.pond + m.ballast;
   // For the yearly high the flood comes on the worst day.
-  const yearly = course.flood ?? course.calm;
-  const reachFull = reach(yearly.most, holdFull, count);
-  const reachDrawn = reach(yearly.most, holdDrawn, count);
-  // Where the least head fails it fails in every year, at every depth.
-  const full = new Shallow(samples, yearly.least > holdFull ? count : reachFull);
-  const drawn = new Shallow(samples, yearly.least > holdDrawn ? count : reachDrawn);
-  const failsFull = yearly.least > holdFull ? Number.NEGATIVE_INFINITY : holdFull;
-  const failsDrawn = yearly.least > holdDrawn ? Number.NEGATIVE_INFINITY : holdDrawn;
+  const { least, most } = course.flood ?? course.calm;
+  const heldDown = (hold: number) => {
+    const held = hold + shift.pond + m.ballast;
+    // Where the least head fails it fails in every year, at every depth.
+    return least > held
+      ? { from: Number.NEGATIVE_INFINITY, years: new Shallow(samples, count) }
+      : { from: held, years: new Shallow(samples, reach(most, held, count)) };
+  };
+  const full = heldDown(site.pond.fullLevel + m.raise);
+  const drawn = heldDown(lowestUsualLevel(site, m));
   const any = emptied.plans.map(() => new Onsets(samples, count, rounds));
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
   /** depths, by year, before which the drawn-down pond fails */
   const until = new Int32Array(years);
   for (let s = 0; s < samples; s++) {
     for (let y = 0, i = s * years; y < years; y++, i++) {
-      const fails = Number(heads.yearly[i] > failsDrawn);
-      full.years[s] += Number(heads.yearly[i] > failsFull);
-      drawn.years[s] += fails;
-      until[y] = fails * drawn.reach;
+      const fails = Number(heads.yearly[i] > drawn.from);
+      full.years.of[s] += Number(heads.yearly[i] > full.from);
+      drawn.years.of[s] += fails;
+      until[y] = fails * drawn.years.reach;
     }
-    if (drawn.reach === 0 && idle[s] === 1) continue;
+    if (drawn.years.reach === 0 && idle[s] === 1) continue;
     emptied.plans.forEach(({ cases }, p) => {
       const places = emptyings.plans[p];
       if (places.length === 0) return;
@@ -80,13 +80,13 @@ function countFailing(
     });
   }
   return {
-    full,
-    drawn,
+    full: full.years,
+    drawn: drawn.years,
     plans: emptied.plans.map(({ lift, slump }, p) => ({
       lift,
       slump,
       // A pond that is never emptied fails drawn down or not at all.
-      any: emptyings.plans[p].length === 0 ? drawn : any[p],
+      any: emptyings.plans[p].length === 0 ? drawn.years : any[p],
     })),
   };
 }

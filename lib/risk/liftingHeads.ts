@@ -26,8 +26,6 @@ export class LiftingHeads {
   private readonly wanted: Float64Array;
   /** water in the ring that stays there, m³ */
   private readonly standing: Float64Array;
-  /** level of the rim of a pond without ballast, m above the datum */
-  private readonly rim: number;
   private readonly seconds: number;
   /** with no water in the ring above the floor, and with the ring as full as the head */
   private readonly dry: Known;
@@ -36,7 +34,7 @@ export class LiftingHeads {
   constructor(
     private readonly site: Site,
     m: Measures,
-    depths: ArrayLike<number>,
+    private readonly depths: ArrayLike<number>,
     private readonly factor: number,
   ) {
     const { pond, tub, water } = site;
@@ -45,7 +43,6 @@ export class LiftingHeads {
     this.areas = at((depth) => Math.max(planArea(pond.shape, depth), LEAST_FLOOR));
     this.wanted = this.areas.map((area) => LIFT_VOLUME_DEPTH * area);
     this.standing = this.holds.map((hold) => (tub ? tubVolume(tub, hold) : 0));
-    this.rim = m.raise + pond.floorBallast + m.ballast;
     this.seconds = pond.daysEmpty * SECONDS_PER_DAY;
     const size = water.samples * depths.length;
     this.dry = { not: new Float64Array(size), lifts: new Float64Array(size) };
@@ -68,21 +65,21 @@ export class LiftingHeads {
     const known = tub >= head ? wet : tub <= hold ? dry : undefined;
     if (known && rise <= known.not[i]) return false;
     if (known && surely(known, i, rise)) return true;
-    const lifts = this.tried(sample, j, head, Math.min(tub, head));
+    const lifts = this.tried(sample, j, rise, Math.min(tub, head));
     if (known && lifts) known.lifts[i] = rise;
     else if (known) known.not[i] = rise;
     return lifts;
   }
 
-  private tried(sample: number, j: number, head: number, tub: number): boolean {
-    const { site, areas } = this;
+  private tried(sample: number, j: number, rise: number, tub: number): boolean {
+    const { site, areas, depths } = this;
     const ring = site.tub ? Math.max(tubVolume(site.tub, tub) - this.standing[j], 0) : 0;
     const missing = this.wanted[j] - ring;
     if (missing <= 0) return true;
-    const gathering = planArea(site.pond.shape, Math.max(this.rim - head, 0));
+    const gathering = planArea(site.pond.shape, Math.max(depths[j] - rise, 0));
     const radius = Math.sqrt((areas[j] + gathering) / (2 * Math.PI));
     const conductivity = site.water.conductivity[sample] * this.factor;
-    return discInflow.compute(conductivity, radius, head - this.holds[j]) * this.seconds > missing;
+    return discInflow.compute(conductivity, radius, rise) * this.seconds > missing;
   }
 }
 

@@ -14,8 +14,8 @@ export interface YearsFailing {
 
 /** Years that fail at every depth up to one, the same for all samples. */
 export class Shallow implements YearsFailing {
-  /** by sample */
-  readonly years: Uint16Array;
+  /** how many, by sample */
+  readonly of: Uint16Array;
 
   /**
    * @param samples - how many
@@ -25,18 +25,18 @@ export class Shallow implements YearsFailing {
     samples: number,
     readonly reach: number,
   ) {
-    this.years = new Uint16Array(samples);
+    this.of = new Uint16Array(samples);
   }
 
   addTo(sums: Float64Array, weight: ArrayLike<number>): void {
     let sum = 0;
-    for (let s = 0; s < this.years.length; s++) sum += weight[s] * this.years[s];
+    for (let s = 0; s < this.of.length; s++) sum += weight[s] * this.of[s];
     for (let d = 0; d < this.reach; d++) sums[d] += sum;
   }
 
   addAt(depth: number, sums: Float64Array, weight: ArrayLike<number>): void {
     if (depth >= this.reach) return;
-    for (let s = 0; s < this.years.length; s++) sums[s] += weight[s] * this.years[s];
+    for (let s = 0; s < this.of.length; s++) sums[s] += weight[s] * this.of[s];
   }
 }
 

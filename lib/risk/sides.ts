@@ -48,9 +48,9 @@ export function baredSides({ raise }: Measures, depths: ArrayLike<number>): Floa
   return Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
 }
 
-/** First of ascending sides that is taller than it stands; their count where none is. */
+/** First of ascending sides that is taller than it stands; their count where none is, as where none is bared. */
 export function firstTaller(sides: Float64Array, stands: number): number {
   let j = sides.length;
-  while (j > 0 && sides[j - 1] > stands) j--;
+  while (j > 0 && sides[j - 1] > Math.max(stands, 0)) j--;
   return j;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assess, reportOf } from '../../lib/risk/index.js';
+import { assess, firstTaller, reportOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
@@ -26,6 +26,11 @@ describe('how long an emptied pond may stand', () => {
     const upright = withItem(soft, 'pond.csv', 'side_slope', '0');
     const nothing = report(upright).result.options.find((o) => o.option === 'no-drain')!;
     expect(new Set(nothing.hours_empty_safe)).toEqual(new Set([0]));
+  });
+
+  test('a pond that stands on the ground bares no side that could slump, however soft it is', () => {
+    expect(firstTaller(Float64Array.of(0, 0, 0.1, 0.4), -0.2)).toBe(2);
+    expect(firstTaller(Float64Array.of(0, 0, 0.1, 0.4), 0.2)).toBe(3);
   });
 
   test('nothing ends it where the water outside stays below the floor', () => {

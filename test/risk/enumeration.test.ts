@@ -86,7 +86,7 @@ function enumerated({ site, draws, sides }: Basis, m: Measures, depth: number): 
                   ? sides.softWet[s]
                   : sides.softDry[s]
                 : Number.POSITIVE_INFINITY;
-              return seconds < pond.daysEmpty * SECONDS_PER_DAY || stands < side;
+              return seconds < pond.daysEmpty * SECONDS_PER_DAY || Math.max(stands, 0) < side;
             });
             if (failsDrawn || failsEmptied) failing += chance / wet.length;
           }
