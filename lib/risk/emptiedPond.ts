@@ -54,20 +54,13 @@ export class EmptiedPond {
    * First of the depths at which the liner lifts within the days it stands empty, of every year of an emptying; their
    * count where it never does.
    * @param first - index of the highest of the emptying's heads
-   * @param into - by year, from `at` on
+   * @param into - by year
    */
-  firstLifts(
-    sample: number,
-    heads: UndrainedHeads,
-    first: number,
-    into: Int32Array,
-    at: number,
-    years: number,
-  ): void {
+  firstLifts(sample: number, heads: UndrainedHeads, first: number, into: Uint16Array): void {
     // The lower the head the deeper it lifts first, were the ring as full as the head, or empty.
     let full = -1;
     let empty = -1;
-    for (let i = first; i < first + years; i++) {
+    for (let i = first; i < first + into.length; i++) {
       const head = heads.emptied[i];
       const ring = heads.ring[i];
       let depth: number;
@@ -79,7 +72,7 @@ export class EmptiedPond {
           depth = this.between(sample, full, empty, head, ring);
         }
       }
-      into[at + heads.year[i]] = depth;
+      into[heads.year[i]] = depth;
     }
   }
 
@@ -107,20 +100,12 @@ export class EmptiedPond {
    * First of the depths at which a bared side slumps, of every year of an emptying; their count where it never does.
    * @param wet - first depth whose side is too tall with water in its crack, and `dry` with air
    */
-  firstSlumps(
-    heads: UndrainedHeads,
-    first: number,
-    wet: number,
-    dry: number,
-    into: Int32Array,
-    at: number,
-    years: number,
-  ): void {
-    for (let i = first; i < first + years; i++) {
+  firstSlumps(heads: UndrainedHeads, first: number, wet: number, dry: number, into: Uint16Array): void {
+    for (let i = first; i < first + into.length; i++) {
       let j = wet;
       // The crack reaches half way down the side: water stands in it when the head outside is above that.
       while (j < dry && this.head(j, heads.emptied[i]) <= -this.sides[j] / 2) j++;
-      into[at + heads.year[i]] = j;
+      into[heads.year[i]] = j;
     }
   }
 

@@ -89,12 +89,13 @@ function countEmptied(
   });
   const idle = new Uint8Array(samples);
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
-  const each = (): Emptied => ({
-    lift: new Int32Array(months.length * years),
-    slump: new Int32Array(months.length * years),
-  });
+  const each = () =>
+    months.map((): FirstDepths => ({ lift: new Uint16Array(years), slump: new Uint16Array(years) }));
   const inCalm = each();
   const inFlood = each();
+  const emptied = plans.map(({ cases }, p) =>
+    cases.map((of) => emptyings.plans[p].map((q) => (q === of.flooded ? inFlood[q] : inCalm[q]))),
+  );
   for (let s = 0; s < samples; s++) {
     const tallWet = sides ? firstTaller(bared, sides.softWet[s]) : count;
     const tallDry = sides ? firstTaller(bared, sides.softDry[s]) : count;
@@ -102,53 +103,52 @@ function countEmptied(
       idle[s] = 1;
       continue;
     }
-    const from = s * months.length * years;
-    for (let q = 0, at = 0; q < months.length; q++, at += years) {
-      calm.firstLifts(s, heads, from + at, inCalm.lift, at, years);
-      calm.firstSlumps(heads, from + at, tallWet, tallDry, inCalm.slump, at, years);
+    const from = (q: number) => (s * months.length + q) * years;
+    for (let q = 0; q < months.length; q++) {
+      calm.firstLifts(s, heads, from(q), inCalm[q].lift);
+      calm.firstSlumps(heads, from(q), tallWet, tallDry, inCalm[q].slump);
       if (!flooded || !mayFlood(q)) continue;
-      flooded.firstLifts(s, heads, from + at, inFlood.lift, at, years);
-      flooded.firstSlumps(heads, from + at, tallWet, tallDry, inFlood.slump, at, years);
+      flooded.firstLifts(s, heads, from(q), inFlood[q].lift);
+      flooded.firstSlumps(heads, from(q), tallWet, tallDry, inFlood[q].slump);
     }
     plans.forEach((plan, p) => {
-      const places = emptyings.plans[p];
-      if (places.length === 0) return;
-      const order = heads.year.subarray(from + places[0] * years, from + (places[0] + 1) * years);
-      for (const of of plan.cases) addYears(plan, s, of, places, order, inCalm, inFlood);
+      const [place] = emptyings.plans[p];
+      if (place === undefined) return;
+      const order = heads.year.subarray(from(place), from(place) + years);
+      plan.cases.forEach((of, c) => {
+        addYears(plan, s, of, emptied[p][c], order);
+      });
     });
   }
   return { rounds, plans, idle };
 }
 
-/** First depths at which a liner lifts and a side slumps, by place and year. */
-interface Emptied {
-  lift: Int32Array;
-  slump: Int32Array;
+/** First depths at which the liner lifts and a side slumps in an emptying, by year. */
+interface FirstDepths {
+  lift: Uint16Array;
+  slump: Uint16Array;
 }
 
 /**
  * Adds the years of a sample, those that fail alike together.
+ * @param emptied - one emptying of the plan after another
  * @param order - of the years, in which those that fail alike stand together
  */
 function addYears(
   plan: EmptiedPlan,
   sample: number,
-  { flooded, times, first }: EmptiedCase,
-  places: number[],
+  { times, first }: EmptiedCase,
+  emptied: FirstDepths[],
   order: Uint16Array,
-  inCalm: Emptied,
-  inFlood: Emptied,
 ): void {
   const years = order.length;
   let [lifts, slumps, alike] = [0, 0, 0];
   for (let r = 0; r < years; r++) {
     let lift = Number.POSITIVE_INFINITY;
     let slump = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < places.length; k++) {
-      const of = places[k] === flooded ? inFlood : inCalm;
-      const i = places[k] * years + order[r];
-      lift = Math.min(lift, of.lift[i]);
-      slump = Math.min(slump, of.slump[i]);
+    for (const of of emptied) {
+      lift = Math.min(lift, of.lift[order[r]]);
+      slump = Math.min(slump, of.slump[order[r]]);
     }
     first[sample * years + r] = Math.min(lift, slump);
     if (lift !== lifts || slump !== slumps) {
