@@ -25,7 +25,13 @@ export interface Decision {
   /** safe as long as the pond is emptied only in some months */
   emptyingRuled: boolean;
   /** verdicts that were passed over, in order */
-  rejected: { candidate: Candidate; verdict: Verdict }[];
+  rejected: Weighed[];
+}
+
+/** A candidate with its verdict. */
+interface Weighed {
+  candidate: Candidate;
+  verdict: Verdict;
 }
 
 /** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
@@ -55,7 +61,7 @@ export function decide(
     depth: wish,
     also: [] as Advice[],
     emptyingRuled: false,
-    rejected: [] as Decision['rejected'],
+    rejected: [] as Weighed[],
   };
   const stop = stopOf(site);
   if (stop)
@@ -69,11 +75,9 @@ export function decide(
   const [nothing] = judge(NOTHING, [wish]);
   // Where no month is wished any will do; a pond that is there already is not rebuilt for one.
   const ruledAnyway = site.pond.emptiedIn === 'any' || site.pond.existing;
-  const rejected: Decision['rejected'] = [];
-  let dryOnes: Candidate[] = [];
-  let keptOnes: { candidate: Candidate; verdict: Verdict }[] = [];
+  const rejected: Weighed[] = [];
 
-  const decided = (candidate: Candidate, verdict: Verdict, extra: Partial<Decision> = {}): Decision => {
+  const decided = ({ candidate, verdict }: Weighed, extra: Partial<Decision> = {}): Decision => {
     const names = namesOf(candidate.measures).filter((n) => n !== candidate.option && n !== 'no-drain');
     const option: Advice = extra.option ?? candidate.option;
     const also: Advice[] =
@@ -90,57 +94,48 @@ export function decide(
     };
   };
 
+  const undone = { candidate: candidates[0], verdict: nothing };
   if (lacksEvidence(site) && !nothing.dry)
-    return decided(candidates[0], nothing, { option: 'measure-first', governs: 'evidence' });
-  const gas = gasUnder(site);
+    return decided(undone, { option: 'measure-first', governs: 'evidence' });
+  const gas = gasUnder(site) && ({ option: 'vent', governs: 'gas' } as const);
   for (const candidate of candidates) {
     const [verdict] = candidate.measures === NOTHING ? [nothing] : judge(candidate.measures, [wish]);
     const ruled = ruledAnyway && verdict.diggable && verdict.kept && !verdict.safe;
-    if (verdict.safe || ruled) {
-      if (gas) return decided(candidate, verdict, { option: 'vent', governs: 'gas', emptyingRuled: ruled });
-      return decided(candidate, verdict, { emptyingRuled: ruled });
-    }
+    if (verdict.safe || ruled) return decided({ candidate, verdict }, { ...gas, emptyingRuled: ruled });
     rejected.push({ candidate, verdict });
-    if (verdict.dry || (ruledAnyway && verdict.kept)) dryOnes = [...dryOnes, candidate];
-    else if (verdict.kept) keptOnes = [...keptOnes, { candidate, verdict }];
   }
 
-  if (dryOnes.length > 0) {
+  const dry = rejected.filter(({ verdict }) => verdict.dry || (ruledAnyway && verdict.kept));
+  if (dry.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
-    const limited = deepestSafe(basis, dryOnes, judge, ruledAnyway);
-    if (limited)
-      return decided(limited.candidate, limited.verdict, {
-        option: 'shallower',
-        depth: limited.depth,
-        emptyingRuled: ruledAnyway && !limited.verdict.safe,
-      });
-    return decided(dryOnes[0], rejected.find((r) => r.candidate === dryOnes[0])!.verdict, { option: 'move' });
+    const limited = deepestSafe(basis, dry, judge, ruledAnyway);
+    if (!limited) return decided(dry[0], { option: 'move' });
+    const emptyingRuled = ruledAnyway && !limited.verdict.safe;
+    return decided(limited, { option: 'shallower', depth: limited.depth, emptyingRuled });
   }
-  const kept = keptOnes.find((k) => k.verdict.diggable);
-  const shallower = deepestSafe(basis, candidates.slice(0, 2), judge, false);
-  if (shallower && shallower.depth >= 0.7 * wish)
-    return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
-  if (kept) return decided(kept.candidate, kept.verdict, { emptyingRuled: true });
-  if (shallower)
-    return decided(shallower.candidate, shallower.verdict, { option: 'shallower', depth: shallower.depth });
+  const kept = rejected.find(({ verdict }) => verdict.kept && verdict.diggable);
+  const shallower = deepestSafe(basis, rejected.slice(0, 2), judge, false);
+  if (shallower && (shallower.depth >= 0.7 * wish || !kept))
+    return decided(shallower, { option: 'shallower', depth: shallower.depth });
+  if (kept) return decided(kept, { emptyingRuled: true });
   // A question not yet asked; a flow that would never end is no question.
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
   if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge'))
-    return decided(candidates[0], nothing, { option: 'measure-first', governs: nothing.governs });
-  return decided(candidates[0], nothing, { option: 'move' });
+    return decided(undone, { option: 'measure-first', governs: nothing.governs });
+  return decided(undone, { option: 'move' });
 }
 
 /** The deepest safe depth above the wish of the first candidate that has one worth digging. */
 function deepestSafe(
   basis: Basis,
-  candidates: Candidate[],
+  passedOver: Weighed[],
   judge: Judge,
   emptyingRuled: boolean,
-): { candidate: Candidate; depth: number; verdict: Verdict } | undefined {
+): (Weighed & { depth: number }) | undefined {
   const { depth: wish } = basis.site.pond;
   const depths = depthsOf(basis.site).filter((d) => d < wish && d >= WORTH_DIGGING(wish) - 1e-9);
   if (depths.length === 0) return undefined;
-  for (const candidate of candidates) {
+  for (const { candidate } of passedOver) {
     const verdicts = judge(candidate.measures, depths);
     const at = verdicts.findLastIndex((v) => v.safe || (emptyingRuled && v.diggable && v.kept));
     if (at >= 0) return { candidate, depth: depths[at], verdict: verdicts[at] };
