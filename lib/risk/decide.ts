@@ -29,7 +29,7 @@ export interface Decision {
 }
 
 /** A candidate with its verdict. */
-interface Weighed {
+export interface Weighed {
   candidate: Candidate;
   verdict: Verdict;
 }

@@ -1,8 +1,9 @@
-import type { Pond, Site } from '../site/index.js';
+import type { Site } from '../site/index.js';
 import type { Decision } from './decide.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import type { Advice } from './result.js';
+import { sayer } from './say.js';
 import type { AddRule } from './sideRules.js';
 
 /** Answers that are no pond to use yet. */
@@ -10,11 +11,12 @@ const BEFORE: Advice[] = ['measure-first'];
 
 /** When the pond may be emptied and how low it may be let. */
 export function emptyingRules(
-  { pond }: Site,
+  site: Site,
   d: Decision,
   { lowestSafeLevel }: MonthlyLimits,
   add: AddRule,
 ): void {
+  const { pond } = site;
   const months = lowestSafeLevel.map((_, i) => i + 1);
   const free = months.filter((m) => lowestSafeLevel[m - 1] === null);
   const bound = months.filter((m) => lowestSafeLevel[m - 1] !== null);
@@ -38,27 +40,44 @@ export function emptyingRules(
     add('do-not-lower', 'Do not empty it in any month without reading the dip pipe first.', {
       months: bound,
     });
-  levelRule(pond, d, bound, lowestSafeLevel, add);
+  const level = (month: number) => lowestSafeLevel[month - 1]!;
+  levelRule(
+    site,
+    d,
+    { bound, level, but: brief.length > 0 ? ', but for the days it stands empty as planned' : '' },
+    add,
+  );
   if (d.emptyingRuled && free.length > 0)
     add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
 }
 
 const inMonths = (months: number[]) => (months.length === 12 ? 'all year' : `in ${monthWords(months)}`);
 
+/** Months in which it may not be emptied, the level of each, and what is excepted. */
+interface Bound {
+  bound: number[];
+  level: (month: number) => number;
+  but: string;
+}
+
 /** The level to keep, never above the brim: where that is too low, no level of this pond is safe. */
-function levelRule(pond: Pond, d: Decision, bound: number[], lowest: (number | null)[], add: AddRule): void {
-  const brim = pond.fullLevel + d.measures.raise;
-  const over = bound.filter((m) => lowest[m - 1]! > brim + 1e-9);
+function levelRule(site: Site, d: Decision, { bound, level, but }: Bound, add: AddRule): void {
+  const brim = site.pond.fullLevel + d.measures.raise;
+  const over = bound.filter((month) => level(month) > brim + 1e-9);
   const lifts = over.length > 0 && !d.verdict?.kept;
-  const held = lifts ? bound.filter((m) => !over.includes(m)) : bound;
-  if (held.length > 0)
+  const held = lifts ? bound.filter((month) => !over.includes(month)) : bound;
+  if (held.length > 0) {
+    const highest = Math.min(Math.max(...held.map(level)), brim);
+    const worst =
+      over.length > 0 && !lifts
+        ? `full to the brim ${inMonths(over)}`
+        : `in the worst month ${sayer(site).level(highest)} from the lowest ground at the rim`;
     add(
       'keep-above-level',
-      over.length > 0 && !lifts
-        ? `Keep the water above the level of the month ${inMonths(held)}: full to the brim ${inMonths(over)}.`
-        : `Keep the water above the level of the month ${inMonths(held)}; the worst month's is given.`,
-      { months: held, level_m: Math.min(Math.max(...held.map((m) => lowest[m - 1]!)), brim) },
+      `Keep the water above the level of the month ${inMonths(held)}${but}: ${worst}.`,
+      { months: held, level_m: highest },
     );
+  }
   if (lifts)
     add(
       'full-may-lift',

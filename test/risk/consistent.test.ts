@@ -45,6 +45,10 @@ describe('emptied in a wet month', () => {
     expect(r.recommendation.reason).toMatch(/^Emptied in March it is full again before/);
     expect(rule(r, 'empty-only-in')).toMatchObject({ months: [3, 6, 7, 8, 9, 10] });
     expect(rule(r, 'empty-only-in')!.text).toMatch(/or in March for at most 2 days/);
+    // The water stands at -0.3 m with a spread of 0.05 m, and 0.1 m of margin: about -0.1 m.
+    expect(rule(r, 'keep-above-level')!.text).toMatch(
+      /November to May, but for the days it stands empty as planned: in the worst month −(9\d mm|0\.1\d m) from/,
+    );
     expect(rule(r, 'do-not-lower')).toBeUndefined();
   });
 
