@@ -131,7 +131,9 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
   });
 }
 
-const kept = new Remembered<Map<number, Chance>>();
+/** Sets of measures that are remembered at a time: a step asks for a dozen, and every level of an outlet is another. */
+const MOST = 32;
+const kept = new Remembered<Map<number, Chance>>(MOST);
 
 /** {@link chancesOf}, kept for the next who asks; the first time for all depths that may be searched. */
 export function keptChances(basis: Basis, m: Measures, depths: number[]): Chance[] {

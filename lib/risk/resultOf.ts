@@ -9,6 +9,7 @@ import { relievedBy } from './head.js';
 import { LIFE } from './loss.js';
 import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
 import { monthlyLimits } from './monthlyLimits.js';
+import { Remembered } from './remembered.js';
 import type { DrainResult, OptionResult, Result } from './result.js';
 import { upliftCheck } from './upliftCheck.js';
 import { verdictAt } from './verdict.js';
@@ -80,18 +81,16 @@ function monthOf(a: Judged, m: number): Result['water']['by_month'][number] {
   };
 }
 
+const bands = new Remembered<Percentiles[]>();
+
 /** Bands of the twelve months of an ensemble; sought once for it, as a what-if leaves the water as it is. */
 function monthBands(levels: Float32Array): Percentiles[] {
-  const known = BANDS.get(levels);
-  if (known) return known;
-  const bands = Array.from({ length: 12 }, (_, m) =>
-    percentiles(Float64Array.from({ length: levels.length / 12 }, (_, i) => levels[i * 12 + m])),
+  return bands.of(levels, '', () =>
+    Array.from({ length: 12 }, (_, m) =>
+      percentiles(Float64Array.from({ length: levels.length / 12 }, (_, i) => levels[i * 12 + m])),
+    ),
   );
-  BANDS.set(levels, bands);
-  return bands;
 }
-
-const BANDS = new WeakMap<Float32Array, Percentiles[]>();
 
 function optionResult(a: Judged, index: number, work: Work | null): OptionResult {
   const { site, basis } = a;
