@@ -73,10 +73,9 @@ export class DesignHighs {
   private seek(key: string, length: number, p: number, value: (i: number) => number): number {
     let found = this.found.get(key);
     if (found === undefined) {
-      found = quantile(
-        Float64Array.from({ length }, (_, i) => value(i)),
-        p,
-      );
+      const values = new Float64Array(length);
+      for (let i = 0; i < length; i++) values[i] = value(i);
+      found = quantile(values, p);
       this.found.set(key, found);
     }
     return found;

@@ -39,9 +39,9 @@ function inOrder(
   const ringYear = tub?.[way];
   const ringEmptied = tubs?.[way];
   const none = Number.NEGATIVE_INFINITY;
-  const yearly = Float64Array.from({ length: samples * years }, (_, i) =>
-    undrainedHead(cutoff, clayLow[i] + shift, clayHigh[i] + shift, ringYear ? ringYear[i] : none),
-  );
+  const yearly = new Float64Array(samples * years);
+  for (let i = 0; i < yearly.length; i++)
+    yearly[i] = undrainedHead(cutoff, clayLow[i] + shift, clayHigh[i] + shift, ringYear ? ringYear[i] : none);
   const size = low.length;
   const emptied = new Float64Array(size);
   const ring = new Float64Array(size).fill(none);
