@@ -2,7 +2,7 @@ import type { Site } from '../site/index.js';
 import { deepestFloor, type PondShape } from '../uplift/index.js';
 
 /** Spacing of the depths searched, and the deepest of them, m. Our choice. */
-export const DEPTH_STEP = 0.05;
+const DEPTH_STEP = 0.05;
 const DEEPEST = 3;
 
 /**

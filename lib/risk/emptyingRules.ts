@@ -2,12 +2,8 @@ import type { Site } from '../site/index.js';
 import type { Decision } from './decide.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
-import type { Advice } from './result.js';
 import { sayer } from './say.js';
 import type { AddRule } from './sideRules.js';
-
-/** Answers that are no pond to use yet. */
-const BEFORE: Advice[] = ['measure-first'];
 
 /** When the pond may be emptied and how low it may be let. */
 export function emptyingRules(
@@ -23,7 +19,7 @@ export function emptyingRules(
   if (bound.length === 0) return;
   // Found safe because the water comes too slowly: as briefly as planned, and no longer.
   const wished = pond.emptiedIn === 'any' ? [] : pond.emptiedIn;
-  const planned = d.verdict?.safe && d.depth === pond.depth && !BEFORE.includes(d.option);
+  const planned = d.verdict?.safe && d.depth === pond.depth && d.option !== 'measure-first';
   const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
   const briefly = `in ${monthWords(brief)} for at most ${pond.daysEmpty} days, as planned`;
   if (free.length > 0)

@@ -43,7 +43,15 @@ export function monthlyFromHeads(
     spread,
     source: 'plane through levelled holes',
   }));
-  const low = at('site') ?? (plane.length > 0 ? plane : at(pit));
+  const own = at('site');
+  if (!own && plane.length > 0)
+    assume.add(
+      'heads at the pond',
+      'plane',
+      '',
+      'heads.csv says nothing of the site itself: taken from the plane through its levelled holes',
+    );
+  const low = own ?? (plane.length > 0 ? plane : at(pit));
   const uphill = at('uphill');
   if (!low && !uphill) return undefined;
   const lowMonths = low ? months(low, wetMonths, assume) : undefined;

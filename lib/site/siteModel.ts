@@ -87,9 +87,13 @@ export interface SiteOptions {
  * @param survey - as read by `readSurvey` or `parseSurvey`
  * @param options - seed, number of samples, and a site that it differs little from
  * @returns the site; depths and levels m from the lowest natural ground at the rim; every assumption listed
- * @throws RangeError for fewer than 8 samples
+ * @throws RangeError for fewer than 8 samples, and for a site before of another seed or number of samples
  */
 export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: SiteOptions = {}): Site {
+  if (before && (before.seed !== seed || before.water.samples !== samples))
+    throw new RangeError(
+      `invalid site before: drawn with seed ${before.seed} and ${before.water.samples} samples, asked for are ${seed} and ${samples}; give the same, or no site before.`,
+    );
   const assume = new Assumptions();
   const warnings: Warning[] = [...survey.warnings, ...notUsed(survey)];
   const latitude = assume.or(

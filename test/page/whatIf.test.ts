@@ -49,8 +49,11 @@ describe('the what-if', () => {
 
   it('leaves the water alone for another size where no ring lies around the pond', () => {
     const slope = explorer(surveyOf(demoFiles('clay-slope')), OPTIONS);
-    const { water } = slope({}).site;
-    expect(slope({ length: 6 }).site.water).toBe(water);
+    const { site } = slope({});
+    expect(slope({ length: 6 }).site.water).toBe(site.water);
+    expect(() => siteModel(site.survey, { ...OPTIONS, samples: 200, before: site })).toThrow(
+      'invalid site before: drawn with seed 1 and 100 samples',
+    );
   });
 
   it('puts an option in the place of what is recommended', () => {

@@ -62,7 +62,9 @@ describe('from heads.csv', () => {
         'A,pit,0,0,10\nB,pit,20,0,10.3\nC,pit,0,10,10.15\n' +
         'r1,rim,9,4,10.1\nr2,rim,11,4,10.2\nr3,rim,11,6,10.2\nr4,rim,9,6,10.2\n',
     });
-    const water = monthlyFromHeads(survey, placesOf(survey), WINTER, new Assumptions())!;
+    const assume = new Assumptions();
+    const water = monthlyFromHeads(survey, placesOf(survey), WINTER, assume)!;
+    expect(assume.list.map(({ item }) => item)).toContain('heads at the pond');
     // 9.5 + 0.02 × 10 + 0.01 × 5 at the rim's centre; the datum is 10.1.
     expect(water.low[2]).toBeCloseTo(10.1 - 9.75, 9);
     expect(water.low[8]).toBeCloseTo(10.1 - 9.25, 9);
