@@ -45,7 +45,8 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
       Object.entries({ ...state, ...next }).filter(([, value]) => value !== undefined),
     ) as State;
     if (next.units) options.onUnits?.(next.units);
-    const water = shown !== undefined && waterKey(state) !== shown.key;
+    // Without a ring the water does not know how large the pond is.
+    const water = own.site.tub !== undefined && shown !== undefined && waterKey(state) !== shown.key;
     for (const control of controls) control.show(units());
     clearTimeout(waiting);
     cancelAnimationFrame(waiting);

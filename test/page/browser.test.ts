@@ -153,7 +153,7 @@ itInChromium('turns the whole page into feet and inches, with the same numbers',
 });
 
 itInChromium('a step of the what-if is quicker by far than the water it does not run', async (page) => {
-  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-slope'))));
+  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.goto(`${url}#try=1&depth=1`);
   await page.getByRole('slider', { name: 'Depth dug' }).waitFor();
@@ -166,10 +166,7 @@ itInChromium('a step of the what-if is quicker by far than the water it does not
     };
     const start = performance.getEntriesByName('what-if step').length;
     for (let i = 0; i < 100; i++) {
-      set(
-        ['depth', 'full', 'drawdown', 'outlet'][i % 4]!,
-        [0.5 + i / 100, i / 400, i / 500, -1.9 + i / 200][i % 4]!,
-      );
+      set(['depth', 'full', 'drawdown'][i % 3]!, [0.5 + i / 100, i / 400, i / 500][i % 3]!);
       await frame();
     }
     const steps = performance
