@@ -5,6 +5,7 @@ export * from './figures/index.js';
 export * from './formula/index.js';
 export * from './groundwater/index.js';
 export * from './page/index.js';
+export * from './pond/index.js';
 export type * from './risk/index.js';
 export {
   assess,
@@ -15,7 +16,9 @@ export {
   drainWords,
   driversMethod,
   judge,
+  keptPondMethod,
   LOSS,
+  leastChangeMethod,
   lossMethod,
   measureNextMethod,
   monthWords,
@@ -29,6 +32,7 @@ export {
   spotsMethod,
   tippingMethod,
   verdictAt,
+  wetDigMethod,
   workedSheet,
   workMethod,
 } from './risk/index.js';
@@ -52,7 +56,6 @@ export {
   conjugateGradientsMethod,
   discInflow,
   donnanSpacing,
-  drainReach,
   drainSpacing,
   drainUnderFloorMethod,
   dupuitSlot,
@@ -99,13 +102,17 @@ export {
   dipReading,
   evidenceAgainstEvidence,
   highEvidenceMethod,
+  letFall,
   pondGroundMethod,
   pondGroundOf,
+  pondYearsMethod,
   pooledDipsMethod,
   recoveredLevelMethod,
+  seasonRankMethod,
   siteModel,
   soilTestReading,
   spotHeadMethod,
+  strengthAt,
   tubInflow,
   tubYearMethod,
   unknownsMethod,
@@ -113,6 +120,16 @@ export {
   wetWinterScaling,
 } from './site/index.js';
 export * from './soil/index.js';
-export { formatProblem, formatWarning, parseSurvey, type Survey, SurveyError } from './survey/index.js';
+export {
+  formatProblem,
+  formatWarning,
+  type GivenSurvey,
+  givenSurvey,
+  parseSurvey,
+  type Survey,
+  SurveyError,
+  surveyFiles,
+  surveyFrom,
+} from './survey/index.js';
 export * from './units/index.js';
 export * from './uplift/index.js';

@@ -9,5 +9,5 @@ export { writeOutputs } from './notebook/outputs.js';
 export { plotlySource } from './notebook/plotly.js';
 export { readSurvey } from './notebook/readSurvey.js';
 export { NotebookError, type RunOptions, runNotebook } from './notebook/run.js';
-export { newSurvey } from './notebook/surveyFolder.js';
+export { newSurvey, writeSurvey } from './notebook/surveyFolder.js';
 export { whatIfOutput } from './notebook/whatIfOutput.js';

@@ -6,5 +6,5 @@ const dist = fileURLToPath(new URL('../dist/', import.meta.url));
 
 export const built = {
   resolve: { alias: [{ find: /^(?:\.\.\/)+lib\/(.+)$/, replacement: `${dist}$1` }] },
-  test: { testTimeout: 60_000, hookTimeout: 60_000, server: { deps: { external: [/\/dist\//] } } },
+  test: { testTimeout: 120_000, hookTimeout: 120_000, server: { deps: { external: [/\/dist\//] } } },
 } satisfies ViteUserConfig;

@@ -54,3 +54,21 @@ export function isWetHalf(month: number, latitude: number): boolean {
   const winter = month >= 11 || month <= 4;
   return latitude >= 0 ? winter : !winter;
 }
+
+/**
+ * The month in which a season begins: the first after the longest time without it, round the year.
+ * @param months - of the season, 1–12, at least one
+ * @returns 1–12; where the season never ends, or two pauses are as long, the earliest in the calendar
+ * @example
+ * ```ts
+ * firstOfSeason([1, 2, 3, 4, 11, 12]); // 11
+ * ```
+ */
+export function firstOfSeason(months: readonly number[]): number {
+  const pauseBefore = (month: number) => {
+    let pause = 0;
+    while (pause < 12 && !months.includes(((month - pause + 10) % 12) + 1)) pause++;
+    return pause;
+  };
+  return months.reduce((first, month) => (pauseBefore(month) > pauseBefore(first) ? month : first));
+}

@@ -1,4 +1,5 @@
 export * from './bedHead.js';
+export * from './conveyance.js';
 export * from './design.js';
 export * from './earthworks.js';
 export * from './envelope.js';

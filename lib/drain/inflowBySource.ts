@@ -8,16 +8,16 @@ export const designInflow = method({
   title: 'Design inflow by source',
   what:
     'Seepage through the clay, rain on the ring, roof, run-off from uphill, overflow over the brim and a leak, each with ' +
-    'a low, a likely and a high end; what comes over ground counts only as far as the ring takes it in.',
+    'a low, a likely and a high end; what comes over ground to the ring goes down to the drain, as it fills the ring where there is none.',
   assumptions: [
     'clay at the yearly highest water outside; its spread is that of the permeability',
     'storm as the survey gives it; run-off coefficients from the low to the high end of the tables, or what wet ground ' +
       'cannot take in where that is more',
-    'intake of the ring: conductivity of the loose fill on its area at a gradient of 1',
+    'no ring takes in less than comes to it: fill settles, and gapes at the liner; a cap of clay lets a twentieth through',
     'the pond spills over only what its usual drawdown does not hold; at the high end it is full to the brim',
     'leak: a hole of 1, 3 or 10 mm; our choice',
   ],
-  source: 'disc on a half-space, rational method, orifice; common practice for the intake',
+  source: 'disc on a half-space, rational method, orifice; common practice for the cap',
 });
 
 /** Low, likely and high end. */
@@ -47,7 +47,7 @@ export interface InflowInput {
   rain: number;
   seconds: number;
   /** the dug ring; absent where nothing permeable touches the liner */
-  ring?: { area: number; fill: keyof typeof FILL_INTAKE; capped: boolean };
+  ring?: { area: number; capped: boolean };
   /** m²; the ring's too */
   roofArea: number;
   uphillArea: number;
@@ -62,11 +62,10 @@ export interface InflowInput {
   leakHead: number;
 }
 
-/** Water that loose fill takes in, m/s; within a factor of 3 either way. Common practice. */
-export const FILL_INTAKE = { clay: 1e-6, topsoil: 1e-5, sand: 3e-4, gravel: 2e-2 } as const;
-const INTAKE_SPREAD = 3;
-/** Area of a hole of 1, 3 and 10 mm, m². */
-const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
+/** Conductivity of loose fill, m/s; right within a factor of about 3. Common practice. */
+export const FILL_CONDUCTIVITY = { clay: 1e-6, topsoil: 1e-5, sand: 3e-4, gravel: 2e-2 } as const;
+/** Area of a hole of 1, 3 and 10 mm, m². Our choice. */
+export const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
 /** Share of the run-off that still passes a swale dug above the pond. Common practice. */
 const PASSES_SWALE = 0.05;
 
@@ -76,6 +75,15 @@ const ends = (f: (end: keyof Ends) => number): Ends => ({
   likely: f('likely'),
   high: f('high'),
 });
+
+/**
+ * Share of what comes over ground to the ring that goes down to the drain.
+ * @param ring - the dug ring, and whether clay is rammed over it; absent: none
+ * @returns 0–1
+ */
+export function ringLets(ring: { capped: boolean } | undefined): number {
+  return ring ? (ring.capped ? CAP_LEAK : 1) : 0;
+}
 
 /**
  * Inflow source by source, see {@link designInflow}.
@@ -98,26 +106,26 @@ export function inflowBySource(input: InflowInput): SourceInflow[] {
       e === 'low' ? 0 : (Math.max(rain - (e === 'high' ? 0 : input.drawdown), 0) / seconds) * input.pondArea,
     ),
   };
-  const likely = Object.values(over).reduce((sum, source) => sum + source.likely, 0);
-  // What the ring takes is shared among the sources: one at its low or high end, the others as is likely.
-  const taken = (source: Ends, e: keyof Ends): number => {
-    const offered = likely - source.likely + source[e];
-    if (!ring || offered <= 0) return 0;
-    const spread = e === 'low' ? 1 / INTAKE_SPREAD : e === 'high' ? INTAKE_SPREAD : 1;
-    const share = Math.min(1, (FILL_INTAKE[ring.fill] * spread * ring.area) / offered);
-    return source[e] * share * (ring.capped ? CAP_LEAK : 1);
-  };
+  const lets = ringLets(ring);
   const surface = (source: keyof typeof over, measure: string, passes: number): SourceInflow => {
-    const flow = ends((e) => taken(over[source], e));
+    const flow = ends((e) => over[source][e] * lets);
     return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), left: flow.likely * passes };
   };
   const clay = ends((e) => discInflow.compute(input.k[e], input.radius, input.head));
   const leak = ends((e) => orificeFlow.compute(HOLES[e], input.leakHead));
   return [
     { source: 'clay', ...clay, left: clay.likely },
-    surface('ring_storm', 'a cap of rammed clay over the ring', ring?.capped ? 1 : CAP_LEAK),
+    surface(
+      'ring_storm',
+      'a cap of rammed clay over the ring, which still lets a twentieth in',
+      ring?.capped ? 1 : CAP_LEAK,
+    ),
     surface('roof', 'the downpipe led past the pond', 0),
-    surface('uphill', 'a swale or a low bank above the pond, the lawn regraded to it', PASSES_SWALE),
+    surface(
+      'uphill',
+      'a swale or a low bank above the pond, the lawn regraded to it, which a twentieth still passes',
+      PASSES_SWALE,
+    ),
     surface('overflow', 'a spout at the rim that leads the overflow away from the ring', 0),
     { source: 'leak', ...leak, measure: 'the liner tested and mended before it is covered', left: 0 },
   ];

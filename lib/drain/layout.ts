@@ -10,6 +10,7 @@ export const layoutMethod = method({
     'the floor itself yields too much for that, branches to both sides at the spacing the bed allows (herringbone).',
   assumptions: [
     'a round or oval floor counted by its length and width',
+    'the bed takes 1.2 times the likely water where more pipe can have it so (our choice): a wetter ground brings more',
     'the farthest point of a spine is half the width away, that of a branch half the spacing, the middle for a ring',
     'water that comes down the sides goes the whole way, so it counts twice what rises evenly under the floor',
     'the pipe half full; the water in the bed stays 0.03 m below the liner (our choice), a mat may run full',
@@ -122,8 +123,21 @@ export interface Layout {
   evenly: number;
 }
 
+/**
+ * The longest way of water in the pipes of a bed: along a spine, half round a ring, down a branch and along its spine.
+ * @param layout - from {@link layoutOf}
+ * @param floorLength - m
+ * @param floorWidth - m
+ * @returns m
+ */
+export function longestWay({ kind, length }: Layout, floorLength: number, floorWidth: number): number {
+  return { spine: floorLength, ring: length / 2, herringbone: floorLength + floorWidth / 2 }[kind];
+}
+
 /** What counts as no inflow, m/s. */
 const LEAST_INFLOW = 1e-12;
+/** Times the likely water that a bed must bring to its pipes: a wetter ground brings more than is likely. Our choice. */
+const BED_RESERVE = 1.2;
 
 /**
  * Layout for a floor, see {@link layoutMethod}.
@@ -147,10 +161,12 @@ export function layoutOf(
     2 * bedReach(strataOf(bed), levelAtPipe(bed, diameter), Math.max(q, LEAST_INFLOW), highestInBed(bed));
   const evenly = (fromBelow + 2 * fromSides) / area;
   const allowed = spacingFor(evenly);
-  if (floorWidth <= allowed)
+  // The spacing goes with the root of the inflow.
+  const serves = (spacing: number) => floorWidth <= spacing / Math.sqrt(BED_RESERVE);
+  if (serves(allowed))
     return { kind: 'spine', length: floorLength, branches: 0, spacing: floorWidth, allowed, evenly };
   const below = fromBelow / area;
-  if (floorWidth <= spacingFor(below))
+  if (serves(spacingFor(below)))
     return {
       kind: 'ring',
       length: 2 * (floorLength + floorWidth),
@@ -160,7 +176,7 @@ export function layoutOf(
       evenly: below,
     };
   // Branches closer than half a metre are no drain but a second bed.
-  const branches = Math.ceil(floorLength / Math.max(allowed, 0.5));
+  const branches = Math.ceil((floorLength * Math.sqrt(BED_RESERVE)) / Math.max(allowed, 0.5));
   return {
     kind: 'herringbone',
     length: floorLength + branches * floorWidth,

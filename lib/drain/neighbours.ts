@@ -1,5 +1,5 @@
 import { method } from '../formula/index.js';
-import { drainReach, dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
+import { dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Ends } from './inflowBySource.js';
 
@@ -9,7 +9,8 @@ export const effectOnOthers = method({
     'Lowering of the water in the ground at the boundary and at houses; flow out of the outlet beside what ran off ' +
     'before; flow for ever where the pond stands in a sand seam.',
   assumptions: [
-    'steady, the drain at the bottom of the ground that moves water, fed by 1 mm of rain a day that gets down (our choice)',
+    'steady, fed by 1 mm of rain a day that gets down (our choice); the same ground goes on below the drain, without end ' +
+      'where no tighter layer was logged; at the low end the drain stands on tight ground',
     'below 20 mm nobody can tell the lowering from the weather; our choice',
     'before: the same ground without pond, shedding as wet lawn',
   ],
@@ -19,7 +20,7 @@ export const effectOnOthers = method({
 /** Recharge in the wet half-year, m/s: 1 mm a day. Our choice. */
 const RECHARGE = 0.001 / 86400;
 /** Lowering that can be told from the weather, and that clay shrinks noticeably with, m. Our choice. */
-const NOTICEABLE = 0.02;
+export const NOTICEABLE = 0.02;
 const SHRINKING = 0.1;
 
 /** Lowering at a place. */
@@ -34,26 +35,33 @@ export interface Lowering {
   words: string;
 }
 
+/** Ground that a drain lowers, SI. */
+export interface LoweredGround {
+  /** conductivity at its low, likely and high end, m/s */
+  k: Ends;
+  /** thickness of the same ground below the drain, m; Infinity where no tighter layer was logged */
+  below: number;
+  /** of the circle as large as the pond, m */
+  radius: number;
+}
+
 /**
- * Lowering at a distance for the spread of the conductivity, by {@link drainReach} and {@link loweringAt} with 1 mm of
- * rain a day (our choice).
- * @param place - its name, and its distance from the drain, m
+ * Lowering at a distance for the spread of the conductivity, by {@link loweringAt} with 1 mm of rain a day (our choice).
+ * @param place - its name, and its distance from the pond's edge, m
  * @param s - water lowered at the drain, m, 0 and more
- * @param k - conductivity at its low, likely and high end, m/s
+ * @param ground - conductivity, what lies below the drain, and the radius of the pond, SI
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
  * @returns at each end of the conductivity, m, with a caution in words
  */
 export function loweringOf(
   place: { name: string; distance: number },
   s: number,
-  k: Ends,
+  { k, below, radius }: LoweredGround,
   shrinkable: boolean,
 ): Lowering {
-  const at = (conductivity: number) => {
-    const reach = drainReach.compute(s, conductivity, RECHARGE);
-    return reach > 0 ? loweringAt.compute(s, Math.min(place.distance / reach, 100)) : 0;
-  };
-  const lowered = { low: at(k.low), likely: at(k.likely), high: at(k.high) };
+  const at = (conductivity: number, thickness: number) =>
+    loweringAt({ lowered: s, k: conductivity, recharge: RECHARGE, below: thickness, radius }, place.distance);
+  const lowered = { low: at(k.low, 0), likely: at(k.likely, below), high: at(k.high, below) };
   const caution = shrinkable && lowered.high > SHRINKING;
   const words =
     lowered.high < NOTICEABLE

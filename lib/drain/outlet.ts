@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { relievedHead, unflappedHead } from '../groundwater/index.js';
 import { BED_LOSS, BED_THICKNESS } from './layout.js';
 import { LEAST_FALL } from './pipe.js';
 
@@ -29,12 +30,24 @@ export interface FallLink {
   has: number;
 }
 
+/**
+ * Length of pipe between the bed and an outlet: under the side of the pond, then from its edge.
+ * @param outlet - its distance from the pond's edge, m
+ * @param underSide - way in under the side from the edge to its foot, m
+ * @returns m
+ */
+export function pipeRun({ distance }: { distance: number }, underSide: number): number {
+  return underSide + distance;
+}
+
 /** Levels along a drain to an outlet. */
 export interface FallInput {
   /** level of the liner's lowest point, m above the datum */
   floor: number;
-  /** m */
-  floorLength: number;
+  /** longest way in the pipe of the bed, m */
+  inBed: number;
+  /** way in under the side from the pond's edge to its foot, m; absent: upright */
+  underSide?: number;
   /** level of its mouth, way there, ordinary and highest water it meets; m, levels above the datum */
   outlet: { level: number; distance: number; ditch?: number; flood?: number };
 }
@@ -44,10 +57,10 @@ export interface FallInput {
  * @param input - levels of floor and outlet, m above one datum, and the way between, m
  * @returns from the floor down; each with the fall it needs and has, m
  */
-export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[] {
+export function fallLinks({ floor, inBed, underSide = 0, outlet }: FallInput): FallLink[] {
   const underside = floor - BED_THICKNESS;
-  // The invert falls within the bed's own thickness: its head end lies higher by the fall along the floor.
-  const head = underside + LEAST_FALL * floorLength;
+  // The invert falls within the bed's own thickness: its head end lies higher by the fall along the pipe.
+  const head = underside + LEAST_FALL * inBed;
   const step = (link: string, from: number, to: number, needs: number): FallLink => ({
     link,
     from,
@@ -57,8 +70,8 @@ export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[]
   });
   const links = [
     step('bed under the floor', floor, head, BED_LOSS),
-    step('pipe in the bed', head, underside, LEAST_FALL * floorLength),
-    step('run to the outlet', underside, outlet.level, LEAST_FALL * outlet.distance),
+    step('pipe in the bed', head, underside, LEAST_FALL * inBed),
+    step('run to the outlet', underside, outlet.level, LEAST_FALL * pipeRun(outlet, underSide)),
   ];
   if (outlet.ditch !== undefined)
     links.push(step('drop at the outlet', outlet.level, outlet.ditch, FREE_DROP));
@@ -71,11 +84,13 @@ export function fallLinks({ floor, floorLength, outlet }: FallInput): FallLink[]
  * @param outside - head in the ground and the ring without a drain
  * @param relief - level the drain holds, from {@link reliefLevel}
  * @param flood - highest water of the receiver
- * @returns level with a flap, and with an open mouth
+ * @returns level with a flap, and with an open mouth, the head lost in the bed counted
  */
 export function backwater(outside: number, relief: number, flood: number): { flap: number; open: number } {
-  const flap = Math.min(outside, Math.max(relief, flood));
-  return { flap, open: Math.max(flap, flood) };
+  return {
+    flap: relievedHead.compute(outside, relief, flood, BED_LOSS),
+    open: unflappedHead.compute(outside, relief, flood, BED_LOSS),
+  };
 }
 
 /** Cover of a pipe, m, and what follows from it. */

@@ -2,6 +2,7 @@ import { formula } from '../formula/index.js';
 import { CLAY_SWELL } from './earthworks.js';
 import { BEDS, type Bed, type BedLayers } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, GROOVE_WIDTH, type Layout, MAT_THICKNESS } from './layout.js';
+import { MOUTH, pipeRun } from './outlet.js';
 import { SUMP_SIDE } from './sump.js';
 
 /** Something to buy, to make or to cart away. */
@@ -9,6 +10,8 @@ export interface DrainQuantity {
   item: string;
   amount: number;
   unit: string;
+  /** length and width of a sheet in one piece, m */
+  sides_m?: [number, number];
 }
 
 /** Side of a sheet that lines a pond. */
@@ -24,7 +27,8 @@ export const sheetSide = formula({
     o: { meaning: 'overlap at the rim', unit: 'm', min: 0, max: 1 },
   },
   compute: (a: number, d: number, m: number, o: number) => a + 2 * d * (Math.sqrt(1 + m ** 2) - m) + 2 * o,
-  validity: 'even sides without shelves; for upright sides the common rule of length plus twice the depth',
+  validity:
+    'sides of one slope; a level shelf takes as much of the floor as it adds; for upright sides the common rule of length plus twice the depth',
   source: 'geometry',
 });
 
@@ -34,6 +38,10 @@ export const WASTE = { pipe: 0.05, granular: 0.1, fabric: 0.15 };
 export const SIDE_BLANKET = 0.1;
 /** Flattest side on which sand stays, horizontal to 1 vertical; a steeper one takes a drainage mat. Common practice. */
 const SAND_STAYS = 1.5;
+/** All that is dug, as it is carried. */
+export const SPOIL = 'spoil of all that is dug, loose (30 % swell)';
+/** The liner goes up above the full pond, m. Common practice. */
+export const FREEBOARD = 0.1;
 /** Liner laid over the rim, m: about 1 ft. Common practice. */
 const OVERLAP = 0.3;
 /** Trench of the run, m. Common practice. */
@@ -55,14 +63,47 @@ export interface QuantityInput {
   layout: Layout;
   /** as it is asked for in the shop */
   pipe: string;
-  /** and the way there, m: of the run, or of the pumped line */
-  end: { kind: 'outlet' | 'sump'; distance: number };
+  /** and the way there from the pond's edge, m: of the run, or of the pumped line; level at which that ends, m above the ground */
+  end: { kind: 'outlet' | 'sump'; distance: number; discharge?: number };
   /** from the ground to the bottom of the sump, m; absent for an outlet */
   sumpDepth?: number;
-  /** mean depth of the trench of the run, m */
+  /** mean depth of the trench of the run from the rim to the mouth, m */
   trenchDepth?: number;
-  /** at the rim, m; with it the sheets are counted too */
-  pond?: { length: number; width: number; depth: number; sideSlope: number };
+  /** from the foot of the side to the rim, level, m */
+  underSide?: number;
+  /**
+   * Length and width at the lowest ground, depth below it and edge of the liner above it, m, and the hole as it lies, m³;
+   * with it sheets and hole are counted too.
+   */
+  pond?: { length: number; width: number; depth: number; sideSlope: number; edge: number; hole: number };
+}
+
+/**
+ * What a drain makes to be dug beside the pond's own hole: bed, sand behind the sides, trenches and sump.
+ * @param input - layout, bed and end, SI; see {@link QuantityInput}
+ * @returns as it lies, m³
+ */
+export function drainDug(input: QuantityInput): number {
+  const { floorArea, layout, end, sumpDepth = 0, underSide = 0, trenchDepth = TRENCH.depth } = input;
+  const { filter, mat }: BedLayers = BEDS[input.bed];
+  const trench = layout.length * GROOVE_WIDTH;
+  const bed = mat
+    ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS
+    : floorArea * BED_THICKNESS + (filter === 'fabric' ? 0 : trench * FILTER_THICKNESS);
+  // Under a side the trench is as deep as the bed at its foot and as its depth at the rim at its top.
+  const under = (atRim: number) => (underSide * (BED_THICKNESS + atRim)) / 2;
+  const cut =
+    end.kind === 'outlet'
+      ? under(Math.max(2 * trenchDepth - MOUTH, BED_THICKNESS)) + end.distance * trenchDepth
+      : under(sumpDepth) + BESIDE * sumpDepth + end.distance * PUMPED_DEPTH;
+  return bed + sideSand(input) + TRENCH.width * cut + (end.kind === 'sump' ? SUMP_SIDE ** 2 * sumpDepth : 0);
+}
+
+const isSteep = ({ sideSlope = SAND_STAYS }: QuantityInput) => sideSlope < SAND_STAYS;
+
+/** Sand behind the sides, m³; none where they are too steep for it or a mat lies there. */
+function sideSand(input: QuantityInput): number {
+  return isSteep(input) || (BEDS[input.bed] as BedLayers).mat ? 0 : input.sideArea * SIDE_BLANKET;
 }
 
 /**
@@ -73,26 +114,15 @@ export interface QuantityInput {
 export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;
   const { filter, core, mat: floorMat }: BedLayers = BEDS[bed];
-  const steep = (input.sideSlope ?? SAND_STAYS) < SAND_STAYS;
-  const sideSand = steep || floorMat ? 0 : sideArea * SIDE_BLANKET;
+  const steep = isSteep(input);
   const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
   // The sand dips under the pipe, whose lowest point lies at the underside of the bed; what lies on it fills the groove.
   const groove = filter === 'fabric' ? 0 : layout.length * GROOVE_WIDTH * FILTER_THICKNESS;
-  const sand = floorArea * thick + (core ? 0 : groove) + sideSand;
+  const sand = floorArea * thick + (core ? 0 : groove) + sideSand(input);
   // Under a mat the stone lies in a trench around the pipe only.
   const trench = layout.length * GROOVE_WIDTH;
   const gravel = core ? (floorMat ? trench : floorArea) * (BED_THICKNESS - thick) + groove : 0;
-  const bedDug = floorMat
-    ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS
-    : floorArea * BED_THICKNESS + groove;
-  const { sumpDepth = 0 } = input;
-  // Under the side of the pond and the half metre beside it.
-  const toSump = (pond ? pond.sideSlope * pond.depth : 0) + BESIDE;
-  const run =
-    end.kind === 'outlet'
-      ? end.distance * TRENCH.width * (input.trenchDepth ?? TRENCH.depth)
-      : SUMP_SIDE ** 2 * sumpDepth + TRENCH.width * (toSump * sumpDepth + end.distance * PUMPED_DEPTH);
-  const dug = bedDug + sideSand + run;
+  const { sumpDepth = 0, underSide = 0 } = input;
   const list: DrainQuantity[] = [];
   const add = (item: string, amount: number, unit: string) => {
     if (amount > 0) list.push({ item, amount, unit });
@@ -100,14 +130,18 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const granular = (v: number) => v * (1 + WASTE.granular);
   const sides = filter === 'fabric' ? 'concrete sand' : filter;
   add(`perforated pipe, ${pipe}, 5 % waste`, layout.length * (1 + WASTE.pipe), 'm');
-  if (end.kind === 'outlet') add(`solid pipe, ${pipe}, 5 % waste`, end.distance * (1 + WASTE.pipe), 'm');
-  else {
-    add(`solid pipe, ${pipe}, to the sump, 5 % waste`, toSump * (1 + WASTE.pipe), 'm');
-    add('pressure pipe, 40 mm (1 1/2 in), 5 % waste', end.distance * (1 + WASTE.pipe), 'm');
+  const solid = end.kind === 'outlet' ? pipeRun(end, underSide) : underSide + BESIDE;
+  const to = end.kind === 'outlet' ? '' : ', to the sump';
+  add(`solid pipe, ${pipe}${to}, 5 % waste`, solid * (1 + WASTE.pipe), 'm');
+  if (end.kind === 'sump') {
+    const rise = sumpDepth + Math.max(end.discharge ?? 0, -PUMPED_DEPTH);
+    add('pressure pipe, 40 mm (1 1/2 in), 5 % waste', (end.distance + rise) * (1 + WASTE.pipe), 'm');
   }
   add(
     'couplings, bends and branches',
-    2 + (layout.kind === 'ring' ? 4 : 2 * layout.branches) + Math.floor(end.distance / STICK),
+    2 +
+      (layout.kind === 'ring' ? 4 : 2 * layout.branches) +
+      Math.floor((end.kind === 'outlet' ? solid : end.distance) / STICK),
     'piece',
   );
   const where = steep ? 'for the bed' : thick > 0 ? 'for the bed and behind the sides' : 'behind the sides';
@@ -132,13 +166,21 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   }
   if (!floorMat) add('filter fabric under the liner, 15 % laps', sheet(floorArea + sideArea), 'm²');
   if (pond) {
-    const side = (a: number) => sheetSide.compute(a, pond.depth, pond.sideSlope, OVERLAP);
-    const liner = side(pond.length) * side(pond.width);
-    add('liner, one sheet with 0.3 m (1 ft) over the rim', liner, 'm²');
+    // The sides go on at their slope up to the edge of the liner.
+    const { depth, sideSlope, edge } = pond;
+    const side = (a: number) => sheetSide.compute(a + 2 * sideSlope * edge, depth + edge, sideSlope, OVERLAP);
+    const sides: [number, number] = [side(pond.length), side(pond.width)];
+    const liner = sides[0] * sides[1];
+    list.push({
+      item: 'liner, one sheet with 0.3 m (1 ft) over the rim',
+      amount: liner,
+      unit: 'm²',
+      sides_m: sides,
+    });
     add('protection fleece under the liner, 15 % laps', sheet(liner), 'm²');
   }
   add('inspection pipe to the surface, with cap', 1, 'piece');
-  add('extra spoil, loose (30 % swell)', (1 + CLAY_SWELL) * dug, 'm³');
+  add(SPOIL, (1 + CLAY_SWELL) * ((pond?.hole ?? 0) + drainDug(input)), 'm³');
   if (end.kind === 'outlet') {
     add('flap valve', 1, 'piece');
     add('animal guard', 1, 'piece');

@@ -3,9 +3,9 @@ import {
   type PondGround,
   type SectionPipe,
   type SectionSoil,
-  SORPTIVE,
   type Stratum,
 } from '../seepage/index.js';
+import { SORPTIVE } from '../soil/index.js';
 import type { Drain } from './design.js';
 import type { Bed } from './envelope.js';
 import { BED_THICKNESS, evenPlaces, isMat, MAT_THICKNESS, strataOf } from './layout.js';
@@ -38,7 +38,7 @@ export function looseSoil(conductivity: number): SectionSoil {
   return {
     across: conductivity,
     down: conductivity,
-    sorptive: SORPTIVE['coarse sand'],
+    sorptive: SORPTIVE.coarse,
     drainable: 0.3,
     storage: 1e-5,
   };

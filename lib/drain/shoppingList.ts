@@ -7,6 +7,8 @@ export interface ShoppingLine {
   metricUnit: string;
   us: number;
   usUnit: string;
+  /** length and width of a sheet in one piece, m and ft */
+  sides?: { metric: string; us: string };
 }
 
 const FOOT = 0.3048;
@@ -28,21 +30,16 @@ function upTo(amount: number, unit: string): number {
  * @returns each in metric and in US units
  */
 export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
-  return quantities.map(({ item, amount, unit }) => {
+  return quantities.map(({ item, amount, unit, sides_m }) => {
     const { unit: usUnit, per } = US[unit] ?? { unit, per: 1 };
-    return { item, metric: upTo(amount, unit), metricUnit: unit, us: upTo(amount * per, usUnit), usUnit };
+    const by = (per: number) => sides_m!.map((side) => upTo(side * per, 'm')).join(' × ');
+    return {
+      item,
+      metric: upTo(amount, unit),
+      metricUnit: unit,
+      us: upTo(amount * per, usUnit),
+      usUnit,
+      ...(sides_m ? { sides: { metric: `${by(1)} m`, us: `${by(1 / FOOT)} ft` } } : {}),
+    };
   });
-}
-
-/**
- * The list as CSV (RFC 4180), a line an item.
- * @param quantities - from {@link quantitiesOf}
- * @returns header first; lines end with CR and LF
- */
-export function shoppingCsv(quantities: DrainQuantity[]): string {
-  const cell = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-  const rows = shoppingLines(quantities).map((l) =>
-    [cell(l.item), l.metric, l.metricUnit, l.us, l.usUnit].join(','),
-  );
-  return `${['item,metric,metric_unit,us,us_unit', ...rows].join('\r\n')}\r\n`;
 }

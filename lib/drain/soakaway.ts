@@ -1,61 +1,64 @@
 import { formula } from '../formula/index.js';
 
-/** Time in which a soakaway empties into the ground. */
-export const soakawayTime = formula({
-  title: 'Emptying time of a soakaway',
+/** Time in which a soakaway loses half of its water. */
+export const soakawayHalfTime = formula({
+  title: 'Time in which a soakaway half empties',
   symbol: 't',
   unit: 's',
-  expression: 'n*A/(K*P)*log(1 + P*h/A)',
+  expression: '0.5*S/(K*P*h/2)',
   parameters: {
-    n: { meaning: 'share of the pit that holds water', unit: '-', min: 0.05, max: 1 },
-    A: { meaning: 'area of its floor', unit: 'm²', min: 0.05, max: 50 },
-    P: { meaning: 'length round it', unit: 'm', min: 0.1, max: 60 },
-    h: { meaning: 'depth of water', unit: 'm', min: 0.05, max: 5 },
-    K: { meaning: 'conductivity of the ground', unit: 'm/s', min: 1e-12, max: 1e-2 },
+    S: { meaning: 'water it holds when full', unit: 'm³', min: 0.01, max: 100 },
+    K: { meaning: 'soakage rate of the ground', unit: 'm/s', min: 1e-12, max: 1e-2 },
+    P: { meaning: 'length round it', unit: 'm', min: 0.1, max: 100 },
+    h: { meaning: 'depth of water when full', unit: 'm', min: 0.05, max: 5 },
   },
-  compute: (n: number, A: number, P: number, h: number, K: number) =>
-    ((n * A) / (K * P)) * Math.log(1 + (P * h) / A),
-  validity:
-    'water soaks out through floor and sides at the conductivity; the water in the ground lies below the pit',
-  source: 'water balance K (A + P h) = −n A dh/dt, integrated',
+  compute: (S: number, K: number, P: number, h: number) => (0.5 * S) / ((K * P * h) / 2),
+  validity: 'water soaks out through the walls below half depth only: the floor silts up',
+  source: 'BRE Digest 365, as on an engineer’s sheet (seen)',
 });
 
-/** A soakaway must be half empty within a day (building guides as read), s. */
+/** A soakaway must be half empty within a day (BRE Digest 365, county guides as read), s. */
 export const HALF_EMPTY = 86400;
 /** Ground in which no soakaway is built, m/s (the same guides). */
 export const LEAST_SOAKAGE = 1e-6;
+/** Its floor stands so far above the highest winter water, m (the same guides). */
+export const SOAKAWAY_CLEARANCE = 1;
+/** Voids of the stone in it. Common practice. */
+const VOIDS = 0.35;
 
 /** A soakaway judged. */
 export interface SoakawayVerdict {
   /** time until half of it is gone, s */
   half: number;
-  /** whole emptying time, s */
-  whole: number;
   works: boolean;
   words: string;
 }
 
 /**
- * Judges a square soakaway filled with stone (35 % voids) in ground of a conductivity, by {@link soakawayTime}.
- * @param volume - water it must hold, m³
- * @param depth - of water in it when full, m, above 0
- * @param k - conductivity of the ground, m/s, above 0
- * @param water - whether the water in the ground stands above its floor in the wet half-year
- * @returns times to half empty and to empty, s, and the verdict in words
+ * Judges a square soakaway filled with stone (35 % voids), by {@link soakawayHalfTime}.
+ * @param soakaway - water it must hold, m³, 0.01 and more; its depth when full, m, above 0; conductivity of the ground,
+ *   m/s, above 0; height of its floor above the highest winter water, m, below 0 where that stands in it
+ * @returns time to half empty, s, and the verdict in words
  */
-export function judgeSoakaway(volume: number, depth: number, k: number, water: boolean): SoakawayVerdict {
-  const voids = 0.35;
-  const area = Math.max(volume / (voids * depth), 0.05);
-  const perimeter = 4 * Math.sqrt(area);
-  const time = (h: number) => soakawayTime.compute(voids, area, perimeter, h, k);
-  const whole = time(depth);
-  const half = whole - time(depth / 2);
-  const works = half <= HALF_EMPTY && k >= LEAST_SOAKAGE && !water;
-  const days = whole / 86400;
-  const words = works
-    ? `a soakaway here is half empty after ${(half / 3600).toPrecision(2)} hours`
-    : water
+export function judgeSoakaway(soakaway: {
+  volume: number;
+  depth: number;
+  k: number;
+  clearance: number;
+}): SoakawayVerdict {
+  const { volume, depth, k, clearance } = soakaway;
+  const perimeter = 4 * Math.sqrt(volume / (VOIDS * depth));
+  const half = soakawayHalfTime.compute(volume, k, perimeter, depth);
+  const hours = half / 3600;
+  const time = hours < 48 ? `${hours.toPrecision(2)} hours` : `${Number((hours / 24).toPrecision(2))} days`;
+  const slow = half > HALF_EMPTY || k < LEAST_SOAKAGE;
+  const words =
+    clearance < 0
       ? 'the water in the ground stands in it when it is needed: a second tub'
-      : `it takes ${days < 2 ? `${(whole / 3600).toPrecision(2)} hours` : `${days.toPrecision(2)} days`} to empty: a second tub, full when the next storm comes`;
-  return { half, whole, works, words };
+      : slow
+        ? `half of its water is still there after ${time}: a second tub, full when the next storm comes`
+        : clearance < SOAKAWAY_CLEARANCE
+          ? 'the water in the ground comes within a metre of its floor in winter: too near'
+          : `a soakaway here is half empty after ${time}`;
+  return { half, works: !slow && clearance >= SOAKAWAY_CLEARANCE, words };
 }

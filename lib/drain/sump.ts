@@ -40,7 +40,8 @@ export const sumpMethod = method({
   assumptions: [
     'at most 10 starts an hour for small pumps (common practice)',
     'an ordinary drainage pump of 6 m and 2 L/s, efficiency 0.25, line of 40 mm inside; our choice',
-    'during a power cut the water rises in sump and bed until it stands at the liner',
+    'during a power cut the water rises in sump and bed until it stands at the liner: in the storm as long as it lasts, then ' +
+      'as on an ordinary wet day',
   ],
   source: 'formulas cited; common practice',
 });
@@ -62,8 +63,9 @@ export interface SumpInput {
   start: number;
   /** level at which the line ends, m above the datum, and its length, m */
   discharge: { level: number; distance: number };
-  /** storm inflow, and that of an ordinary wet day, m³/s */
-  storm: number;
+  /** storm inflow, m³/s, and how long it lasts, s */
+  storm: { inflow: number; seconds: number };
+  /** inflow of an ordinary wet day, m³/s */
   ordinary: number;
   /** volume the bed takes between start level and liner, m³ */
   bedStorage: number;
@@ -82,7 +84,9 @@ export interface Sump {
   times: number;
   /** what sump and bed take up between start and liner during a power cut, m³ */
   storage: number;
-  /** hours without power until water stands at the liner: in the storm, and on an ordinary wet day */
+  /** share of that which a storm without power fills, 1 where water stands at the liner before it ends */
+  filledByStorm: number;
+  /** hours without power until water stands at the liner: from the beginning of the storm, and on an ordinary wet day */
   hoursStorm: number;
   hoursOrdinary: number;
   /** kilowatt-hours in a year of ordinary wet days */
@@ -101,20 +105,46 @@ export function powerCutHours(storage: number, inflow: number): number {
 }
 
 /**
+ * Hours from the beginning of a storm until its water, and what comes on an ordinary day after it, fill a storage.
+ * @param storage - m³
+ * @param storm - inflow, m³/s, and how long it lasts, s
+ * @param ordinary - inflow after it, m³/s
+ * @returns h; Infinity where it is never full
+ */
+export function stormCutHours(storage: number, storm: SumpInput['storm'], ordinary: number): number {
+  const during = powerCutHours(storage, storm.inflow);
+  const hours = storm.seconds / 3600;
+  return during <= hours ? during : hours + powerCutHours(storage - storm.inflow * storm.seconds, ordinary);
+}
+
+/**
+ * What the ordinary pump gives from a sump to the end of its line.
+ * @param start - level of the water at which it starts, m above the datum
+ * @param discharge - level of the end of the line, m above the same, and the way there, m
+ * @returns flow, m³/s, and head, m
+ */
+export function dutyTo(
+  start: number,
+  discharge: { level: number; distance: number },
+): { flow: number; head: number } {
+  const lift = Math.max(discharge.level - start, 0);
+  return dutyPoint(ORDINARY_PUMP, lift, {
+    diameter: LINE_DIAMETER,
+    length: Math.max(discharge.distance, 1) + lift,
+  });
+}
+
+/**
  * Designs a sump, see {@link sumpMethod}.
  * @param input - levels, inflow and storage of the bed, SI; see {@link SumpInput}
  * @returns working volume, m³, what the pump gives, hours without power and energy a year, kWh
  */
 export function designSump(input: SumpInput): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;
-  const lift = Math.max(discharge.level - start, 0);
-  const duty = dutyPoint(ORDINARY_PUMP, lift, {
-    diameter: LINE_DIAMETER,
-    length: Math.max(discharge.distance, 1) + lift,
-  });
+  const duty = dutyTo(start, discharge);
   const working = sumpVolume.compute(3600 / STARTS, duty.flow);
   const storage = bedStorage + Math.max(floor - start, 0) * SUMP_SIDE ** 2;
-  const hoursStorm = powerCutHours(storage, storm);
+  const hoursStorm = stormCutHours(storage, storm, ordinary);
   const hoursOrdinary = powerCutHours(storage, ordinary);
   const year = 365.25 * 86400;
   return {
@@ -123,13 +153,14 @@ export function designSump(input: SumpInput): Sump {
     stroke: working / SUMP_SIDE ** 2,
     duty,
     storage,
-    times: duty.flow / Math.max(storm, 1e-9),
+    times: duty.flow / Math.max(storm.inflow, 1e-9),
+    filledByStorm: storm.inflow > 0 ? Math.min((storm.inflow * storm.seconds) / storage, 1) : 0,
     hoursStorm,
     hoursOrdinary,
     energy: pumpEnergy.compute(Math.min(ordinary * year, 1e5), duty.head, EFFICIENCY) / 3.6e6,
     words:
       hoursStorm >= 24
-        ? 'a day without power is taken up by sump and bed; an alarm is enough'
+        ? 'a day without power, storm and all, is taken up by sump and bed at the inflow to expect; an alarm is enough'
         : 'a power cut in a storm is not taken up: a second pump on a battery, and keep the pond full until it runs',
   };
 }

@@ -1,5 +1,5 @@
 import { monthWords } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { atLeastText, chanceText, wholePercent } from '../risk/say.js';
 import type { DigWindow } from '../site/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
@@ -41,7 +41,7 @@ export function digWindowFigure(
   const flow = (q: number) => formatQuantity(q, 'flow', units);
   const cell = (d: number, m: number) =>
     `${monthName(m + 1)}, ${formatQuantity(depths[d]!, 'length', units)} deep: floor dry all month with a chance of ` +
-    `${chanceText(dry[d]![m]!)}; to pump ${flow(pumped.p50[d]![m]!)}, one dig in ten more than ${flow(pumped.p90[d]![m]!)}`;
+    `${atLeastText(dry[d]![m]!)}; to pump ${flow(pumped.p50[d]![m]!)}, one dig in ten more than ${flow(pumped.p90[d]![m]!)}`;
   const data = [
     {
       type: 'heatmap',
@@ -57,7 +57,7 @@ export function digWindowFigure(
       showscale: false,
       xgap: 1,
       ygap: 1,
-      text: dry.map((row) => row.map((chance) => String(Math.floor(100 * chance + 1e-9)))),
+      text: dry.map((row) => row.map((chance) => String(wholePercent(chance)))),
       texttemplate: '%{text}',
       textfont: { size: size === 'wide' ? 11 : 9 },
       customdata: dry.map((row, d) => row.map((_, m) => cell(d, m))),

@@ -109,8 +109,8 @@ export function shoppingTable({ quantities }: SiteDrain): Table {
     columns: ['item', 'metric', 'US'].map(column),
     rows: shoppingLines(quantities).map((l) => [
       l.item,
-      `${l.metric} ${l.metricUnit}`,
-      `${l.us} ${l.usUnit}`,
+      `${l.metric} ${l.metricUnit}${l.sides ? `, ${l.sides.metric}` : ''}`,
+      `${l.us} ${l.usUnit}${l.sides ? `, ${l.sides.us}` : ''}`,
     ]),
   };
 }

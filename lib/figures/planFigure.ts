@@ -173,7 +173,7 @@ function pondOutline(report: Report, cx: number, cy: number): [number, number][]
   const { shape, length_m, width_m } = report.pond;
   const rims = placed(report).filter(({ role }) => role === 'rim');
   const reach = (key: 'x_m' | 'y_m') =>
-    Math.max(0, ...rims.map((p) => p[key])) - Math.min(0, ...rims.map((p) => p[key]));
+    rims.length > 0 ? Math.max(...rims.map((p) => p[key])) - Math.min(...rims.map((p) => p[key])) : 0;
   const [a, b] = reach('x_m') >= reach('y_m') ? [length_m / 2, width_m / 2] : [width_m / 2, length_m / 2];
   if (shape === 'box')
     return [

@@ -1,5 +1,5 @@
 import type { Report } from '../risk/report.js';
-import { chanceText } from '../risk/say.js';
+import { chanceText, yearlyText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';
@@ -149,7 +149,7 @@ function tracesOf(line: DrawnLine, report: Report, units: UnitSystem, per_m: num
   const name = line.names.join(' / ');
   const hover = line.depth_m.map(
     (depth, at) =>
-      `${name}, ${formatQuantity(depth, 'length', units)}: ${chanceText(line.per_year[at]!)} a year` +
+      `${name}, ${formatQuantity(depth, 'length', units)}: ${yearlyText({ per_year: line.per_year[at]!, upkeep: line.upkeep[at]! })}` +
       `${line.governs[at] === 'none' ? '' : `, ${GOVERNS_WORDS[line.governs[at]!]}`}${line.safe[at] ? '' : ' - not safe'}`,
   );
   const drawn = { type: 'scatter', mode: 'lines', x };
@@ -215,8 +215,9 @@ function altOf(lines: DrawnLine[], report: Report, units: UnitSystem): string {
   const said = lines.flatMap((line) =>
     line.options.map((option) => {
       const { risk_at_wish, governs } = report.result.options.find((each) => each.option === option)!;
+      const wish = risk_at_wish ? `at the wish ${yearlyText(risk_at_wish)}` : 'not possible at the wish';
       return (
-        `${ADVICE_NAMES[option]}: ${safeWords(line, report, units)}, ${chanceText(risk_at_wish.per_year)} a year at the wish` +
+        `${ADVICE_NAMES[option]}: ${safeWords(line, report, units)}, ${wish}` +
         `${governs === 'none' ? '' : ` (${GOVERNS_WORDS[governs]})`}`
       );
     }),

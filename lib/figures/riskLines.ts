@@ -1,5 +1,6 @@
+import type { OptionName } from '../risk/optionNames.js';
 import type { Report } from '../risk/report.js';
-import type { DepthCurve, OptionName } from '../risk/result.js';
+import type { DepthCurve } from '../risk/result.js';
 import { LEAST_CHANCE } from '../risk/say.js';
 import { type LineStyle, OPTION_STYLE } from './palette.js';
 import { ADVICE_NAMES } from './words.js';

@@ -31,15 +31,13 @@ export interface Section {
 const FREEBOARD = 0.06;
 
 /** The section of a report; uphill is on the left. */
-export function sectionOf({ pond, result }: Report): Section {
+export function sectionOf({ pond, result, high_m }: Report): Section {
   const { recommendation, drain } = result;
   const advised = recommendation.depth_m > 0;
   const depth = advised ? recommendation.depth_m : pond.depth_m;
   const raise = advised ? recommendation.raise_m : 0;
   const floor = raise - depth;
   const full = pond.full_level_m + raise;
-  const undrained = result.options.find(({ option }) => option === 'no-drain');
-  const lowestPlanned = pond.full_level_m - pond.usual_drawdown_m;
   // Where the sides meet above the floor, the drawing makes them steeper.
   const slope = Math.min(pond.side_slope, (0.47 * pond.length_m) / depth);
   const left = (z: number) => slope * (raise - z);
@@ -53,7 +51,7 @@ export function sectionOf({ pond, result }: Report): Section {
     full,
     lowest: full - pond.usual_drawdown_m,
     crest: full + FREEBOARD,
-    high: undrained ? lowestPlanned - undrained.full.net_head_m.p10 : -result.water.seasonal_high_depth_m.p10,
+    high: high_m,
     drained: drain !== null,
     bedThickness: drain ? BED_THICKNESS : pond.bedding_m,
     ground: (x) => pond.high_rim_m * Math.min(Math.max(1 - x / pond.length_m, -0.15), 1.25),

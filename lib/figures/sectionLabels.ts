@@ -1,6 +1,7 @@
 /** Direct labels of the section. */
 import type { Report } from '../risk/report.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { possibleOption } from '../risk/result.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, folded, LABEL_SIZE, label, short, unbroken } from './layout.js';
 import { ALARM, FAINT_INK, INK, WATER } from './palette.js';
 import type { Section } from './sectionGeometry.js';
@@ -83,11 +84,13 @@ export function liftArrows(
   size: FigureSize,
   pixels: number,
 ): object[] {
-  const { floor, high, lowest, left, right } = section;
+  const { floor, high, left, right } = section;
+  const kept = section.lowest - section.raise;
   const width = right(floor) - left(floor);
   const middle = (left(floor) + right(floor)) / 2;
   const lift = high - floor;
-  const spare = lowest - high;
+  // Of the day that decides: a pond that rain fills does not stand at its lowest when the water outside is highest.
+  const spare = section.raise + (possibleOption(result, 'no-drain')?.full.net_head_m.p10 ?? kept - high);
   const lifted = unbroken(formatQuantity(lift, 'length', units));
   const arrow = (x: number, from: number, to: number, color: string) => ({
     text: '',
@@ -138,8 +141,8 @@ export function liftArrows(
         ]),
     label(
       spare >= 0
-        ? `full: ${formatQuantity(spare, 'length', units)} to spare`
-        : `full${size === 'wide' ? `, ${undrained}1 year in 10` : ''}: ${formatQuantity(-spare, 'length', units)} short`,
+        ? `full: ${formatBound(spare, 'length', units, 'down')} to spare`
+        : `full${size === 'wide' ? `, ${undrained}1 year in 10` : ''}: ${formatBound(-spare, 'length', units, 'down')} short`,
       short(section.length / 2),
       short(Math.max(section.full, section.high)),
       {

@@ -1,5 +1,6 @@
 /** Tables as plain data, and as HTML or text. */
 import { escapeHtml } from './escape.js';
+import { visible } from './visible.js';
 
 /** A column of a table. */
 export interface Column {
@@ -23,17 +24,18 @@ export interface Table {
  * @returns label, with the unit in brackets where there is one
  */
 export function heading({ label, unit }: Column): string {
-  return unit ? `${label} (${unit})` : label;
+  return visible(unit ? `${label} (${unit})` : label);
 }
 
 /**
- * A cell as people read it: numbers to 6 significant digits, nothing where there is no value.
+ * A cell as people read it: numbers to 6 significant digits, text as `visible` shows it, nothing where there is no
+ * value.
  * @param value - of a cell
  * @returns text
  */
 export function cellText(value: string | number | null): string {
   if (value === null) return '';
-  return typeof value === 'number' ? String(Number(value.toPrecision(6))) : value;
+  return typeof value === 'number' ? String(Number(value.toPrecision(6))) : visible(value);
 }
 
 /**
@@ -45,7 +47,7 @@ export function cellText(value: string | number | null): string {
  */
 export function tableHtml(table: Table, stacks = false): string {
   const role = (name: string) => (stacks ? ` role="${name}"` : '');
-  const caption = table.name ? `<caption>${escapeHtml(table.name)}</caption>` : '';
+  const caption = table.name ? `<caption>${escapeHtml(visible(table.name))}</caption>` : '';
   const labels = table.columns.map((column) => escapeHtml(heading(column)));
   const head = labels.map((label) => `<th${role('columnheader')} scope="col">${label}</th>`).join('');
   const body = table.rows.map((row) => {
@@ -77,5 +79,5 @@ export function tableText(table: Table): string {
       .join('  ')
       .trimEnd(),
   );
-  return [...(table.name ? [table.name] : []), ...text].join('\n');
+  return [...(table.name ? [visible(table.name)] : []), ...text].join('\n');
 }

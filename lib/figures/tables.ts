@@ -1,7 +1,7 @@
 import type { Report } from '../risk/report.js';
-import type { OptionResult } from '../risk/result.js';
-import { chanceText, LEAST_CHANCE } from '../risk/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { PossibleOption } from '../risk/result.js';
+import { atLeastText, chanceText, isUpkeep, LEAST_CHANCE, yearlyText } from '../risk/say.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from './words.js';
 
@@ -47,22 +47,24 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
       return [
         name,
         depthText(option.safe_depth_m, option.depth_searched_m, units),
-        `${chanceText(option.risk_at_wish.per_year)}${errorText(option.risk_at_wish)}`,
+        isUpkeep(option.risk_at_wish)
+          ? yearlyText(option.risk_at_wish)
+          : `${chanceText(option.risk_at_wish.per_year)}${errorText(option.risk_at_wish)}`,
         chanceText(option.risk_in_life),
         formatQuantity(option.full.net_head_m.p10, 'level', units),
         chanceText(option.per_dig.heave),
         chanceText(option.per_dig.slump),
         chanceText(option.per_dig.wet_floor),
         GOVERNS_WORDS[option.governs],
-        option.work && `${Math.round(option.work.hours_by_hand)} h`,
+        `${Math.round(option.work.hours_by_hand)} h`,
         ...(priced ? [costText(option.work)] : []),
       ];
     }),
   };
 }
 
-function costText(work: OptionResult['work']): string | null {
-  if (!work || work.cost === null) return null;
+function costText(work: PossibleOption['work']): string | null {
+  if (work.cost === null) return null;
   const missing =
     work.unpriced.length > 0 ? `, without ${work.unpriced.length} items that have no price` : '';
   return `${Math.round(work.cost)}${missing}`;
@@ -90,18 +92,24 @@ function errorText({ per_year, standard_error }: { per_year: number; standard_er
 export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
   const { by_month } = result.water;
   const limited = result.options.filter(
-    ({ option, possible }) => possible && (option === 'no-drain' || option === result.recommendation.option),
+    (each): each is PossibleOption =>
+      each.possible && (each.option === 'no-drain' || each.option === result.recommendation.option),
   );
   const ring = by_month.some(({ tub_level_m }) => tub_level_m !== null);
+  const daily = by_month.some(({ daily_depth_m }) => daily_depth_m !== null);
+  const uphill = by_month.some(({ uphill_depth_m }) => uphill_depth_m !== null);
   const depth = (value: number) => formatQuantity(value, 'length', units);
   const level = (value: number) => formatQuantity(value, 'level', units);
   return {
     name: 'Water and the pond by month',
     columns: [
       { key: 'month', label: 'month' },
-      { key: 'table_p10', label: 'depth to water, 1 in 10 nearer' },
-      { key: 'table_p50', label: 'middle' },
-      { key: 'table_p90', label: '1 in 10 deeper' },
+      ...(daily ? [{ key: 'daily_p50', label: 'depth to water at the low side, middle of its days' }] : []),
+      { key: 'table_p10', label: 'at its highest of the month, 1 in 10 nearer' },
+      { key: 'table_p50', label: 'at its highest, middle year' },
+      ...(uphill
+        ? [{ key: 'uphill_p10', label: 'behind the uphill wall at its highest, 1 in 10 nearer' }]
+        : []),
       ...(ring ? [{ key: 'tub_p90', label: 'level in the ring, 1 in 10 higher' }] : []),
       { key: 'dry_floor', label: 'chance the floor is dry' },
       ...limited.map(({ option }) => ({
@@ -109,18 +117,21 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
         label: `keep the pond above: ${ADVICE_NAMES[option].toLowerCase()}`,
       })),
     ],
-    rows: by_month.map(({ month, table_depth_m, tub_level_m, dry_floor_chance }) => [
-      monthName(month),
-      depth(table_depth_m.p10),
-      depth(table_depth_m.p50),
-      depth(table_depth_m.p90),
-      ...(ring ? [tub_level_m && level(tub_level_m.p90)] : []),
-      chanceText(dry_floor_chance),
-      ...limited.map(({ lowest_safe_level_m }) => {
-        const lowest = lowest_safe_level_m[month - 1] ?? null;
-        return lowest === null ? 'may be emptied' : level(lowest);
-      }),
-    ]),
+    rows: by_month.map(
+      ({ month, table_depth_m, daily_depth_m, uphill_depth_m, tub_level_m, dry_floor_chance }) => [
+        monthName(month),
+        ...(daily ? [daily_depth_m && depth(daily_depth_m.p50)] : []),
+        depth(table_depth_m.p10),
+        depth(table_depth_m.p50),
+        ...(uphill ? [uphill_depth_m && depth(uphill_depth_m.p10)] : []),
+        ...(ring ? [tub_level_m && level(tub_level_m.p90)] : []),
+        atLeastText(dry_floor_chance),
+        ...limited.map(({ lowest_safe_level_m }) => {
+          const lowest = lowest_safe_level_m[month - 1] ?? null;
+          return lowest === null ? 'may be emptied' : formatBound(lowest, 'level', units, 'up');
+        }),
+      ],
+    ),
   };
 }
 
@@ -136,7 +147,7 @@ export function quantityTable({ result }: Report, units: UnitSystem): Table {
 
 /** Amounts to buy and to dig. */
 export function worksTable(
-  quantities: { item: string; amount: number; unit: string }[],
+  quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[],
   units: UnitSystem,
 ): Table {
   return {
@@ -145,7 +156,10 @@ export function worksTable(
       { key: 'item', label: 'item' },
       { key: 'amount', label: 'amount' },
     ],
-    rows: quantities.map(({ item, amount, unit }) => [item, amountText(amount, unit, units)]),
+    rows: quantities.map(({ item, amount, unit, sides_m }) => {
+      const sides = sides_m?.map((side) => formatQuantity(side, 'length', units)).join(' × ');
+      return [item, amountText(amount, unit, units) + (sides ? `, ${sides}` : '')];
+    }),
   };
 }
 

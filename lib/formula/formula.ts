@@ -18,6 +18,11 @@ export interface Declaration<C extends (...args: number[]) => number> {
   /** in the order in which `compute` takes them */
   parameters: Record<string, Parameter>;
   compute: C;
+  /** what the arguments must be to each other, in their symbols, where ranges cannot say it */
+  together?: {
+    says: string;
+    holds: C extends (...args: infer A) => number ? (...args: A) => boolean : never;
+  };
   /** where it holds and what it leaves out */
   validity: string;
   /** publication, and 'from memory' where it was not seen */
@@ -29,8 +34,8 @@ export interface Formula<C extends (...args: number[]) => number = (...args: num
   extends Declaration<C> {
   kind: 'formula';
   /**
-   * The formula by named arguments in SI units, each checked against its range.
-   * @throws FormulaError naming the argument, its value, unit and allowed range
+   * The formula by named arguments in SI units, each checked against its range, and all against each other.
+   * @throws FormulaError naming the argument, its value, unit and allowed range, or what does not fit together
    */
   of(values: Record<string, number>): number;
 }
@@ -47,7 +52,7 @@ export class FormulaError extends Error {
  * @returns the declaration with `of`, which checks its arguments
  */
 export function formula<C extends (...args: number[]) => number>(declaration: Declaration<C>): Formula<C> {
-  const { title, parameters, compute } = declaration;
+  const { title, parameters, compute, together } = declaration;
   const names = Object.keys(parameters);
   return {
     kind: 'formula',
@@ -64,6 +69,10 @@ export function formula<C extends (...args: number[]) => number>(declaration: De
           throw new FormulaError(`${title}: ${name} = ${value} ${unit} is outside ${min} to ${max} ${unit}`);
         return value;
       });
+      if (together && !together.holds(...args)) {
+        const given = names.map((name) => `${name} = ${values[name]} ${parameters[name]!.unit}`).join(', ');
+        throw new FormulaError(`${title}: ${together.says} must hold, but ${given}`);
+      }
       return compute(...args);
     },
   };

@@ -51,24 +51,25 @@ export function columnSeries(days: number): ColumnSeries {
  * What the loop needs of a parameter set, in one array of doubles: objects of one kind may differ in how V8 keeps them,
  * and the loop would be compiled for the first it meets.
  * @param p - the parameter set
+ * @param step - days in a step of the loop; rain and demand are then of so many days, temperature their mean
  * @returns a double for each use of the loop, in its order
  */
-export function columnConstants(p: TableParameters): Float64Array {
+export function columnConstants(p: TableParameters, step = 1): Float64Array {
   const { porosity, baseDepth, rootCapacity } = p;
   return Float64Array.of(
-    p.meltFactor,
+    p.meltFactor * step,
     p.crackShare,
     rootCapacity,
     (1 - DEPLETION_FRACTION) * rootCapacity,
     p.demandFactor,
-    dailyOutflow.compute(1 / p.delay),
+    dailyOutflow.compute(step / p.delay),
     (baseDepth - p.spillDepth) * porosity,
     Math.max(baseDepth - p.drainDepth, 0) * porosity,
-    dailyOutflow.compute(p.drainRate),
+    dailyOutflow.compute(step * p.drainRate),
     baseDepth,
     tableRise.compute(1, porosity),
     p.extinctionDepth,
-    dailyOutflow.compute(p.recession),
+    dailyOutflow.compute(step * p.recession),
   );
 }
 
@@ -125,7 +126,8 @@ export function runDays(
     held -= over;
     const led = excess(held, undrained) * drains;
     held -= led;
-    const taken = drawnFromTable(wanted - drawn, baseDepth - held * rise, extinctionDepth, held);
+    const deep = baseDepth - held * rise;
+    const taken = drawnFromTable(wanted - drawn, Math.max(deep, 0), extinctionDepth, held);
     held -= taken;
     const outflow = leaving(held, recedes);
     held -= outflow;
@@ -142,6 +144,10 @@ export function runDays(
   state[3] = held;
   return balance - heldIn(state);
 }
+
+/** What a column of a parameter set is taken to hold where nothing is known of it: its store half full. */
+export const usualState = (p: TableParameters): ColumnState =>
+  Float64Array.of(0, 0.3 * p.rootCapacity, 0, 0.5 * (p.baseDepth - p.spillDepth) * p.porosity);
 
 /** A stretch of days: what is run twice, and what is run at a time (V8 compiles a short loop better than a long one). */
 const STRETCH = 365;
@@ -165,8 +171,7 @@ export function runColumn(
   const days = rain.length;
   const weather = { rain, tmean, demand };
   const constants = columnConstants(p);
-  const usual = [0, 0.3 * p.rootCapacity, 0, 0.5 * (p.baseDepth - p.spillDepth) * p.porosity];
-  const state = Float64Array.from(start ?? usual);
+  const state = start ? Float64Array.from(start) : usualState(p);
   let closure = start ? 0 : runDays(weather, 0, Math.min(STRETCH, days), constants, state, out);
   for (let d = 0; d < days; d += STRETCH)
     closure += runDays(weather, d, Math.min(d + STRETCH, days), constants, state, out);

@@ -1,3 +1,4 @@
+import { excess } from '../climate/index.js';
 import { method, SECONDS_PER_DAY } from '../formula/index.js';
 
 export const tubStore = method({
@@ -22,6 +23,7 @@ export const tubStore = method({
 
 /** Distance over which a difference of level between tub and clay is spent, m. Our choice. */
 export const EXCHANGE_LENGTH = 0.5;
+const PER_LENGTH = 1 / EXCHANGE_LENGTH;
 
 /** Share of rain and run-off that still gets through a clay cap, 0–1. Common practice. */
 export const CAP_LEAK = 0.05;
@@ -78,18 +80,36 @@ export function tubVolume(g: TubGeometry, level: number): number {
   return bed + g.ringArea * g.ringPorosity * Math.max(level - g.floor, 0);
 }
 
-function levelOf(g: TubGeometry, volume: number): number {
-  const bed = g.bedArea * g.bedPorosity * g.bedThickness;
-  if (volume < bed) return g.floor - g.bedThickness + volume / (g.bedArea * g.bedPorosity);
-  return g.floor + (volume - bed) / (g.ringArea * g.ringPorosity);
+/**
+ * Underside of the bed of a store, where a dry one stands.
+ * @param g - of the tub
+ * @returns m above the datum
+ */
+export function tubBottom(g: TubGeometry): number {
+  return g.floor - g.bedThickness;
 }
 
-/** Level z at which the water held and a pull in proportion to the level balance: volume(z) + w·z = q. */
-function balancedLevel(g: TubGeometry, q: number, w: number): number {
-  const ring = g.ringArea * g.ringPorosity;
-  const bed = g.bedArea * g.bedPorosity;
-  const z = (q - bed * g.bedThickness + ring * g.floor) / (ring + w);
-  return z >= g.floor || bed === 0 ? z : (q + bed * (g.floor - g.bedThickness)) / (bed + w);
+/** Water a store holds without a head, as height over its bottom, m: what a spade or a tape can tell. Our choice. */
+const FILM = 1e-3;
+
+/**
+ * Head of what a store holds.
+ * @param g - of the tub
+ * @param level - in it, m above the datum
+ * @returns the level; −Infinity where the store is dry to a millimetre over the underside of its bed: no water, no head
+ */
+export function tubHead(g: TubGeometry, level: number): number {
+  return level > tubBottom(g) + FILM ? level : Number.NEGATIVE_INFINITY;
+}
+
+/**
+ * The same of a series of levels.
+ * @param g - of the tub
+ * @param levels - m above the datum, day by day; changed to heads
+ */
+export function tubHeads(g: TubGeometry, levels: Float64Array): void {
+  const wet = tubBottom(g) + FILM;
+  for (let d = 0; d < levels.length; d++) if (!(levels[d] > wet)) levels[d] = Number.NEGATIVE_INFINITY;
 }
 
 /**
@@ -107,46 +127,65 @@ export function runTub(
   level: Float64Array,
   drain?: TubDrain,
 ): { closure: number } {
+  // In hand before the loop: what is read of an object is fetched anew every day.
+  const { floor, spill, ringArea, bedArea, perimeter, bedThickness } = g;
+  const ring = ringArea * g.ringPorosity;
+  const bed = bedArea * g.bedPorosity;
+  const bedFull = bed * bedThickness;
+  const [perRing, perBed] = [1 / ring, 1 / bed];
+  const bottom = tubBottom(g);
+  const brim = tubVolume(g, spill);
   const perDay = conductivity * SECONDS_PER_DAY;
   const drainPerDay = (drain?.conductance ?? 0) * SECONDS_PER_DAY;
-  const bottom = g.floor - g.bedThickness;
-  const brim = tubVolume(g, g.spill);
+  const outlet = drain?.level ?? Number.POSITIVE_INFINITY;
+  const receiver = drain?.receiver;
+  const flap = drain?.flap ?? false;
+  /** Level z at which the water held and a pull in proportion to the level balance: volume(z) + w·z = q. */
+  const balanced = (q: number, w: number) => {
+    const z = (q - bedFull + ring * floor) / (ring + w);
+    return z >= floor || bed === 0 ? z : (q + bed * bottom) / (bed + w);
+  };
   let z = bottom;
   let v = 0;
   let closure = 0;
   for (let d = 0; d < inflow.length; d++) {
     const before = v;
+    const came = inflow[d];
     const h = clay[d];
     // Wall wetted by the higher of the two waters, floor of ring and bed.
-    const wet = Math.min(Math.max(z, h), g.spill);
-    const area = g.ringArea + g.bedArea + g.perimeter * Math.max(wet - g.floor, 0);
-    const most = perDay * area;
-    const own = v + inflow[d];
-    const foot = Math.max(drain?.level ?? 0, drain?.receiver?.[d] ?? Number.NEGATIVE_INFINITY);
+    let wet = h;
+    if (z > wet) wet = z;
+    if (wet > spill) wet = spill;
+    const most = perDay * (ringArea + bedArea + perimeter * excess(wet, floor));
+    const linked = most * PER_LENGTH;
+    const own = v + came;
+    const foot = receiver ? Math.max(outlet, receiver[d]) : outlet;
     // Without a flap a receiver above the outlet pushes back.
-    const both = drain?.receiver !== undefined && !drain.flap && foot > drain.level;
+    const both = receiver !== undefined && !flap && foot > outlet;
     // Implicit in the new level: outwards the gradient is that of the new level, and at most 1.
-    const settle = (pull: number, linked: number) => {
-      const free = balancedLevel(g, pull, linked);
-      if (!drain || (free <= foot && !both)) return Math.min(free, g.spill);
-      return Math.min(balancedLevel(g, pull + drainPerDay * foot, linked + drainPerDay), g.spill);
-    };
-    let next = settle(own + (most / EXCHANGE_LENGTH) * h, most / EXCHANGE_LENGTH);
+    let next = balanced(own + linked * h, linked);
+    if (next > foot || both) next = balanced(own + linked * h + drainPerDay * foot, linked + drainPerDay);
+    if (next > spill) next = spill;
     const steep = next - h > EXCHANGE_LENGTH;
-    if (steep) next = settle(own - most, 0);
-    let exchange = steep ? most : (most / EXCHANGE_LENGTH) * (next - h);
-    let drained = drain && (both || next > foot) ? drainPerDay * (next - foot) : 0;
-    const available = own + Math.max(-exchange, 0) + Math.max(-drained, 0);
-    const out = Math.max(exchange, 0) + Math.max(drained, 0);
+    if (steep) {
+      next = balanced(own - most, 0);
+      if (next > foot || both) next = balanced(own - most + drainPerDay * foot, drainPerDay);
+      if (next > spill) next = spill;
+    }
+    let exchange = steep ? most : linked * (next - h);
+    let drained = both || next > foot ? drainPerDay * (next - foot) : 0;
+    const available = own + excess(-exchange, 0) + excess(-drained, 0);
+    const out = excess(exchange, 0) + excess(drained, 0);
     if (out > available) {
       const share = available / out;
       if (exchange > 0) exchange *= share;
       if (drained > 0) drained *= share;
     }
-    v = Math.max(own - exchange - drained, 0);
+    v = own - exchange - drained;
+    if (v < 0) v = 0;
     // Seepage stops at the level it comes from.
     if (exchange < 0) {
-      const ceiling = Math.max(tubVolume(g, Math.min(h, g.spill)), own - drained);
+      const ceiling = Math.max(tubVolume(g, Math.min(h, spill)), own - drained);
       if (v > ceiling) {
         exchange += v - ceiling;
         v = ceiling;
@@ -154,11 +193,13 @@ export function runTub(
     }
     const over = v > brim ? v - brim : 0;
     v -= over;
-    z = levelOf(g, v);
+    // Full is the spill level itself, whatever its volume rounds to.
+    z = over > 0 ? spill : v < bedFull ? bottom + v * perBed : floor + (v - bedFull) * perRing;
+    if (z > spill) z = spill;
     level[d] = z;
-    closure += inflow[d] - exchange - drained - over - (v - before);
+    closure += came - exchange - drained - over - (v - before);
   }
-  if (!(Math.abs(closure) <= 1e-9 * Math.max(g.ringArea, 1)))
+  if (!(Math.abs(closure) <= 1e-9 * Math.max(ringArea, 1)))
     throw new Error(`tub balance does not close: ${closure} m³ over ${inflow.length} days`);
   return { closure };
 }

@@ -40,7 +40,9 @@ export const waterTablePlaneFit = method({
     'the table is a plane between the holes and does not turn from round to round',
     'one standard deviation for every head; the misfit replaces it where that is larger',
     'beyond the holes the error grows with the distance',
-    'holes in a strip narrower than a tenth of its length (by standard deviations) give no plane',
+    'holes in a strip narrower than a tenth of its length (by standard deviations) give no plane, nor do heads that rise more ' +
+      'than 1 in 2: a place or level is wrong (our choice)',
+    'it tells nothing of a spot ten times as far from the middle of the holes as they are (our choice)',
   ],
   source: 'least squares; three-point problem of hydrogeology',
 });
@@ -69,18 +71,25 @@ export interface WaterTablePlane {
   error: number;
   /** head less plane, by round and hole, m */
   residuals: number[][];
+  /** whether a spot lies near enough to the holes to be told of */
+  reaches(x: number, y: number): boolean;
   /** head at a spot in a round (the first is 0), and its standard deviation, m */
   headAt(x: number, y: number, round?: number): { head: number; spread: number };
+  /** rise of the head over a step along x and y, m, and its standard deviation, m */
+  riseOver(dx: number, dy: number): { rise: number; spread: number };
 }
 
 /** Least ratio of width to length of the field of holes. */
 const LEAST_WIDTH = 0.1;
+/** Steepest plane that is a water table, and how many times as far as the holes it reaches. Our choice. */
+const STEEPEST = 0.5;
+const REACH = 10;
 
 /**
  * The plane through heads of one or more rounds of looks, see {@link waterTablePlaneFit}.
  * @param rounds - heads seen at one time each; together at least three holes that do not lie in a line
  * @param error - one standard deviation of a head, m, above 0
- * @returns the plane, or undefined where the holes do not span one: fewer than three, or nearly in a line
+ * @returns the plane, or undefined where the holes do not span one: fewer than three, nearly in a line, or too steep
  * @throws RangeError for a round without heads
  */
 export function waterTablePlane(
@@ -124,7 +133,12 @@ export function waterTablePlane(
   const along = (u: number, v: number) => sd * Math.sqrt((yy * u * u - 2 * xy * u * v + xx * v * v) / det);
 
   const gradient = hydraulicGradient.compute(slopeX, slopeY);
+  if (gradient > STEEPEST) return undefined;
   const level = gradient === 0;
+  const heads = rounds.flat();
+  const middle = { x: mean(heads.map((h) => h.x)), y: mean(heads.map((h) => h.y)) };
+  const away = ({ x, y }: { x: number; y: number }) => Math.hypot(x - middle.x, y - middle.y);
+  const farthest = REACH * Math.max(...heads.map(away));
   const [ux, uy] = level ? [1, 0] : [slopeX / gradient, slopeY / gradient];
   return {
     slopeX,
@@ -135,6 +149,8 @@ export function waterTablePlane(
     azimuthSpread: level ? 180 : Math.min((Math.atan2(along(-uy, ux), gradient) * 180) / Math.PI, 180),
     error: sd,
     residuals,
+    reaches: (x, y) => away({ x, y }) <= farthest,
+    riseOver: (dx, dy) => ({ rise: slopeX * dx + slopeY * dy, spread: along(dx, dy) }),
     headAt(x, y, round = 0) {
       const c = centres[round];
       const [dx, dy] = [x - c.x, y - c.y];

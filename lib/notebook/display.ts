@@ -5,8 +5,10 @@ import { sep } from 'node:path';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
 import type { Figure } from '../figures/figure.js';
 import { type Table, tableHtml, tableText } from '../figures/table.js';
+import { visible } from '../figures/visible.js';
 import { type Frame, tableOfFrame } from './frame.js';
 import { plotlySource } from './plotly.js';
+import { print } from './terminal.js';
 
 /** A piece of HTML and the same in plain text, for views that show no HTML of a notebook they don't trust. */
 export interface Html {
@@ -32,31 +34,37 @@ export async function show(what: Figure | Table | Frame | Html): Promise<void> {
   const publish = kernelPublish();
   const { html, alt } = await rendered(what, publish !== undefined);
   if (publish) publish({ data: { 'text/html': html, 'text/plain': alt }, metadata: {}, transient: {} });
-  else process.stdout.write(`${alt}\n`);
+  else print(alt);
 }
 
 async function rendered(what: Figure | Table | Frame | Html, drawn: boolean): Promise<Html> {
   // A frame comes first: its columns are properties of it, whatever they are called.
   const thing = 'shape' in what ? tableOfFrame(what) : what;
-  if ('rows' in thing) return { html: tableHtml(thing), alt: tableText(thing) };
+  if ('rows' in thing) return { html: untypeset(tableHtml(thing)), alt: tableText(thing) };
   if ('html' in thing) return thing;
   return drawn ? figureHtml(thing) : { html: '', alt: thing.alt };
+}
+
+/** HTML in which a notebook finds no TeX: what a survey says between two $ stays as it was written. */
+export function untypeset(html: string): string {
+  return `<div class="tex2jax_ignore mathjax_ignore">${html}</div>`;
 }
 
 /** The words stand in the figure's place until it is drawn, and stay there where scripts don't run. */
 async function figureHtml({ data, layout, alt }: Figure): Promise<Html> {
   const library = figures === 0 ? `<script>${await plotlySource()}</script>` : '';
   figures += 1;
-  const json = scriptJson([data, layout, { responsive: true, displaylogo: false }]);
+  const json = scriptJson([data, layout, { responsive: true, displaylogo: false, typesetMath: false }]);
   // Number and content: a cell run again after a restart doesn't draw into the figure of another cell.
   const id = `figure-${figures}-${createHash('sha256').update(json).digest('hex').slice(0, 8)}`;
-  const words = escapeHtml(alt);
+  const words = escapeHtml(visible(alt));
   return {
-    alt,
-    html:
+    alt: visible(alt),
+    html: untypeset(
       `${library}<div id="${id}" role="img" aria-label="${words}">${words}</div>` +
-      `<script>if (window.Plotly) { const place = document.getElementById('${id}'); place.textContent = '';` +
-      ` Plotly.newPlot(place, ...${json}); }</script>`,
+        `<script>if (window.Plotly) { const place = document.getElementById('${id}'); place.textContent = '';` +
+        ` Plotly.newPlot(place, ...${json}); }</script>`,
+    ),
   };
 }
 

@@ -1,6 +1,9 @@
 /** A sheet to print and take outside: boxes for what the survey files ask, how to measure it, and what not to do. */
 import { CAUTIONS } from '../page/cautions.js';
+import { type OnceIn, POWER_CUT, UPKEEP } from '../risk/index.js';
+import { FLOOD_EVERY } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { UPKEEP_ASKED } from './templates.js';
 
 const STYLE = `
 @page { size: A4; margin: 12mm; }
@@ -11,12 +14,12 @@ section { break-inside: avoid; margin: 5mm 0 0; } section.page { break-before: p
 p, ul, ol { margin: 1mm 0 2mm; } li { margin: .5mm 0; } ol, ul { padding-left: 6mm; }
 @media screen { section.page { margin-top: 8mm; } }
 .boxes { display: grid; grid-template-columns: repeat(3, 1fr); gap: 3mm; }
-.box { border: 1.2pt solid #111; height: 19mm; padding: 1mm 2mm; font-size: 10pt; position: relative; }
+.box { border: 1.2pt solid #111; min-height: 19mm; padding: 1mm 2mm 6mm; font-size: 10pt; position: relative; }
 .box i { position: absolute; right: 2mm; bottom: 1mm; font-style: normal; color: #444; }
 table { border-collapse: collapse; width: 100%; table-layout: fixed; }
 th, td { border: 1pt solid #111; height: 12.5mm; font-size: 9.5pt; text-align: left; vertical-align: top; padding: 1mm; }
 th { height: auto; font-weight: 600; }
-.sketch { border: 1.2pt solid #111; height: 62mm; padding: 1mm 2mm; font-size: 10pt; color: #444;
+.sketch { border: 1.2pt solid #111; height: 40mm; padding: 1mm 2mm; font-size: 10pt; color: #444;
   background-image: linear-gradient(#e3e3e3 .5pt, transparent .5pt), linear-gradient(90deg, #e3e3e3 .5pt, transparent .5pt); background-size: 6mm 6mm; }
 .caution { border: 2pt solid #111; padding: 2mm 3mm; font-size: 10.5pt; } .caution li { margin: .8mm 0; }
 `;
@@ -24,6 +27,11 @@ th { height: auto; font-weight: 600; }
 const box = (label: string, unit = '') => `<div class="box">${label}${unit && `<i>${unit}</i>`}</div>`;
 const boxes = (all: [string, string?][]) =>
   `<div class="boxes">${all.map(([label, unit]) => box(label, unit)).join('')}</div>`;
+const onceIn = (item: OnceIn): [string, string] => [
+  `${capital(UPKEEP_ASKED[item])}: once in (${UPKEEP[item][0]}: ${UPKEEP[item][1]})`,
+  'years',
+];
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const table = (heads: string[], widths: number[], rows: number) =>
   `<table><colgroup>${widths.map((width) => `<col style="width:${width}%">`).join('')}</colgroup>` +
   `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>` +
@@ -46,7 +54,7 @@ export function fieldSheetHtml(units: UnitSystem): string {
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Field sheet</title><style>${STYLE}</style></head><body>
 <h1>Field sheet: pond on clay</h1>
-<p>Take: spade or auger, tape, bucket, this sheet, a pencil. Write the unit where it is not the one printed. A guess in brackets is better than an empty box.</p>
+<p>Take: spade or auger, tape, bucket, this sheet, a pencil. Write the unit where it is not the one printed. A guess is better than an empty box: write it, and that it is one.</p>
 <section class="caution"><h2>Before the first hole</h2>${list(
     'ul',
     CAUTIONS.filter(({ drained }) => !drained).map(({ title, text }) => `<b>${title}.</b> ${text}`),
@@ -60,6 +68,7 @@ export function fieldSheetHtml(units: UnitSystem): string {
     ['Roof whose downpipe ends near', area],
     ['Socket for a pump? yes / no', ''],
     ['May water go to a ditch or sewer? yes / no / unknown', ''],
+    ['Is that end on your side of the boundary? yes / no / unknown', ''],
     ['Wetland or its buffer? yes / no / unknown', ''],
   ])}</section>
 <section class="page"><h2>2 The pond you wish</h2>${boxes([
@@ -71,6 +80,8 @@ export function fieldSheetHtml(units: UnitSystem): string {
     ['The rim may be raised by', long],
     ['Loose fill between liner and clay', long],
     ['Under the liner: none / sand / gravel / mat', ''],
+    ['Topped up when it has fallen by, or never', long],
+    ['When full its rain runs: into the ring / away', ''],
     ['Emptied in months, or never', ''],
   ])}<p class="sketch">Sketch from above: pond, holes with their names, house, boundary, ditch, downhill arrow</p></section>
 <section><h2>3 Levels, if you have a hose, level or string line</h2>${list('ul', [
@@ -125,6 +136,16 @@ export function fieldSheetHtml(units: UnitSystem): string {
     ['Hole is deep', short],
     ['Hole is wide', short],
   ])}<p></p>${table(['Minutes', `Ground to water (${short})`, 'Minutes', `Ground to water (${short})`], [20, 30, 20, 30], 8)}</section>
+<section><h2>7 Should it get a drain: how it will be kept</h2><p>An honest guess; what you leave empty is taken as the number in brackets.</p>${boxes(
+    [
+      [`The ditch that takes the water floods once in (${FLOOD_EVERY})`, 'years'],
+      onceIn('drain_blocked_once_in'),
+      onceIn('flap_stuck_once_in'),
+      onceIn('pump_out_once_in'),
+      [`Longest power cut to be ready for (${POWER_CUT / 3600})`, 'h'],
+      onceIn('power_cut_once_in'),
+    ],
+  )}</section>
 </body></html>
 `;
 }

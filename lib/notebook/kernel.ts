@@ -19,6 +19,11 @@ const WATCH_PARENT = `data:text/javascript,${encodeURIComponent(
   `const { stdin } = process; stdin.on('end', () => process.exit()).resume(); stdin.unref();`,
 )}`;
 
+/** Ends the kernel when whoever started it is gone: Jupyter gives it no input that would end, and may be killed. */
+const WATCH_STARTER = `data:text/javascript,${encodeURIComponent(
+  `const { ppid } = process; setInterval(() => process.ppid === ppid || process.exit(), 1000).unref();`,
+)}`;
+
 /**
  * Keeps the kernel's compiler from watching files: two changes at once in what cells import, of whatever program, are
  * more than the kernel's single timer takes, and the running cell fails. What is imported is read once.
@@ -55,6 +60,8 @@ export async function kernelArguments(connectionFile: string): Promise<string[]>
   return [
     // Cells load this package, which is made of ES modules, by require: Node 20 would warn in every notebook.
     '--disable-warning=ExperimentalWarning',
+    '--import',
+    WATCH_STARTER,
     '--import',
     unwatched(manifest),
     join(dirname(manifest), 'bin', 'tslab'),

@@ -1,11 +1,16 @@
 /** `npm run lab`: makes the kernel known to Jupyter and opens the notebooks in it. */
 import { spawn, spawnSync } from 'node:child_process';
+import { constants } from 'node:os';
 import { join } from 'node:path';
+import type { Writable } from 'node:stream';
 import { writeKernelspec } from './kernelspec.js';
 import { PROJECT } from './project.js';
 
 /** Ways to open a folder, the first that is installed is taken. */
 const FRONT_ENDS = ['lab', 'notebook'];
+
+/** Runs a command that ends, by SIGTERM, when whoever holds the other end of its pipe is gone, however they went. */
+const WATCHED = '(read _ <&3 || kill $$) & exec "$@" 3<&-';
 
 /** The front end of Jupyter that is installed; undefined where there is none. */
 export function frontEnd(): string | undefined {
@@ -27,8 +32,11 @@ export async function lab(args: string[]): Promise<number> {
     );
     return 0;
   }
-  const opened = spawn('jupyter', [name, join(PROJECT, 'notebooks'), ...args], {
-    stdio: 'inherit',
+  const command = ['jupyter', name, join(PROJECT, 'notebooks'), ...args];
+  const [program = '', ...rest] =
+    process.platform === 'win32' ? command : ['/bin/sh', '-c', WATCHED, 'sh', ...command];
+  const opened = spawn(program, rest, {
+    stdio: ['inherit', 'inherit', 'inherit', 'pipe'],
     // JUPYTER_PATH may hold folders of its own already.
     env: {
       ...process.env,
@@ -37,5 +45,19 @@ export async function lab(args: string[]): Promise<number> {
         .join(process.platform === 'win32' ? ';' : ':'),
     },
   });
-  return new Promise((done) => opened.once('exit', (code) => done(code ?? 1)));
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    process.removeAllListeners(signal);
+    // In a terminal Ctrl-C reaches the server too, which asks whether it is meant.
+    process.on(signal, () => {
+      if (signal !== 'SIGINT') opened.kill('SIGTERM');
+      else if (!process.stdin.isTTY) opened.kill('SIGINT');
+    });
+  }
+  return new Promise((done) =>
+    opened.once('exit', (code, signal) => {
+      // Lets the watcher go without a kill.
+      (opened.stdio[3] as Writable | null)?.end('\n');
+      done(code ?? 128 + (constants.signals[signal ?? 'SIGTERM'] ?? 0));
+    }),
+  );
 }

@@ -1,5 +1,6 @@
 /** Notebooks as files: the Jupyter notebook format 4.5, as far as a kernel client needs it. */
 import { readFile } from 'node:fs/promises';
+import { inert } from './terminal.js';
 import type { Message } from './wire.js';
 
 export interface StreamOutput {
@@ -68,8 +69,8 @@ export async function readNotebook(path: string): Promise<Notebook> {
 }
 
 /**
- * Turns what a kernel published while a cell ran into the cell's outputs: text of one stream is joined, and an
- * update replaces what was shown under the same id.
+ * Turns what a kernel published while a cell ran into the cell's outputs: text of one stream is joined and made inert,
+ * and an update replaces what was shown under the same id.
  */
 export function outputsOf(published: readonly Message[]): Output[] {
   const outputs: Output[] = [];
@@ -83,7 +84,8 @@ export function outputsOf(published: readonly Message[]): Output[] {
     >;
     switch (header.msg_type) {
       case 'stream': {
-        const { name, text } = content as unknown as StreamOutput;
+        const { name, text: printed } = content as unknown as StreamOutput;
+        const text = inert(printed);
         if (last?.output_type === 'stream' && last.name === name) last.text += text;
         else outputs.push({ output_type: 'stream', name, text });
         break;

@@ -10,8 +10,13 @@ export async function optional<T>(name: string, purpose: string, load: () => T |
   try {
     return await load();
   } catch (cause) {
-    const code = (cause as { code?: unknown }).code;
-    if (code !== 'ERR_MODULE_NOT_FOUND' && code !== 'MODULE_NOT_FOUND') throw cause;
-    throw new Error(`missing package '${name}', needed to ${purpose}: npm install ${name}`, { cause });
+    throw missingPackage(name, purpose, cause);
   }
+}
+
+/** What is thrown where a package could not be loaded: how to get it, or what else went wrong. */
+export function missingPackage(name: string, purpose: string, cause: unknown): unknown {
+  const code = (cause as { code?: unknown }).code;
+  if (code !== 'ERR_MODULE_NOT_FOUND' && code !== 'MODULE_NOT_FOUND') return cause;
+  return new Error(`missing package '${name}', needed to ${purpose}: npm install ${name}`, { cause });
 }

@@ -1,6 +1,6 @@
 /** What an analysis leaves in a folder besides its notebook. */
 import { join } from 'node:path';
-import { pageHtml, pondCardHtml, waterYearCsv, workedCsv } from '../page/index.js';
+import { type PrivatePart, pageHtml, pondCardHtml, waterYearCsv, workedCsv } from '../page/index.js';
 import { type Assessment, reportOf, workedSheet } from '../risk/index.js';
 import { writeAtomically } from './files.js';
 import { liveScript } from './liveScript.js';
@@ -22,12 +22,14 @@ export const OUTPUTS = [
  * @param assessment - from {@link assess}
  * @param folder must exist
  * @param surveyFolder where the photos lie that `pits.csv` names; absent: none is shown
+ * @param leftOut what the page is not to hold, for one that is handed on
  * @throws Error when the folder is missing or cannot be written
  */
 export async function writeOutputs(
   assessment: Assessment,
   folder: string,
   surveyFolder?: string,
+  leftOut: readonly PrivatePart[] = [],
 ): Promise<void> {
   const report = reportOf(assessment);
   const worked = workedSheet(assessment);
@@ -35,7 +37,7 @@ export async function writeOutputs(
   const live = { script: await liveScript(), survey, seed, samples: water.samples };
   const photos = surveyFolder === undefined ? {} : photosOf(survey, surveyFolder);
   const texts: Record<(typeof OUTPUTS)[number], string> = {
-    'page.html': pageHtml(report, { worked, version: VERSION, photos, live }),
+    'page.html': pageHtml(report, { worked, version: VERSION, photos, live, leftOut }),
     'pond-card.html': pondCardHtml(report),
     'water-year.csv': waterYearCsv(report),
     'worked.csv': workedCsv(worked),

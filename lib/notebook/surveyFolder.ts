@@ -10,6 +10,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { type GivenSurvey, surveyFiles } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { fieldSheetHtml } from './fieldSheet.js';
 import { surveyTemplates } from './templates.js';
@@ -25,9 +26,24 @@ export const FIELD_SHEET = 'field-sheet.html';
  * @throws Error when the folder holds anything, or cannot be written
  */
 export function newSurvey(folder: string, units: UnitSystem): string[] {
+  return writeNew(folder, { ...surveyTemplates(units), [FIELD_SHEET]: fieldSheetHtml(units) });
+}
+
+/**
+ * Writes a survey that is given as an object into a folder of its own, whole or not at all; `readSurvey` of it is the
+ * same survey as `surveyFrom` of the object.
+ * @param folder must not exist, or be empty: nothing is ever written over
+ * @param given facts and rows
+ * @returns the names of the files written
+ * @throws Error when the folder holds anything, or cannot be written
+ */
+export function writeSurvey(folder: string, given: GivenSurvey): string[] {
+  return writeNew(folder, surveyFiles(given));
+}
+
+function writeNew(folder: string, files: Readonly<Record<string, string>>): string[] {
   if (existsSync(folder) && readdirSync(folder).length > 0)
     throw new Error(`invalid folder '${folder}': it is not empty. Name a new one; nothing was written`);
-  const files = { ...surveyTemplates(units), [FIELD_SHEET]: fieldSheetHtml(units) };
   mkdirSync(dirname(folder), { recursive: true });
   const passing = mkdtempSync(`${folder}-`);
   try {

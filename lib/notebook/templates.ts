@@ -1,4 +1,6 @@
 /** Survey files to fill in: what to ask for, in the units chosen, with remarks that the reader passes over. */
+import { type OnceIn, POWER_CUT, UPKEEP } from '../risk/index.js';
+import { FLOOD_EVERY } from '../site/index.js';
 import { COVERS, SHAPES } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 
@@ -6,7 +8,7 @@ interface Question {
   item: string;
   /** filled in already where there is only one right answer */
   value?: string;
-  unit?: 'length' | 'area' | 'deg';
+  unit?: 'length' | 'area' | 'deg' | 'years' | 'h';
   ask: string;
 }
 
@@ -19,7 +21,44 @@ const SITE: Question[] = [
   { item: 'mains_power', ask: 'yes / no: a socket for a pump' },
   { item: 'pump_acceptable', ask: 'yes / no / unknown' },
   { item: 'discharge_allowed', ask: 'yes / no / unknown: may water be led to a ditch or sewer' },
+  {
+    item: 'flood_every',
+    unit: 'years',
+    ask: `years from one flood of that ditch to the next; empty: ${FLOOD_EVERY}`,
+  },
+  {
+    item: 'outlet_within_boundary',
+    ask: 'yes / no / unknown: is the end of the drain on your side of the boundary',
+  },
   { item: 'protected_ground', ask: 'yes / no / unknown: wetland or its buffer' },
+];
+
+/** How often a part of the drain fails, as somebody asks who has one. */
+export const UPKEEP_ASKED: Record<OnceIn, string> = {
+  drain_blocked_once_in: 'drain found blocked',
+  flap_stuck_once_in: 'flap at its outlet found stuck',
+  pump_out_once_in: 'both pumps out and nobody there',
+  power_cut_once_in: 'power cut',
+};
+const onceIn = (item: OnceIn): Question => {
+  const [years, kept] = UPKEEP[item];
+  return {
+    item,
+    unit: 'years',
+    ask: `${UPKEEP_ASKED[item]}: once in how many years; empty: ${years} (${kept})`,
+  };
+};
+
+const DRAIN: Question[] = [
+  onceIn('drain_blocked_once_in'),
+  onceIn('flap_stuck_once_in'),
+  onceIn('pump_out_once_in'),
+  {
+    item: 'power_cut_hours',
+    unit: 'h',
+    ask: `longest power cut to be ready for; empty: ${POWER_CUT / 3600} (a day)`,
+  },
+  onceIn('power_cut_once_in'),
 ];
 
 const POND: Question[] = [
@@ -36,21 +75,21 @@ const POND: Question[] = [
   { item: 'highest_raise', unit: 'length', ask: 'how much the rim may be raised; 0: it must stay' },
   { item: 'ring_width', unit: 'length', ask: 'loose fill between liner and cut clay; 0 if none' },
   { item: 'bedding', ask: 'none / sand / gravel / mat: what lies under the liner' },
+  {
+    item: 'kept_within',
+    unit: 'length',
+    ask: 'you top it up (hose, rain barrel, float valve) when it has fallen by so much; or never',
+  },
+  { item: 'overflow', ask: 'ring / away: where the rain goes when the pond is full' },
   { item: 'emptied_in', ask: 'months such as 3;9 in which it is emptied, or never' },
 ];
 
-/** A row is left as a remark until it is filled in, so that only what is needed is asked for by the reader. */
-function factsFile(title: string[], questions: Question[], us: boolean, needed: number): string {
-  const units = { length: us ? 'ft' : 'm', area: us ? 'ft2' : 'm2', deg: 'deg' };
+/** Facts that come first, then those that may be left out, under a remark that says what empty means. */
+function factsFile(title: string, first: Question[], remark: string, more: Question[], us: boolean): string {
+  const units = { length: us ? 'ft' : 'm', area: us ? 'ft2' : 'm2', deg: 'deg', years: 'years', h: 'h' };
   const row = ({ item, value = '', unit, ask }: Question) =>
     `${item},${value},${unit ? units[unit] : ''},${/[,"]/.test(ask) ? `"${ask}"` : ask}`;
-  return lines([
-    ...title.map((line) => `# ${line}`),
-    'item,value,unit,note',
-    ...questions.slice(0, needed).map(row),
-    ...(needed < questions.length ? ['# What you leave empty is assumed; the answer lists it.'] : []),
-    ...questions.slice(needed).map(row),
-  ]);
+  return lines([`# ${title}`, 'item,value,unit,note', ...first.map(row), `# ${remark}`, ...more.map(row)]);
 }
 
 /**
@@ -65,16 +104,18 @@ export function surveyTemplates(units: UnitSystem): Record<string, string> {
   const depths = `Depths count downwards from the ground at the hole. A bare number has the unit of its header; a cell may carry its own: ${cell}.`;
   return {
     'site.csv': factsFile(
-      ['The place. Lines that begin with # are remarks. Write answers into the second column.'],
+      'The place. Lines that begin with # are remarks. Write answers into the second column.',
       [{ item: 'show_units', value: units, ask: 'metric / us: the units of the answer' }, ...SITE],
+      'How it is kept, should it get a drain. What you leave empty is taken as its note says; the answer lists it.',
+      DRAIN,
       us,
-      1 + SITE.length,
     ),
     'pond.csv': factsFile(
-      ['The pond you wish. The first three are needed. Write answers into the second column.'],
-      POND,
+      'The pond you wish. The first three are needed. Write answers into the second column.',
+      POND.slice(0, 3),
+      'What you leave empty is assumed; the answer lists it.',
+      POND.slice(3),
       us,
-      3,
     ),
     'pits.csv': lines([
       '# What spade or auger found. One row for each layer: from the ground to below the pond.',
@@ -101,6 +142,13 @@ export function surveyTemplates(units: UnitSystem): Record<string, string> {
       '# Heights above any one fixed mark, by level, hose or string line. At least one rim point is needed.',
       '# role: rim; pit (point is its name); outlet; ditch; flood; spill; footing; boundary; house; neighbour-house ...',
       `point,role,distance_${long},level_${long},note`,
+    ]),
+    'later/climate.csv': lines([
+      '# The ordinary year, by the month: ask a weather service for the means of the nearest station. Rain in all twelve.',
+      '# et0 is what short grass would take (reference evapotranspiration); empty where tmean is given.',
+      '# Move this file up when it is filled in. Daily weather of ten years or more is worth far more: weather.csv.',
+      `month,rain_${us ? 'in' : 'mm'},tmean_${us ? 'f' : 'c'},et0_${us ? 'in' : 'mm'}`,
+      ...Array.from({ length: 12 }, (_, at) => `${at + 1},,,`),
     ]),
   };
 }

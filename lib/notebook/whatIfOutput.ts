@@ -1,10 +1,11 @@
 /** The what-if under a notebook's cell. */
 import { createHash } from 'node:crypto';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
+import { visible } from '../figures/visible.js';
 import { explorer, PANEL_STYLE, viewOf } from '../page/index.js';
 import { inlineScript } from '../page/policy.js';
 import type { Survey } from '../survey/index.js';
-import type { Html } from './display.js';
+import { type Html, untypeset } from './display.js';
 import { liveScript } from './liveScript.js';
 import { VERSION } from './project.js';
 
@@ -21,13 +22,14 @@ export async function whatIfOutput(
   { seed = 1, samples = 400 }: { seed?: number; samples?: number } = {},
 ): Promise<Html> {
   const view = viewOf(explorer(survey, { seed, samples })({}), survey.site.show_units ?? 'metric');
-  const alt = `${view.headline}. ${view.governs} ${view.chances}`;
+  const alt = visible(`${view.headline}. ${view.governs} ${view.chances}`);
   const json = scriptJson({ survey, seed, samples, version: VERSION });
   const id = `what-if-${createHash('sha256').update(json).digest('hex').slice(0, 12)}`;
   return {
     alt,
-    html:
+    html: untypeset(
       `<style>${PANEL_STYLE}</style><div id="${id}"><p>${escapeHtml(alt)}</p></div>` +
-      `<script>${inlineScript(await liveScript())}</script><script>window.underpondWhatIf?.('${id}', ${json});</script>`,
+        `<script>${inlineScript(await liveScript())}</script><script>window.underpondWhatIf?.('${id}', ${json});</script>`,
+    ),
   };
 }

@@ -46,7 +46,14 @@ export function doubtWords({ result }: Report): string {
     .sort((a, b) => b.share - a.share);
   const named = shares.filter(({ share }) => share >= WORTH_NAMING);
   const rest = shares.filter(({ share }) => share < WORTH_NAMING).map(({ input }) => input);
-  if (named.length === 0) return 'Nothing that is not known moves the answer by itself.';
+  if (named.length === 0) {
+    const near = result.tipping_points
+      .filter(({ now, value }) => typeof now !== 'number' && value >= now.p10 && value <= now.p90)
+      .map(({ input }) => input);
+    return near.length > 0
+      ? `No doubt carries most of it, but the answer turns within what is not known of: ${listText([...new Set(near)])}.`
+      : 'Nothing that is not known moves the answer by itself.';
+  }
   const [first, ...more] = named.map(({ input, share }) => `${input} (${Math.round(100 * share)} %)`);
   const next = more.length > 0 ? `, then from ${listText(more)}` : '';
   const idle = rest.length > 0 ? ` Hardly any comes from ${listText(rest)}.` : '';

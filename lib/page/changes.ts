@@ -4,7 +4,7 @@ import { tableText } from '../figures/table.js';
 import { visible } from '../figures/visible.js';
 import { ADVICE_NAMES, GOVERNS_WORDS } from '../figures/words.js';
 import type { Report } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { yearlyText } from '../risk/say.js';
 import type { Survey } from '../survey/index.js';
 import { formatQuantity } from '../units/index.js';
 
@@ -102,9 +102,10 @@ function answers({ report: a }: Case, { report: b }: Case): Table {
       ...possible.flatMap(({ option }) => {
         const of = ({ result }: Report) => result.options.find((each) => each.option === option)!;
         return [
-          both(`${ADVICE_NAMES[option]}: chance a year`, (report) =>
-            of(report).possible ? chanceText(of(report).risk_at_wish.per_year) : 'not possible',
-          ),
+          both(`${ADVICE_NAMES[option]}: chance`, (report) => {
+            const { risk_at_wish } = of(report);
+            return risk_at_wish ? yearlyText(risk_at_wish) : 'not possible';
+          }),
           both(`${ADVICE_NAMES[option]}: safe depth`, (report) => {
             const { possible, safe_depth_m, depth_searched_m } = of(report);
             if (!possible) return 'not possible';

@@ -82,7 +82,10 @@ export function carried(report: Report, units: UnitSystem): Table {
     columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],
     rows: plain.rows.map((row, at) => {
       const { item, amount, unit } = quantities[at]!;
-      return [...row, unit === 'm³' ? bulkWords(amount, !/spoil|clay/.test(item), units) : null];
+      return [
+        ...row,
+        unit === 'm³' && !/as it lies/.test(item) ? bulkWords(amount, !/spoil|clay/.test(item), units) : null,
+      ];
     }),
   };
 }

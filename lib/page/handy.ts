@@ -11,6 +11,7 @@ interface Measure {
 
 const LITRE = 1e-3;
 const GALLON = 3.785411784e-3;
+const INCH = 0.0254;
 const CUBIC_FOOT = 0.3048 ** 3;
 
 const MEASURES: Record<UnitSystem, { bucket: Measure; barrow: Measure; bag: Measure }> = {
@@ -28,8 +29,17 @@ const MEASURES: Record<UnitSystem, { bucket: Measure; barrow: Measure; bag: Meas
 
 function count(volume: number, { holds, one, many }: Measure): string {
   const n = Math.max(1, Math.ceil(volume / holds - 1e-9));
-  const round = n < 20 ? n : Number(n.toPrecision(2));
+  // Two figures, up: too few barrows are missed, one too many is not.
+  const step = n < 20 ? 1 : 10 ** (Math.floor(Math.log10(n)) - 1);
+  const round = Math.ceil(n / step - 1e-9) * step;
   return `${round} ${round === 1 ? one : many}`;
+}
+
+/** Rain as a gauge shows it: millimetres, or hundredths of an inch. */
+export function rainText(rain: number, units: UnitSystem): string {
+  return units === 'us'
+    ? `${Number((rain / INCH).toFixed(2))} in`
+    : `${Number((rain * 1000).toPrecision(3))} mm`;
 }
 
 /** What a measure holds, for the note under a table. */

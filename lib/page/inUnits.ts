@@ -1,29 +1,44 @@
 /** The whole page in the other system of units, written anew in the browser. */
-import { type Assessment, assess, reasonOf, reportOf, workedSheet } from '../risk/index.js';
+import { type Assessment, assess, reportOf, workedSheet } from '../risk/index.js';
 import { siteModel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import type { LiveData } from './liveData.js';
 import { bodyHtml } from './pageHtml.js';
+import type { Photos } from './record.js';
 
-let made: Assessment | undefined;
+const made = new Map<UnitSystem, Assessment>();
+
+/** The assessment of the page's survey, in a system of units; made once. */
+export function assessmentIn({ survey, seed, samples }: LiveData, units: UnitSystem): Assessment {
+  const shown = { ...survey, site: { ...survey.site, show_units: units } };
+  const assessment = made.get(units) ?? assess(siteModel(shown, { seed, samples }));
+  made.set(units, assessment);
+  return assessment;
+}
+
+/** The photos that the page shows, by the names the survey gives. */
+export function photosShown(): Photos {
+  const shown = document.querySelectorAll<HTMLImageElement>('img[data-photo]');
+  return Object.fromEntries(Array.from(shown, (img) => [img.dataset.photo!, img.src]));
+}
 
 /**
  * Writes the text of the page again in a system of units; the numbers stay those of the survey, and so do the controls
  * of the what-if, which keep their place.
  */
-export function bodyInUnits({ survey, seed, samples, version }: LiveData, units: UnitSystem): void {
-  made ??= assess(siteModel(survey, { seed, samples }));
-  const report = reportOf(made);
-  const shown = { ...made.site, survey: { ...survey, site: { ...survey.site, show_units: units } } };
-  report.result.recommendation.reason = reasonOf({ ...made, site: shown });
-  const photos = Object.fromEntries(
-    Array.from(document.querySelectorAll<HTMLImageElement>('img[data-photo]'), (img) => [
-      img.dataset.photo!,
-      img.src,
-    ]),
-  );
+export function bodyInUnits(data: LiveData, units: UnitSystem): void {
+  const assessment = assessmentIn(data, units);
   const template = document.createElement('template');
-  template.innerHTML = bodyHtml(report, { worked: workedSheet(made), version, photos, tried: true }, units);
+  template.innerHTML = bodyHtml(
+    {
+      report: reportOf(assessment),
+      worked: workedSheet(assessment),
+      photos: photosShown(),
+      survey: data.survey,
+    },
+    data,
+    units,
+  );
   // The controls are in use: they are not built again.
   template.content.querySelector('#try')?.replaceWith(document.getElementById('try')!);
   for (const name of ['header', 'nav', 'main'])

@@ -7,8 +7,8 @@ export type Years = 'all' | 'ordinary' | 'wet';
 const FIFTH = 0.2;
 
 /** Whether the years of a site are years of the weather, the same for all samples. */
-export function hasWeatherYears({ chosen, record }: Site): boolean {
-  return chosen !== undefined && record !== undefined;
+export function hasWeatherYears({ fit, record }: Site): boolean {
+  return fit !== undefined && record !== undefined;
 }
 
 /** The ensemble with some of its years only, ranked by the highest water of the year in the clay, mean of all samples. */
@@ -19,13 +19,25 @@ export function inYears(water: WaterEnsemble, years: Exclude<Years, 'all'>): Wat
   const kept = order.slice(from, from + count);
   const of = (levels: MonthlyLevels): MonthlyLevels => ({
     month: pick(levels.month, water, kept),
-    window: pick(levels.window, water, kept),
+    emptied: pick(levels.emptied, water, kept),
   });
   return {
     ...water,
+    rises: pick(water.rises, water, kept),
     years: count,
     clayLow: of(water.clayLow),
     clayHigh: of(water.clayHigh),
+    pond: water.pond && {
+      ...water.pond,
+      clayLow: pick(water.pond.clayLow, water, kept),
+      clayHigh: pick(water.pond.clayHigh, water, kept),
+      tub: water.pond.tub && {
+        asIs: pick(water.pond.tub.asIs, water, kept),
+        keptOut: pick(water.pond.tub.keptOut, water, kept),
+      },
+      drawdown: pick(water.pond.drawdown, water, kept),
+      topUp: pick(water.pond.topUp, water, kept),
+    },
     tub: water.tub && { asIs: of(water.tub.asIs), keptOut: of(water.tub.keptOut) },
   };
 }
@@ -43,12 +55,13 @@ function wettestFirst({ samples, years, clayLow }: WaterEnsemble): number[] {
   return mean.map((_, y) => y).sort((a, b) => mean[b]! - mean[a]!);
 }
 
-function pick(levels: Float32Array, { samples, years }: WaterEnsemble, kept: number[]): Float32Array {
-  const out = new Float32Array(samples * kept.length * 12);
+function pick(values: Float32Array, { samples, years }: WaterEnsemble, kept: number[]): Float32Array {
+  const year = values.length / (samples * years);
+  const out = new Float32Array(samples * kept.length * year);
   for (let s = 0; s < samples; s++)
     kept.forEach((y, at) => {
-      const from = (s * years + y) * 12;
-      out.set(levels.subarray(from, from + 12), (s * kept.length + at) * 12);
+      const from = (s * years + y) * year;
+      out.set(values.subarray(from, from + year), (s * kept.length + at) * year);
     });
   return out;
 }

@@ -1,9 +1,11 @@
 export { type Case, changedInputs, changesText } from './changes.js';
 export { upliftLine } from './checkSection.js';
+export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 export { nextWords } from './nextWords.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';
 export type { Photos } from './record.js';
+export { shoppingCsv } from './shoppingCsv.js';
 export { PANEL_STYLE } from './style.js';
 export { todayWords } from './today.js';
 export { advisedOption, type VerdictWords, verdictWords } from './verdict.js';

@@ -2,6 +2,7 @@
 import type { UnitSystem } from '../units/index.js';
 import { bodyInUnits } from './inUnits.js';
 import type { LiveData } from './liveData.js';
+import { offerCopy } from './saveCopy.js';
 import { whatIfPanel } from './whatIfPanel.js';
 
 declare global {
@@ -22,19 +23,22 @@ if (source && place) startPage(place, source);
 
 /** The words of the page are read first: the controls are built when a reader comes near, or was sent to them. */
 function startPage(place: HTMLElement, source: string): void {
+  const data: LiveData = JSON.parse(source);
+  const own = document.body.dataset.units === 'us' ? 'us' : 'metric';
+  offerCopy(data, own);
   let started = false;
   const start = () => {
     if (started) return;
     started = true;
-    const data: LiveData = JSON.parse(source);
     const onUnits = (units: UnitSystem) =>
       setTimeout(() => {
         bodyInUnits(data, units);
         unitsButton(units, start);
+        offerCopy(data, units);
       });
     whatIfPanel(place, data.survey, { ...data, linked: true, onUnits });
   };
-  unitsButton(document.body.dataset.units === 'us' ? 'us' : 'metric', start);
+  unitsButton(own, start);
   if (location.hash.startsWith('#try=1')) {
     place.scrollIntoView();
     setTimeout(start, 50);

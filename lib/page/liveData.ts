@@ -1,4 +1,5 @@
 import type { Survey } from '../survey/index.js';
+import type { PrivatePart } from './leaveOut.js';
 
 /** What a page or a notebook gives the script. */
 export interface LiveData {
@@ -6,4 +7,6 @@ export interface LiveData {
   seed: number;
   samples: number;
   version: string;
+  /** what was left out of the page */
+  leftOut: PrivatePart[];
 }

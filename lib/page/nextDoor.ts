@@ -1,9 +1,11 @@
 /** What changes for you next door: where water comes out, how much, before and after, and what to look for. */
+
+import { NOTICEABLE } from '../drain/index.js';
 import type { Table } from '../figures/table.js';
 import { listText } from '../figures/words.js';
-import type { NextDoor, Report } from '../risk/index.js';
+import type { Flows, NextDoor, Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { bucketWords } from './handy.js';
+import { bucketWords, rainText } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 export function neighbourSection(report: Report, units: UnitSystem): string {
@@ -25,18 +27,24 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
   );
 }
 
-function exitWords({ exit, boundary_m }: NextDoor, units: UnitSystem): string {
+function exitWords({ exit, boundary_m, overflow }: NextDoor, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const boundary =
     boundary_m === null
       ? 'The survey has no point on the boundary, so no distance to it can be given: tape it before the works are agreed.'
       : `From the pond's edge to the boundary it is ${size(boundary_m)}.`;
+  const over =
+    overflow === 'away'
+      ? 'What the full pond runs over with is led away by its overflow: ask to be shown where that ends.'
+      : 'What runs over the brim leaves at the lowest ground of the rim, as before.';
   const from =
     exit.kind === 'brim'
-      ? 'No pipe leads water away. When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
+      ? overflow === 'away'
+        ? `No drain leads water away from under the pond. ${over}`
+        : 'No pipe leads water away. When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
       : exit.kind === 'outlet'
-        ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${exit.level_m === null ? '' : `, at ${formatQuantity(exit.level_m, 'level', units)} from the lowest ground at the rim`}. What runs over the brim leaves at the lowest ground of the rim, as before.`
-        : `The drain's water is pumped to ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond. What runs over the brim leaves at the lowest ground of the rim, as before.`;
+        ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${exit.level_m === null ? '' : `, at ${formatQuantity(exit.level_m, 'level', units)} from the lowest ground at the rim`}. ${over}`
+        : `The drain's water is pumped to ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond. ${over}`;
   const way =
     exit.kind === 'brim' || exit.to_boundary_m === null
       ? ''
@@ -48,15 +56,17 @@ function exitWords({ exit, boundary_m }: NextDoor, units: UnitSystem): string {
 function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Table {
   const drained = exit.kind !== 'brim';
   const a = (volume: number) => `${formatQuantity(volume, 'volume', units)} (${bucketWords(volume, units)})`;
-  const row = (
-    when: string,
-    seconds: number,
-    flows: { before: number; brim: number; drain: number } | null,
-  ) => [
+  const row = (when: string, seconds: number, flows: Flows | null) => [
     when,
     flows ? a(flows.before * seconds) : 'needs weather.csv',
     flows ? a(flows.brim * seconds) : 'needs weather.csv',
-    ...(drained ? [flows ? a(flows.drain * seconds) : 'needs weather.csv'] : []),
+    ...(drained
+      ? [
+          flows
+            ? `${a(flows.drain * seconds)}; high end ${a(flows.drain_high * seconds)}`
+            : 'needs weather.csv',
+        ]
+      : []),
   ];
   return {
     name: 'Water that leaves the ground of the pond',
@@ -64,12 +74,14 @@ function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Ta
       { key: 'when', label: 'when' },
       { key: 'before', label: 'before, spread over the ground' },
       { key: 'brim', label: 'after, over the brim' },
-      ...(drained ? [{ key: 'drain', label: 'after, out of the drain at most' }] : []),
+      ...(drained
+        ? [{ key: 'drain', label: 'after, out of the drain while the water in the ground stands high' }]
+        : []),
     ],
     rows: [
       row('ordinary winter day', 86_400, winter_day),
       row(
-        `storm of ${formatQuantity(storm.rain_m, 'length', units)} in ${formatQuantity(storm.seconds, 'time', units)}${storm.named ? '' : ' (assumed)'}`,
+        `storm of ${rainText(storm.rain_m, units)} in ${formatQuantity(storm.seconds, 'time', units)}${storm.named ? '' : ' (assumed)'}`,
         storm.seconds,
         storm,
       ),
@@ -86,7 +98,7 @@ function flowNote({ exit, storm }: NextDoor, units: UnitSystem): string {
   const drain =
     exit.kind === 'brim'
       ? ''
-      : " The drain's water is not new water: it seeped away over the slope before, and now comes to one point. It is given for the highest water of one year in ten; most days bring less, dry weeks none.";
+      : " The drain's water is not new water: it seeped away over the slope before, and now comes to one point. It is given for the highest water of one year in ten, with the high end of the estimates beside it; most days bring less, dry weeks none. A hole in the liner adds to it.";
   return `${change}${drain}`;
 }
 
@@ -97,10 +109,10 @@ function groundWords({ next_door: { lowered, felt_m, exit } }: Report, units: Un
   const reach =
     felt_m <= 0
       ? 'The drain does not lower the water in the ground.'
-      : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Beyond ${size(felt_m)} from the pond nobody could tell it from the weather (20 mm at the permeable end of the estimates).`;
+      : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Beyond ${size(felt_m)} from the pond nobody could tell it from the weather (${size(NOTICEABLE)} at the permeable end of the estimates).`;
   const places = lowered.map(
     ({ name, distance_m, likely_m, most_m, words }) =>
-      `${name}, ${size(distance_m)} away: lower by ${size(likely_m)}, at most ${size(most_m)}: ${words}`,
+      `${name}, ${size(distance_m)} away: lower by about ${size(likely_m)} (${size(most_m)} at the permeable end of the estimates): ${words}`,
   );
   return `${reach}${places.length > 0 ? ` ${places.join('. ')}.` : ''}`;
 }

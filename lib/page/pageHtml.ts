@@ -4,9 +4,12 @@ import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
 import { drainSection } from './drainSection.js';
+import { heldSection } from './heldSection.js';
+import { leaveOut, type PageContent, type PrivatePart } from './leaveOut.js';
+import type { LiveData } from './liveData.js';
 import { paragraph, text } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
-import { inlineScript, policyOf } from './policy.js';
+import { inlineScript, policyOf, scriptElement } from './policy.js';
 import { assumptionsSection, groundSection, methodsSection, type Photos, signSection } from './record.js';
 import {
   depthSection,
@@ -21,36 +24,35 @@ import { STYLE } from './style.js';
 import { verdictWords } from './verdict.js';
 import { workedSection } from './workedSection.js';
 
-/** What goes into the text of the page beside the report. */
-export interface BodyOptions {
+/** What the page is made with besides the report. */
+export interface PageOptions {
   /** steps of `workedSheet` */
   worked: WorkedPart[];
   /** of the library */
   version: string;
   photos?: Photos;
-  /** with the place for the what-if */
-  tried: boolean;
-}
-
-/** What the page is made with besides the report. */
-export interface PageOptions extends Omit<BodyOptions, 'tried'> {
   /** script of the what-if, and the survey it starts from; without it the page is still, and whole */
   live?: { script: string; survey: Survey; seed: number; samples: number };
+  /** what the owner of the survey keeps to themselves */
+  leftOut?: readonly PrivatePart[];
 }
 
 /**
  * The shareable page: one HTML file that opens offline, makes no request and runs only its own script.
  * @param report what was computed; every text of it is taken for hostile
- * @param options - the script, its version and photos
+ * @param options - the script, its version, photos, and what is to be left out
  * @returns HTML as text, to be written as UTF-8
  * @throws Error when the script's text would break out of its element
  */
-export function pageHtml(report: Report, options: PageOptions): string {
-  const { live } = options;
-  const scripts = live ? [inlineScript(live.script)] : [];
-  const data = live
-    ? `<script type="application/json" id="survey">${scriptJson({ survey: live.survey, seed: live.seed, samples: live.samples, version: options.version })}</script>\n`
-    : '';
+export function pageHtml(
+  report: Report,
+  { worked, version, photos = {}, live, leftOut = [] }: PageOptions,
+): string {
+  const content = leaveOut(leftOut, { report, worked, photos, survey: live?.survey });
+  const { survey } = content;
+  const scripts = live && survey ? [inlineScript(live.script)] : [];
+  const data: LiveData | undefined = live &&
+    survey && { survey, seed: live.seed, samples: live.samples, version, leftOut: [...leftOut] };
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -63,33 +65,34 @@ export function pageHtml(report: Report, options: PageOptions): string {
 </head>
 <body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
-${bodyHtml(report, { ...options, tried: live !== undefined })}
-${data}${scripts.map((script) => `<script>${script}</script>\n`).join('')}</body>
+${bodyHtml(content, { version, leftOut })}
+${data ? scriptElement(scriptJson(data), ' type="application/json" id="survey"') : ''}${scripts.map((script) => scriptElement(script)).join('')}</body>
 </html>
 `;
 }
 
 /** Everything between the tags of the body but the scripts, in a system of units. */
 export function bodyHtml(
-  report: Report,
-  { worked, version, photos = {}, tried }: BodyOptions,
+  { report, worked, photos, survey }: PageContent,
+  { version, leftOut }: { version: string; leftOut: readonly PrivatePart[] },
   units: UnitSystem = report.units,
 ): string {
   const parts = [
     rulesSection(report, units),
     picturesSection(report, units),
     depthSection(report, units),
-    tried ? whatIfSection() : '',
+    survey ? whatIfSection() : '',
     drainSection(report, units),
     yearSection(report, units),
     neighbourSection(report, units),
     checkSection(report, units),
     workedSection(worked, units),
     groundSection(report, units, photos),
-    assumptionsSection(report),
+    assumptionsSection(report, units),
     surerSection(report),
     limitsSection(report),
     methodsSection(),
+    heldSection({ survey, photos }, leftOut),
     signSection(report, units, version),
   ].filter(Boolean);
   return `${head(report, units)}\n${contents(parts)}\n<main id="main" tabindex="-1">\n${parts.join('\n')}\n</main>`;

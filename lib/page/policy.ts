@@ -25,12 +25,16 @@ export function sourceHash(text: string): string {
 export function inlineScript(text: string): string {
   const read = text.replace(/\r\n?/g, '\n');
   if (/<\/?script/i.test(read))
-    throw new Error(
-      "invalid script - it holds '<script' or '</script'. Give the library as it was published",
-    );
+    throw new Error('invalid script - it holds the tag of a script. Give the library as it was published');
   return read;
 }
 
 function base64(bytes: Uint8Array): string {
   return btoa(String.fromCharCode(...bytes));
+}
+
+/** An element that holds a script or data as text; put together, so that a script that makes pages can be in one. */
+export function scriptElement(text: string, attributes = ''): string {
+  const name = 'script';
+  return `<${name}${attributes}>${text}</${name}>\n`;
 }

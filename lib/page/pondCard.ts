@@ -5,10 +5,11 @@ import { spread } from '../figures/spread.js';
 import { px } from '../figures/svgParts.js';
 import { svgText } from '../figures/svgText.js';
 import { monthShort } from '../figures/words.js';
-import type { Report } from '../risk/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { possibleOption, type Report } from '../risk/index.js';
+import { formatBound, type UnitSystem } from '../units/index.js';
 import { text } from './markup.js';
 import { sourceHash } from './policy.js';
+import { advisedOption } from './verdict.js';
 
 const STYLE = `
 @page { size: 105mm 148mm; margin: 6mm; }
@@ -23,17 +24,23 @@ export interface Mark {
   /** m below the full level; 0: full, null: to the floor */
   below: number | null;
   months: number[];
+  /** even the full pond may lift */
+  lifts?: true;
 }
 
-/** Marks of twelve levels from the top down; a month whose level is at or above full has its mark at full. */
-export function marksOf(levels: (number | null)[], full: number): Mark[] {
+/**
+ * Marks of twelve levels from the top down; a month whose level is at or above full has its mark at full.
+ * @param holds - whether the full pond holds by the chance of the year; where it does not, months above full are told apart
+ */
+export function marksOf(levels: (number | null)[], full: number, holds = true): Mark[] {
   const marks: Mark[] = [];
   levels.forEach((level, index) => {
     // Down to the centimetre on the safe side.
     const below = level === null ? null : Math.max(0, Math.floor((full - level) * 100 + 1e-9) / 100);
-    const mark = marks.find((each) => each.below === below);
+    const lifts = !holds && level !== null && level > full + 1e-9;
+    const mark = marks.find((each) => each.below === below && (each.lifts ?? false) === lifts);
     if (mark) mark.months.push(index + 1);
-    else marks.push({ below, months: [index + 1] });
+    else marks.push({ below, months: [index + 1], ...(lifts ? { lifts } : {}) });
   });
   return marks.sort((a, b) => (a.below ?? Number.POSITIVE_INFINITY) - (b.below ?? Number.POSITIVE_INFINITY));
 }
@@ -50,7 +57,7 @@ export function pondCardHtml(report: Report): string {
   const body = dug
     ? `<div class="two"><div>${stickSvg(report, units)}</div><div>
 <h2>Before you lower it</h2>
-<ol><li>Read the dip pipe.</li><li>Never let the pond below the water in the pipe plus ${text(formatQuantity(report.pond.margin_m, 'length', units))}.</li><li>No pipe read? Not below the month's mark.</li><li>Read it again every morning while the pond is low; fill up when it rises.</li></ol>
+<ol><li>Read the dip pipe.</li><li>Never let the pond below the water in the pipe plus ${text(formatBound(report.pond.margin_m, 'length', units, 'up'))}.</li><li>No pipe read? Not below the month's mark.</li><li>Read it again every morning while the pond is low; fill up when it rises.</li></ol>
 <h2>Never</h2><p>Cut a bulge in the liner. Pump a bulge flat. Work alone beside an open side.</p>
 <h2>Ask first</h2><div class="line">engineer</div><div class="line">regulator</div><div class="line">neighbour</div>
 </div></div>`
@@ -66,14 +73,21 @@ ${body}
 }
 
 /** Columns of marks beside the stick: as recommended, and with the drain not running where there is one. */
-function columnsOf({ limits, pond, result }: Report): { title: string; marks: Mark[] }[] {
+function columnsOf(report: Report): { title: string; marks: Mark[] }[] {
+  const { limits, pond, result } = report;
   const full = pond.full_level_m + result.recommendation.raise_m;
-  const undrained = result.options.find(({ option }) => option === 'no-drain');
-  const column = { title: result.drain ? 'drain runs' : '', marks: marksOf(limits.lowestSafeLevel, full) };
+  const undrained = possibleOption(result, 'no-drain');
+  const column = {
+    title: result.drain ? 'drain runs' : '',
+    marks: marksOf(limits.lowestSafeLevel, full, advisedOption(report)?.full.safe),
+  };
   return result.drain && undrained
     ? [
         column,
-        { title: 'drain does not run', marks: marksOf(undrained.lowest_safe_level_m, pond.full_level_m) },
+        {
+          title: 'drain does not run',
+          marks: marksOf(undrained.lowest_safe_level_m, pond.full_level_m, undrained.full.safe),
+        },
       ]
     : [column];
 }
@@ -104,12 +118,13 @@ function stickSvg(report: Report, units: UnitSystem): string {
   );
 }
 
-function sizeWords({ below }: Mark, units: UnitSystem): string {
+function sizeWords({ below, lifts }: Mark, units: UnitSystem): string {
+  if (lifts) return 'full may lift';
   return below === null
     ? 'may be emptied'
     : below === 0
       ? 'keep full'
-      : `${formatQuantity(below, 'length', units)} down`;
+      : `${formatBound(below, 'length', units, 'down')} down`;
 }
 
 function columnSvg(

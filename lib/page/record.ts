@@ -11,6 +11,7 @@ import * as site from '../site/index.js';
 import * as soil from '../soil/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
+import { rainText } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 /** Photos of the pits by the file name the survey gives, as data URIs. */
@@ -60,7 +61,21 @@ function photoHtml({ pit, photo, note }: risk.Report['pits'][number], photos: Ph
     : `<figure class="photo"><img src="${data}" data-photo="${text(photo)}" alt="${text(words)}"><figcaption>${text(words)}</figcaption></figure>`;
 }
 
-export function assumptionsSection({ result }: risk.Report): string {
+/** A value that was taken, as the reader would write it. */
+function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
+  if (typeof value === 'string')
+    return /^\d+(;\d+)*$/.test(value)
+      ? risk.monthWords(value.split(';').map(Number))
+      : `${value} ${unit}`.trim();
+  if (item === 'storm_rain') return rainText(value, units);
+  if (unit === 'a year') return `${risk.chanceText(value)} a year`;
+  const kind = ({ m: 'length', s: 'time', Pa: 'pressure', 'm/s': 'conductivity' } as const)[unit];
+  return kind
+    ? formatQuantity(value, item.endsWith('level') ? 'level' : kind, units)
+    : `${Number(value.toPrecision(3))} ${unit}`.trim();
+}
+
+export function assumptionsSection({ result }: risk.Report, units: UnitSystem): string {
   const assumptions: Table = {
     name: 'Assumed, not measured',
     columns: [
@@ -70,7 +85,7 @@ export function assumptionsSection({ result }: risk.Report): string {
     ],
     rows: result.assumptions.map(({ item, value, unit, reason }) => [
       item.replaceAll('_', ' '),
-      `${typeof value === 'number' ? Number(value.toPrecision(3)) : value} ${unit}`.trim(),
+      takenText(item, value, unit, units),
       reason,
     ]),
   };
@@ -116,6 +131,14 @@ export function methodsSection(): string {
   );
 }
 
+/** How its level is kept. */
+function keptWords({ kept, usual_drawdown_m }: risk.Report['pond'], size: (value: number) => string): string {
+  if (kept.habit === 'held') return `held ${size(usual_drawdown_m)} below it`;
+  const habit =
+    kept.within_m === null ? 'never topped up' : `topped up when it has fallen by ${size(kept.within_m)}`;
+  return `${habit}, in a middle year at most ${size(usual_drawdown_m)} below it`;
+}
+
 /** The pond as the survey has it, in a sentence. */
 function pondWords({ pond }: risk.Report, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
@@ -127,7 +150,7 @@ function pondWords({ pond }: risk.Report, units: UnitSystem): string {
         : risk.monthWords(pond.emptied_in);
   return (
     `Pond as wished: ${pond.shape}, ${size(pond.length_m)} by ${size(pond.width_m)}, ${size(pond.depth_m)} deep below the lowest ground at the rim, ` +
-    `sides ${Number(pond.side_slope.toPrecision(3))} horizontal to 1 vertical; full level ${formatQuantity(pond.full_level_m, 'level', units)}, usually ${size(pond.usual_drawdown_m)} lower at the lowest; ` +
+    `sides ${Number(pond.side_slope.toPrecision(3))} horizontal to 1 vertical; full level ${formatQuantity(pond.full_level_m, 'level', units)}, ${keptWords(pond, size)}; ` +
     `${pond.ring_width_m > 0 ? `ring filled back beside the liner ${size(pond.ring_width_m)} wide` : 'no ring filled back beside the liner'}, ` +
     `${pond.bedding_m > 0 ? `bedding ${size(pond.bedding_m)} thick` : 'no bedding'}; ground at the rim up to ${size(pond.high_rim_m)} higher; emptied in ${emptied}.`
   );

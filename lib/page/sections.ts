@@ -9,7 +9,7 @@ import { waterYearFigure } from '../figures/waterYearFigure.js';
 import { ADVICE_NAMES, ruleWords, sentence, turnWords } from '../figures/words.js';
 import { monthWords, type Report } from '../risk/index.js';
 import { chanceText } from '../risk/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
 import { doubtWords, spotWords, wishWords } from './asked.js';
 import { CAUTIONS } from './cautions.js';
@@ -24,7 +24,7 @@ export function rulesSection(report: Report, units: UnitSystem): string {
   const rules = report.result.recommendation.rules.map(({ code, months, level_m, text: words }) => {
     const when = [
       ...(months && months.length > 0 ? [monthWords(months)] : []),
-      ...(level_m === undefined ? [] : [formatQuantity(level_m, 'level', units)]),
+      ...(level_m === undefined ? [] : [formatBound(level_m, 'level', units, 'up')]),
     ].join(', ');
     return `<strong>${text(ruleWords(code))}</strong>${when ? ` <span class="when">${text(when)}</span>` : ''}<br>${text(words)}`;
   });
@@ -124,7 +124,7 @@ export function depthSection(report: Report, units: UnitSystem): string {
     '<h3>What was compared</h3>',
     table(compared, 'options'),
     paragraph(
-      `Chances are counted over draws of everything unknown and all years of the weather; accepted is ${chanceText(report.accepted_risk)} a year. ` +
+      `Chances are counted over draws of everything unknown and all years of the weather; accepted is ${chanceText(report.accepted_risk)} a year; its life is counted as ${report.life_years} years. ` +
         'Chances per dig are counted for one excavation and not added to those per year.',
       'note',
     ),
@@ -156,7 +156,8 @@ export function yearSection(report: Report, units: UnitSystem): string {
           'year-figure',
           'Depth to water',
           (size) => waterYearFigure(report, units, size),
-          'Band: eight years in ten, counting everything unknown about the ground. Line: the middle.',
+          'Band: eight years in ten, counting everything unknown about the ground. Line: the middle. ' +
+            'Looks: carried from their holes to the low side of the pond, so not the depths read in the hole.',
         )
       : '',
     digging

@@ -12,19 +12,23 @@ const weeks = (n: number | undefined) =>
 /** Sentences on the ring around the pond; none where nothing permeable touches the liner. */
 export function ringWords({ tub }: Report, units: UnitSystem): string[] {
   if (!tub) return [];
-  const { hoursToFull, weeksToDrain, daysAbove } = tub;
+  const { hoursToFull, weeksToDrain, daysAbove, clayKnown } = tub;
   const { quick, likely, slow } = weeksToDrain;
   const standing = daysAbove.filter(({ days }) => days >= 0.5);
   return [
     hoursToFull === undefined
       ? 'The storm reckoned with does not fill the ring around the pond when it is empty.'
       : `The storm reckoned with fills the empty ring around the pond within ${hoursToFull.toFixed(1)} hours.`,
-    `Without a drain a full ring empties into the clay in ${weeks(likely)} (${weeks(quick)} if the clay lets water through well, ${weeks(slow)} if badly).`,
+    clayKnown
+      ? `Without a drain a full ring empties into the clay in ${weeks(likely)} (${weeks(quick)} if the clay lets water through well, ${weeks(slow)} if badly).`
+      : 'How long a full ring takes to empty into the clay is not known: nobody looked how low the water there falls in the drier months.',
     standing.length > 0
       ? `In a mean year water stands in it above ${standing
           .map(({ level, days }) => `${formatQuantity(level, 'level', units)} on ${days.toFixed(0)}`)
           .join(' days, above ')} days.`
-      : 'In a mean year no water stands in it on any day.',
+      : daysAbove.length > 0
+        ? 'In a mean year no water stands in it on any day.'
+        : 'On how many days water stands in it is not known without daily weather.',
   ];
 }
 

@@ -42,12 +42,13 @@ figure { margin: 1.25rem 0; } figcaption { font-size: .9rem; color: var(--soft);
 .photo { display: inline-block; margin: .5rem 1rem .5rem 0; max-width: 20rem; vertical-align: top; } .photo img { display: block; max-width: 100%; height: auto; }
 .table { overflow-x: auto; } table { border-collapse: collapse; width: 100%; font-size: .84rem; line-height: 1.35; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: 600; padding: .5rem 0; }
-th, td { text-align: left; vertical-align: top; padding: .3rem .6rem .3rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: break-word; }
+th, td { text-align: left; vertical-align: top; padding: .3rem .5rem .3rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: break-word; }
 th { font-weight: 600; color: var(--soft); } thead th { vertical-align: bottom; border-bottom-color: var(--ink); }
 .options table { font-size: .8rem; }
 .methods td { overflow-wrap: anywhere; }  summary { cursor: pointer; padding: .4rem 0; }
 .step { border-left: 3px solid var(--rule); padding: .1rem 0 .1rem .8rem; margin: .75rem 0 1.25rem; } .step p { margin: .25rem 0; } .equation, .result { font-family: ui-monospace, Consolas, "DejaVu Sans Mono", monospace; font-size: .9rem; overflow-wrap: anywhere; } .result { font-weight: 700; } .inputs caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); padding: 0; } .inputs table { font-size: .8rem; } @media (min-width: 35.01rem) { .inputs td:nth-child(1) { width: 2.5rem; } } .inputs td:nth-child(3) { white-space: nowrap; }
 .safe { color: var(--good); font-weight: 600; } .unsafe { color: var(--clay); font-weight: 600; }
+.share label { display: block; margin: .35rem 0; } .share button { font: inherit; margin: .35rem 0; padding: .35rem .6rem; }
 code { font-size: .85em; } .digest, p, li { overflow-wrap: anywhere; }
 .sign { margin: 1rem 0 2rem; } .sign div { margin-top: 1.9rem; border-top: 1px solid var(--ink); } .sign dt { font-size: .9rem; } .sign dd { margin: 0; font-size: .8rem; color: var(--soft); }
 ${PANEL_STYLE}
@@ -58,7 +59,7 @@ ${PANEL_STYLE}
 }
 @page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
 @media print {
-  body { font-size: 10.5pt; } header, main, nav { max-width: 690px; padding: 0; } .skip, .units, #try, nav li:has([href='#try']) { display: none; } .wide { display: block; } .narrow { display: none; }
+  body { font-size: 10.5pt; } header, main, nav { max-width: 690px; padding: 0; } .skip, .units, .share, #try, nav li:has([href='#try']) { display: none; } .wide { display: block; } .narrow { display: none; }
   .advice { background: none; color: var(--ink); border: 2px solid var(--ink); } .advice h2 { color: var(--ink); } a { color: inherit; text-decoration: none; }
   figure, .verdict, .advice, li, tr, .sign div, .step { break-inside: avoid; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour, #check, #sign { break-before: page; } nav ol { columns: 2; }
   .table { overflow: visible; } .options table, .methods table { font-size: 7.5pt; }

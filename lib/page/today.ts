@@ -1,7 +1,7 @@
 /** May I lower it today? The answer of the last look into the dip pipe, and how to find the next. */
 import { monthName } from '../figures/words.js';
 import type { Report } from '../risk/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /**
  * How far the pond may be lowered by the last look into the dip pipe, and by the month, in sentences.
@@ -11,24 +11,25 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
  */
 export function todayWords({ lower_today: look, pond, result }: Report, units: UnitSystem): string {
   const level = (value: number) => formatQuantity(value, 'level', units);
+  const lowest = (value: number) => formatBound(value, 'level', units, 'up');
   const full = pond.full_level_m + result.recommendation.raise_m;
   const below = (lowest: number) =>
     lowest >= full
       ? 'that is no lower than full: do not lower it'
-      : `${formatQuantity(full - lowest, 'length', units)} below full`;
+      : `${formatBound(full - lowest, 'length', units, 'down')} below full`;
   const how =
     'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and run the analysis again, or use the level of the month.';
   if (!look)
-    return `The survey has no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
+    return `Here is no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
   const { date, month, water_m, dry, lowest_m, month_lowest_m } = look;
   const seen = `On ${date} the dip pipe ${dry ? `was dry down to ${level(water_m)}` : `showed water at ${level(water_m)}`}.`;
   const answer =
     lowest_m === null
       ? 'That day the pond could be emptied: stop and fill up when water shows above the floor in the pipe.'
-      : `That day the pond could be let down to ${level(lowest_m)}, ${below(lowest_m)}, and no further.`;
+      : `That day the pond could be let down to ${lowest(lowest_m)}, ${below(lowest_m)}, and no further.`;
   const usual =
     month_lowest_m === null
       ? `Without a reading it could be emptied in ${monthName(month)}.`
-      : `Without a reading the level for ${monthName(month)} is ${level(month_lowest_m)}, ${below(month_lowest_m)}.`;
+      : `Without a reading the level for ${monthName(month)} is ${lowest(month_lowest_m)}, ${below(month_lowest_m)}.`;
   return `${seen} ${answer} ${usual} ${how}`;
 }

@@ -11,7 +11,7 @@ interface Tried {
   max: number;
   step: number;
   /** as surveyed; undefined: there is nothing to try */
-  surveyed(site: Site): number | undefined;
+  surveyed(site: Site, outlet?: Outlet): number | undefined;
   /** what it changes: the pond as it is kept, its outlet, or what is dug and filled back, which runs the water again */
   kept?(value: number): Change;
   outlet?(value: number): Partial<Outlet>;
@@ -57,13 +57,22 @@ export const TRIED = {
     kept: (fullLevel) => ({ fullLevel }),
   },
   drawdown: {
-    label: 'Usual drawdown',
+    label: 'Held below full',
     kind: 'length',
     min: 0,
     max: 0.6,
     step: 0.01,
-    surveyed: ({ pond }) => pond.usualDrawdown,
-    kept: (usualDrawdown) => ({ usualDrawdown }),
+    surveyed: ({ pond: { kept } }) => ('held' in kept ? kept.held : undefined),
+    kept: (held) => ({ kept: { held } }),
+  },
+  within: {
+    label: 'Topped up when down by',
+    kind: 'length',
+    min: 0.01,
+    max: 0.6,
+    step: 0.01,
+    surveyed: ({ pond: { kept } }) => ('within' in kept && kept.within < 1 ? kept.within : undefined),
+    dug: (kept_within) => ({ kept_within, usual_drawdown: undefined }),
   },
   run: {
     label: 'Run of the pipe to its outlet',
@@ -71,7 +80,7 @@ export const TRIED = {
     min: 1,
     max: 60,
     step: 0.5,
-    surveyed: ({ places }) => places.outlets[0]?.distance,
+    surveyed: (_, outlet) => outlet?.distance,
     outlet: (distance) => ({ distance }),
   },
   outlet: {
@@ -80,7 +89,7 @@ export const TRIED = {
     min: -4,
     max: 0.5,
     step: 0.01,
-    surveyed: ({ places }) => places.outlets[0]?.level,
+    surveyed: (_, outlet) => outlet?.level,
     outlet: (level) => ({ level }),
   },
 } satisfies Record<string, Tried>;
@@ -103,10 +112,10 @@ export function changesOf<Kind extends 'kept' | 'outlet' | 'dug'>(
   return Object.assign({}, ...changes);
 }
 
-/** The numbers of a site that can be tried, with what was surveyed. */
-export function surveyedNumbers(site: Site): [NumberKey, number][] {
+/** The numbers of a site that can be tried, with what was surveyed; `outlet` is the one that serves it best. */
+export function surveyedNumbers(site: Site, outlet: Outlet | undefined): [NumberKey, number][] {
   return KEYS.flatMap((key) => {
-    const value = TRIED[key].surveyed(site);
+    const value = TRIED[key].surveyed(site, outlet);
     return value === undefined ? [] : [[key, value]];
   });
 }

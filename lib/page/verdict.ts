@@ -1,16 +1,22 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
 
 import { ADVICE_NAMES, listText, monthName, sentence } from '../figures/words.js';
+import { changeWords } from '../risk/changeWords.js';
 import {
   type DrainResult,
+  type Instead,
   monthWords,
   OPTIONS,
   type OptionName,
-  type OptionResult,
+  type PossibleOption,
+  possibleOption,
   type Report,
+  type Result,
+  type Water,
 } from '../risk/index.js';
 import { chanceText, WITH_OPTION } from '../risk/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { LEVEL_RIM } from '../site/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** The verdicts in sentences. */
 export interface VerdictWords {
@@ -33,7 +39,7 @@ export interface VerdictWords {
  * @returns five paragraphs without markup; names from the survey stand in them as written
  */
 export function verdictWords(report: Report, units: UnitSystem = report.units): VerdictWords {
-  const undrained = report.result.options.find(({ option }) => option === 'no-drain');
+  const undrained = possibleOption(report.result, 'no-drain');
   const advised = advisedOption(report);
   const treated = advised?.option === 'no-drain' ? undefined : advised;
   return {
@@ -56,35 +62,50 @@ export function verdictWords(report: Report, units: UnitSystem = report.units): 
  * @param report - from {@link reportOf}
  * @returns the option, or nothing
  */
-export function advisedOption({ result }: Report): OptionResult | undefined {
+export function advisedOption({ result }: Report): PossibleOption | undefined {
   const { option, also } = result.recommendation;
   const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
   const name = [option, ...also].find(isOption);
-  return result.options.find((each) => each.option === name && each.possible);
+  return name && possibleOption(result, name);
 }
 
-function fullWords({ full }: OptionResult, { accepted_risk }: Report, units: UnitSystem): string {
+/** The water that decides, in words; without an uphill side the clay stands alike all round. */
+function whereWords(where: Water, { pond }: Report): string {
+  const clay = pond.high_rim_m > LEVEL_RIM ? 'the clay at the low side' : 'the clay all round';
+  return {
+    'low side': clay,
+    'uphill wall': 'the clay behind the uphill wall',
+    ring: 'the dug ring',
+    receiver: 'the water at the outlet',
+    drain: 'what the drain leaves',
+  }[where];
+}
+
+function fullWords({ full }: PossibleOption, report: Report, units: UnitSystem): string {
+  const { accepted_risk } = report;
   const { p10 } = full.net_head_m;
-  const size = formatQuantity(Math.abs(p10), 'length', units);
+  const where = whereWords(full.where, report);
+  const size = formatBound(Math.abs(p10), 'length', units, 'down');
+  const level = report.pond.kept.habit === 'held' ? "the pond's usual lowest level" : 'the pond of that day';
   if (full.safe)
     return p10 >= 0
-      ? `the liner stays down: in nine years of ten the pond's usual lowest level keeps ${size} or more above the highest water outside (worst place: ${full.where}).`
+      ? `the liner stays down: in nine years of ten ${level} keeps ${size} or more above the highest water outside (highest water: ${where}).`
       : `the liner stays down in all but ${chanceText(accepted_risk)} of years.`;
   return p10 < 0
-    ? `the liner lifts: in one year of ten the water outside rises ${size} or more above the pond's usual lowest level (worst place: ${full.where}).`
-    : `it holds in nine years of ten, by ${size} or more (worst place: ${full.where}), but fails oftener than the accepted ${chanceText(accepted_risk)} a year.`;
+    ? `the liner lifts: in one year of ten the water outside rises ${size} or more above ${level} (highest water: ${where}).`
+    : `it holds in nine years of ten, by ${size} or more (highest water: ${where}), but fails oftener than the accepted ${chanceText(accepted_risk)} a year.`;
 }
 
 /** The same beside the undrained case, in fewer words. */
-function treatedWords(option: OptionResult, report: Report, units: UnitSystem): string {
+function treatedWords(option: PossibleOption, report: Report, units: UnitSystem): string {
   const { full } = option;
   const { p10 } = full.net_head_m;
   return full.safe && p10 >= 0
-    ? `it stays down, with ${formatQuantity(p10, 'length', units)} or more to spare.`
+    ? `it stays down, with ${formatBound(p10, 'length', units, 'down')} or more to spare.`
     : fullWords(option, report, units);
 }
 
-function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem): string {
+function emptiedWords(option: PossibleOption, { pond }: Report, units: UnitSystem): string {
   const months = Array.from({ length: 12 }, (_, at) => at + 1);
   const levelIn = (month: number) => option.lowest_safe_level_m[month - 1] ?? null;
   const free = months.filter((month) => levelIn(month) === null);
@@ -93,7 +114,7 @@ function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem)
   const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));
   const planned = pond.emptied_in === 'any' ? [] : pond.emptied_in.filter((month) => levelIn(month) !== null);
   const hours = planned.flatMap((month) => option.hours_empty_safe[month - 1] ?? []);
-  const level = formatQuantity(levelIn(worst)!, 'level', units);
+  const level = formatBound(levelIn(worst)!, 'level', units, 'up');
   const above =
     levelIn(worst)! > pond.full_level_m && option.option !== 'raise-pond'
       ? ', higher than the pond itself'
@@ -109,7 +130,9 @@ function emptiedWords(option: OptionResult, { pond }: Report, units: UnitSystem)
 
 function timeWords(hours: number, units: UnitSystem): string {
   if (hours < 0.1) return 'at once';
-  const rounded = Number(hours.toPrecision(hours < 10 ? 1 : 2));
+  // Down, for somebody acts on it: one figure below ten hours, two above.
+  const step = 10 ** (Math.floor(Math.log10(hours)) - (hours < 10 ? 0 : 1));
+  const rounded = Number((Math.floor(hours / step + 1e-9) * step).toPrecision(2));
   return `after about ${formatQuantity(rounded * 3600, 'time', units)}`;
 }
 
@@ -160,6 +183,7 @@ function unknownWords({ result }: Report): string {
         }.`;
   return paragraph([
     assumed,
+    ...result.water.seasons_looked_in.map(seasonWords),
     next &&
       `What would most likely change the answer (chance ${chanceText(next.chance_to_change)}): ${next.what}, at ${next.where}${
         next.month === null ? '' : `, in ${monthName(next.month)}`
@@ -168,6 +192,16 @@ function unknownWords({ result }: Report): string {
       'It is a close call: a small change of what was measured changes the answer.',
     'Holes show the ground at the holes only; water can stand higher than was seen.',
   ]);
+}
+
+/** Whether the season somebody looked in was a wet or a dry one. */
+function seasonWords({ from, to, rank, of }: Result['water']['seasons_looked_in'][number]): string {
+  const named = (month: string) => `${monthName(Number(month.slice(5)))} ${month.slice(0, 4)}`;
+  const third = rank <= of / 3 ? 'a wet one' : rank > (2 * of) / 3 ? 'a dry one' : 'an ordinary one';
+  const place =
+    rank === 1 ? 'the wettest' : rank === of ? 'the driest' : `number ${rank}, counted from the wettest,`;
+  const most = third === 'a dry one' ? ': in most years the water stands higher than you saw it' : '';
+  return `The wet season you looked in, ${named(from)} to ${named(to)}, was ${third}, ${place} of ${of} in the weather file${most}.`;
 }
 
 function recommendationWords({ result }: Report, units: UnitSystem): string {
@@ -181,9 +215,22 @@ function recommendationWords({ result }: Report, units: UnitSystem): string {
   return paragraph([
     `${what}${dug}.`,
     `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`,
+    result.instead && insteadWords(result.instead, units),
   ]);
 }
 
-function paragraph(sentences: (string | undefined | false)[]): string {
+/** The same pond used otherwise, which needs no drain or slab. */
+function insteadWords({ change, option, raise_m, per_year }: Instead, units: UnitSystem): string {
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const built =
+    option === 'no-drain'
+      ? 'nothing need be built'
+      : raise_m > 0
+        ? `it is enough to raise it by ${size(raise_m)}`
+        : 'it is enough to keep surface water out';
+  return `Or otherwise: as wished but ${changeWords(change, size).join(' and ')}, ${built} (${chanceText(per_year)} of years fail).`;
+}
+
+function paragraph(sentences: (string | undefined | false | null)[]): string {
   return sentences.filter(Boolean).join(' ');
 }

@@ -1,5 +1,6 @@
 import {
   type Assessment,
+  basisOf,
   type Decision,
   drainFor,
   explained,
@@ -8,9 +9,17 @@ import {
   monthlyLimits,
   NOTHING,
   type OptionName,
+  outletsOf,
   verdictAt,
 } from '../risk/index.js';
-import { planOf, type Site, type SiteOptions, siteModel, type WaterEnsemble } from '../site/index.js';
+import {
+  type MonthlyLevels,
+  planOf,
+  type Site,
+  type SiteOptions,
+  siteModel,
+  type WaterEnsemble,
+} from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
 import { changesOf, type TriedNumbers } from './tried.js';
@@ -42,8 +51,15 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
     (change) => `${waterKey(change)}/${change.runoff ?? ''}/${change.years ?? ''}`,
   );
   let last: Judged | undefined;
+  let best: string | undefined;
+  /** The outlet that serves the pond as surveyed: the one whose run and level are tried. */
+  const movedOf = (site: Site) => {
+    if (site.places.outlets.length > 1) best ??= outletsOf(basisOf(siteFor({})))[0]?.name;
+    return best ?? site.places.outlets[0]?.name;
+  };
   return (change) => {
-    const site = { ...arranged(siteFor(change), change), water: waterFor(change) };
+    const surveyed = siteFor(change);
+    const site = { ...arranged(surveyed, change, movedOf(surveyed)), water: waterFor(change) };
     last = judge(site, changesOf(change, 'kept'), last);
     return change.option === undefined ? last : withOption(last, change.option);
   };
@@ -89,22 +105,31 @@ function resized(survey: Survey, change: WhatIf): Survey {
 function counted(site: Site, { runoff, years = 'all' }: WhatIf): WaterEnsemble {
   const { water } = site;
   const { tub } = water;
-  const dry =
-    runoff === 'kept-out' && tub ? { ...water, tub: { asIs: tub.keptOut, keptOut: tub.keptOut } } : water;
+  const dry = runoff === 'kept-out' && tub ? keptOut(water, tub.keptOut) : water;
   return years === 'all' || !hasWeatherYears(site) ? dry : inYears(dry, years);
 }
 
-/** The site with outlet and run-off as tried. */
-function arranged(site: Site, change: WhatIf): Site {
+/** The ensemble with its ring as run-off kept out leaves it. */
+function keptOut(water: WaterEnsemble, ring: MonthlyLevels): WaterEnsemble {
+  const sums = water.pond?.tub?.keptOut;
+  return {
+    ...water,
+    tub: { asIs: ring, keptOut: ring },
+    pond: water.pond && { ...water.pond, tub: sums && { asIs: sums, keptOut: sums } },
+  };
+}
+
+/** The site with run-off as tried, and the outlet of that name. */
+function arranged(site: Site, change: WhatIf, outlet: string | undefined): Site {
   const { runoff } = change;
-  const [first, ...others] = site.places.outlets;
-  const moved = first && { ...first, ...changesOf(change, 'outlet') };
+  const moved = changesOf(change, 'outlet');
+  const outlets = site.places.outlets.map((o) => (o.name === outlet ? { ...o, ...moved } : o));
   return {
     ...site,
-    places: moved ? { ...site.places, outlets: [moved, ...others] } : site.places,
+    places: { ...site.places, outlets },
     catchment:
       runoff === 'kept-out'
-        ? { ...site.catchment, uphillArea: 0, roofArea: 0, capped: true }
+        ? { ...site.catchment, uphillArea: 0, roofArea: 0, overflow: 'away', capped: true }
         : site.catchment,
   };
 }

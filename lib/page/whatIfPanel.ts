@@ -2,7 +2,7 @@
 import { DESIGN_WIDTH, type FigureSize } from '../figures/layout.js';
 import { figureSvg } from '../figures/svg.js';
 import { ADVICE_NAMES } from '../figures/words.js';
-import type { Judged, OptionName } from '../risk/index.js';
+import { type Judged, type OptionName, outletsOf } from '../risk/index.js';
 import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { hasWeatherYears } from './inYears.js';
@@ -10,7 +10,7 @@ import { table } from './markup.js';
 import { surveyedNumbers } from './tried.js';
 import { explorer, type WhatIf, waterKey } from './whatIf.js';
 import { type Control, choiceControl, element, numberControl } from './whatIfControls.js';
-import { fragmentOf, notebookLine, type State, stateOf } from './whatIfState.js';
+import { decoded, fragmentOf, notebookLine, type State, stateOf } from './whatIfState.js';
 import { type View, viewOf } from './whatIfView.js';
 
 export interface PanelOptions {
@@ -31,10 +31,11 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
   root.classList.add('what-if');
   const judge = explorer(survey, options);
   const own = judge({});
-  const read = options.linked ? stateOf(decodeURIComponent(location.hash.slice(1))) : undefined;
+  const read = options.linked ? stateOf(decoded(location.hash.slice(1))) : undefined;
   let state: State = read?.state ?? {};
   let shown: { key: string; view: View } | undefined;
-  let waiting = 0;
+  let resting = 0;
+  let frame = 0;
   const parts = layoutOf(root);
   const controls = controlsOf(own, () => state, change);
   for (const { first, element } of controls) (first ? parts.controls : parts.others).append(element);
@@ -48,15 +49,15 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
     // Without a ring the water does not know how large the pond is.
     const water = own.site.tub !== undefined && shown !== undefined && waterKey(state) !== shown.key;
     for (const control of controls) control.show(units());
-    clearTimeout(waiting);
-    cancelAnimationFrame(waiting);
+    clearTimeout(resting);
+    cancelAnimationFrame(frame);
     if (!water) {
-      waiting = requestAnimationFrame(() => step('step'));
+      frame = requestAnimationFrame(() => step('step'));
       return;
     }
     root.classList.add('stale');
     parts.told.textContent = 'The water is computed again; the answer shown is the old one.';
-    waiting = window.setTimeout(() => step('water'), REST);
+    resting = window.setTimeout(() => step('water'), REST);
   }
 
   function step(kind: 'step' | 'water'): void {
@@ -116,7 +117,7 @@ export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOpt
 /** Controls for what the survey has; those that would change nothing are left out. */
 function controlsOf(own: Judged, state: () => State, change: (next: Partial<State>) => void): Control[] {
   const { site, options } = own;
-  const numbers = surveyedNumbers(site).map(([key, value]) =>
+  const numbers = surveyedNumbers(site, outletsOf(own.basis)[0]).map(([key, value]) =>
     numberControl(
       key,
       value,

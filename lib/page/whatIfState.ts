@@ -26,6 +26,15 @@ export function fragmentOf(state: State): string {
   return entries.length === 0 ? '' : `try=1&${entries.map(([key, value]) => `${key}=${value}`).join('&')}`;
 }
 
+/** A fragment as it was before the address changed its signs; as it stands where a stray % makes that impossible. */
+export function decoded(fragment: string): string {
+  try {
+    return decodeURIComponent(fragment);
+  } catch {
+    return fragment;
+  }
+}
+
 /**
  * Reads such a fragment; whatever it says that cannot be tried is told, not used.
  * @returns the state, and what was left out; undefined where the fragment is of something else

@@ -6,7 +6,7 @@ import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { ADVICE_NAMES, GOVERNS_WORDS, sentence } from '../figures/words.js';
 import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { chanceText, isUpkeep, LEAST_CHANCE, orderText, yearlyText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { carried } from './drainSection.js';
 
@@ -52,15 +52,29 @@ export function viewOf(a: Judged, units: UnitSystem): View {
   };
 }
 
-/** Every failure that has a chance, the largest first. */
-function ranked({ chance, dig }: Verdict): [Governs, number][] {
-  const all: [Governs, number][] = [
-    ...(Object.entries(chance.modes) as [Governs, number][]),
+/** Every failure that has a chance, with it in words; the likeliest first. */
+function ranked(verdict: Verdict): { mode: Governs; chance: number; words: string }[] {
+  const { chance, dig } = verdict;
+  const yearly = yearlyWords(verdict);
+  const inDig: [Governs, number][] = [
     ['floor-heave', dig.heave],
     ['side-slump', dig.slump],
     ['wet-dig', dig.wet_floor],
   ];
-  return all.sort((a, b) => b[1] - a[1]);
+  return [
+    ...(Object.entries(chance.modes) as [Governs, number][]).map(([mode, chance]) => ({
+      mode,
+      chance,
+      words: yearly(chance),
+    })),
+    ...inDig.map(([mode, chance]) => ({ mode, chance, words: chanceText(chance) })),
+  ].sort((a, b) => b.chance - a.chance);
+}
+
+/** Chances of a year as they may be told: none more exactly than their sum. */
+function yearlyWords({ chance: { perYear, upkeep } }: Verdict): (chance: number) => string {
+  if (!isUpkeep({ per_year: perYear, upkeep })) return chanceText;
+  return (chance) => (chance < LEAST_CHANCE ? chanceText(chance) : orderText(chance));
 }
 
 function governsWords(verdict: Verdict): string {
@@ -68,19 +82,22 @@ function governsWords(verdict: Verdict): string {
   const broken = conditions.find(({ met }) => met !== 'yes');
   const all = ranked(verdict);
   if (governs !== 'none') {
-    const chance = all.find(([mode]) => mode === governs)?.[1];
-    const size = chance === undefined ? '' : ` (${chanceText(chance)})`;
+    const found = all.find(({ mode }) => mode === governs);
+    const size = found ? ` (${found.words})` : '';
     return `Governs now: ${GOVERNS_WORDS[governs]}${size}${broken ? `; ${broken.text}` : ''}.`;
   }
-  const [nearest, chance] = all[0]!;
+  const { mode, chance, words } = all[0]!;
   return chance === 0
     ? 'Nothing that was tried fails.'
-    : `Nothing fails oftener than accepted; nearest to it: ${GOVERNS_WORDS[nearest]} (${chanceText(chance)}).`;
+    : `Nothing fails oftener than accepted; nearest to it: ${GOVERNS_WORDS[mode]} (${words}).`;
 }
 
-function chanceWords({ chance: { modes, perYear }, dig }: Verdict): string {
+function chanceWords(verdict: Verdict): string {
+  const { dig } = verdict;
+  const { modes, perYear, upkeep } = verdict.chance;
+  const yearly = yearlyWords(verdict);
   const say = (mode: Governs, words: string) =>
-    modes[mode] === undefined ? [] : [`${words} ${chanceText(modes[mode])}`];
+    modes[mode] === undefined ? [] : [`${words} ${yearly(modes[mode])}`];
   const year = [
     ...say('lift-full', 'full'),
     ...say('lift-drawn-down', 'at its usual lowest level'),
@@ -88,7 +105,7 @@ function chanceWords({ chance: { modes, perYear }, dig }: Verdict): string {
     ...say('lift-power-out', 'with the power out'),
   ];
   return sentence(
-    `in a year the liner lifts: ${[...year, ...say('side-slump', 'a bared side slumps')].join(', ')}; together ${chanceText(perYear)}. ` +
+    `the liner lifts: ${[...year, ...say('side-slump', 'a bared side slumps')].join(', ')}; together ${yearlyText({ per_year: perYear, upkeep })}. ` +
       `In a dig: floor heaves ${chanceText(dig.heave)}, sides slump ${chanceText(dig.slump)}, wet floor ${chanceText(dig.wet_floor)}.`,
   );
 }

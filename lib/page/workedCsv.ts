@@ -1,5 +1,5 @@
-import { visible } from '../figures/visible.js';
 import type { WorkedPart } from '../risk/index.js';
+import { csvText } from './csv.js';
 
 const COLUMNS = [
   'part',
@@ -15,14 +15,6 @@ const COLUMNS = [
   'validity',
   'source',
 ];
-
-/** A cell by RFC 4180; text that a spreadsheet would run as a formula gets an apostrophe before it. */
-export function csvCell(value: string | number): string {
-  if (typeof value === 'number') return String(value);
-  const clean = visible(value);
-  const safe = /^[=+\-@]./.test(clean) ? `'${clean}` : clean;
-  return /[",]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-}
 
 /**
  * `worked.csv`: every step of the worked calculation, a row for each number put in and one for the result, full digits.
@@ -40,5 +32,5 @@ export function workedCsv(parts: WorkedPart[]): string {
       ];
     }),
   );
-  return [COLUMNS, ...rows].map((cells) => `${cells.map(csvCell).join(',')}\r\n`).join('');
+  return csvText([COLUMNS, ...rows]);
 }

@@ -1,9 +1,9 @@
 import type { Pond, Site } from '../site/index.js';
 import { type Basis, basisOf } from './basis.js';
-import { type Decision, decide, isCloseCall } from './decide.js';
+import { type Decision, decide, insteadOf, isCloseCall } from './decide.js';
 import { depthCurve } from './depthCurve.js';
 import type { SiteDrain } from './drainAround.js';
-import { drainOf } from './drainFor.js';
+import { drainOf } from './drainOf.js';
 import { driversOf } from './drivers.js';
 import { LOSS, type Loss } from './loss.js';
 import { withLowering } from './loweringRule.js';
@@ -16,6 +16,7 @@ import type { DepthCurve, Driver, Recommendation, SpotResult, TippingPoint } fro
 import { rulesOf } from './rules.js';
 import { elsewhere, spotsOf } from './spots.js';
 import { tippingPoints } from './tippingPoints.js';
+import type { Instead } from './wishChange.js';
 
 /** A site judged: every option against depth, and the decision; all that a step of a what-if shows. */
 export interface Judged {
@@ -36,15 +37,14 @@ export interface Assessment extends Judged {
   tippingPoints: TippingPoint[];
   drivers: Driver[];
   spots: SpotResult[];
+  /** beside a drain or slab: the wish used otherwise, which needs none */
+  instead: Instead | null;
 }
 
 /** What a what-if may change without running the water again. */
 export interface Change
   extends Partial<
-    Pick<
-      Pond,
-      'depth' | 'fullLevel' | 'usualDrawdown' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'
-    >
+    Pick<Pond, 'depth' | 'fullLevel' | 'kept' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'>
   > {
   /** what decisions are weighed by */
   loss?: Loss;
@@ -70,6 +70,7 @@ export function explained(judged: Judged): Assessment {
     drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
     tippingPoints: tippingPoints(basis, options),
     spots: spotsOf(basis, options, decision),
+    instead: insteadOf(basis, options, decision),
   };
 }
 
@@ -123,6 +124,7 @@ export function recommend(a: Judged): Recommendation {
     reason: reasonOf(a),
     rules: withLowering(rulesOf(basis, decision, limits), a.drain),
     close_call: isCloseCall(site, decision),
+    change: decision.change ?? null,
     measure_next: a.measureNext,
   };
 }

@@ -1,17 +1,16 @@
-import type { MonthlyLevels, Site, WaterEnsemble, Way } from '../site/index.js';
+import { type MonthlyLevels, RUNGS, type Site, type WaterEnsemble, type Way } from '../site/index.js';
 import type { DesignHighs } from './designHighs.js';
 import { type DigDraws, digDraws } from './digging.js';
 import { type Draws, drawsOf } from './draws.js';
 import { Remembered } from './remembered.js';
-import { type SideHeights, sideHeights } from './sides.js';
+import { type Sides, sidesOf } from './sides.js';
 
 /** What every judgement of a site rests on, whatever the option and the depth. */
 export interface Basis {
   site: Site;
   draws: Draws;
   highs: DesignHighs;
-  /** absent where no clay was logged */
-  sides?: SideHeights;
+  sides: Sides;
   dig: DigDraws;
   emptyings: Emptyings;
   /** under this chances are kept: the same as long as they do not differ at any depth */
@@ -30,30 +29,37 @@ export interface Emptyings {
   low: Float32Array;
   high: Float32Array;
   tub?: Record<Way, Float32Array>;
+  /** the ring's own water is all it can give: a store of known size; else what was seen under the liner comes as the clay's */
+  stored: boolean;
+  /** mean heights of the clay's water, of the same index */
+  rises: Float32Array;
 }
 
 const emptied = new Remembered<Emptyings>();
 
-function emptyingsOf({ pond, water }: Site): Emptyings {
-  return emptied.of(water, `${pond.emptiedIn}`, () => windowsOf(pond.emptiedIn, water));
+function emptyingsOf({ pond, water, tub }: Site): Emptyings {
+  return emptied.of(water, `${pond.emptiedIn}`, () => windowsOf(pond.emptiedIn, water, tub !== undefined));
 }
 
-function windowsOf(emptiedIn: Site['pond']['emptiedIn'], water: WaterEnsemble): Emptyings {
+function windowsOf(emptiedIn: Site['pond']['emptiedIn'], water: WaterEnsemble, stored: boolean): Emptyings {
   const any = emptiedIn === 'any';
   const months = any ? ALL_MONTHS : emptiedIn.map((month) => month - 1);
-  const pick = ({ window }: MonthlyLevels) => {
-    if (any) return window;
-    const out = new Float32Array((window.length / 12) * months.length);
-    for (let i = 0, o = 0; i < window.length; i += 12)
-      for (const month of months) out[o++] = window[i + month];
+  const picked = (values: Float32Array, each: number) => {
+    if (any) return values;
+    const out = new Float32Array((values.length / 12) * months.length);
+    for (let i = 0, o = 0; i < values.length; i += 12 * each)
+      for (const month of months) for (let k = 0; k < each; k++) out[o++] = values[i + month * each + k];
     return out;
   };
+  const pick = ({ emptied }: MonthlyLevels) => picked(emptied, 1);
   return {
     months,
     plans: any ? months.map((_, place) => [place]) : [months.map((_, place) => place)],
     low: pick(water.clayLow),
     high: pick(water.clayHigh),
     tub: water.tub && { asIs: pick(water.tub.asIs), keptOut: pick(water.tub.keptOut) },
+    stored,
+    rises: picked(water.rises, RUNGS.length),
   };
 }
 
@@ -66,7 +72,7 @@ const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);
 export function basisOf(site: Site, before?: Basis): Basis {
   if (before && sameChances(site, before.site)) return { ...before, site };
   const draws = before && sameWater(site, before.site) ? before.draws : drawsOf(site);
-  const sides = sideHeights(site, draws);
+  const sides = sidesOf(site, draws);
   return {
     site,
     draws,

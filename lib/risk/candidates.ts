@@ -1,7 +1,8 @@
 import type { Basis } from './basis.js';
+import { lackAt } from './carrying.js';
 import { type Measures, NOTHING } from './measures.js';
+import type { OptionName } from './optionNames.js';
 import { type Option, raiseNeeded } from './options.js';
-import type { OptionName } from './result.js';
 
 /** A set of measures that may be recommended, under the name of its main one. */
 export interface Candidate {
@@ -31,7 +32,14 @@ export function candidatesOf(basis: Basis, options: Option[]): Candidate[] {
     add('cutoff-drain', cutoff);
     if (get('raise-pond')) add('cutoff-drain', raised({ ...cutoff, way }));
   }
-  for (const name of ['drain-to-outlet', 'drain-to-sump', 'ballast'] as const) add(name, get(name));
+  for (const name of ['drain-to-outlet', 'drain-to-sump'] as const) {
+    const drained = get(name);
+    add(name, drained);
+    // What a drain cannot carry may be storm water that need not reach it.
+    if (drained && surface && lackAt(basis, drained, basis.site.pond.depth)?.governs === 'capacity')
+      add(name, { ...drained, way });
+  }
+  add('ballast', get('ballast'));
   const outlet = get('drain-to-outlet');
   if (outlet && get('raise-pond')) add('drain-to-outlet', raised({ ...outlet, way }));
   return list;

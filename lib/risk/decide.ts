@@ -1,13 +1,19 @@
 import type { Site, SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
+import { deepestOf } from './depthCurve.js';
 import { depthsOf } from './depths.js';
+import { worstDig } from './digging.js';
+import { changesOf } from './leastChange.js';
 import { type Measures, NOTHING, namesOf } from './measures.js';
+import { type OpenFact, openFactAt } from './openFactAt.js';
+import { OPTIONS, type OptionName } from './optionNames.js';
 import type { Option } from './options.js';
 import type { Advice, Governs } from './result.js';
 import type { Shift } from './shift.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
 import { type Verdict, verdictsAt } from './verdict.js';
+import type { Instead, WishChange } from './wishChange.js';
 
 /** What is recommended, before it is put into words. */
 export interface Decision {
@@ -24,6 +30,10 @@ export interface Decision {
   spot?: SpotHead;
   /** safe as long as the pond is emptied only in some months */
   emptyingRuled: boolean;
+  /** what is done otherwise than wished, and makes it safe */
+  change?: WishChange;
+  /** what nobody looked up and alone stands against the wish with nothing done */
+  open?: OpenFact;
   /** verdicts that were passed over, in order */
   rejected: Weighed[];
 }
@@ -37,22 +47,33 @@ export interface Weighed {
 /** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
 const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
 
-/** Gives the verdicts of measures at depths. */
-export type Judge = (m: Measures, depths: number[]) => Verdict[];
+/** Candidates that are dearer to have or to keep than a pipe to an outlet. */
+const DEARER: OptionName[] = ['drain-to-sump', 'ballast'];
+
+/** Answers with a liner laid, which gas gathers under. */
+const VENTED: ReadonlySet<Advice> = new Set([...OPTIONS, 'shallower']);
+
+/** What is tried with a change of the wish, before anything dearer. */
+const EASY: OptionName[] = ['no-drain', 'surface-water-only', 'raise-pond'];
+
+/** Gives the verdicts of measures at depths, of the pond as wished or as `changed`. */
+export type Judge = (m: Measures, depths: number[], changed?: Basis) => Verdict[];
 
 /** Judges with the inputs shifted, counting at the depths that are asked for only. */
 export function shiftedBy(basis: Basis, shift: Shift): Judge {
-  return (m, depths) => verdictsAt(basis, m, depths, shift);
+  return (m, depths, changed = basis) => verdictsAt(changed, m, depths, shift);
 }
 
 /**
  * The decision for a site: stops first, then the first candidate that is safe, then what can be had instead.
  * @param judge - where the inputs are not as they were simulated
+ * @param only - no other change of the wish than this is tried; null: none
  */
 export function decide(
   basis: Basis,
   options: Option[],
-  judge: Judge = (m, depths) => verdictsAt(basis, m, depths),
+  judge: Judge = (m, depths, changed = basis) => verdictsAt(changed, m, depths),
+  only?: WishChange | null,
 ): Decision {
   const { site } = basis;
   const wish = site.pond.depth;
@@ -80,8 +101,12 @@ export function decide(
   const decided = ({ candidate, verdict }: Weighed, extra: Partial<Decision> = {}): Decision => {
     const names = namesOf(candidate.measures).filter((n) => n !== candidate.option && n !== 'no-drain');
     const option: Advice = extra.option ?? candidate.option;
-    const also: Advice[] =
-      option === candidate.option || candidate.option === 'no-drain' ? names : [candidate.option, ...names];
+    const vented = VENTED.has(option) && gasUnder(site, extra.depth ?? wish);
+    const also: Advice[] = [
+      ...(option === candidate.option || candidate.option === 'no-drain' ? [] : [candidate.option]),
+      ...names,
+      ...(vented ? (['vent'] as const) : []),
+    ];
     return {
       ...base,
       governs: nothing.governs,
@@ -95,13 +120,30 @@ export function decide(
   };
 
   const undone = { candidate: candidates[0], verdict: nothing };
+  const open = openFactAt(site, NOTHING, wish, nothing.governs);
+  /** No depth is safe: another spot, or the look that decides whether it is. */
+  const nowhere = (weighed: Weighed) =>
+    decided(weighed, open ? { option: 'measure-first', governs: nothing.governs, open } : { option: 'move' });
   if (lacksEvidence(site) && !nothing.dry)
     return decided(undone, { option: 'measure-first', governs: 'evidence' });
-  const gas = gasUnder(site) && ({ option: 'vent', governs: 'gas' } as const);
+  // A drain that a look at the place may make possible comes before pump, concrete, less depth, and no pond.
+  const asking = options.some(({ why }) => why?.asks);
+  const askFirst = () => decided(undone, { option: 'measure-first', governs: nothing.governs });
+  const gas = gasUnder(site, wish) && ({ option: 'vent', governs: 'gas' } as const);
+  /** Used otherwise it may be safe with little built. */
+  const eased = (): Decision | undefined => {
+    const found = easedBy(basis, candidates, judge, only);
+    return found && decided(found, { change: found.change });
+  };
   for (const candidate of candidates) {
     const [verdict] = candidate.measures === NOTHING ? [nothing] : judge(candidate.measures, [wish]);
     const ruled = ruledAnyway && verdict.diggable && verdict.kept && !verdict.safe;
-    if (verdict.safe || ruled) return decided({ candidate, verdict }, { ...gas, emptyingRuled: ruled });
+    if (verdict.safe || ruled) {
+      const change = DEARER.includes(candidate.option) && eased();
+      if (change) return change;
+      if (asking && DEARER.includes(candidate.option)) return askFirst();
+      return decided({ candidate, verdict }, { ...gas, emptyingRuled: ruled });
+    }
     rejected.push({ candidate, verdict });
   }
 
@@ -109,23 +151,76 @@ export function decide(
   if (dry.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
     const limited = deepestSafe(basis, dry, judge, ruledAnyway);
-    if (!limited) return decided(dry[0], { option: 'move' });
+    if (!limited) return nowhere(open ? undone : dry[0]);
     const emptyingRuled = ruledAnyway && !limited.verdict.safe;
-    return decided(limited, { option: 'shallower', depth: limited.depth, emptyingRuled });
+    return decided(limited, { option: 'shallower', depth: limited.depth, emptyingRuled, open });
   }
+  const change = eased();
+  if (change) return change;
+  if (asking) return askFirst();
   const kept = rejected.find(({ verdict }) => verdict.kept && verdict.diggable);
-  const shallower = deepestSafe(basis, rejected.slice(0, 2), judge, false);
+  const shallower = deepestSafe(basis, rejected, judge, false);
   if (shallower && (shallower.depth >= 0.7 * wish || !kept))
-    return decided(shallower, { option: 'shallower', depth: shallower.depth });
+    return decided(shallower, { option: 'shallower', depth: shallower.depth, open });
   if (kept) return decided(kept, { emptyingRuled: true });
   // A question not yet asked; a flow that would never end is no question.
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
-  if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge'))
-    return decided(undone, { option: 'measure-first', governs: nothing.governs });
-  return decided(undone, { option: 'move' });
+  if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge')) return askFirst();
+  return nowhere(undone);
 }
 
-/** The deepest safe depth above the wish of the first candidate that has one worth digging. */
+/** Beside works that serve the wish: the least change of it that makes them needless; null where there is none, or nothing is built. */
+export function insteadOf(basis: Basis, options: Option[], { option, verdict }: Decision): Instead | null {
+  const built = OPTIONS.find((name) => name === option);
+  if (!built || EASY.includes(built) || !verdict?.safe) return null;
+  const found = easedBy(basis, candidatesOf(basis, options), (m, depths, changed = basis) =>
+    verdictsAt(changed, m, depths),
+  );
+  if (!found) return null;
+  const { change, candidate } = found;
+  return {
+    change,
+    option: candidate.option,
+    raise_m: candidate.measures.raise,
+    per_year: found.verdict.chance.perYear,
+  };
+}
+
+/**
+ * The least change of the wish with which something easy is safe at it; undefined where none is.
+ * @param only - no other change than this is tried; null: none
+ */
+function easedBy(
+  basis: Basis,
+  candidates: readonly Candidate[],
+  judge: Judge,
+  only?: WishChange | null,
+): (Weighed & { change: WishChange }) | undefined {
+  if (only === null) return undefined;
+  const { depth, acceptedRisk } = basis.site.pond;
+  const easy = candidates
+    .filter(({ option }) => EASY.includes(option))
+    .map((candidate) => ({ candidate, verdict: judge(candidate.measures, [depth])[0] }))
+    .filter(({ verdict }) => verdict.diggable);
+  const emptied = ({ modes }: Verdict['chance']) =>
+    Math.max(modes['lift-emptied'] ?? 0, modes['floor-heave'] ?? 0, modes['side-slump'] ?? 0);
+  const mends = (things: readonly string[], { kept, chance }: Verdict) =>
+    (kept || things.includes('kept_within_m')) &&
+    (emptied(chance) <= acceptedRisk || things.includes('emptied_in') || things.includes('days_empty'));
+  const changes = changesOf(basis, (things) =>
+    only
+      ? things.length === Object.keys(only).length && things.every((thing) => thing in only)
+      : easy.some(({ verdict }) => mends(things, verdict)),
+  );
+  for (const { change, basis: changed } of changes)
+    for (const { candidate } of easy) {
+      const [verdict] = judge(candidate.measures, [depth], changed);
+      if (verdict.safe) return { candidate, verdict, change };
+    }
+  return undefined;
+}
+
+/** The depth above the wish that is safe with every shallower one, of the first candidate that has one worth digging. */
 function deepestSafe(
   basis: Basis,
   passedOver: Weighed[],
@@ -133,20 +228,43 @@ function deepestSafe(
   emptyingRuled: boolean,
 ): (Weighed & { depth: number }) | undefined {
   const { depth: wish } = basis.site.pond;
-  const depths = depthsOf(basis.site).filter((d) => d < wish && d >= WORTH_DIGGING(wish) - 1e-9);
+  const depths = depthsOf(basis.site).filter((d) => d < wish);
   if (depths.length === 0) return undefined;
   for (const { candidate } of passedOver) {
     const verdicts = judge(candidate.measures, depths);
-    const at = verdicts.findLastIndex((v) => v.safe || (emptyingRuled && v.diggable && v.kept));
-    if (at >= 0) return { candidate, depth: depths[at], verdict: verdicts[at] };
+    const at = deepestOf(verdicts.map((v) => v.safe || (emptyingRuled && v.diggable && v.kept)));
+    if (at >= 0 && depths[at] >= WORTH_DIGGING(wish) - 1e-9)
+      return { candidate, depth: depths[at], verdict: verdicts[at] };
   }
   return undefined;
 }
 
-/** The verdict could go either way: a chance that decided lies within its 95 % sampling band of what is accepted. */
+/** In order, beyond its limit, or too near to it to tell. */
+type Standing = 'in' | 'out' | 'near';
+
+/**
+ * The verdict could go either way: nothing that counts for it is surely out of order, and something lies so near its
+ * limit that other samples or other years of weather may tell otherwise.
+ */
 export function isCloseCall(site: Site, decision: Decision): boolean {
-  const accepted = site.pond.acceptedRisk;
-  const near = ({ chance }: Verdict) => Math.abs(chance.perYear - accepted) <= 1.96 * chance.standardError;
-  const decisive = decision.rejected.filter((r) => r.verdict.diggable).map((r) => r.verdict);
-  return [...decisive, ...(decision.verdict ? [decision.verdict] : [])].some(near);
+  const { acceptedRisk, existing } = site.pond;
+  const against = (chance: number, error: number): Standing =>
+    Math.abs(chance - acceptedRisk) <= error ? 'near' : chance > acceptedRisk ? 'out' : 'in';
+  const dug = ({ dig, conditions }: Verdict): Standing[] => {
+    const { chance } = worstDig(dig);
+    const error = 1.96 * Math.sqrt((chance * (1 - chance)) / site.water.samples);
+    const met = { yes: 'in', no: 'out', doubtful: 'near' } as const;
+    return existing ? [] : [against(chance, error), ...conditions.map((c) => met[c.met])];
+  };
+  const open = (standings: Standing[]) => !standings.includes('out') && standings.includes('near');
+  const couldTurn = (verdict: Verdict): boolean => {
+    const { chance } = verdict;
+    const drawn = against(chance.modes['lift-drawn-down'] ?? 0, chance.drawnError.halfWidth95);
+    const any = against(chance.perYear, chance.error.halfWidth95);
+    const dig = dug(verdict);
+    // Kept full and emptied by rule where that is how it is decided.
+    return open([any, ...dig]) || (decision.emptyingRuled && open([drawn, ...dig]));
+  };
+  const weighed = decision.rejected.map(({ verdict }) => verdict);
+  return [...weighed, ...(decision.verdict ? [decision.verdict] : [])].some(couldTurn);
 }

@@ -1,4 +1,5 @@
-import type { Site } from '../site/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { letFall, type Site } from '../site/index.js';
 import { deepestFloor, type PondShape } from '../uplift/index.js';
 
 /** Spacing of the depths searched, and the deepest of them, m. Our choice. */
@@ -6,13 +7,13 @@ const DEPTH_STEP = 0.05;
 const DEEPEST = 3;
 
 /**
- * Depths searched: from 0.2 m, or where the usual drawdown still leaves water, to twice the wish, at least to 1.5 m,
+ * Depths searched: from 0.2 m, or where its habit still leaves water, to twice the wish, at least to 1.5 m,
  * while the sides leave a floor.
  */
 export function depthsOf({ pond }: Site): number[] {
-  const drained = pond.usualDrawdown - pond.fullLevel;
+  const drained = letFall(pond.kept) - pond.fullLevel;
   const all = depthsTo(Math.min(Math.max(2 * pond.depth, 1.5), DEEPEST), pond.shape);
-  const wet = all.filter((depth) => depth > drained + 1e-9);
+  const wet = all.filter((depth) => depth > drained + LEVEL_RESOLUTION);
   return wet.length > 0 ? wet : all.slice(-1);
 }
 
@@ -28,6 +29,6 @@ export function micrometres(depth: number): number {
 
 function depthsTo(end: number, shape: PondShape): number[] {
   const deepest = Math.min(end, deepestFloor(shape));
-  const count = Math.max(Math.floor((deepest - 0.2) / DEPTH_STEP + 1e-9) + 1, 1);
+  const count = Math.max(Math.floor((deepest - 0.2 + LEVEL_RESOLUTION) / DEPTH_STEP) + 1, 1);
   return Array.from({ length: count }, (_, i) => Number((0.2 + i * DEPTH_STEP).toFixed(4)));
 }

@@ -1,6 +1,6 @@
 import { quantile } from '../sampling/index.js';
-import type { WaterEnsemble, Way } from '../site/index.js';
-import { undrainedHead } from './head.js';
+import type { MonthlyLevels, WaterEnsemble, Way } from '../site/index.js';
+import { highestOfThree, undrainedHead } from './head.js';
 import type { Measures } from './measures.js';
 
 /** What decides about the undrained head, beside the site. */
@@ -14,9 +14,15 @@ export interface YearlyHighs {
   tub?: Record<Way, Float32Array>;
 }
 
+/** Level in the ring by place; a dry one has no level of its own, and that of the clay stands for it. */
+export function wetOrClay(ring: Float32Array, clay: Float32Array): (i: number) => number {
+  return (i) => (ring[i] === Number.NEGATIVE_INFINITY ? clay[i] : ring[i]);
+}
+
 /** Quantiles of the undrained head, of the yearly highs and month by month; each is sought once. */
 export class DesignHighs {
   private readonly found = new Map<string, number>();
+  private readonly waters = new Map<string, 'ring' | 'uphill wall' | 'low side'>();
 
   constructor(
     private readonly water: WaterEnsemble,
@@ -32,19 +38,42 @@ export class DesignHighs {
     );
   }
 
-  /** The same for the highs of a month, 1–12. */
-  monthly(m: Undrained, month: number, p: number): number {
+  /** The same for the highs of a month, 1–12, or of the emptyings that start in it. */
+  monthly(m: Undrained, month: number, p: number, over: keyof MonthlyLevels = 'month'): number {
     const { clayLow, clayHigh, tub } = this.water;
-    const ring = tub?.[m.way].month;
-    return this.seek(`${month} ${m.way} ${m.cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
+    const [low, high, ring] = [clayLow[over], clayHigh[over], tub?.[m.way][over]];
+    return this.seek(`${over} ${month} ${m.way} ${m.cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
       const at = i * 12 + month - 1;
-      return undrainedHead(
-        m.cutoff,
-        clayLow.month[at],
-        clayHigh.month[at],
-        ring ? ring[at] : Number.NEGATIVE_INFINITY,
-      );
+      return undrainedHead(m.cutoff, low[at], high[at], ring ? ring[at] : Number.NEGATIVE_INFINITY);
     });
+  }
+
+  /**
+   * The water that is the highest in most of the years, or of a month in them, that a share 1 − p exceeds; without a drain.
+   */
+  highest(m: Undrained, p: number, month?: number): 'ring' | 'uphill wall' | 'low side' {
+    const key = `which ${month} ${m.way} ${m.cutoff} ${p}`;
+    const found = this.waters.get(key) ?? this.counted(m, p, month);
+    this.waters.set(key, found);
+    return found;
+  }
+
+  private counted(m: Undrained, p: number, month?: number) {
+    const yearly = month === undefined;
+    const from = yearly ? 0 : month - 1;
+    const { clayLow, clayHigh } = yearly
+      ? this.highs
+      : { clayLow: this.water.clayLow.month, clayHigh: this.water.clayHigh.month };
+    const ring = yearly ? this.highs.tub?.[m.way] : this.water.tub?.[m.way].month;
+    const least = yearly ? this.yearly(m, p) : this.monthly(m, month, p);
+    const none = Number.NEGATIVE_INFINITY;
+    const counts = [0, 0, 0];
+    for (let i = from; i < clayLow.length; i += yearly ? 1 : 12) {
+      const standing = ring ? ring[i] : none;
+      if (undrainedHead(m.cutoff, clayLow[i], clayHigh[i], standing) < least) continue;
+      counts[highestOfThree(clayLow[i], undrainedHead(m.cutoff, clayLow[i], clayHigh[i], none), standing)]++;
+    }
+    return (['ring', 'uphill wall', 'low side'] as const)[counts.indexOf(Math.max(...counts))];
   }
 
   /** Level behind the uphill wall, whatever is done, by the same measure. */
@@ -58,15 +87,22 @@ export class DesignHighs {
     );
   }
 
-  /** Level in the ring by the same measure; −Infinity where there is none. */
+  /** Head of the clay alone, by which it gives water, by the same measure. */
+  clay({ cutoff }: Undrained, month: number, p: number): number {
+    const { clayLow, clayHigh } = this.water;
+    return this.seek(`clay ${month} ${cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
+      const at = i * 12 + month - 1;
+      return undrainedHead(cutoff, clayLow.month[at], clayHigh.month[at], Number.NEGATIVE_INFINITY);
+    });
+  }
+
+  /** Level in the ring by the same measure, that in the clay where it is dry; −Infinity where there is no ring. */
   ring(m: Undrained, month: number, p: number): number {
-    const ring = this.water.tub?.[m.way].month;
-    if (!ring) return Number.NEGATIVE_INFINITY;
-    return this.seek(
-      `ring ${month} ${m.way} ${p}`,
-      this.highs.clayLow.length,
-      p,
-      (i) => ring[i * 12 + month - 1],
+    const { clayLow, tub } = this.water;
+    if (!tub) return Number.NEGATIVE_INFINITY;
+    const ring = wetOrClay(tub[m.way].month, clayLow.month);
+    return this.seek(`ring ${month} ${m.way} ${p}`, this.highs.clayLow.length, p, (i) =>
+      ring(i * 12 + month - 1),
     );
   }
 

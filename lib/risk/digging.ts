@@ -1,100 +1,173 @@
 import { BED_THICKNESS } from '../drain/index.js';
-import { method } from '../formula/index.js';
+import { LEVEL_RESOLUTION, method } from '../formula/index.js';
+import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
-import { digRadius, type Site } from '../site/index.js';
-import { deepestCut, deepestFloor, HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
-import { type Draws, digMonths, highestOf } from './draws.js';
+import { conductivityAround, digRadius, layersInSide, type Site, strengthAt } from '../site/index.js';
+import {
+  deepestFloor,
+  HEAVE_FACTOR_WANTED,
+  PROTECTION_DEPTH,
+  SIDE_FACTOR_WANTED,
+  type WorkingSlope,
+  workingSlope,
+} from '../uplift/index.js';
+import { type Draws, highestOf } from './draws.js';
+import { deepestFloorOver } from './heave.js';
 import type { Measures } from './measures.js';
 import { Remembered } from './remembered.js';
 import type { Governs, PerDig } from './result.js';
 import { sayer } from './say.js';
-import { type SideHeights, UNIT_WEIGHT } from './sides.js';
+import { type Sides, slipLevel } from './sides.js';
+import { boilingHead, takenOut } from './wetDig.js';
 
 export const diggingMethod = method({
   title: 'Chances while digging',
   what:
     'Chance that the floor lacks a factor of 1.25 against heave over a seam, that the sides lack 1.5 against ' +
-    'slumping, and that more water comes in than can be bailed.',
+    'slumping, and that more water comes in than can be taken out.',
   assumptions: [
-    'the seam at its highest known pressure; unit weight of clay 18.5 ± 0.7 kN/m³',
-    'sides wet and cracked to half their height',
-    'a floor counts as wet when more than 1 m³ a day seeps in, a hundred buckets (our choice), in the months of digging or, where none ' +
-      'is named, in the driest month',
+    'seams at their highest level in the months of digging; unit weight of clay 18.5 ± 0.7 kN/m³',
+    'sides of clay wet and cracked to half their height; of other ground by its kind, see the sides by the kind of ground',
+    'from 1.5 m (5 ft) the sides are no steeper than the class of the ground in 29 CFR 1926 Subpart P, or an engineer designs what holds them',
+    'a floor counts as wet when more seeps in than can be taken out, or it boils, see the water in the hole',
+    'where no month of digging is named, each depth is dug in the month in which least goes wrong',
   ],
   source: 'formulas cited; limits common practice and our choice',
 });
-
-/** Inflow that makes a dig wet, m³/s: 1 m³ a day, a hundred buckets. Our choice. */
-export const WET_INFLOW = 1 / 86400;
 
 /** How deep is dug for a depth on the axis of the wish, m below the datum. */
 export function dugDepth(site: Site, m: Measures, depth: number): number {
   return depth - m.raise + (m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
 }
 
-/** A hole to be dug, drawn often: when its floor heaves, its sides slump and it is wet. */
+/** A hole to be dug, drawn often. */
 export interface DigDraws {
-  /** depths below the ground at which the floor lacks its factor over a seam, and the sides theirs, m; ascending, one a sample */
+  /** the months named; where none is, every month by itself, and the best counts */
+  plans: DigPlan[];
+  /** depths below the ground at which the sides of a hole so deep lack their factor, m; ascending, one a sample; absent where they meet no clay */
+  slumps(dug: number): Float64Array | undefined;
+}
+
+/** When it is dug: how its floor heaves then, and where the water stands. */
+export interface DigPlan {
+  /** 1–12 */
+  months: number[];
+  /** depths below the ground at which the floor lacks its factor over a seam, m; ascending, one a sample */
   heaves: Float64Array;
-  slumps: Float64Array;
   /** highest level in the clay in the months of digging, m above the datum; each sample's years ascending */
   water: Float32Array;
+  /** level that one year in ten exceeds then, m above the datum */
+  wetWater: number;
 }
 
 const holes = new Remembered<DigDraws>();
 
-/** @param sides - absent where no clay was logged */
-export function digDraws(site: Site, draws: Draws, sides?: SideHeights): DigDraws {
+const slumping = new Remembered<Float64Array>();
+
+/** A site's hole, drawn as often as everything else. */
+export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
   const { ground, pond } = site;
   const each = (f: (s: number) => number) =>
     Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
-  return holes.of(sides ?? draws, JSON.stringify([pond.shape, ground.seams, pond.builtIn]), () => ({
-    heaves: each((s) => {
-      const weight = UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s];
-      const limits = ground.seams.map(({ top, headDepth, headSpread }) => {
-        const pressure = top - (headDepth + headSpread * draws.seamHead[s]);
-        return pressure > 0
-          ? deepestCut.compute(top, HEAVE_FACTOR_WANTED, pressure, weight)
-          : Number.POSITIVE_INFINITY;
-      });
-      return Math.min(...limits);
+  const { shape, wall, edgingLoad, builtIn } = pond;
+  const key = JSON.stringify([
+    shape,
+    wall,
+    edgingLoad,
+    ground.strengths,
+    ground.sides,
+    ground.seams,
+    builtIn,
+  ]);
+  return holes.of(draws, key, () => ({
+    plans: (builtIn ? [builtIn] : EACH_MONTH).map((months) => {
+      const water = waterWhileDug(site, draws, months);
+      return {
+        months,
+        heaves: each((s) => deepestFloorOver(site, draws, s, months)),
+        water,
+        wetWater: quantile(Float64Array.from(water), WET_YEAR),
+      };
     }),
-    slumps: each((s) => (sides ? sides.dug[s] / SIDE_FACTOR_WANTED : Number.POSITIVE_INFINITY)),
-    water: waterWhileDug(site, draws),
+    slumps: (dug) => {
+      const stands = sides(dug);
+      return stands && slumping.of(stands, '', () => each((s) => stands.dug[s] / SIDE_FACTOR_WANTED));
+    },
   }));
 }
 
-function waterWhileDug(site: Site, { samples, years }: Draws): Float32Array {
-  const water = highestOf(site.water.clayLow.month, digMonths(site));
+const EACH_MONTH = Array.from({ length: 12 }, (_, month) => [month + 1]);
+/** One year in ten is wetter. */
+const WET_YEAR = 0.9;
+
+function waterWhileDug(site: Site, { samples, years }: Draws, months: number[]): Float32Array {
+  const water = highestOf(site.water.clayLow.month, months);
   for (let s = 0; s < samples; s++) water.subarray(s * years, (s + 1) * years).sort();
   return water;
 }
 
-const perDigs = new Remembered<PerDig>();
+/** The best of the plans of a dig, and its chances. */
+export interface BestDig {
+  plan: DigPlan;
+  chances: PerDig;
+}
+
+const digs = new Remembered<BestDig>();
+
+/** When a depth is best dug; of months alike the driest. */
+export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): BestDig {
+  const dug = dugDepth(site, m, depth);
+  // Measures that are dug alike share their chances.
+  return digs.of(dig, `${depth} ${dug}`, () => {
+    const tried = dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug) }));
+    const worse = (a: BestDig, b: BestDig) =>
+      worstDig(a.chances).chance - worstDig(b.chances).chance || a.plan.wetWater - b.plan.wetWater;
+    return tried.reduce((a, b) => (worse(a, b) > 0 ? b : a));
+  });
+}
 
 /** Chances per dig at a depth. */
 export function perDig(site: Site, dig: DigDraws, m: Measures, depth: number): PerDig {
-  const dug = dugDepth(site, m, depth);
-  // Measures that are dug alike share their chances.
-  return perDigs.of(dig, `${depth} ${dug}`, () => chancesPerDig(site, dig, depth, dug));
+  return bestDig(site, dig, m, depth).chances;
 }
 
-function chancesPerDig({ water, pond }: Site, dig: DigDraws, depth: number, dug: number): PerDig {
+function chancesPerDig(
+  site: Site,
+  dig: DigDraws,
+  { heaves, water: stands }: DigPlan,
+  depth: number,
+  dug: number,
+): PerDig {
+  const { water, pond } = site;
   const radius = digRadius(pond.shape, depth);
   const { samples, years } = water;
+  const slumps = dig.slumps(dug);
+  const conductivity = conductivityAround(site, depth);
+  const slips = slipLevel(site, dug);
+  const slipping = shareAbove(stands, slips);
+  const boils = boilingHead(site, depth, dug);
+  const most = takenOut(site);
   let wet = 0;
   for (let s = 0; s < samples; s++) {
     // Seepage is in proportion to the head, so the head that makes it wet is known.
-    const limit = WET_INFLOW / discInflow.compute(water.conductivity[s], radius, 1) - dug;
+    const limit = Math.min(most / discInflow.compute(conductivity(s), radius, 1), boils) - dug;
     const end = (s + 1) * years;
-    for (let i = end - 1; i >= s * years && dig.water[i] > limit; i--) wet++;
+    for (let i = end - 1; i >= s * years && stands[i] > limit; i--) wet++;
   }
   return {
-    heave: shareBelow(dig.heaves, dug),
-    slump: dug > 0 ? shareBelow(dig.slumps, dug) : 0,
+    heave: shareBelow(heaves, dug),
+    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, dug) : 0, slipping) : 0,
     wet_floor: wet / (samples * years),
     factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },
   };
+}
+
+/** Share of levels above a limit. */
+function shareAbove(levels: Float32Array, limit: number): number {
+  if (!Number.isFinite(limit)) return limit < 0 ? 1 : 0;
+  let above = 0;
+  for (const level of levels) if (level > limit) above++;
+  return above / levels.length;
 }
 
 /** Share of ascending values below a limit. */
@@ -120,15 +193,23 @@ export function worstDig(dig: PerDig): { chance: number; governs: Governs } {
 }
 
 /** Depth of dig at which the 45° line from a footing is reached, m; Infinity where sides lean back as far. */
-export function footingLimit(site: Site): { depth: number; name: string } {
+export interface FootingLimit {
+  depth: number;
+  name: string;
+  /** the footing is taken as shallow because nobody has seen it */
+  assumed?: true;
+}
+
+/** The footing that limits the dig most. */
+export function footingLimit(site: Site): FootingLimit {
   const { footings } = site.places;
   const { sideSlope } = site.pond.shape;
-  let limit = { depth: Number.POSITIVE_INFINITY, name: '' };
+  let limit: FootingLimit = { depth: Number.POSITIVE_INFINITY, name: '' };
   for (const f of footings) {
     // The side leans away from the footing by its slope, and the line falls at 45°.
     const edge = -f.level + f.distance - site.pond.ring.width;
     const depth = sideSlope >= 1 ? Number.POSITIVE_INFINITY : Math.max(edge, 0) / (1 - sideSlope);
-    if (depth < limit.depth) limit = { depth, name: f.name };
+    if (depth < limit.depth) limit = { depth, name: f.name, assumed: f.assumed };
   }
   return limit;
 }
@@ -143,23 +224,38 @@ export interface Condition {
   text: string;
 }
 
+/** The published working slope for the ground in the sides of a dig; water in a wet year m above the datum. */
+export function workingSlopeAt({ ground }: Site, wetWater: number, dug: number): WorkingSlope {
+  const sides = layersInSide(ground.sides, dug);
+  return workingSlope({ strength: strengthAt(ground, dug)?.median, sides, wet: wetWater > -dug }, dug);
+}
+
 /** Conditions of the dig itself at a depth. */
-export function digConditions(site: Site, m: Measures, depth: number): Condition[] {
+export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: number): Condition[] {
   const conditions: Condition[] = [];
-  const limit = footingLimit(site);
-  if (Number.isFinite(limit.depth)) {
-    const spare = limit.depth - dugDepth(site, m, depth);
-    conditions.push({
-      governs: 'footing',
-      met: spare > 2 * LEVELLING_ERROR ? 'yes' : spare < -2 * LEVELLING_ERROR ? 'no' : 'doubtful',
-      text: `the 45° line from the footing ${limit.name} allows a dig of ${sayer(site).length(limit.depth)}`,
-    });
-  }
-  if (depth > deepestFloor(site.pond.shape))
+  const dug = dugDepth(site, m, depth);
+  const { length } = sayer(site);
+  const { slope } = workingSlopeAt(site, bestDig(site, dig, m, depth).plan.wetWater, dug);
+  if (dug >= PROTECTION_DEPTH && site.pond.wall === 'none' && site.pond.shape.sideSlope < slope)
     conditions.push({
       governs: 'side-slump',
       met: 'no',
-      text: `at this slope the sides meet at ${sayer(site).length(deepestFloor(site.pond.shape))}`,
+      text: `from ${length(PROTECTION_DEPTH)} deep the sides are laid back ${slope} to 1 in this ground, or an engineer designs what holds them`,
+    });
+  const limit = footingLimit(site);
+  if (Number.isFinite(limit.depth)) {
+    const spare = limit.depth - dug;
+    conditions.push({
+      governs: 'footing',
+      met: spare > 2 * LEVELLING_ERROR ? 'yes' : spare < -2 * LEVELLING_ERROR ? 'no' : 'doubtful',
+      text: `the 45° line from the footing ${limit.assumed ? `of ${limit.name}, taken as shallow because nobody has seen it,` : limit.name} allows a dig of ${length(limit.depth)}`,
+    });
+  }
+  if (depth > deepestFloor(site.pond.shape) + LEVEL_RESOLUTION)
+    conditions.push({
+      governs: 'side-slump',
+      met: 'no',
+      text: `at this slope the sides meet at ${length(deepestFloor(site.pond.shape))}`,
     });
   return conditions;
 }

@@ -24,9 +24,10 @@ import {
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import type { Assumption } from '../site/index.js';
-import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
+import { RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
+import { loweredGround } from './loweredGround.js';
 import type { Storm } from './storm.js';
 
 /** A drain for a site: designed, with where its water comes from and what it does to others. */
@@ -55,18 +56,22 @@ export interface SiteDrain extends Drain {
 /** Ground that is sand or gravel, m/s: Sichardt's radius means something. */
 const SANDY = 1e-5;
 
+/** Water that a soakaway below the drain's mouth would hold, m deep. Our choice. */
+const SOAKAWAY_DEPTH = 0.6;
+
 /** What goes with a designed drain. */
 export function aroundIt(
   basis: Basis,
   design: Drain,
+  depth: number,
   sources: SourceInflow[],
   { rain, seconds }: Storm,
   level: number,
   outside: number,
 ): Omit<SiteDrain, keyof Drain | 'assumptions'> {
   const { ground, places, survey, catchment, pond, tub } = basis.site;
-  const { p10, p50, p90 } = logPercentiles(ground.ksat);
-  const k: Ends = { low: p10, likely: p50, high: p90 };
+  const around = loweredGround(basis.site, level, depth);
+  const k = around.k.likely;
   const lowered = Math.max(outside - level, 0);
   const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
   const radius = Math.sqrt(planArea(pond.shape, 0) / Math.PI);
@@ -98,21 +103,31 @@ export function aroundIt(
           }),
         }
       : {}),
-    soakaway: judgeSoakaway(Math.max(design.totalInflow * seconds, 0.1), 0.6, k.likely, outside > level),
-    lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, k, shrinkable)),
+    soakaway: judgeSoakaway({
+      volume: Math.max(design.totalInflow * seconds, 0.1),
+      depth: SOAKAWAY_DEPTH,
+      k,
+      clearance: level - SOAKAWAY_DEPTH - outside,
+    }),
+    lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, around, shrinkable)),
     discharge: { ordinary: design.inflow.clay, storm: governing.total.likely, before },
-    ...(k.likely > SANDY ? { endless: endlessFlow(k.likely, lowered + 1, lowered, radius) } : {}),
-    ...(design.sump ? { powerCut: powerCutByMonth(basis, design, level) } : {}),
+    ...(k > SANDY ? { endless: endlessFlow(k, lowered + 1, lowered, radius) } : {}),
+    ...(design.sump ? { powerCut: powerCutByMonth(basis, design, level, around.k.likely) } : {}),
     maintenance: maintenance(design.kind),
   };
 }
 
 /** Hours without power by month, the water outside as in the wettest year of ten. */
-function powerCutByMonth({ site, highs }: Basis, { sump, input }: Drain, level: number): (number | null)[] {
+function powerCutByMonth(
+  { site, highs }: Basis,
+  { sump, input }: Drain,
+  level: number,
+  k: number,
+): (number | null)[] {
   const radius = Math.sqrt((planArea(site.pond.shape, 0) + input.floorArea) / 2 / Math.PI);
   return Array.from({ length: 12 }, (_, month) => {
     const head = Math.max(highs.uphill(month + 1, 0.9) - level, 0);
-    const hours = powerCutHours(sump!.storage, discInflow.compute(site.ground.ksat.median, radius, head));
+    const hours = powerCutHours(sump!.storage, discInflow.compute(k, radius, head));
     return hours > (365 * SECONDS_PER_DAY) / 3600 ? null : hours;
   });
 }

@@ -1,7 +1,9 @@
 import {
   type BaseSoil,
   type Bed,
+  type DrainInput,
   designDrain,
+  FREEBOARD,
   HEAVY_CLAY,
   inflowBySource,
   judgeBed,
@@ -10,15 +12,16 @@ import {
   type SourceInflow,
   soilCurve,
 } from '../drain/index.js';
-import { Assumptions, type Site } from '../site/index.js';
+import { Assumptions, ksatAround, type Site } from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
-import { outline, planArea } from '../uplift/index.js';
+import { insetAt, outline, planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
-import type { Decision } from './decide.js';
 import { aroundIt, type SiteDrain } from './drainAround.js';
-import { lawfulOutlets } from './lawfulOutlets.js';
-import { drainLevel, floorLevel, lowestUsualLevel, type Measures } from './measures.js';
-import { floodOf } from './options.js';
+import { floodOf } from './flood.js';
+import { holeOf } from './hole.js';
+import { drawdownOf } from './keptPond.js';
+import { drainLevel, floorLevel, fullLevel, type Measures } from './measures.js';
+import { assumeUpkeep } from './reliability.js';
 import { Remembered } from './remembered.js';
 import { STORM, type Storm } from './storm.js';
 import { wetGroundRunoff } from './wetGroundRunoff.js';
@@ -27,12 +30,6 @@ import { wetGroundRunoff } from './wetGroundRunoff.js';
 const CHOICE: Bed[] = ['pea gravel on concrete sand', 'pea gravel on masonry sand', 'pea gravel in fabric'];
 /** Reserve of the filter asked for where there is a choice. Our choice. */
 const FILTER_RESERVE = 1.2;
-
-/** The drain a decision needs, or null where it needs none. */
-export function drainOf(basis: Basis, { option, measures, depth }: Decision): SiteDrain | null {
-  if (option === 'do-not-dig' || option === 'measure-first' || option === 'move') return null;
-  return drainFor(basis, measures, depth);
-}
 
 const designed = new Remembered<SiteDrain>();
 
@@ -44,17 +41,47 @@ export function drainFor(basis: Basis, m: Measures, depth: number): SiteDrain | 
     : null;
 }
 
-function designFor(
+function designFor(basis: Basis, m: Measures, drain: DrainMeasure, depth: number): SiteDrain {
+  const { site } = basis;
+  const assume = new Assumptions();
+  const { input, sources, storm, level, outside } = drainInputOf(basis, m, drain, depth, assume);
+  assumeUpkeep(drain.kind, site.survey.site, assume);
+  const design = designDrain(input);
+  return {
+    ...design,
+    ...aroundIt(basis, design, depth, sources, storm, level, outside),
+    assumptions: assume.list,
+  };
+}
+
+type DrainMeasure = NonNullable<Measures['drain']>;
+
+/** What a drain at a depth is designed from. */
+export interface DesignBasis {
+  input: DrainInput;
+  sources: SourceInflow[];
+  storm: Storm;
+  /** that the drain holds, and highest water outside in nine years of ten, m above the datum */
+  level: number;
+  outside: number;
+  /** of the disc of equal area, m */
+  radius: number;
+  /** net head across the liner at the usual lowest level, m */
+  leakHead: number;
+}
+
+/** What the drain of measures is designed from at a depth; `assume` hears what the survey does not say. */
+export function drainInputOf(
   basis: Basis,
   m: Measures,
-  drain: NonNullable<Measures['drain']>,
+  drain: DrainMeasure,
   depth: number,
-): SiteDrain {
+  assume = new Assumptions(),
+): DesignBasis {
   const { site, highs } = basis;
-  const { pond, places, survey } = site;
-  const assume = new Assumptions();
+  const { pond, survey } = site;
   const floor = floorLevel(depth, m);
-  const level = drainLevel(drain, floor);
+  const level = drainLevel(m, floor);
   const { shape } = pond;
   const floorArea = planArea(shape, depth);
   const sideArea = ((outline(shape) + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
@@ -64,10 +91,10 @@ function designFor(
     rain: assume.or(survey.site.storm_rain, 'storm_rain', STORM.rain, 'm', 'a heavy summer storm: 30 mm'),
     seconds: assume.or(survey.site.storm_hours, 'storm_hours', STORM.seconds, 's', 'falling in one hour'),
   };
-  const sources = sourcesOf(basis, m, depth, level, storm);
-  const undrained = { ...m, drain: undefined };
-  const outside = highs.yearly(undrained, 0.9);
-  const to = places.discharge ?? lawfulOutlets(site).outlets[0];
+  const radius = Math.sqrt((planArea(shape, 0) + floorArea) / 2 / Math.PI);
+  const leakHead = Math.max(fullLevel(site, m) - drawdownOf(basis, 0.5) - level, 0);
+  const sources = sourcesOf(basis, m, depth, radius, level, storm, leakHead);
+  const outside = highs.yearly(m, 0.9);
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
     assume.add(
       'flood level',
@@ -75,7 +102,7 @@ function designFor(
       'm',
       'no flood mark at the outlet: 0.4 m above its ordinary water',
     );
-  const design = designDrain({
+  const input: DrainInput = {
     floor,
     floorArea,
     floorLength: Math.max(shape.length - inset, 0.5),
@@ -83,8 +110,12 @@ function designFor(
     sideArea,
     sideSlope: shape.sideSlope,
     trenchDepth: Math.max((MOUTH - level) / 2, MOUTH),
-    pond: pond.existing ? undefined : { ...shape, depth },
+    underSide: insetAt(shape, depth),
+    pond: pond.existing
+      ? undefined
+      : { ...shape, depth, edge: Math.max(pond.fullLevel + FREEBOARD, 0), hole: holeOf(site, m, depth) },
     inflow: likelyInflow(sources),
+    stormSeconds: storm.seconds,
     outside,
     soil,
     bed: bedFor(pond.bedding.kind === 'mat', soil),
@@ -93,17 +124,27 @@ function designFor(
     end:
       drain.kind === 'outlet'
         ? { ...drain.outlet, kind: 'outlet', flood: floodOf(drain.outlet) }
-        : { kind: 'sump', name: 'sump', level, distance: drain.distance, to: to?.name, discharge: to?.level },
-  });
-  return {
-    ...design,
-    ...aroundIt(basis, design, sources, storm, level, outside),
-    assumptions: assume.list,
+        : {
+            kind: 'sump',
+            name: 'sump',
+            level,
+            distance: drain.to.distance,
+            to: drain.to.name,
+            discharge: drain.to.level,
+          },
   };
+  return { input, sources, storm, level, outside, radius, leakHead };
 }
+
+const beds = new Remembered<Bed>();
+const soils = new Remembered<BaseSoil>();
 
 /** The mat where the survey plans one, else the first bed that keeps the soil out with some reserve. */
 function bedFor(mat: boolean, soil: BaseSoil): Bed {
+  return beds.of(soil, `${mat}`, () => chooseBed(mat, soil));
+}
+
+function chooseBed(mat: boolean, soil: BaseSoil): Bed {
   const choice: Bed[] = mat ? ['drainage mat', ...CHOICE] : CHOICE;
   const serves = choice.find((bed) => judgeBed(bed, soil).retention >= FILTER_RESERVE);
   return serves ?? choice[choice.length - 1];
@@ -119,36 +160,42 @@ function soilUnder({ ground }: Site, depth: number, assume: Assumptions): BaseSo
     return HEAVY_CLAY;
   }
   // That percentages are typical of the texture is said by the layer's evidence.
-  const { sand, clay } = compositionOf({
-    texture: layer.texture,
-    sand: layer.row.sand,
-    clay: layer.row.clay,
+  return soils.of(layer, '', () => {
+    const { sand, clay } = compositionOf({
+      texture: layer.texture,
+      sand: layer.row.sand,
+      clay: layer.row.clay,
+    });
+    return { curve: soilCurve(sand, clay) };
   });
-  return { curve: soilCurve(sand, clay) };
 }
 
 function sourcesOf(
-  { site, highs }: Basis,
+  basis: Basis,
   m: Measures,
   depth: number,
+  radius: number,
   level: number,
   storm: Storm,
+  leakHead: number,
 ): SourceInflow[] {
+  const { site, highs } = basis;
   const { catchment, tub, pond, ground } = site;
+  const lacks = drawdownOf(basis, 0.5);
   const kept = m.way === 'keptOut';
-  const { p10, p50, p90 } = logPercentiles(ground.ksat);
+  const { p10, p50, p90 } = logPercentiles(ksatAround(ground, depth));
   return inflowBySource({
     k: { low: p10, likely: p50, high: p90 },
-    radius: Math.sqrt((planArea(pond.shape, 0) + planArea(pond.shape, depth)) / 2 / Math.PI),
+    radius,
     head: Math.max(highs.yearly(m, 0.9) - level, 0),
     ...storm,
-    ring: tub && { area: tub.ringArea, fill: pond.ring.fill, capped: catchment.capped || kept },
+    ring: tub && { area: tub.ringArea, capped: catchment.capped || kept },
     roofArea: kept ? 0 : catchment.roofArea,
     uphillArea: kept ? 0 : catchment.uphillArea,
     cover: catchment.cover,
     shed: wetGroundRunoff(site, storm, Math.max(-highs.yearly(m, 0.9), 0)),
-    pondArea: planArea(pond.shape, 0),
-    drawdown: pond.usualDrawdown,
-    leakHead: Math.max(lowestUsualLevel(site, m) - level, 0),
+    pondArea: pond.overflow === 'ring' && !kept ? planArea(pond.shape, 0) : 0,
+    drawdown: lacks,
+    leakHead,
   });
 }

@@ -1,4 +1,4 @@
-import { dischargeWords, LINK_NAMES, SOURCE_NAMES } from '../drain/index.js';
+import { dischargeWords, LINK_NAMES, SOURCE_NAMES, SUMP_SIDE } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { SiteDrain } from './drainAround.js';
 
@@ -86,6 +86,8 @@ function otherBedWords({ verdicts, bed }: SiteDrain): string[] {
 /** The link with the least reserve. */
 function weakestWords({ weakestLink, reserve }: SiteDrain): string {
   const ratio = reserve[weakestLink];
+  if (weakestLink === 'outlet in flood' && ratio < 1)
+    return 'In flood the ditch stands higher than the water that the drain is to hold: a flap keeps it out, and nothing runs off until it falls.';
   const name = LINK_NAMES[weakestLink] ?? weakestLink;
   return ratio < 1
     ? `The ${name} does not serve: it has ${percent(Math.max(ratio, 0))} of what it must.`
@@ -94,7 +96,7 @@ function weakestWords({ weakestLink, reserve }: SiteDrain): string {
 
 function pipeWords({ pipe, smallest, totalInflow, cleansing, slope }: SiteDrain, units: UnitSystem): string {
   const aMinute = (v: number) => `${formatQuantity(v * 60, 'volume', units)} a minute`;
-  const carries = `${sentence(pipe.pipe.name)} carries ${aMinute(pipe.capacity)} if its wall is as rough as any, ${aMinute(pipe.most)} if it is smooth; ${aMinute(totalInflow)} must go through, so it serves ${times(pipe.times)} times over.`;
+  const carries = `${sentence(pipe.pipe.name)} carries ${aMinute(pipe.capacity)} if its wall is as rough as any, ${aMinute(pipe.most)} if it is smooth; ${aMinute(totalInflow)} must go through, a hole in the liner counted, so it serves ${times(pipe.times)} times over.`;
   const least =
     smallest && smallest.diameter < pipe.diameter
       ? ` ${sentence(smallest.pipe.name)} would carry it, ${times(smallest.times)} times over, but cannot be flushed and looked into.`
@@ -152,7 +154,7 @@ function neighbourWords(drain: SiteDrain, units: UnitSystem): string[] {
   const length = (v: number) => formatQuantity(v, 'length', units);
   const lowering = drain.lowering.map(
     ({ name, distance, lowered, words }) =>
-      `Water in the ground at ${name}, ${length(distance)} away, lowered by ${length(lowered.likely)} (at most ${length(lowered.high)}): ${words}.`,
+      `Water in the ground at ${name}, ${length(distance)} away, lowered by about ${length(lowered.likely)} (${length(lowered.high)} at the permeable end of the estimates): ${words}.`,
   );
   return [
     ...lowering,
@@ -166,15 +168,23 @@ function neighbourWords(drain: SiteDrain, units: UnitSystem): string[] {
   ];
 }
 
-function powerWords({ sump, powerCut }: SiteDrain, units: UnitSystem): string {
-  const { working, duty, energy, hoursStorm, words, startsAnHour } = sump!;
+function powerWords({ sump, sumpDepth, powerCut }: SiteDrain, units: UnitSystem): string {
+  const { working, duty, energy, hoursStorm, filledByStorm, words, startsAnHour } = sump!;
   const least = powerCut?.reduce((a, b) => (a === null || (b !== null && b < a) ? b : a), null) ?? null;
   const hold = (hours: number) =>
     Number.isFinite(hours) ? formatQuantity(hours * 3600, 'time', units) : 'any time';
   const wet = least === null ? 'a year at least' : hold(least);
+  const storm =
+    filledByStorm >= 1
+      ? `, after ${hold(hoursStorm)} in the design storm`
+      : `; the design storm fills ${percent(filledByStorm)} of sump and bed and ends` +
+        (Number.isFinite(hoursStorm)
+          ? `, and the rest takes until ${hold(hoursStorm)} from its beginning`
+          : '');
+  const side = formatQuantity(SUMP_SIDE, 'length', units);
   return (
-    `The pump moves ${formatQuantity(duty.flow * 60, 'volume', units)} a minute against ${formatQuantity(duty.head, 'length', units)} of lift and losses, ` +
+    `The sump is ${side} by ${side} and ${formatQuantity(sumpDepth!, 'length', units)} deep below the lowest ground. The pump moves ${formatQuantity(duty.flow * 60, 'volume', units)} a minute against ${formatQuantity(duty.head, 'length', units)} of lift and losses, ` +
     `starts at most ${startsAnHour} times an hour with ${formatQuantity(working, 'volume', units)} between start and stop, and uses about ` +
-    `${Number(energy.toPrecision(2))} kWh a year. Without power the water reaches the liner after ${wet} in the wettest month, after ${hold(hoursStorm)} in the design storm. ${sentence(words)}.`
+    `${Number(energy.toPrecision(2))} kWh a year. Without power the water reaches the liner after ${wet} in the wettest month${storm}. ${sentence(words)}.`
   );
 }

@@ -1,11 +1,14 @@
 import type { Site } from '../site/index.js';
 import { DesignHighs, type YearlyHighs } from './designHighs.js';
+import { DRAIN_SPREAD, PUMP_SPREAD, type Reliability, reliabilityOf } from './reliability.js';
 
 /** Everything a chance is counted over, drawn once a site: water by year, and the quality of what is built. */
 export interface Draws extends YearlyHighs {
   samples: number;
   years: number;
   highs: DesignHighs;
+  /** how what is built fails, at the middle of what is likely */
+  reliability: Reliability;
   /** one a sample: chance that a drain is silted or crushed in a year, and a sump unattended when it fails */
   blocked: Float64Array;
   pumpOut: Float64Array;
@@ -15,17 +18,11 @@ export interface Draws extends YearlyHighs {
   seamHead: Float64Array;
 }
 
-/** A filtered, inspected drain fails in about 1 year of 200; a stuck flap 1 in 20; our choice, common practice. */
-export const DRAIN_BLOCKED = { median: 0.005, spread: 0.8 };
-export const FLAP_STUCK = 0.05;
-/** Two pumps, an alarm and somebody to hear it: unattended in high water about once in 100 years. Our choice. */
-export const PUMP_OUT = { median: 0.01, spread: 0.5 };
-
 /** Draws of a site; the same seed gives the same draws for every option and depth. */
-export function drawsOf({ water, unknowns }: Site): Draws {
+export function drawsOf({ water, unknowns, survey }: Site): Draws {
   const { samples, years } = water;
-  const often = ({ median, spread }: typeof DRAIN_BLOCKED, z: number) =>
-    Math.min(median * Math.exp(spread * z), 1);
+  const reliability = reliabilityOf(survey.site);
+  const often = (median: number, spread: number, z: number) => Math.min(median * Math.exp(spread * z), 1);
   const yearly: YearlyHighs = {
     clayLow: highestOf(water.clayLow.month),
     clayHigh: highestOf(water.clayHigh.month),
@@ -39,8 +36,9 @@ export function drawsOf({ water, unknowns }: Site): Draws {
     samples,
     years,
     highs: new DesignHighs(water, yearly),
-    blocked: unknowns.drain.map((z) => often(DRAIN_BLOCKED, z)),
-    pumpOut: unknowns.pump.map((z) => often(PUMP_OUT, z)),
+    reliability,
+    blocked: unknowns.drain.map((z) => often(reliability.blocked, DRAIN_SPREAD, z)),
+    pumpOut: unknowns.pump.map((z) => often(reliability.pumpOut, PUMP_SPREAD, z)),
     strength: unknowns.strength,
     unitWeight: unknowns['unit weight'],
     seamHead: unknowns.seam,
@@ -56,13 +54,4 @@ export function highestOf(levels: Float32Array, months: number[] = ALL_MONTHS): 
     for (const m of months) if (levels[i * 12 + m - 1] > high) high = levels[i * 12 + m - 1];
     return high;
   });
-}
-
-/** Months in which it is dug: those named, else the driest one. */
-export function digMonths({ pond, water }: Site): number[] {
-  if (pond.builtIn) return pond.builtIn;
-  const { month } = water.clayLow;
-  const sums = new Float64Array(12);
-  for (let i = 0; i < month.length; i++) sums[i % 12] += month[i];
-  return [sums.indexOf(Math.min(...sums)) + 1];
 }

@@ -3,6 +3,7 @@ import { firstOrderFromSample, pickFreezeIndices, uniforms } from '../sampling/i
 import { REPLICATES } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { chanceOf } from './chance.js';
+import { wetOrClay } from './designHighs.js';
 import { type Measures, NOTHING } from './measures.js';
 import type { Driver } from './result.js';
 
@@ -50,10 +51,15 @@ function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driv
         counted: {},
         emptied: {},
         draws: { ...draws, blocked: from(draws.blocked, built), pumpOut: from(draws.pumpOut, built) },
-        sides: sides && {
-          dug: from(sides.dug, strength),
-          softWet: from(sides.softWet, strength),
-          softDry: from(sides.softDry, strength),
+        sides: (depth) => {
+          const of = sides(depth);
+          return (
+            of && {
+              dug: from(of.dug, strength),
+              softWet: from(of.softWet, strength),
+              softDry: from(of.softDry, strength),
+            }
+          );
         },
       },
       m,
@@ -78,16 +84,23 @@ function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driv
 function parts({ site, draws }: Basis, m: Measures, shares: Float64Array): Driver[] {
   const { samples, years } = draws;
   const ring = draws.tub?.[m.way];
-  const mean = (levels: Float32Array) =>
+  const mean = (level: (i: number) => number) =>
     Float64Array.from({ length: samples }, (_, s) => {
       let sum = 0;
-      for (let i = s * years; i < (s + 1) * years; i++) sum += levels[i];
+      for (let i = s * years; i < (s + 1) * years; i++) sum += level(i);
       return sum / years;
     });
   const inputs: [string, Float64Array][] = [
-    ['level of the water in the clay', mean(draws.clayLow)],
+    ['level of the water in the clay', mean((i) => draws.clayLow[i])],
     ['permeability of the ground', site.water.conductivity],
-    ...(ring ? [['level of the water in the dug ring', mean(ring)] as [string, Float64Array]] : []),
+    ...(ring
+      ? [
+          ['level of the water in the dug ring', mean(wetOrClay(ring, draws.clayLow))] as [
+            string,
+            Float64Array,
+          ],
+        ]
+      : []),
     ...(site.places.highRim > 0
       ? [['rise of the water uphill', site.unknowns['uphill rise']] as [string, Float64Array]]
       : []),

@@ -1,3 +1,6 @@
+import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { meanRise, rungBelow } from '../site/index.js';
+import type { Emptyings } from './basis.js';
 import type { LiftingHeads } from './liftingHeads.js';
 import type { UndrainedHeads } from './undrainedHeads.js';
 
@@ -7,9 +10,14 @@ export interface Bounds {
   most?: Float64Array;
 }
 
-/** Levels in a ring as full as the head outside, and below every floor. */
-const FULL = Number.POSITIVE_INFINITY;
-const EMPTY = Number.NEGATIVE_INFINITY;
+/** Emptyings of one month of a sample, by rank from the highest head down. */
+export interface RankedEmptyings {
+  sample: number;
+  /** index of the highest head of the clay */
+  first: number;
+  /** index of the month in the mean heights, by year */
+  month: (year: number) => number;
+}
 
 /**
  * An emptied pond at each of many depths, ascending, with the head outside kept between bounds: at which it lifts
@@ -23,26 +31,30 @@ export class EmptiedPond {
   private readonly least: number;
   /** shallowest depth that a head within the bounds can lift at all */
   private readonly from: number;
-  /** what holds the deepest floor, m above the datum */
-  private readonly lowest: number;
+  /** first rung of the mean heights below what holds the liner, by depth */
+  private readonly rungs: Uint8Array;
 
   /**
    * @param lifting - of the same depths
-   * @param holds - level from which water lifts it, by depth, m above the datum
    * @param sides - bared, by depth, m
+   * @param heads - of the emptyings without a drain
    */
   constructor(
     private readonly lifting: LiftingHeads,
-    private readonly holds: Float64Array,
     private readonly sides: Float64Array,
     { least, most }: Bounds,
+    private readonly emptyings: Emptyings,
+    private readonly heads: UndrainedHeads,
   ) {
+    const { holds } = lifting;
     this.count = sides.length;
     this.most = most ?? new Float64Array(this.count).fill(Number.POSITIVE_INFINITY);
     this.least = least;
-    const reached = holds.findIndex((hold, j) => this.head(j, Number.POSITIVE_INFINITY) > hold);
+    const reached = holds.findIndex(
+      (hold, j) => this.head(j, Number.POSITIVE_INFINITY) > hold + LEVEL_RESOLUTION,
+    );
     this.from = reached < 0 ? this.count : reached;
-    this.lowest = holds[this.count - 1];
+    this.rungs = Uint8Array.from(holds, (hold) => rungBelow(hold - heads.shift));
   }
 
   /** Whether no head within the bounds lifts it at any depth. */
@@ -53,64 +65,63 @@ export class EmptiedPond {
   /**
    * First of the depths at which the liner lifts within the days it stands empty, of every year of an emptying; their
    * count where it never does.
-   * @param first - index of the highest of the emptying's heads
    * @param into - by year
    */
-  firstLifts(sample: number, heads: UndrainedHeads, first: number, into: Uint16Array): void {
-    // The lower the head the deeper it lifts first, were the ring as full as the head, or empty.
-    let full = -1;
-    let empty = -1;
-    for (let i = first; i < first + into.length; i++) {
-      const head = heads.emptied[i];
-      const ring = heads.ring[i];
-      let depth: number;
-      if (ring <= this.lowest) depth = empty = this.deeper(sample, empty, head, EMPTY);
-      else {
-        depth = full = this.deeper(sample, full, head, FULL);
-        if (ring < Math.max(head, this.least)) {
-          empty = this.deeper(sample, Math.max(empty, full), head, EMPTY);
-          depth = this.between(sample, full, empty, head, ring);
-        }
-      }
-      into[heads.year[i]] = depth;
+  firstLifts(of: RankedEmptyings, into: Uint16Array): void {
+    const { year } = this.heads;
+    // Years of like heads lift at like depths: sought from where the one before did.
+    let j = this.from;
+    for (let i = of.first; i < of.first + into.length; i++) {
+      while (j > this.from && this.lifts(of, i, j - 1)) j--;
+      while (j < this.count && !this.lifts(of, i, j)) j++;
+      into[year[i]] = j;
     }
-  }
-
-  /** First depth that lifts, from that of a higher head on; −1: none is known. */
-  private deeper(sample: number, higher: number, head: number, ring: number): number {
-    if (higher < 0) return this.between(sample, this.from, this.count, head, ring);
-    let j = higher;
-    while (j < this.count && !this.lifts(sample, j, head, ring)) j++;
-    return j;
-  }
-
-  /** First depth from `low` on that lifts, `high` at the latest. */
-  private between(sample: number, low: number, high: number, undrained: number, ring: number): number {
-    // Deeper never lifts less.
-    let [no, yes] = [low, high];
-    while (no < yes) {
-      const middle = (no + yes) >> 1;
-      if (this.lifts(sample, middle, undrained, ring)) yes = middle;
-      else no = middle + 1;
-    }
-    return yes;
   }
 
   /**
    * First of the depths at which a bared side slumps, of every year of an emptying; their count where it never does.
    * @param wet - first depth whose side is too tall with water in its crack, and `dry` with air
    */
-  firstSlumps(heads: UndrainedHeads, first: number, wet: number, dry: number, into: Uint16Array): void {
+  firstSlumps({ first }: RankedEmptyings, wet: number, dry: number, into: Uint16Array): void {
+    const { year, emptied } = this.heads;
     for (let i = first; i < first + into.length; i++) {
       let j = wet;
       // The crack reaches half way down the side: water stands in it when the head outside is above that.
-      while (j < dry && this.head(j, heads.emptied[i]) <= -this.sides[j] / 2) j++;
-      into[heads.year[i]] = j;
+      while (j < dry && this.head(j, emptied[i]) <= LEVEL_RESOLUTION - this.sides[j] / 2) j++;
+      into[year[i]] = j;
     }
   }
 
-  private lifts(sample: number, j: number, undrained: number, ring: number): boolean {
-    return this.lifting.lifts(sample, j, this.head(j, undrained) - this.holds[j], ring);
+  /**
+   * First of the depths at which a side slips by the kind of its ground, where that is sooner than what is known.
+   * @param levels - outside, above which it slips, by depth, m above the datum
+   */
+  firstSlips({ first }: RankedEmptyings, levels: Float64Array, into: Uint16Array): void {
+    const { year, emptied } = this.heads;
+    const from = levels.findIndex((level) => level < Number.POSITIVE_INFINITY);
+    for (let i = first; from >= 0 && i < first + into.length; i++) {
+      let j = from;
+      while (j < into[year[i]] && this.head(j, emptied[i]) <= levels[j] + LEVEL_RESOLUTION) j++;
+      into[year[i]] = Math.min(into[year[i]], j);
+    }
+  }
+
+  private lifts(of: RankedEmptyings, i: number, j: number): boolean {
+    const { ring, year, clay, shift } = this.heads;
+    const { low, high, rises, stored, tub } = this.emptyings;
+    const hold = this.lifting.holds[j];
+    const highest = this.head(j, clay[i]) - hold;
+    let mean = highest;
+    // Of water seen under the liner only its highest is known.
+    if ((stored || tub === undefined) && highest > LEVEL_RESOLUTION) {
+      const month = of.month(year[i]);
+      const top = Math.max(low[month], high[month]);
+      mean = meanRise(top, rises, month, hold - shift, this.rungs[j]);
+      // What comes back through the drain is there on all days.
+      if (this.least > hold) mean += this.least - hold;
+      if (mean > highest) mean = highest;
+    }
+    return this.lifting.lifts(of.sample, j, highest, mean, Math.min(ring[i], this.most[j]));
   }
 
   private head(j: number, undrained: number): number {

@@ -1,18 +1,18 @@
+import { daysCounted } from '../site/index.js';
 import type { Basis } from './basis.js';
 import type { Course } from './courses.js';
 import { EmptiedPond } from './emptiedPond.js';
-import { emptiedHold } from './emptying.js';
-import { liftingHeads } from './liftingHeads.js';
+import { LiftingHeads } from './liftingHeads.js';
 import type { Measures } from './measures.js';
 import { Onsets } from './onsets.js';
 import { Remembered } from './remembered.js';
 import { NO_SHIFT, type Shift } from './shift.js';
-import { baredSides, firstTaller } from './sides.js';
+import { baredSides, firstTaller, slipLevel } from './sides.js';
 import { undrainedHeads } from './undrainedHeads.js';
 
 /** Years in which an emptied pond fails with one course of its drain, however high the pond is kept otherwise. */
 export interface EmptiedYears {
-  /** how often each year counts: as often as there are months in which a ditch may flood */
+  /** how often each year counts: as often as there are spells in which a ditch may flood */
   rounds: number;
   /** by plan of emptying */
   plans: EmptiedPlan[];
@@ -24,14 +24,14 @@ export interface EmptiedYears {
 export interface EmptiedPlan {
   lift: Onsets;
   slump: Onsets;
-  /** the ditch in flood in one month of the plan after another, and in none of them */
+  /** the ditch in flood during some emptyings of the plan, and during none of them */
   cases: EmptiedCase[];
 }
 
 /** Where the ditch is in flood. */
 interface EmptiedCase {
-  /** place of the month in which it is; absent: in none of the plan */
-  flooded?: number;
+  /** places of the months whose emptying it meets */
+  flooded: number[];
   /** how often it counts */
   times: number;
   /** first depth that fails; index sample × years + rank, the years in the order of the plan's first month */
@@ -39,8 +39,9 @@ interface EmptiedCase {
 }
 
 const found = new Remembered<EmptiedYears>(16);
+const shifted = new Remembered<EmptiedYears>(8);
 
-/** {@link countEmptied}, remembered where no shift makes it other than it will be asked for again. */
+/** {@link countEmptied}, remembered. */
 export function emptiedYears(
   basis: Basis,
   m: Measures,
@@ -49,11 +50,21 @@ export function emptiedYears(
   shift: Shift = NO_SHIFT,
 ): EmptiedYears {
   const count = () => countEmptied(basis, m, course, depths, shift);
-  if (shift.water !== NO_SHIFT.water || shift.conductivity !== NO_SHIFT.conductivity) return count();
   const { way, cutoff, raise, ballast, drain } = m;
-  const relieved = course.calm.most ? [drain, course.state] : [];
-  const key = JSON.stringify([way, cutoff, raise, ballast, relieved, Array.from(depths)]);
-  return found.of(basis.emptied, key, count);
+  const { water, conductivity } = shift;
+  const relieved = course.calm.most ? [drain, course.state, course.flood !== undefined] : [];
+  const key = JSON.stringify([
+    way,
+    cutoff,
+    raise,
+    ballast,
+    relieved,
+    Array.from(depths),
+    water,
+    conductivity,
+  ]);
+  const asIs = water === NO_SHIFT.water && conductivity === NO_SHIFT.conductivity;
+  return (asIs ? found : shifted).of(basis.emptied, key, count);
 }
 
 function countEmptied(
@@ -67,49 +78,59 @@ function countEmptied(
   const { months } = emptyings;
   const count = depths.length;
   const bared = baredSides(m, depths);
-  const lifting = liftingHeads(site, draws, m, depths, shift.conductivity);
-  const holds = Float64Array.from(depths, (depth) => emptiedHold(site, m, depth));
-  const calm = new EmptiedPond(lifting, holds, bared, course.calm);
-  const flooded = course.flood && new EmptiedPond(lifting, holds, bared, course.flood);
+  const stands = Array.from(depths, sides);
+  const slips = bared.map((height) => slipLevel(site, height));
+  const maySlip = slips.some((level) => level < Number.POSITIVE_INFINITY);
+  const lifting = new LiftingHeads(site, m, depths, shift.conductivity);
+  const heads = undrainedHeads(draws, emptyings, m, shift.water);
+  const calm = new EmptiedPond(lifting, bared, course.calm, emptyings, heads);
+  const flooded = course.flood && new EmptiedPond(lifting, bared, course.flood, emptyings, heads);
   const relieved = calm.neverLifts && (flooded?.neverLifts ?? true);
-  const rounds = flooded ? site.wetMonths.length : 1;
-  const mayFlood = (q: number) => flooded !== undefined && site.wetMonths.includes(months[q] + 1);
+  const spells = flooded ? floodSpells(site.wetMonths) : [NO_SPELL];
+  const rounds = spells.length;
+  const met = months.map((month) => spellsMet(month, site.pond.daysEmpty));
+  const mayFlood = (q: number) => flooded !== undefined && spells.some((spell) => met[q].has(spell));
   const onsets = () => new Onsets(samples, count, rounds);
   const plans = emptyings.plans.map((places): EmptiedPlan => {
-    const wet = places.filter(mayFlood);
-    const first = () => new Uint16Array(samples * years).fill(count);
-    return {
-      lift: onsets(),
-      slump: onsets(),
-      cases: [
-        ...wet.map((flooded) => ({ flooded, times: 1, first: first() })),
-        { times: rounds - wet.length, first: first() },
-      ],
-    };
+    const cases = new Map<string, EmptiedCase>();
+    for (const spell of spells) {
+      const flooded = places.filter((q) => met[q].has(spell));
+      const same = cases.get(`${flooded}`);
+      if (same) same.times++;
+      else
+        cases.set(`${flooded}`, { flooded, times: 1, first: new Uint16Array(samples * years).fill(count) });
+    }
+    return { lift: onsets(), slump: onsets(), cases: [...cases.values()] };
   });
   const idle = new Uint8Array(samples);
-  const heads = undrainedHeads(draws, emptyings, m, shift.water);
   const each = () =>
     months.map((): FirstDepths => ({ lift: new Uint16Array(years), slump: new Uint16Array(years) }));
   const inCalm = each();
   const inFlood = each();
   const emptied = plans.map(({ cases }, p) =>
-    cases.map((of) => emptyings.plans[p].map((q) => (q === of.flooded ? inFlood[q] : inCalm[q]))),
+    cases.map((of) => emptyings.plans[p].map((q) => (of.flooded.includes(q) ? inFlood[q] : inCalm[q]))),
   );
   for (let s = 0; s < samples; s++) {
-    const tallWet = sides ? firstTaller(bared, sides.softWet[s]) : count;
-    const tallDry = sides ? firstTaller(bared, sides.softDry[s]) : count;
-    if (relieved && tallWet === count) {
+    const tallWet = firstTaller(bared, (j) => stands[j]?.softWet[s] ?? Number.POSITIVE_INFINITY);
+    const tallDry = firstTaller(bared, (j) => stands[j]?.softDry[s] ?? Number.POSITIVE_INFINITY);
+    if (relieved && tallWet === count && !maySlip) {
       idle[s] = 1;
       continue;
     }
     const from = (q: number) => (s * months.length + q) * years;
     for (let q = 0; q < months.length; q++) {
-      calm.firstLifts(s, heads, from(q), inCalm[q].lift);
-      calm.firstSlumps(heads, from(q), tallWet, tallDry, inCalm[q].slump);
+      const of = {
+        sample: s,
+        first: from(q),
+        month: (year: number) => (s * years + year) * months.length + q,
+      };
+      calm.firstLifts(of, inCalm[q].lift);
+      calm.firstSlumps(of, tallWet, tallDry, inCalm[q].slump);
+      if (maySlip) calm.firstSlips(of, slips, inCalm[q].slump);
       if (!flooded || !mayFlood(q)) continue;
-      flooded.firstLifts(s, heads, from(q), inFlood[q].lift);
-      flooded.firstSlumps(heads, from(q), tallWet, tallDry, inFlood[q].slump);
+      flooded.firstLifts(of, inFlood[q].lift);
+      flooded.firstSlumps(of, tallWet, tallDry, inFlood[q].slump);
+      if (maySlip) flooded.firstSlips(of, slips, inFlood[q].slump);
     }
     plans.forEach((plan, p) => {
       const [place] = emptyings.plans[p];
@@ -121,6 +142,23 @@ function countEmptied(
     });
   }
   return { rounds, plans, idle };
+}
+
+/** Thirds of a month, in one of which a ditch floods. */
+const SPELLS = 36;
+/** Days of a third, no more than it has. */
+const SPELL_DAYS = 10;
+const NO_SPELL = -1;
+
+function floodSpells(wetMonths: readonly number[]): number[] {
+  return wetMonths.flatMap((month) => [0, 1, 2].map((third) => 3 * (month - 1) + third));
+}
+
+/** Spells that an emptying may meet which starts on any day of a month, 0–11. */
+function spellsMet(month: number, daysEmpty: number): Set<number> {
+  const after = Math.ceil((daysCounted(daysEmpty) - 1) / SPELL_DAYS);
+  const met = Math.min(3 + after, SPELLS);
+  return new Set(Array.from({ length: met }, (_, i) => (3 * month + i) % SPELLS));
 }
 
 /** First depths at which the liner lifts and a side slumps in an emptying, by year. */

@@ -1,4 +1,4 @@
-import { type Use, unrecorded } from '../formula/index.js';
+import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { tubVolume } from '../groundwater/index.js';
 import type { Site } from '../site/index.js';
 import { clayArrival, LEAST_FLOOR, LIFT_VOLUME_DEPTH, planArea, secondsToFill } from '../uplift/index.js';
@@ -12,7 +12,7 @@ export function emptiedHold(site: Site, m: Measures, depth: number): number {
 /**
  * Seconds until an emptied liner lifts; 0 at once, Infinity never.
  * @param hold - level from which water lifts it, m above the datum
- * @param head - outside, and `tub` in the ring
+ * @param head - of the clay, which gives water by it, and `tub` in the ring
  * @param lifted - depth of water over the floor that counts as lifted, m
  */
 export function secondsToLift(
@@ -25,7 +25,7 @@ export function secondsToLift(
   lifted = LIFT_VOLUME_DEPTH,
   use: Use = unrecorded,
 ): number {
-  if (head <= hold) return Number.POSITIVE_INFINITY;
+  if (Math.max(head, tub) <= hold + LEVEL_RESOLUTION) return Number.POSITIVE_INFINITY;
   const { shape } = site.pond;
   const ring = site.tub && tub > hold ? tubVolume(site.tub, tub) - tubVolume(site.tub, hold) : 0;
   if (ring >= lifted * Math.max(planArea(shape, depth), LEAST_FLOOR)) return 0;

@@ -1,41 +1,38 @@
 import type { Site } from '../site/index.js';
+import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
-import type { MonthlyLimits } from './monthlyLimits.js';
+import { NOTHING } from './measures.js';
+import { type Barred, type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import { sayer } from './say.js';
 import type { AddRule } from './sideRules.js';
 
 /** When the pond may be emptied and how low it may be let. */
-export function emptyingRules(
-  site: Site,
-  d: Decision,
-  { lowestSafeLevel }: MonthlyLimits,
-  add: AddRule,
-): void {
+export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, add: AddRule): void {
   const { pond } = site;
+  const { lowestSafeLevel } = limits;
   const months = lowestSafeLevel.map((_, i) => i + 1);
   const free = months.filter((m) => lowestSafeLevel[m - 1] === null);
   const bound = months.filter((m) => lowestSafeLevel[m - 1] !== null);
   if (bound.length === 0) return;
   // Found safe because the water comes too slowly: as briefly as planned, and no longer.
-  const wished = pond.emptiedIn === 'any' ? [] : pond.emptiedIn;
+  const wished = d.change?.emptied_in ?? (pond.emptiedIn === 'any' ? [] : pond.emptiedIn);
+  const days = d.change?.days_empty ?? pond.daysEmpty;
   const planned = d.verdict?.safe && d.depth === pond.depth && d.option !== 'measure-first';
   const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
-  const briefly = `in ${monthWords(brief)} for at most ${pond.daysEmpty} days, as planned`;
+  const briefly = `in ${monthWords(brief)} for at most ${days} days, as ${d.change ? 'changed' : 'planned'}`;
+  const atMost = days > 0 ? ` for at most ${days} ${days === 1 ? 'day' : 'days'}` : '';
   if (free.length > 0)
     add(
       'empty-only-in',
-      `Empty it only in ${monthWords(free)}${brief.length > 0 ? `, or ${briefly}` : ''}.`,
+      `Empty it only in ${monthWords(free)}${atMost}${brief.length > 0 ? `, or ${briefly}` : ''}.`,
       {
         months: [...free, ...brief].sort((a, b) => a - b),
       },
     );
   else if (brief.length > 0)
     add('empty-only-in', `Empty it only ${briefly}, and read the dip pipe first.`, { months: brief });
-  else
-    add('do-not-lower', 'Do not empty it in any month without reading the dip pipe first.', {
-      months: bound,
-    });
+  else noMonthRule(bound, limits, add);
   const level = (month: number) => lowestSafeLevel[month - 1]!;
   levelRule(
     site,
@@ -43,8 +40,32 @@ export function emptyingRules(
     { bound, level, but: brief.length > 0 ? ', but for the days it stands empty as planned' : '' },
     add,
   );
-  if (d.emptyingRuled && free.length > 0)
+  if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)
     add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
+}
+
+const BARS: Record<Barred, string> = {
+  'floor-heave':
+    'water under pressure below the clay would heave the floor, and the dip pipe does not read it',
+  'side-slump': 'as steep as they are the bared sides would slip even with no water behind them',
+};
+
+/** Where no month is free the dip pipe tells, but of the water under the liner only. */
+function noMonthRule(bound: number[], { barred }: MonthlyLimits, add: AddRule): void {
+  const by = (cause: Barred | null) => bound.filter((month) => barred[month - 1] === cause);
+  const when = (months: number[]) => (months.length === 12 ? 'in any month' : inMonths(months));
+  for (const cause of ['floor-heave', 'side-slump'] as const) {
+    const months = by(cause);
+    if (months.length > 0)
+      add('do-not-lower', `Never empty it ${when(months)}, whatever the dip pipe shows: ${BARS[cause]}.`, {
+        months,
+      });
+  }
+  const read = by(null);
+  if (read.length > 0)
+    add('do-not-lower', `Do not empty it ${when(read)} without reading the dip pipe first.`, {
+      months: read,
+    });
 }
 
 const inMonths = (months: number[]) => (months.length === 12 ? 'all year' : `in ${monthWords(months)}`);
@@ -67,7 +88,7 @@ function levelRule(site: Site, d: Decision, { bound, level, but }: Bound, add: A
     const worst =
       over.length > 0 && !lifts
         ? `full to the brim ${inMonths(over)}`
-        : `in the worst month ${sayer(site).level(highest)} from the lowest ground at the rim`;
+        : `in the worst month ${sayer(site).lowest(highest)} from the lowest ground at the rim`;
     add(
       'keep-above-level',
       `Keep the water above the level of the month ${inMonths(held)}${but}: ${worst}.`,
@@ -82,18 +103,29 @@ function levelRule(site: Site, d: Decision, { bound, level, but }: Bound, add: A
     );
 }
 
-/** Work on a pond that is there already: it is emptied for it, and what lies under the liner asks for the liner out. */
-export function rebuildRule(
-  { measures: m }: Decision,
-  { lowestSafeLevel }: MonthlyLimits,
-  add: AddRule,
-): void {
+/**
+ * Work on a pond that is there already: it is emptied for it as it stands, with nothing yet built, and what lies under
+ * the liner asks for the liner out.
+ */
+export function rebuildRule(basis: Basis, { measures: m }: Decision, add: AddRule): void {
   const under = m.drain !== undefined || m.raise > 0;
   if (!under && m.ballast === 0) return;
-  const free = lowestSafeLevel.map((_, i) => i + 1).filter((month) => lowestSafeLevel[month - 1] === null);
+  const { lowestSafeLevel, barred } = monthlyLimits(basis, NOTHING, basis.site.pond.depth);
+  const causes = (['floor-heave', 'side-slump'] as const).filter((cause) => barred.includes(cause));
+  if (!barred.includes(null)) {
+    add(
+      'rebuild',
+      `This work needs the pond empty, and as it is it may not be emptied in any month: ${causes.map((cause) => BARS[cause]).join('; ')}. Keep it full and ask a licensed engineer how the work can be done.`,
+    );
+    return;
+  }
+  const free = lowestSafeLevel.flatMap((level, i) => (level === null ? [i + 1] : []));
+  const never = barred.flatMap((cause, i) => (cause ? [i + 1] : []));
+  const but =
+    never.length > 0 ? ` Never ${inMonths(never)}: ${causes.map((cause) => BARS[cause]).join('; ')}.` : '';
   add(
     'rebuild',
-    `The pond is emptied for this${under ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.`,
+    `The pond is emptied for this${under ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.${but}`,
     free.length > 0 && free.length < 12 ? { months: free } : {},
   );
 }

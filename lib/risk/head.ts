@@ -18,20 +18,30 @@ export function undrainedHead(cutoff: number | undefined, low: number, high: num
   return Math.max(uphill, low, tub);
 }
 
+/** Waters nearer to each other than this are one, m: what a tape can tell. */
+export const ALIKE = 1e-3;
+
+/** The highest of three waters, the ring where it stands as high as the clay, which touches the liner: index 0 ring, 1 uphill wall, 2 low side. */
+export function highestOfThree(low: number, uphill: number, ring: number): 0 | 1 | 2 {
+  if (ring >= Math.max(low, uphill) - ALIKE) return 0;
+  return uphill > low + ALIKE ? 1 : 2;
+}
+
 /**
  * What a drain leaves of the undrained head.
  * @param floor - liner's lowest point, m above the datum
  * @param receiver - water at the outlet; a sump has none
  */
 export function relievedBy(
-  { drain }: Measures,
+  m: Measures,
   floor: number,
   state: DrainState,
   receiver: number,
   use: Use = unrecorded,
 ): (undrained: number) => number {
+  const { drain } = m;
   if (!drain || state === 'blocked') return (undrained) => undrained;
-  const level = drainLevel(drain, floor);
+  const level = drainLevel(m, floor);
   if (drain.kind === 'sump') return (undrained) => use(relievedHead, undrained, level, level, BED_LOSS);
   const formula = state === 'works' ? relievedHead : unflappedHead;
   return (undrained) => use(formula, undrained, level, receiver, BED_LOSS);

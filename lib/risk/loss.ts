@@ -1,7 +1,7 @@
 import { method } from '../formula/index.js';
 import type { Basis } from './basis.js';
 import { type Measures, namesOf } from './measures.js';
-import type { OptionName } from './result.js';
+import type { OptionName } from './optionNames.js';
 import { verdictAt } from './verdict.js';
 
 export const lossMethod = method({
@@ -42,11 +42,8 @@ export const LOSS: Loss = {
 
 /** Expected loss of measures at a depth, one a sample: unlucky ground is unlucky every year of the life. */
 export function lossesOf(basis: Basis, m: Measures, depth: number, loss: Loss): Float64Array {
-  const life = basis.site.survey.site.life ?? LIFE;
+  const { life } = basis.site;
   const cost = namesOf(m).reduce((sum, name) => sum + loss.measures[name], 0);
   const { chance } = verdictAt(basis, m, depth);
   return chance.shares.map((share) => cost + loss.failure * (1 - (1 - share) ** life));
 }
-
-/** Life of a liner, years. Common practice. */
-export const LIFE = 20;

@@ -1,6 +1,7 @@
 import { isoDate } from '../climate/index.js';
 import type { Judged } from './assess.js';
-import { floorLevel } from './measures.js';
+import { lowestLevel } from './monthlyLimits.js';
+import { lastReading } from './readings.js';
 
 /** What the last look into the dip pipe under the liner allows. Levels m above the datum. */
 export interface LowerToday {
@@ -18,29 +19,23 @@ export interface LowerToday {
 
 /**
  * May the pond be lowered on the day of the last dip: to the water found under the liner and the margin, as long as
- * the pipe is read again before the next lowering.
+ * the pipe is read again before the next lowering. Pressure in a seam and sides that slip when bared stand against it:
+ * the pipe shows neither.
  * @returns null where the dip pipe has not been read, or was found dry without saying how deep it is
  */
-export function lowerToday({ site, decision, limits }: Judged): LowerToday | null {
-  const { survey, places, pond } = site;
-  const look = survey.looks
-    .filter((l) => l.pit === 'dip-pipe' && (l.reading === 'level' || l.reading === 'dry'))
-    .at(-1);
-  const depth = look?.reading === 'dry' ? look.holeDepth : look?.depth;
-  if (!look || depth === undefined) return null;
-  const water = (places.dipPipePoint ?? 0) - depth;
-  const floor =
-    floorLevel(decision.depth || pond.depth, decision.measures) +
-    pond.floorBallast +
-    decision.measures.ballast;
+export function lowerToday({ site, basis, decision, limits }: Judged): LowerToday | null {
+  const look = lastReading(site, 'dip-pipe');
+  const water = look?.level;
+  if (!look || water === undefined) return null;
   const date = isoDate(Math.floor(look.day));
   const month = Number(date.slice(5, 7));
+  const depth = decision.depth || site.pond.depth;
   return {
     date,
     month,
     water_m: water,
-    dry: look.reading === 'dry',
-    lowest_m: water <= floor ? null : water + pond.margin - decision.measures.ballast,
+    dry: look.dry,
+    lowest_m: lowestLevel(basis, decision.measures, depth, month, { high: water, emptied: water }).level,
     month_lowest_m: limits.lowestSafeLevel[month - 1] ?? null,
   };
 }

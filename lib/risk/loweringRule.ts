@@ -1,10 +1,11 @@
 import type { SiteDrain } from './drainAround.js';
 import type { Rule } from './result.js';
+import { LOWERS_BESIDE_HOUSE } from './rules.js';
 
 /** The rules, with an engineer to ask where the drain lowers the water in clay that may shrink under a house. */
 export function withLowering(rules: Rule[], drain: SiteDrain | null): Rule[] {
   const house = drain?.lowering.find((place) => place.caution && place.name !== 'boundary');
-  if (!house || rules.some((rule) => rule.code === 'ask-engineer')) return rules;
+  if (!house || rules.some(({ text }) => text === LOWERS_BESIDE_HOUSE)) return rules;
   return [
     ...rules,
     {

@@ -1,3 +1,4 @@
+import { firstOfSeason } from '../climate/index.js';
 import { method } from '../formula/index.js';
 import { latinNormals, measurementValue } from '../sampling/index.js';
 import { REPLICATES, type Site } from '../site/index.js';
@@ -15,7 +16,7 @@ export const measureNextMethod = method({
   title: 'The measurement most likely to change the answer',
   what:
     'Every sample says what a measurement would read there. Its worth is the expected loss saved by choosing after it; ' +
-    'its chance to change the answer is the share of readings, in eight groups, for which something else is recommended.',
+    'its chance to change the answer is the share of readings, at sixteen steps, for which something else is recommended.',
   assumptions: [
     'a season of dips shows the middle of the yearly highs, off by as much as the model of the table misses dips',
     'a recovery test shows the permeability within a factor of 1.4 (one standard deviation; our choice)',
@@ -32,14 +33,15 @@ interface Measurement {
   waits: boolean;
   /** what it would read, one a sample */
   reading: Float64Array;
-  /** samples whose readings are alike, in groups of equal count */
+  /** samples whose readings are alike */
   groups: Uint32Array[];
 }
 
 /** A measurement that may still be taken, and what it is worth. */
 export type NextMeasurement = Recommendation['measure_next'][number];
 
-const GROUPS = 8;
+/** Readings tried, at equal steps of chance. Our choice. */
+const READINGS = 16;
 /** Model error of the table where no fit tells it, m. Our choice. */
 const TABLE_ERROR = 0.1;
 /** Standard deviation of ln k that a recovery test leaves: a factor of 1.4. */
@@ -66,9 +68,9 @@ export function measureNext(basis: Basis, options: Option[], base: Decision, los
       worth_drains: Math.max(worth, 0),
     };
   });
-  if (base.option === 'measure-first')
-    list[0].chance_to_change = Math.max(list[0].chance_to_change, 1 / GROUPS);
-  return list.filter((m) => m.chance_to_change > 0).sort(mostTelling);
+  // What the owner is sent to measure first is named, however unlikely it is to change anything.
+  const asked = base.option === 'measure-first' ? list[0] : undefined;
+  return list.filter((m) => m === asked || m.chance_to_change > 0).sort(mostTelling);
 }
 
 /** Losses without those that another is at most as high as in every sample: such a choice is never made. */
@@ -100,7 +102,7 @@ function measurementsOf({ site, draws }: Basis): Measurement[] {
 function readingsOf(site: Site, draws: Draws): Omit<Measurement, 'groups'>[] {
   const { samples, years, clayHigh, tub } = draws;
   const noise = latinNormals(samples, 2, site.seed + 61);
-  const missing = site.chosen?.fit.missing;
+  const missing = site.fit?.modelError;
   const high = Float64Array.from({ length: samples }, (_, s) => {
     let sum = 0;
     for (let i = s * years; i < (s + 1) * years; i++)
@@ -116,25 +118,36 @@ function readingsOf(site: Site, draws: Draws): Omit<Measurement, 'groups'>[] {
     },
     {
       what: 'a recovery test: bail the hole and time how fast the water comes back',
-      month: site.wetMonths[0],
+      month: firstOfSeason(site.wetMonths),
       waits: false,
       reading: site.water.conductivity.map((k, s) => Math.log(k) + RECOVERY_ERROR * noise[2 * s + 1]),
     },
   ];
 }
 
+/**
+ * Groups of samples about readings at equal steps of chance, each about an eighth of all and overlapping its neighbours;
+ * at the ends as narrow as the end is near.
+ */
 function grouped(reading: Float64Array): Uint32Array[] {
   const order = Uint32Array.from(reading, (_, s) => s).sort((a, b) => reading[a] - reading[b]);
-  return Array.from({ length: GROUPS }, (_, g) =>
-    order.subarray((g * order.length) / GROUPS, ((g + 1) * order.length) / GROUPS),
-  );
+  const n = order.length;
+  return Array.from({ length: READINGS }, (_, k) => {
+    const centre = ((k + 0.5) * n) / READINGS;
+    const half = Math.min(n / 16, centre, n - centre);
+    return order.subarray(Math.floor(centre - half), Math.max(Math.ceil(centre + half), 1));
+  });
 }
 
-/** Share of the groups of readings for which something else is recommended. */
+/** Share of the readings for which something else is recommended. */
 function changeOf(basis: Basis, options: Option[], base: Decision, groups: Uint32Array[]): number {
   const among = (group: Uint32Array) =>
-    decide(basis, options, (m, depths) =>
-      verdictsAt(basis, m, depths).map((verdict) => verdictAmong(basis, verdict, group)),
+    decide(
+      basis,
+      options,
+      (m, depths, changed = basis) =>
+        verdictsAt(changed, m, depths).map((verdict) => verdictAmong(changed, verdict, group)),
+      base.change ?? null,
     );
-  return groups.filter((group) => among(group).option !== base.option).length / GROUPS;
+  return groups.filter((group) => among(group).option !== base.option).length / groups.length;
 }

@@ -1,6 +1,7 @@
-import { reliefLevel } from '../drain/index.js';
-import type { Outlet, Site, Way } from '../site/index.js';
-import type { OptionName } from './result.js';
+import { pipeRun, reliefLevel } from '../drain/index.js';
+import type { Outlet, PumpedTo, Site, Way } from '../site/index.js';
+import { insetAt, type PondShape } from '../uplift/index.js';
+import type { OptionName } from './optionNames.js';
 
 /** What is done about the water, whatever the depth. Levels m above the datum. */
 export interface Measures {
@@ -10,9 +11,19 @@ export interface Measures {
   raise: number;
   /** a drain uphill of the pond: level of its water behind the uphill wall; absent: none */
   cutoff?: number;
-  drain?: { kind: 'outlet'; outlet: Outlet; flood: number } | { kind: 'sump'; distance: number };
+  /** where that drain ends */
+  cutoffTo?: Outlet;
+  drain?: OutletDrain | { kind: 'sump'; to: PumpedTo };
   /** head held down by a slab with facings, on floor and sides, m */
   ballast: number;
+}
+
+interface OutletDrain {
+  kind: 'outlet';
+  outlet: Outlet;
+  flood: number;
+  /** that its pipe runs under before it leaves the pond's edge */
+  sides: Pick<PondShape, 'sideSlope' | 'shelf'>;
 }
 
 /** Nothing done. */
@@ -30,9 +41,9 @@ export function namesOf(m: Measures): OptionName[] {
 }
 
 /** Level to which a drain lets the water in its bed fall, for a floor level, without the receiver's own water. */
-export function drainLevel(drain: NonNullable<Measures['drain']>, floor: number): number {
-  return drain.kind === 'outlet'
-    ? reliefLevel(floor, drain.outlet.level, drain.outlet.distance)
+export function drainLevel({ drain, raise }: Measures, floor: number): number {
+  return drain?.kind === 'outlet'
+    ? reliefLevel(floor, drain.outlet.level, pipeRun(drain.outlet, insetAt(drain.sides, raise - floor)))
     : reliefLevel(floor, Number.NEGATIVE_INFINITY, 0);
 }
 
@@ -41,7 +52,7 @@ export function floorLevel(depth: number, m: Measures): number {
   return m.raise - depth;
 }
 
-/** Usual lowest pond level, m above the datum. */
-export function lowestUsualLevel(site: Site, m: Measures): number {
-  return site.pond.fullLevel + m.raise - site.pond.usualDrawdown;
+/** Level of the full pond, m above the datum. */
+export function fullLevel(site: Site, m: Measures): number {
+  return site.pond.fullLevel + m.raise;
 }

@@ -1,11 +1,11 @@
 import { loweringOf, rationalRunoff } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { Site } from '../site/index.js';
-import { logPercentiles, RUNOFF_COEFFICIENT } from '../soil/index.js';
+import { RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { planArea } from '../uplift/index.js';
 import type { Decision } from './decide.js';
 import type { SiteDrain } from './drainAround.js';
-import { lawfulOutlets } from './lawfulOutlets.js';
+import { loweredGround } from './loweredGround.js';
 import { drainLevel, floorLevel } from './measures.js';
 import { stormOf } from './storm.js';
 
@@ -16,7 +16,8 @@ export const nextDoorMethod = method({
     'in the storm its run-off; with what a drain brings to one point, and how far its lowering can be told.',
   assumptions: [
     'before: lawn; after: a pond full to the brim sheds all rain that falls on it',
-    'a drain is counted with its likely inflow at the highest water of one year in ten, so an ordinary day brings less',
+    'a drain is counted with its likely inflow at the highest water of one year in ten, so an ordinary day brings less; ' +
+      'beside it the high end of its sources; a hole in the liner is told of apart',
     'no storm named: 30 mm in one hour (our choice)',
   ],
   source: 'water balance; rational method; lowering by Dupuit with recharge',
@@ -24,6 +25,14 @@ export const nextDoorMethod = method({
 
 /** Farthest that a lowering is looked for, m. */
 const FARTHEST = 200;
+
+/** What leaves the ground of the pond, m³/s: before, over the brim, out of the drain as is likely and at the high end. */
+export interface Flows {
+  before: number;
+  brim: number;
+  drain: number;
+  drain_high: number;
+}
 
 /** What the pond and its drain change for others. m, m³/s. */
 export interface NextDoor {
@@ -35,11 +44,13 @@ export interface NextDoor {
     distance_m: number | null;
     to_boundary_m: number | null;
   };
+  /** where a full pond runs over: the lowest ground of the rim, or away as planned */
+  overflow: 'rim' | 'away';
   /** from the pond's edge */
   boundary_m: number | null;
   /** mean of the wet half-year from the weather; null without weather */
-  winter_day: { before: number; brim: number; drain: number } | null;
-  storm: { rain_m: number; seconds: number; named: boolean; before: number; brim: number; drain: number };
+  winter_day: Flows | null;
+  storm: Flows & { rain_m: number; seconds: number; named: boolean };
   lowered: { name: string; distance_m: number; likely_m: number; most_m: number; words: string }[];
   /** distance within which a lowering of the water can be told at all; 0: nowhere */
   felt_m: number;
@@ -55,11 +66,17 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
   const ground = area + (tub?.ringArea ?? 0);
   return {
     exit: exitOf(site, d),
+    overflow: survey.pond.overflow === 'away' ? 'away' : 'rim',
     boundary_m: places.boundary ?? null,
     winter_day:
       surplus === undefined
         ? null
-        : { before: surplus * ground, brim: surplus * area, drain: drain?.inflow.clay ?? 0 },
+        : {
+            before: surplus * ground,
+            brim: surplus * area,
+            drain: drain?.inflow.clay ?? 0,
+            drain_high: drain?.sources.find(({ source }) => source === 'clay')?.high ?? 0,
+          },
     storm: {
       rain_m: storm.rain,
       seconds: storm.seconds,
@@ -68,7 +85,8 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       before:
         shed(RUNOFF_COEFFICIENT.lawn.likely, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
       brim: shed(1, area),
-      drain: drain?.totalInflow ?? 0,
+      drain: drain?.governing.total.likely ?? 0,
+      drain_high: drain?.governing.total.high ?? 0,
     },
     lowered: (drain?.lowering ?? []).map(({ name, distance, lowered, words }) => ({
       name,
@@ -97,9 +115,8 @@ function winterSurplus({ record, wetMonths }: Site): number | undefined {
 function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
   const { drain } = measures;
   const { places } = site;
-  const to = places.discharge ?? lawfulOutlets(site).outlets[0];
   const leads = drain !== undefined && option !== 'measure-first' && option !== 'move';
-  const end = !leads ? undefined : drain.kind === 'outlet' ? drain.outlet : to;
+  const end = !leads ? undefined : drain.kind === 'outlet' ? drain.outlet : drain.to;
   if (!end)
     return {
       kind: 'brim',
@@ -120,13 +137,12 @@ function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
 /** Distance within which the lowering is more than nobody could tell, at the permeable end of the ground. */
 function feltTo(site: Site, d: Decision, { input }: SiteDrain): number {
   const { ground, survey } = site;
-  const { p10, p50, p90 } = logPercentiles(ground.ksat);
-  const level = drainLevel(d.measures.drain!, floorLevel(d.depth, d.measures));
+  const level = drainLevel(d.measures, floorLevel(d.depth, d.measures));
   const lowered = Math.max((input.outside ?? 0) - level, 0);
+  const around = loweredGround(site, level, d.depth);
   const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
   const felt = (distance: number) =>
-    loweringOf({ name: '', distance }, lowered, { low: p10, likely: p50, high: p90 }, shrinkable).words !==
-    'not noticeable';
+    loweringOf({ name: '', distance }, lowered, around, shrinkable).words !== 'not noticeable';
   if (!felt(0)) return 0;
   let [near, far] = [0, FARTHEST];
   for (let i = 0; i < 24; i++) {

@@ -2,9 +2,9 @@
 export interface YearsFailing {
   /**
    * Adds the years of each sample, times its weight, to sums by depth.
-   * @param weight - one a sample
+   * @param weights - by depth, one a sample
    */
-  addTo(sums: Float64Array, weight: ArrayLike<number>): void;
+  addTo(sums: Float64Array, weights: readonly ArrayLike<number>[]): void;
   /**
    * Adds the years at one depth, times the weight of the sample, to sums by sample.
    * @param weight - one a sample
@@ -28,10 +28,15 @@ export class Shallow implements YearsFailing {
     this.of = new Uint16Array(samples);
   }
 
-  addTo(sums: Float64Array, weight: ArrayLike<number>): void {
+  addTo(sums: Float64Array, weights: readonly ArrayLike<number>[]): void {
     let sum = 0;
-    for (let s = 0; s < this.of.length; s++) sum += weight[s] * this.of[s];
-    for (let d = 0; d < this.reach; d++) sums[d] += sum;
+    for (let d = 0; d < this.reach; d++) {
+      if (weights[d] !== weights[d - 1]) {
+        sum = 0;
+        for (let s = 0; s < this.of.length; s++) sum += weights[d][s] * this.of[s];
+      }
+      sums[d] += sum;
+    }
   }
 
   addAt(depth: number, sums: Float64Array, weight: ArrayLike<number>): void {
@@ -48,7 +53,7 @@ export class Onsets implements YearsFailing {
   /**
    * @param samples - how many
    * @param depths - how many
-   * @param rounds - how often each year is counted, at most 12
+   * @param rounds - how often each year is counted, at most 36
    */
   constructor(
     private readonly samples: number,
@@ -67,15 +72,14 @@ export class Onsets implements YearsFailing {
     this.change[row + to] -= count;
   }
 
-  addTo(sums: Float64Array, weight: ArrayLike<number>): void {
-    const { change, depths, samples } = this;
+  addTo(sums: Float64Array, weights: readonly ArrayLike<number>[]): void {
+    const { change, depths, samples, rounds } = this;
     for (let s = 0, row = 0; s < samples; s++, row += depths + 1) {
       if (this.touched[s] === 0) continue;
-      const each = weight[s] / this.rounds;
       let count = 0;
       for (let d = 0; d < depths; d++) {
         count += change[row + d];
-        if (count > 0) sums[d] += each * count;
+        if (count > 0) sums[d] += (weights[d][s] / rounds) * count;
       }
     }
   }

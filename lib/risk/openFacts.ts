@@ -1,13 +1,17 @@
+import { firstOfSeason } from '../climate/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import { method } from '../formula/index.js';
-import type { Site } from '../site/index.js';
+import type { Seam, Site } from '../site/index.js';
 import { type Basis, basisOf } from './basis.js';
 import { decide } from './decide.js';
 import { perDig, worstDig } from './digging.js';
+import { FLOOD_ABOVE, floodOf } from './flood.js';
 import { type Loss, lossesOf } from './loss.js';
 import type { NextMeasurement } from './measureNext.js';
 import type { Measures } from './measures.js';
-import { FLOOD_ABOVE, floodOf, type Option, optionsOf } from './options.js';
+import { type Option, optionsOf } from './options.js';
+import { outletsOf } from './outlets.js';
+import { UNIT_WEIGHT } from './sides.js';
 
 export const openFactsMethod = method({
   title: 'What a look at an open fact is worth',
@@ -18,6 +22,7 @@ export const openFactsMethod = method({
     'a ditch without a flood mark floods 0.2, 0.4 or 0.8 m above its ordinary water, with chances of 3, 4 and 3 in 10 (our choice)',
     'below a log that ends less than 0.5 m under the dig a seam under the pressure of the wet season is found once in 10 ' +
       'holes (our choice)',
+    'a seam that nobody looked into in the wet half-year stands no higher than it was seen in one of two (our choice)',
     'a dig that heaves, slumps or floods is a failure at the loss of one',
     'where a case leaves only another spot, that has no price here: the worth then comes out too low',
   ],
@@ -41,6 +46,8 @@ interface OpenFact {
 /** Least depth of ground known under the dig, m. Common practice. */
 const KNOWN_BELOW = 0.5;
 const SEAM_CHANCE = 0.1;
+/** Chance that a seam stands no higher in the wet half-year than it was seen, or than its top. Our choice. */
+const SEAM_AT_REST = 0.5;
 /** Spread of the pressure in a seam that nobody has seen, m. Our choice. */
 const SEAM_SPREAD = 0.2;
 
@@ -51,7 +58,12 @@ export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeas
   return factsOf(basis).flatMap(({ what, where, month, cases }) => {
     const decided = cases.map(({ site, chance }) => {
       const moved = basisOf(site, basis);
-      const { option, measures, depth, verdict } = decide(moved, optionsOf(moved));
+      const { option, measures, depth, verdict } = decide(
+        moved,
+        optionsOf(moved),
+        undefined,
+        base.change ?? null,
+      );
       const choice = verdict && option !== 'move' && option !== 'measure-first' ? [{ measures, depth }] : [];
       return { basis: moved, chance, option, choice };
     });
@@ -71,11 +83,12 @@ export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeas
   });
 }
 
-function factsOf({ site, highs }: Basis): OpenFact[] {
+function factsOf(basis: Basis): OpenFact[] {
+  const { site, highs } = basis;
   const { places, pond, survey, ground } = site;
   const facts: OpenFact[] = [];
-  const month = site.wetMonths[0];
-  const marked = places.outlets.filter(({ ditch, flood }) => ditch !== undefined && flood === undefined);
+  const month = firstOfSeason(site.wetMonths);
+  const marked = outletsOf(basis).filter(({ ditch, flood }) => ditch !== undefined && flood === undefined);
   if (marked.length > 0)
     facts.push({
       what: 'the level of the ditch in flood: the line of debris on its bank, or whoever has seen it full',
@@ -106,7 +119,16 @@ function factsOf({ site, highs }: Basis): OpenFact[] {
     bottom < pond.depth + BED_THICKNESS + KNOWN_BELOW
   ) {
     const pressure = highs.yearly({ way: 'asIs' }, 0.5);
-    const seam = { pit: survey.layers[0].pit, top: bottom, headDepth: -pressure, headSpread: SEAM_SPREAD };
+    const seam: Seam = {
+      pit: survey.layers[0].pit,
+      top: bottom,
+      heads: new Array(12).fill(-pressure),
+      headDepth: -pressure,
+      headSpread: SEAM_SPREAD,
+      assumed: false,
+      coverWeight: UNIT_WEIGHT.mean,
+      from: [],
+    };
     facts.push({
       what: 'a deeper hole, half a metre below the dig: sand under pressure there would lift the floor',
       where: survey.layers[0].pit,
@@ -114,6 +136,30 @@ function factsOf({ site, highs }: Basis): OpenFact[] {
       cases: [
         { chance: 1 - SEAM_CHANCE, site },
         { chance: SEAM_CHANCE, site: { ...site, ground: { ...ground, seams: [seam] } } },
+      ],
+    });
+  }
+  const open = ground.seams.filter((seam) => seam.assumed);
+  if (open.length > 0) {
+    const atRest = (seam: Seam): Seam =>
+      seam.assumed
+        ? {
+            ...seam,
+            heads: new Array(12).fill(seam.known ?? seam.top),
+            headDepth: seam.known ?? seam.top,
+            assumed: false,
+          }
+        : seam;
+    facts.push({
+      what: 'how high the water rises in the layer under the clay: a pipe open in that layer only, in the wet half-year',
+      where: open[0].pit,
+      month,
+      cases: [
+        { chance: 1 - SEAM_AT_REST, site },
+        {
+          chance: SEAM_AT_REST,
+          site: { ...site, ground: { ...ground, seams: ground.seams.map(atRest) } },
+        },
       ],
     });
   }

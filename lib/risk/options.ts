@@ -2,12 +2,15 @@ import { BED_LOSS } from '../drain/index.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
-import type { Outlet, Site } from '../site/index.js';
+import { ksatAround, type Site } from '../site/index.js';
 import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
 import type { Basis } from './basis.js';
+import { drawdownOf, keptHigh } from './keptPond.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
-import { drainLevel, floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
-import type { Obstacle, OptionName } from './result.js';
+import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING } from './measures.js';
+import type { OptionName } from './optionNames.js';
+import { drainTo, outletsOf, pumpedTo } from './outlets.js';
+import type { Obstacle } from './result.js';
 import { sayer } from './say.js';
 
 /** An option made concrete for a site, or the reason why it cannot be had. */
@@ -27,32 +30,25 @@ export const CUTOFF = { distance: 0.5, depth: 1 };
 const WINTER_RECHARGE = 0.002 / 86400;
 const STEP = 0.05;
 
-/** Highest receiving water where the survey has a ditch or outlet but no flood mark, m above it. Our choice. */
-export const FLOOD_ABOVE = 0.4;
-
-/** Flood level at an outlet, m above the datum. */
-export function floodOf(outlet: Outlet): number {
-  return outlet.flood ?? (outlet.ditch ?? outlet.level) + FLOOD_ABOVE;
-}
-
 /** Every option of the contract, concrete at the wished depth. */
 export function optionsOf(basis: Basis): Option[] {
   const { site } = basis;
   return [
     { name: 'no-drain', measures: NOTHING },
     surfaceWater(site),
-    cutoff(site),
+    cutoff(basis),
     outletDrain(basis),
-    sumpDrain(site),
+    sumpDrain(basis),
     raise(basis),
     ballast(basis),
   ];
 }
 
 /** Raise enough for the design high and the margin, in steps of 5 cm, at most what is allowed. */
-export function raiseNeeded({ site, highs }: Basis, m: Measures): number {
-  const high = highs.yearly(m, 1 - site.pond.acceptedRisk / 2);
-  const lacking = high + site.pond.margin - lowestUsualLevel(site, { ...m, raise: 0 });
+export function raiseNeeded(basis: Basis, m: Measures): number {
+  const { site } = basis;
+  const high = keptHigh(basis, m, 1 - site.pond.acceptedRisk / 2);
+  const lacking = high + site.pond.margin - site.pond.fullLevel;
   const wanted = Math.ceil(Math.max(lacking, STEP) / STEP - 1e-9) * STEP;
   return Number(Math.min(wanted, site.pond.highestRaise).toFixed(4));
 }
@@ -73,8 +69,9 @@ function surfaceWater(site: Site): Option {
   return { name, measures: { ...NOTHING, way: 'keptOut' } };
 }
 
-function cutoff(site: Site): Option {
+function cutoff(basis: Basis): Option {
   const name = 'cutoff-drain';
+  const { site } = basis;
   const { highRim } = site.places;
   if (highRim < UPHILL)
     return {
@@ -85,16 +82,17 @@ function cutoff(site: Site): Option {
   if (lawful) return { name, why: lawful };
   const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
   const invert = highRim - depth;
-  const { outlets } = lawfulOutlets(site);
-  const outlet = outlets.find((o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert);
+  const outlet = outletsOf(basis).find(
+    (o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert,
+  );
   if (!outlet)
     return {
       name,
       why: { governs: 'fall', text: 'no outlet lies low enough for a drain uphill of the pond' },
     };
-  const k = site.ground.ksat.median;
+  const k = ksatAround(site.ground, site.pond.depth).median;
   const left = CUTOFF.distance * Math.min(Math.sqrt(WINTER_RECHARGE / k), 1);
-  return { name, measures: { ...NOTHING, cutoff: invert + left } };
+  return { name, measures: { ...NOTHING, cutoff: invert + left, cutoffTo: outlet } };
 }
 
 function lawfulReason(site: Site): Obstacle | undefined {
@@ -115,7 +113,7 @@ function endlessFlow(site: Site, level: number): Obstacle | undefined {
   const winter = quantile(Float64Array.from(site.water.clayLow.month), 0.9);
   const { shape, depth } = site.pond;
   const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
-  const flow = discInflow.compute(site.ground.ksat.median, radius, Math.max(winter - level, 0));
+  const flow = discInflow.compute(ksatAround(site.ground, depth).median, radius, Math.max(winter - level, 0));
   if (flow <= limit) return undefined;
   const { flow: words } = sayer(site);
   return {
@@ -124,34 +122,35 @@ function endlessFlow(site: Site, level: number): Obstacle | undefined {
   };
 }
 
-function outletDrain({ site, highs }: Basis): Option {
+function outletDrain(basis: Basis): Option {
   const name = 'drain-to-outlet';
+  const { site, highs } = basis;
   const lawful = lawfulReason(site);
-  const { outlets, why } = lawfulOutlets(site);
+  const { why } = lawfulOutlets(site);
   if (site.places.outlets.length === 0) return { name, why };
   if (lawful) return { name, why: lawful };
   if (why) return { name, why };
   const floor = floorLevel(site.pond.depth, NOTHING);
-  const best = outlets
-    .map((outlet) => ({ kind: 'outlet' as const, outlet, flood: floodOf(outlet) }))
-    .reduce((a, b) => (drainLevel(b, floor) < drainLevel(a, floor) ? b : a));
-  const level = drainLevel(best, floor);
-  const lowest = lowestUsualLevel(site, NOTHING);
+  const [outlet] = outletsOf(basis);
+  const measures = { ...NOTHING, drain: drainTo(outlet, site.pond.shape) };
+  const level = drainLevel(measures, floor);
+  const lowest = fullLevel(site, NOTHING) - drawdownOf(basis, 0.5);
   if (level + BED_LOSS >= Math.min(lowest, highs.yearly(NOTHING, 0.5)) && level >= floor)
     return {
       name,
       why: {
         governs: 'fall',
-        text: `the outlet ${best.outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}`,
+        text: `the outlet ${outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}`,
       },
     };
   const endless = endlessFlow(site, level);
   if (endless) return { name, why: endless };
-  return { name, measures: { ...NOTHING, drain: best } };
+  return { name, measures };
 }
 
-function sumpDrain(site: Site): Option {
+function sumpDrain(basis: Basis): Option {
   const name = 'drain-to-sump';
+  const { site } = basis;
   const { mains_power, pump_acceptable } = site.survey.site;
   if (mains_power !== 'yes' || pump_acceptable !== 'yes')
     return {
@@ -160,8 +159,18 @@ function sumpDrain(site: Site): Option {
     };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
-  const to = site.places.discharge ?? lawfulOutlets(site).outlets[0];
-  if (!to)
+  const to = pumpedTo(basis);
+  if (!to) {
+    const far = site.places.unplaced.find(({ role }) => role === 'discharge');
+    if (far)
+      return {
+        name,
+        why: {
+          governs: 'discharge',
+          asks: true,
+          text: `the survey does not say how far ${far.name} is from the pond (levels.csv, distance or x and y)`,
+        },
+      };
     return {
       name,
       why: {
@@ -169,10 +178,11 @@ function sumpDrain(site: Site): Option {
         text: 'the survey has no lawful place for pumped water (levels.csv, role discharge)',
       },
     };
-  const drain = { kind: 'sump' as const, distance: to.distance };
-  const endless = endlessFlow(site, drainLevel(drain, floorLevel(site.pond.depth, NOTHING)));
+  }
+  const measures = { ...NOTHING, drain: { kind: 'sump' as const, to } };
+  const endless = endlessFlow(site, drainLevel(measures, floorLevel(site.pond.depth, NOTHING)));
   if (endless) return { name, why: endless };
-  return { name, measures: { ...NOTHING, drain } };
+  return { name, measures };
 }
 
 function raise(basis: Basis): Option {
@@ -183,12 +193,11 @@ function raise(basis: Basis): Option {
 }
 
 /** A concrete slab with facings inside the liner, thick enough for the design high with the margin. */
-function ballast({ site, highs }: Basis): Option {
+function ballast(basis: Basis): Option {
   const name = 'ballast';
+  const { site } = basis;
   const lacking =
-    highs.yearly(NOTHING, 1 - site.pond.acceptedRisk / 2) +
-    site.pond.margin -
-    lowestUsualLevel(site, NOTHING);
+    keptHigh(basis, NOTHING, 1 - site.pond.acceptedRisk / 2) + site.pond.margin - site.pond.fullLevel;
   if (lacking <= 0)
     return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
   const thickness = Math.ceil(slabThickness.compute(1, lacking, CONCRETE_UNIT_WEIGHT) * 100) / 100;

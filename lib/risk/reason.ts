@@ -1,14 +1,20 @@
-import { BED_THICKNESS, reliefLevel } from '../drain/index.js';
+import { BED_THICKNESS } from '../drain/index.js';
 import type { Site } from '../site/index.js';
+import { changeWords } from './changeWords.js';
 import type { Decision } from './decide.js';
 import type { SiteDrain } from './drainAround.js';
 import { drainWords } from './drainWords.js';
+import { reliefBounds } from './head.js';
+import { questionOf } from './lawfulOutlets.js';
 import type { NextMeasurement } from './measureNext.js';
+import { floorLevel } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
+import type { OpenFact } from './openFactAt.js';
+import type { OptionName } from './optionNames.js';
 import type { Option } from './options.js';
-import type { Governs, OptionName } from './result.js';
-import { chanceText, sayer, WITH_OPTION } from './say.js';
+import type { Governs } from './result.js';
+import { chanceText, isUpkeep, orderText, sayer, WITH_OPTION } from './say.js';
 import { lacksEvidence, stopOf } from './stops.js';
 
 const FAILURE: Record<Governs, string> = {
@@ -17,18 +23,27 @@ const FAILURE: Record<Governs, string> = {
     'the water outside would stand above the pond at its usual lowest level and lift the liner',
   'lift-emptied': 'the water outside would lift the liner while the pond stands empty',
   'lift-power-out': 'the liner would lift when the power fails',
-  'floor-heave': 'the water under pressure below the clay would heave the floor while it is dug',
+  'floor-heave': 'the water under pressure below the clay would heave the floor',
   'side-slump': 'the sides would not stand with enough safety',
-  'wet-dig': 'more water would come into the hole than can be bailed',
+  'wet-dig':
+    'more water would come into the hole than can be taken out while it is dug, or boil up through its floor',
   fall: 'there is not enough fall to the outlet',
   'outlet-flood': 'the ditch in flood stands above the floor',
   envelope: 'the stone would silt up',
+  capacity: 'the drain could not carry the water that would come',
   discharge: 'there is no lawful place for the water',
   footing: 'the dig would cut the 45° line from a footing',
   gas: 'gas from organic ground would gather under the liner',
   protected: 'the ground is protected',
   evidence: 'nothing is known of the water in the wet half-year',
   none: 'nothing lifts the liner as it is planned',
+};
+
+/** What is not known, as far as the depth it would fail at. */
+const OPEN_FACT: Record<OpenFact, string> = {
+  seam: 'How high the water rises in the layer under the clay is not known: as high as it may, it would heave a floor',
+  footing:
+    'How deep the footing of the house goes is not known: as shallow as it may be, it would be undermined by a dig',
 };
 
 /** What a reason is told from. */
@@ -42,27 +57,52 @@ interface Decided {
 }
 
 /** Why this is recommended, in a few sentences with the numbers that decide. */
-export function reasonOf({ site, options, decision: d, limits, drain, measureNext }: Decided): string {
-  const stop = stopOf(site);
+export function reasonOf(decided: Decided): string {
+  const stop = stopOf(decided.site);
   if (stop) return stop.reason;
+  const ask = questionOf(decided.site, decided.decision.measures);
+  const changed = changedWords(decided);
+  return `${ask ? `Ask first ${ask}. ` : ''}${changed ?? whyOf(decided)}`;
+}
+
+/** The pond as wished does not hold, and with the least change it does. */
+function changedWords({ site, decision: d }: Decided): string | undefined {
+  if (!d.change || !d.verdict) return undefined;
+  const { pond } = site;
+  const say = sayer(site);
+  const first = d.rejected[0]?.verdict;
+  const done = [
+    ...changeWords(d.change, say.length),
+    ...(d.measures.way === 'keptOut' ? ['with surface water kept out of the ring'] : []),
+    ...(d.measures.raise > 0 ? [`with rim and floor raised ${say.length(d.measures.raise)}`] : []),
+  ];
+  const wish = first
+    ? `As wished, ${FAILURE[first.governs]} in ${chanceText(first.chance.perYear)} of years. `
+    : '';
+  return `${wish}As wished but ${done.join(' and ')} it holds: ${chanceText(d.verdict.chance.perYear)} of years fail (${chanceText(pond.acceptedRisk)} a year is accepted). No drain is needed.`;
+}
+
+function whyOf({ site, options, decision: d, limits, drain, measureNext }: Decided): string {
   const say = sayer(site);
   const first = d.rejected[0];
   const tooDeep = first?.verdict.conditions.find((c) => c.met === 'no' && c.governs === 'side-slump');
-  const untreated = tooDeep
-    ? `${say.length(site.pond.depth)} cannot be dug: ${tooDeep.text}. `
-    : first
-      ? `With nothing done, ${FAILURE[first.verdict.governs]}${
-          first.verdict.diggable ? ` in ${chanceText(first.verdict.chance.perYear)} of years` : ''
-        }. `
-      : '';
+  const untreated = d.open
+    ? `${OPEN_FACT[d.open]} ${say.length(site.pond.depth)} deep. `
+    : tooDeep
+      ? `${say.length(site.pond.depth)} cannot be dug: ${tooDeep.text}. `
+      : first
+        ? `With nothing done, ${FAILURE[first.verdict.governs]}${
+            first.verdict.diggable ? ` in ${chanceText(first.verdict.chance.perYear)} of years` : ''
+          }. `
+        : '';
   if (!serves(d)) return tooDeep ? untreated.trim() : stillFails(site, d, untreated);
-  const fails = failsIn(site, d);
+  const fails = failsIn(site, d, limits);
   const words = drain && drainWords(drain, site.survey.site.show_units ?? 'metric');
   const carried = words ? ` ${words.inflow} ${words.weakest}` : '';
   switch (d.option) {
     case 'no-drain':
       return d.emptyingRuled
-        ? `Kept full it stays put; ${wronglyEmptied(site, d)}. ${keepTo(limits)}${noDrainServes(site, options, d)}`
+        ? `Kept full it stays put; ${wronglyEmptied(site, d)}. ${keepTo(limits)}${noDrainServes(site, options, d, limits)}`
         : `${asPlanned(site, limits)}${fails} No drain is needed.`;
     case 'surface-water-only':
       return `${untreated}Kept out of the ring, surface water no longer gets behind the liner${fails}`;
@@ -72,23 +112,23 @@ export function reasonOf({ site, options, decision: d, limits, drain, measureNex
       return `${untreated}A drain uphill takes the water that stands behind the upper wall${d.measures.raise > 0 ? `, and the low rim goes up ${say.length(d.measures.raise)}` : ''}${fails}`;
     case 'drain-to-outlet': {
       const to = d.measures.drain;
-      const outlet = to?.kind === 'outlet' ? to.outlet : undefined;
-      const level = outlet ? reliefLevel(d.measures.raise - d.depth, outlet.level, outlet.distance) : 0;
-      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${outlet?.name ?? 'the outlet'} holds the water under the liner at ${say.level(level)}${fails}${carried}`;
+      if (to?.kind !== 'outlet') throw new Error('a drain to an outlet without one');
+      const { most: level } = reliefBounds(d.measures, floorLevel(d.depth, d.measures), 'works', to.flood);
+      return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${to.outlet.name} holds the water under the liner at ${say.level(level)}${fails}${carried}`;
     }
     case 'drain-to-sump': {
       const { why } = options.find(({ name }) => name === 'drain-to-outlet')!;
-      const pumped = why ? 'No lower ground can take the water by gravity, so it' : 'The water';
+      const pumped = why && !why.asks ? 'No lower ground can take the water by gravity, so it' : 'The water';
       return `${untreated}${pumped} is pumped from a sump, as long as the alarm is heeded${fails}${outletFails(d)}${carried}`;
     }
     case 'ballast':
-      return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides${fails}`;
+      return `${untreated}A concrete slab with facings inside the liner holds down ${say.length(d.measures.ballast)} of head on floor and sides${fails}${outletFails(d)}`;
     case 'shallower':
-      return `${untreated}At ${say.length(d.depth)} it is safe${d.emptyingRuled ? ', emptied only in the months given' : ''}.`;
+      return `${untreated}At ${say.length(d.depth)} it is safe${d.emptyingRuled ? ', emptied only in the months given' : ''}.${outletFails(d)}`;
     case 'move':
       if (d.spot)
         return `${untreated}At the spot ${d.spot.name} the water stands ${say.length(d.spot.depth)} below the ground, and the same pond is safe there without drain or concrete.`;
-      return `${untreated}No depth worth digging is safe here: another spot is the answer.`;
+      return `${untreated}No depth worth digging is safe here: another spot is the answer.${outletFails(d)}`;
     case 'vent':
       return 'Organic ground lies under or near the floor: the gas it gives off gathers under a liner. A vent from the high point lets it out; a water drain at the low point would not.';
     case 'measure-first':
@@ -112,10 +152,17 @@ function stillFails({ pond }: Site, { option, verdict }: Decision, untreated: st
 }
 
 /** How often it fails as it is recommended: emptied as planned, or only when the rules allow it. */
-function failsIn({ pond }: Site, { verdict, emptyingRuled }: Decision): string {
-  const { perYear = 0, modes = {} } = verdict?.chance ?? {};
+function failsIn(
+  { pond }: Site,
+  { verdict, emptyingRuled, measures }: Decision,
+  { barred }: MonthlyLimits,
+): string {
+  const { perYear = 0, modes = {}, upkeep = 0 } = verdict?.chance ?? {};
   const share = emptyingRuled ? (modes['lift-drawn-down'] ?? 0) : perYear;
-  const how = emptyingRuled ? 'emptied only in the months given, ' : '';
+  const when = barred.includes(null) ? 'emptied only in the months given' : 'never emptied';
+  const how = emptyingRuled ? `${when}, ` : '';
+  if (!emptyingRuled && isUpkeep({ per_year: perYear, upkeep }))
+    return `: it fails ${orderText(perYear)}, set by how drain${measures.drain?.kind === 'sump' ? ' and pump are' : ' and flap are'} kept (${chanceText(pond.acceptedRisk)} a year is accepted).`;
   return `: ${how}${chanceText(share)} of years fail (${chanceText(pond.acceptedRisk)} a year is accepted).`;
 }
 
@@ -124,26 +171,49 @@ function wronglyEmptied({ pond }: Site, { verdict }: Decision): string {
   const { emptiedIn } = pond;
   if (emptiedIn === 'any' || emptiedIn.length === 0 || !verdict || verdict.safe)
     return 'emptied at the wrong time it does not';
-  const how = verdict.governs === 'side-slump' ? 'its sides slump' : 'the liner lifts';
+  const how =
+    verdict.governs === 'side-slump'
+      ? 'its sides slump'
+      : verdict.governs === 'floor-heave'
+        ? 'its floor heaves'
+        : 'the liner lifts';
   return `emptied in ${monthWords(emptiedIn)} as wished ${how} in ${chanceText(verdict.chance.perYear)} of years`;
 }
 
-/** The months to keep to; where none is free the dip pipe alone tells. */
-function keepTo({ lowestSafeLevel }: MonthlyLimits): string {
-  return lowestSafeLevel.includes(null)
-    ? 'Keep to the months given and no drain is needed.'
-    : 'By what is known of the water no month is free for it: empty it only when the dip pipe shows the water below the floor, and no drain is needed.';
+const HEAVES =
+  'water under pressure below the clay would heave the floor, which no drain under the liner relieves and no dip pipe shows';
+const SLIPS =
+  'as steep as they are the bared sides would slip even with no water behind them, which no drain mends';
+
+/** The months to keep to; where none is free the dip pipe tells, but of the water under the liner only. */
+function keepTo(limits: MonthlyLimits): string {
+  if (limits.lowestSafeLevel.includes(null)) return 'Keep to the months given and no drain is needed.';
+  const { barred } = limits;
+  if (!barred.includes(null))
+    return `It is not emptied in any month: ${barred.includes('floor-heave') ? HEAVES : SLIPS}.`;
+  const never = barred.flatMap((by, i) => (by === null ? [] : [i + 1]));
+  const but = never.length > 0 ? `, never in ${monthWords(never)}` : '';
+  return `By what is known of the water no month is free for it: empty it only when the dip pipe shows the water below the floor${but}, and no drain is needed.`;
 }
 
 /** Why no drain lets the pond be emptied in the months wished. */
-function noDrainServes({ pond }: Site, options: Option[], d: Decision): string {
-  if (pond.emptiedIn === 'any') return '';
+function noDrainServes({ pond }: Site, options: Option[], d: Decision, { barred }: MonthlyLimits): string {
+  if (pond.emptiedIn === 'any' || pond.emptiedIn.some((month) => barred[month - 1])) return '';
   const option = options.find(({ name }) => name === 'drain-to-outlet')!;
   return option.why ? ` No drain would serve the emptied pond: ${option.why.text}.` : outletFails(d);
 }
 
-/** Why a drain to an outlet was passed over, where it was the outlet's fault. */
+/** Why drains were passed over: more water than they take; else where it was the outlet's fault. */
 function outletFails({ rejected }: Decision): string {
+  const lacking = rejected.filter(({ verdict }) => verdict.chance.lacks);
+  if (lacking.length > 0)
+    return lacking
+      .map(
+        ({ candidate, verdict }) =>
+          ` ${WITH_OPTION[candidate.option]} it does not serve: ${verdict.chance.lacks!.text}.`,
+      )
+      .filter((text, i, all) => all.indexOf(text) === i)
+      .join('');
   const tried = rejected.find(({ candidate }) => candidate.option === 'drain-to-outlet');
   const to = tried?.candidate.measures.drain;
   if (!tried || to?.kind !== 'outlet') return '';
@@ -167,8 +237,13 @@ function asPlanned({ pond }: Site, { lowestSafeLevel }: MonthlyLimits): string {
 function whyWait(site: Site, d: Decision, options: Option[], next: NextMeasurement[]): string {
   if (lacksEvidence(site))
     return 'The survey says too little of the wet half-year to decide; a wet season of dips in sealed standpipes would.';
-  if (d.governs !== 'evidence')
-    return `A drain may be the answer, but ${options.find(({ why }) => why?.governs === 'discharge')!.why!.text}.`;
+  if (d.open === 'seam') return 'A pipe that is open in that layer only would tell.';
+  if (d.open === 'footing') return 'A small hole beside the wall, down to its underside, would tell.';
+  if (d.governs !== 'evidence') {
+    const open =
+      options.find(({ why }) => why?.asks) ?? options.find(({ why }) => why?.governs === 'discharge');
+    return `A drain may be the answer, but ${open!.why!.text}.`;
+  }
   const season = next.find(({ waits }) => waits)!;
   return `The answer hangs on how high the water stands in the wet half-year: a season of dips is worth about ${season.worth_drains.toPrecision(2)} times the price of a drain, more than the season costs.`;
 }

@@ -13,6 +13,8 @@ export interface Report {
   units: 'metric' | 'us';
   curves: DepthCurve[];
   accepted_risk: number;
+  /** highest water outside in nine years of ten with nothing done, m above the datum */
+  high_m: number;
   pond: {
     shape: 'box' | 'round' | 'oval';
     length_m: number;
@@ -20,7 +22,10 @@ export interface Report {
     depth_m: number;
     side_slope: number;
     full_level_m: number;
+    /** how far it falls in a middle year, m */
     usual_drawdown_m: number;
+    /** by what habit: a level held, topped up when it has fallen by `within_m`, never */
+    kept: { habit: 'held' | 'topped-up' | 'never'; within_m: number | null };
     ring_width_m: number;
     ring_depth_m: number;
     bedding_m: number;
@@ -28,12 +33,14 @@ export interface Report {
     emptied_in: number[] | 'any';
     margin_m: number;
   };
+  /** years that chances in its life are counted over */
+  life_years: number;
   /** how long the pond may stand empty with what is recommended, January first; null: no limit */
   emptying: {
     month: number;
     hours: number | null;
     /** what ends it */
-    ends: 'lift' | 'sides' | 'none';
+    ends: 'lift' | 'sides' | 'heave' | 'none';
     /** until 10, 20 and 50 mm of water have come under the floor */
     lift_hours: { water_m: number; hours: number | null }[];
   }[];
@@ -67,7 +74,10 @@ export interface Report {
 /** A row of `water-year.csv`. `date` is ISO 8601, or `--MM` for a month of an ordinary year. */
 export interface WaterDay {
   date: string;
+  /** at the low side of the pond, as are the heads under the liner below */
   table_depth_m: Percentiles;
+  /** level in the clay behind the uphill wall; null without an uphill side */
+  uphill_wall_m: Percentiles | null;
   tub_level_m: Percentiles | null;
   head_undrained_m: Percentiles;
   head_drained_m: Percentiles | null;

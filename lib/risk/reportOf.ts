@@ -1,11 +1,12 @@
 import { isoDate } from '../climate/index.js';
 import { BED_LOSS } from '../drain/index.js';
-import { relievedHead } from '../groundwater/index.js';
+import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
-import { digWindow, tubYear } from '../site/index.js';
+import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import type { Assessment, Judged } from './assess.js';
+import { drawdownOf } from './keptPond.js';
 import { lowerToday } from './lowerToday.js';
-import { drainLevel, floorLevel } from './measures.js';
+import { drainLevel, floorLevel, NOTHING } from './measures.js';
 import { nextDoor } from './nextDoor.js';
 import type { Report, WaterDay } from './report.js';
 import { resultOf } from './resultOf.js';
@@ -29,6 +30,8 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
     units: site.survey.site.show_units ?? 'metric',
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,
+    high_m: a.basis.highs.yearly(NOTHING, 0.9),
+    life_years: site.life,
     pond: {
       shape: pond.shape.shape,
       length_m: pond.shape.length,
@@ -36,7 +39,8 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       depth_m: pond.depth,
       side_slope: pond.shape.sideSlope,
       full_level_m: pond.fullLevel,
-      usual_drawdown_m: pond.usualDrawdown,
+      usual_drawdown_m: drawdownOf(a.basis, 0.5),
+      kept: keptOf(pond.kept),
       ring_width_m: pond.ring.width,
       ring_depth_m: pond.ring.depth ?? pond.depth,
       bedding_m: pond.bedding.thickness,
@@ -98,16 +102,25 @@ function digDepths(wish: number): number[] {
 export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDay[] {
   const { water } = site;
   const drain = decision.measures.drain;
-  const level = drain && drainLevel(drain, floorLevel(decision.depth, decision.measures));
+  const dry = site.tub ? tubBottom(site.tub) : Number.NEGATIVE_INFINITY;
+  const headOf = (z: number) => (site.tub ? tubHead(site.tub, z) : z);
+  const level = drain && drainLevel(decision.measures, floorLevel(decision.depth, decision.measures));
   const calm =
     drain?.kind === 'outlet' ? (drain.outlet.ditch ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY;
-  const row = (date: string, clay: Float64Array, tub: Float64Array | undefined): WaterDay => {
-    const undrained = tub ? clay.map((h, i) => Math.max(h, tub[i])) : clay;
+  const uphill = site.places.highRim > LEVEL_RIM;
+  const row = (
+    date: string,
+    clay: Float64Array,
+    tub: Float64Array | undefined,
+    high: Float64Array,
+  ): WaterDay => {
+    const undrained = tub ? clay.map((h, i) => Math.max(h, headOf(tub[i]))) : clay;
     const flip = (p: Percentiles): Percentiles => ({ p10: -p.p90, p50: -p.p50, p90: -p.p10 });
     return {
       date,
       table_depth_m: flip(percentiles(clay)),
-      tub_level_m: tub ? percentiles(tub) : null,
+      uphill_wall_m: uphill ? percentiles(high) : null,
+      tub_level_m: tub ? percentiles(tub.map((z) => Math.max(z, dry))) : null,
       head_undrained_m: percentiles(undrained),
       head_drained_m:
         level === undefined
@@ -120,9 +133,11 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
     const gather = (from: Float32Array, d: number) =>
       Float64Array.from({ length: daily.samples }, (_, s) => from[s * daily.days + d]);
     const tub = site.tub && daily.tub?.asIs;
-    return Array.from({ length: daily.days }, (_, d) =>
-      row(isoDate(daily.firstDay + d), gather(daily.clay, d), tub && gather(tub, d)),
-    );
+    return Array.from({ length: daily.days }, (_, d) => {
+      const low = gather(daily.clay, d);
+      const high = low.map((level, s) => uphillLevel(level, water.rise[s], water.highRim));
+      return row(isoDate(daily.firstDay + d), low, tub && gather(tub, d), high);
+    });
   }
   const n = draws.samples * draws.years;
   const month = (levels: Float32Array, m: number) =>
@@ -132,6 +147,14 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
       `--${String(m + 1).padStart(2, '0')}`,
       month(water.clayLow.month, m),
       water.tub && month(water.tub.asIs.month, m),
+      month(water.clayHigh.month, m),
     ),
   );
+}
+
+function keptOf(kept: PondKept): Report['pond']['kept'] {
+  if ('held' in kept) return { habit: 'held', within_m: null };
+  return Number.isFinite(kept.within)
+    ? { habit: 'topped-up', within_m: kept.within }
+    : { habit: 'never', within_m: null };
 }

@@ -1,20 +1,10 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
+import type { OptionName } from './optionNames.js';
+import type { Instead, WishChange } from './wishChange.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
-
-export const OPTIONS = [
-  'no-drain',
-  'surface-water-only',
-  'cutoff-drain',
-  'drain-to-outlet',
-  'drain-to-sump',
-  'raise-pond',
-  'ballast',
-] as const;
-/** What may be built, by name. */
-export type OptionName = (typeof OPTIONS)[number];
 
 /** What may be advised: an option, or something else than building. */
 export type Advice =
@@ -38,6 +28,7 @@ export type Governs =
   | 'fall'
   | 'outlet-flood'
   | 'envelope'
+  | 'capacity'
   | 'discharge'
   | 'footing'
   | 'gas'
@@ -45,9 +36,14 @@ export type Governs =
   | 'evidence'
   | 'none';
 
+/** The water that sets the head under the liner: in the clay at the low side or behind the uphill wall, in the ring, at the outlet, or what a drain leaves. */
+export type Water = 'low side' | 'uphill wall' | 'ring' | 'receiver' | 'drain';
+
 /** Why something cannot be had. */
 export interface Obstacle {
   governs: Governs;
+  /** a fact not said keeps it back, that may be had by looking */
+  asks?: true;
   text: string;
 }
 
@@ -69,31 +65,53 @@ export interface PerDig {
   factor: { heave: number; slump: number };
 }
 
-/** An option as `result.json` has it. */
-export interface OptionResult {
+/** What an option comes to at the wish. */
+interface OptionFigures {
+  /** `upkeep`: what of it comes of a drain, flap or pump found out of order, by assumed or surveyed reliability */
+  risk_at_wish: { per_year: number; standard_error: number; upkeep: number };
+  risk_in_life: number;
+  per_dig: PerDig;
+  /** `where`: the water that decides in the worst tenth of years */
+  full: { net_head_m: Percentiles; where: Water; safe: boolean };
+  /** what is to be dug, filled and bought */
+  work: {
+    quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[];
+    hours_by_hand: number;
+    /** in the money of prices.csv; null without prices */
+    cost: number | null;
+    unpriced: string[];
+  };
+  /** January to December; null: may be emptied */
+  lowest_safe_level_m: (number | null)[];
+  /** the water that sets that level, January to December */
+  lowest_safe_level_water: Water[];
+  /** January to December; null: no limit */
+  hours_empty_safe: (number | null)[];
+}
+
+interface OptionBasics {
   option: OptionName;
-  possible: boolean;
   why_not: string | null;
   /** 0: not even shallow; null: no limit down to depth_searched_m */
   safe_depth_m: number | null;
   depth_searched_m: number;
   governs: Governs;
-  risk_at_wish: { per_year: number; standard_error: number };
-  risk_in_life: number;
-  per_dig: PerDig;
-  full: { net_head_m: Percentiles; where: string; safe: boolean };
-  /** what is to be dug, filled and bought; null where the option is not possible */
-  work: {
-    quantities: { item: string; amount: number; unit: string }[];
-    hours_by_hand: number;
-    /** in the money of prices.csv; null without prices */
-    cost: number | null;
-    unpriced: string[];
-  } | null;
-  /** January to December; null: may be emptied */
-  lowest_safe_level_m: (number | null)[];
-  /** January to December; null: no limit */
-  hours_empty_safe: (number | null)[];
+}
+
+/** An option that can be had at the wish. */
+export type PossibleOption = OptionBasics & OptionFigures & { possible: true };
+
+/** An option as `result.json` has it; one that cannot be had at the wish has no figures there: null. */
+export type OptionResult =
+  | PossibleOption
+  | (OptionBasics & { possible: false } & { [Figure in keyof OptionFigures]: null });
+
+/** An option of a result by name, where it can be had. */
+export function possibleOption(
+  { options }: Pick<Result, 'options'>,
+  name: OptionName,
+): PossibleOption | undefined {
+  return options.find((each): each is PossibleOption => each.option === name && each.possible);
 }
 
 /** The recommendation as `result.json` has it. */
@@ -107,6 +125,8 @@ export interface Recommendation {
   reason: string;
   rules: Rule[];
   close_call: boolean;
+  /** what is done otherwise than wished, and makes it safe; null: as wished */
+  change: WishChange | null;
   /** the most telling first */
   measure_next: {
     what: string;
@@ -130,7 +150,7 @@ export interface DrainResult {
   outlet: string;
   weakest_link: string;
   reserve: Record<string, number>;
-  quantities: { item: string; amount: number; unit: string }[];
+  quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[];
 }
 
 /** Share of the doubt about the chance that an input carries. */
@@ -192,18 +212,28 @@ export interface Result {
       spread_m: number;
       says: 'agrees' | 'higher' | 'lower';
     }[];
+    /** wet seasons in which somebody looked, by their rain among all of the weather record: 1 the wettest */
+    seasons_looked_in: { from: string; to: string; rank: number; of: number }[];
     spill_level_m: number;
     model: string;
     closure_mm: number;
     by_month: {
       month: number;
+      /** of the month's highest water, in the clay at the low side of the pond */
       table_depth_m: Percentiles;
+      /** of all days of the month, at the low side; null where the water is not known day by day */
+      daily_depth_m: Percentiles | null;
+      /** of the month's highest water behind the uphill wall, below the same ground; null without an uphill side */
+      uphill_depth_m: Percentiles | null;
+      /** of the month's highest water in the ring; a dry one stands at its floor */
       tub_level_m: Percentiles | null;
       dry_floor_chance: number;
     }[];
   };
   options: OptionResult[];
   recommendation: Recommendation;
+  /** beside a drain or slab: the wish used otherwise, which needs none; null: there is no such change */
+  instead: Instead | null;
   drain: DrainResult | null;
   /** with nothing done, and as recommended */
   uplift_check: UpliftCheck[];
@@ -239,6 +269,8 @@ export interface DepthCurve {
   possible: boolean;
   depth_m: number[];
   per_year: number[];
+  /** what of it comes of upkeep, see {@link PossibleOption} */
+  upkeep: number[];
   /** the larger of the chances per dig */
   per_dig: number[];
   governs: Governs[];

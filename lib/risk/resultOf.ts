@@ -1,16 +1,18 @@
+import { calendarOf } from '../climate/index.js';
+import { tubBottom } from '../groundwater/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
+import { LEVEL_RIM, type Site, seasonRanks, type WaterEnsemble } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assessment, type Judged, recommend } from './assess.js';
 import { lifeChance } from './chance.js';
 import { costOf, unusedPrices } from './cost.js';
+import { decidingWater } from './decidingWater.js';
 import { safeDepth } from './depthCurve.js';
-import { relievedBy } from './head.js';
-import { LIFE } from './loss.js';
-import { floorLevel, lowestUsualLevel, NOTHING } from './measures.js';
+import { decidingDay } from './keptPond.js';
 import { monthlyLimits } from './monthlyLimits.js';
 import { Remembered } from './remembered.js';
-import type { DrainResult, OptionResult, Result } from './result.js';
+import type { DrainResult, OptionResult, PossibleOption, Result } from './result.js';
 import { upliftCheck } from './upliftCheck.js';
 import { verdictAt } from './verdict.js';
 import { type Work, workOf } from './work.js';
@@ -49,6 +51,7 @@ export function resultOf(a: Judged & Partial<Assessment>): Result {
         spread_m: spread,
         says,
       })),
+      seasons_looked_in: seasonsLookedIn(site),
       spill_level_m: site.tub?.spill ?? Math.min(0, site.places.spill ?? 0),
       model: site.waterModel,
       closure_mm: water.closure * 1000,
@@ -56,6 +59,7 @@ export function resultOf(a: Judged & Partial<Assessment>): Result {
     },
     options: a.options.map((_, i) => optionResult(a, i, works[i])),
     recommendation: recommend(a),
+    instead: a.instead ?? null,
     drain: drainResult(a),
     uplift_check: checkedMeasures(a).map(({ option, m, depth }) => upliftCheck(a, option, m, depth)),
     tipping_points: a.tippingPoints ?? [],
@@ -66,76 +70,125 @@ export function resultOf(a: Judged & Partial<Assessment>): Result {
   });
 }
 
+/** Wet seasons with a look, each from one month to another as `2023-10`. */
+function seasonsLookedIn({ record, wetMonths, dips }: Site): Result['water']['seasons_looked_in'] {
+  if (!record) return [];
+  const named = ({ month, year }: { month: number; year: number }) =>
+    `${year}-${String(month).padStart(2, '0')}`;
+  return seasonRanks(
+    record,
+    wetMonths,
+    dips.map(({ day }) => day),
+  ).map(({ from, to, rank, of }) => ({ from: named(from), to: named(to), rank, of }));
+}
+
+/** Levels as depths: the high end of one is the low end of the other. */
+const depthsOf = ({ p10, p50, p90 }: Percentiles): Percentiles => ({ p10: -p90, p50: -p50, p90: -p10 });
+
 function monthOf(a: Judged, m: number): Result['water']['by_month'][number] {
   const { water, pond } = a.site;
   const n = water.samples * water.years;
   const floor = -pond.depth;
   let dry = 0;
   for (let i = 0; i < n; i++) if (water.clayLow.month[i * 12 + m] < floor) dry++;
-  const { p10, p50, p90 } = monthBands(water.clayLow.month)[m];
   return {
     month: m + 1,
-    table_depth_m: { p10: -p90, p50: -p50, p90: -p10 },
-    tub_level_m: a.site.tub && water.tub ? monthBands(water.tub.asIs.month)[m] : null,
+    table_depth_m: depthsOf(monthBands(water.clayLow.month)[m]),
+    daily_depth_m: water.daily ? depthsOf(dailyBands(water.daily)[m]) : null,
+    uphill_depth_m: a.site.places.highRim > LEVEL_RIM ? depthsOf(monthBands(water.clayHigh.month)[m]) : null,
+    tub_level_m: a.site.tub && water.tub ? monthBands(water.tub.asIs.month, tubBottom(a.site.tub))[m] : null,
     dry_floor_chance: dry / n,
   };
 }
 
+/** Bands of the days of each month. */
+function dailyBands(daily: NonNullable<WaterEnsemble['daily']>): Percentiles[] {
+  return bands.of(daily, '', () => {
+    const months = Array.from({ length: 12 }, () => [] as number[]);
+    for (let d = 0; d < daily.days; d++) {
+      const levels = months[calendarOf(daily.firstDay + d).month - 1];
+      for (let s = 0; s < daily.samples; s++) levels.push(daily.clay[s * daily.days + d]);
+    }
+    return months.map(percentiles);
+  });
+}
+
 const bands = new Remembered<Percentiles[]>();
 
-/** Bands of the twelve months of an ensemble; sought once for it, as a what-if leaves the water as it is. */
-function monthBands(levels: Float32Array): Percentiles[] {
+/**
+ * Bands of the twelve months of an ensemble; sought once for it, as a what-if leaves the water as it is.
+ * @param dry - where a store without water stands
+ */
+function monthBands(levels: Float32Array, dry = Number.NEGATIVE_INFINITY): Percentiles[] {
   return bands.of(levels, '', () =>
     Array.from({ length: 12 }, (_, m) =>
-      percentiles(Float64Array.from({ length: levels.length / 12 }, (_, i) => levels[i * 12 + m])),
+      percentiles(
+        Float64Array.from({ length: levels.length / 12 }, (_, i) => Math.max(levels[i * 12 + m], dry)),
+      ),
     ),
   );
 }
 
+/** None of an option that cannot be had: what would be written would be another's. */
+const NO_FIGURES = {
+  possible: false,
+  risk_at_wish: null,
+  risk_in_life: null,
+  per_dig: null,
+  full: null,
+  work: null,
+  lowest_safe_level_m: null,
+  lowest_safe_level_water: null,
+  hours_empty_safe: null,
+} as const;
+
 function optionResult(a: Judged, index: number, work: Work | null): OptionResult {
   const { site, basis } = a;
-  const option = a.options[index];
+  const { name, measures, why } = a.options[index];
   const curve = a.curves[index];
+  const basics = { option: name, depth_searched_m: curve.depth_m[curve.depth_m.length - 1] };
+  if (!measures)
+    return { ...basics, ...NO_FIGURES, why_not: why!.text, safe_depth_m: 0, governs: why!.governs };
   const { pond, survey } = site;
-  const measures = option.measures ?? NOTHING;
   const v = verdictAt(basis, measures, pond.depth);
-  const safe = option.measures ? safeDepth(curve) : { depth: 0, governs: option.why!.governs };
+  const safe = safeDepth(curve);
+  const told = { ...basics, safe_depth_m: safe.depth, governs: v.safe ? safe.governs : v.governs };
+  const { lacks } = v.chance;
+  if (lacks) return { ...told, ...NO_FIGURES, why_not: lacks.text };
   const limits = monthlyLimits(basis, measures, pond.depth);
-  const lowest = lowestUsualLevel(site, measures) + measures.ballast;
-  const floor = floorLevel(pond.depth, measures);
-  const flood = measures.drain?.kind === 'outlet' ? measures.drain.flood : Number.NEGATIVE_INFINITY;
   // The higher the head the lower the net head: the quantiles change places.
-  const relieved = relievedBy(measures, floor, 'works', flood);
-  const net = (p: number) => lowest - relieved(basis.highs.yearly(measures, 1 - p));
+  const net = (p: number) => {
+    const day = decidingDay(basis, measures, pond.depth, 1 - p);
+    return day.pond + measures.ballast - day.head;
+  };
   return {
-    option: option.name,
-    possible: option.measures !== undefined,
-    why_not: option.why?.text ?? null,
-    safe_depth_m: safe.depth,
-    depth_searched_m: curve.depth_m[curve.depth_m.length - 1],
-    governs: option.measures ? (v.safe ? safe.governs : v.governs) : safe.governs,
-    risk_at_wish: { per_year: v.chance.perYear, standard_error: v.chance.standardError },
-    risk_in_life: lifeChance(v.chance.shares, survey.site.life ?? LIFE),
+    ...told,
+    possible: true,
+    why_not: null,
+    risk_at_wish: {
+      per_year: v.chance.perYear,
+      standard_error: v.chance.error.standardError,
+      upkeep: v.chance.upkeep,
+    },
+    risk_in_life: lifeChance(v.chance.shares, site.life),
     per_dig: v.dig,
     full: {
       net_head_m: { p10: net(0.1), p50: net(0.5), p90: net(0.9) },
-      where:
-        site.places.highRim > 0.02 && measures.cutoff === undefined
-          ? 'uphill wall'
-          : site.tub
-            ? 'ring and clay alike'
-            : 'all round',
+      where: decidingWater(basis, measures, pond.depth, 0.9),
       safe: (v.chance.modes['lift-drawn-down'] ?? 0) <= pond.acceptedRisk,
     },
-    work: work && workResult(work, survey),
+    work: workResult(work!, survey),
     lowest_safe_level_m: limits.lowestSafeLevel,
+    lowest_safe_level_water: limits.lowestSafeLevel.map((_, month) =>
+      decidingWater(basis, measures, pond.depth, 1 - pond.acceptedRisk, month + 1),
+    ),
     hours_empty_safe: limits.empty.map(({ seconds, governs }) =>
       governs === 'none' ? null : seconds / 3600,
     ),
   };
 }
 
-function workResult(work: Work, { prices }: Survey): NonNullable<OptionResult['work']> {
+function workResult(work: Work, { prices }: Survey): PossibleOption['work'] {
   const cost = costOf(work, prices);
   return {
     quantities: work.quantities,

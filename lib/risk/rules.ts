@@ -1,10 +1,18 @@
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import { emptyingRules, rebuildRule } from './emptyingRules.js';
+import { lawfulOutlets, questionOf } from './lawfulOutlets.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import type { Rule } from './result.js';
-import { type AddRule, fillingRule, rimRule, sideRules, ventOf } from './sideRules.js';
+import { type AddRule, fillingRule, pumpingRule, rimRule, sideRules, ventOf, wallRule } from './sideRules.js';
+import { stoppedRule } from './stoppedRule.js';
 import { stopOf } from './stops.js';
+import { topUpRule } from './topUpRule.js';
+import { unknownRules } from './unknownRules.js';
+
+/** A drain in shrinkable clay with a house near. */
+export const LOWERS_BESIDE_HOUSE =
+  'A drain lowers the water in shrinkable clay beside a house: ask a licensed engineer first.';
 
 /** Rules of use that go with a decision. */
 export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[] {
@@ -22,12 +30,21 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
       'ask-regulator',
       'Rushes and other plants of wet ground grow here: ask whether the ground is protected before any spade goes in.',
     );
+  const ask = questionOf(site, d.measures);
+  if (ask) add('ask-way', `Before anything is bought, ask ${ask}.`);
+  const lacking = lawfulOutlets(site).why;
   if (d.option === 'measure-first')
     add(
       'measure-first',
-      d.governs === 'evidence'
-        ? 'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.'
-        : 'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
+      d.open === 'seam'
+        ? 'Put a pipe into the layer under the clay, open in that layer only, and read it every week through one wet half-year before it is dug.'
+        : d.open === 'footing'
+          ? 'Find out how deep the footing goes before it is dug: a small hole beside the wall, down to its underside.'
+          : d.governs === 'evidence'
+            ? 'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.'
+            : lacking?.asks
+              ? `Measure before anything is bought: ${lacking.text}.`
+              : 'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
     );
   add(
     'dip-pipe',
@@ -35,6 +52,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   );
   // Another spot has another water.
   if (d.option !== 'move') emptyingRules(site, d, limits, add);
+  if (d.option !== 'move') topUpRule(basis, d, add);
   if (drain?.kind === 'outlet' || cutoff !== undefined) {
     add('flap', 'Fit a flap at the outlet, so that the ditch in flood does not fill the bed.');
     add('animal-guard', 'Fit a guard against animals at the outlet and clear it every autumn.');
@@ -47,28 +65,33 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (drain?.kind === 'sump') {
     add(
       'pump-alarm',
-      'Two pumps and a high-water alarm on a battery; test them every month of the wet half-year.',
-    );
-    add(
-      'full-if-power-fails',
-      'When the power fails, keep the pond full to the brim until the pump runs again.',
+      'Two pumps, one of them on a battery, and a high-water alarm on a battery too; test them every month of the wet half-year.',
     );
   }
+  if (drain) stoppedRule(basis, d, add);
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
     add(
       'keep-surface-water-out',
       'Turn run-off and downpipes away uphill of the pond and cap the ring with rammed clay.',
     );
-  if (!drain && tub && (pond.bedding.kind === 'gravel' || pond.bedding.kind === 'sand'))
+  else if (rainStands(basis))
+    add(
+      'keep-surface-water-out',
+      'Cap the ring with rammed clay: the rain that falls on it alone stands higher against the liner than the water in the ground.',
+    );
+  if (!drain && tub && holdsWater(pond))
     add(
       'leave-gravel-out',
-      'Leave sand and gravel out from under the liner: without an outlet they only hold water there.',
+      'Leave sand and gravel out from under and around the liner: without an outlet they only hold water there.',
     );
   if (tub && !drain && places.spill !== undefined)
     add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
   if (!pond.existing) sideRules(basis, d, add);
-  if (pond.existing) rebuildRule(d, limits, add);
-  if (d.option === 'vent') add('vent-high-point', ventOf(basis, d).words);
+  if (!pond.existing) pumpingRule(basis, d, add);
+  if (pond.existing) wallRule(site, d, add);
+  if (pond.existing) rebuildRule(basis, d, add);
+  unknownRules(site, d, add);
+  if (involves('vent')) add('vent-high-point', ventOf(basis, d).words);
   fillingRule(site, limits, add);
   if (d.governs === 'footing') {
     add('ask-engineer', 'Ask a licensed engineer before digging near a footing.');
@@ -88,10 +111,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
     survey.site.shrinkable_clay === 'yes' &&
     places.houses.some((h) => h.distance < 10)
   )
-    add(
-      'ask-engineer',
-      'A drain lowers the water in shrinkable clay beside a house: ask a licensed engineer first.',
-    );
+    add('ask-engineer', LOWERS_BESIDE_HOUSE);
   if (raise > 0)
     add(
       'keep-old-ground-open',
@@ -101,5 +121,22 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   rimRule(site, d, add);
   if (involves('drain-to-outlet') || involves('drain-to-sump') || involves('cutoff-drain'))
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
-  return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code) === i);
+  // One code may speak of several things.
+  return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code && o.text === r.text) === i);
+}
+
+/** Rain on an open ring that makes a difference, m. Our choice. */
+const TELLING = 0.01;
+
+/** Whether rain on the ring, with nothing led to it, raises the highest water outside in one year of ten. */
+function rainStands({ site, highs }: Basis): boolean {
+  if (!site.tub || site.catchment.capped) return false;
+  const high = (way: 'asIs' | 'keptOut') => highs.yearly({ way }, 0.9);
+  return high('asIs') > high('keptOut') + TELLING;
+}
+
+/** Whether sand or gravel lies under the liner or around it. */
+function holdsWater({ bedding, ring }: Basis['site']['pond']): boolean {
+  const grains = ['sand', 'gravel'];
+  return grains.includes(bedding.kind) || (ring.width > 0 && grains.includes(ring.fill));
 }

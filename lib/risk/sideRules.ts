@@ -1,54 +1,88 @@
-import type { Site } from '../site/index.js';
+import { layersInSide, type Site, strengthAt } from '../site/index.js';
 import {
   deepestFloor,
+  FLAT_BOUND,
   type GasCheck,
   gasCheck,
+  PROTECTION_DEPTH,
   planArea,
   rimLoad,
-  sidePlan,
-  workingSlope,
+  SOFTENED_FRICTION,
+  sideKind,
+  wallLoad,
 } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
-import { dugDepth } from './digging.js';
-import { floorLevel, NOTHING } from './measures.js';
+import { bestDig, dugDepth, workingSlopeAt } from './digging.js';
+import { floorLevel } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import type { Rule } from './result.js';
 import { sayer } from './say.js';
 import { UNIT_WEIGHT } from './sides.js';
+import { BAILED, digInflow } from './wetDig.js';
 
 /** Takes a rule of use: its code, its text, and months or a level where it has some. */
 export type AddRule = (code: string, text: string, extra?: Partial<Rule>) => void;
 
-/** How the sides are to be cut, and how while anyone works beside them. */
-export function sideRules({ site, highs }: Basis, d: Decision, add: AddRule): void {
+/** How the sides are to be cut, and how while anyone works beside them: one slope, that of everything else here. */
+export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void {
   const { ground, pond } = site;
   const dug = dugDepth(site, d.measures, d.depth);
-  if (!ground.strength || dug <= 0) return;
+  if (dug <= 0) return;
   const say = sayer(site);
-  const strength = ground.strength.median;
-  // Where the sides were what stood against the wish, the wish is what they are laid back for.
-  const wanted = d.governs === 'side-slump' ? dugDepth(site, d.measures, pond.depth) : dug;
-  const plan = sidePlan({ strength, unitWeight: UNIT_WEIGHT.mean, edgingLoad: pond.edgingLoad }, wanted);
-  // Where the sides meet before that depth, no slope was what failed.
-  const slumps = d.governs === 'side-slump' && wanted <= deepestFloor(pond.shape);
-  if (slumps || plan.slope === null || plan.slope > pond.shape.sideSlope)
+  const { sideSlope } = pond.shape;
+  const standsTo = d.verdict?.diggable ? d.depth : 0;
+  if (pond.wall !== 'none') {
+    wallRule(site, d, add);
     add(
       'batter-sides',
-      plan.slope === null
-        ? `At ${say.length(wanted)} no slope of this clay stands with enough safety: dig less deep, or have the sides held.`
-        : `For ${say.length(wanted)} lay the sides back at least ${plan.slope} to 1${
-            plan.steps && plan.steps.count > 1
-              ? `, or cut ${plan.steps.count} steps of at most ${say.length(plan.steps.riser)} with shelves ${say.length(plan.steps.shelf)} wide`
-              : ''
-          }; nobody works beside an upright side in wet clay.`,
+      'Behind the wall the cut is laid back or shored while it is built; nobody works beside an upright cut.',
     );
-  const cracked = ground.layers.some(({ row }) => row.structure === 'cracked' || row.structure === 'blocky');
-  add(
-    'working-slope',
-    workingSlope({ strength, fissured: cracked, wet: highs.yearly(NOTHING, 0.5) > -dug }, dug).caution,
+  } else if (pond.drawnSlope !== undefined)
+    add(
+      'batter-sides',
+      `Lay the sides back at least ${sideSlope} to 1: as steep as they were drawn this ground is not to be trusted. Quantities, drawings and chances here are for sides laid back; nobody works beside an upright side.`,
+    );
+  // Where the sides meet before that depth, no slope was what failed.
+  else if (d.governs === 'side-slump' && pond.depth <= deepestFloor(pond.shape))
+    add(
+      'batter-sides',
+      standsTo > 0 && standsTo < pond.depth
+        ? `At ${sideSlope} to 1, as drawn, the sides stand with enough safety to ${say.length(standsTo)}, not to ${say.length(pond.depth)}: dig no deeper, or have flatter or held sides designed; nobody works beside an upright side.`
+        : `At ${sideSlope} to 1 the sides do not stand with enough safety at ${say.length(pond.depth)}: lay them back further, dig less deep, or have them held.`,
+    );
+  const wished = dugDepth(site, d.measures, pond.depth);
+  const slopeAt = (depth: number, deep: number) =>
+    workingSlopeAt(site, bestDig(site, dig, d.measures, depth).plan.wetWater, deep);
+  if (wished >= PROTECTION_DEPTH && sideSlope < slopeAt(pond.depth, wished).slope)
+    add(
+      'ask-engineer',
+      `A dig of ${say.length(PROTECTION_DEPTH)} and more with sides as steep as ${sideSlope} to 1 is no garden work: a licensed engineer designs what holds them.`,
+    );
+  const unnamed = layersInSide(ground.sides, dug).find(
+    ({ texture, structure }) => sideKind(texture, structure) === 'unnamed',
   );
+  if (unnamed)
+    add(
+      'ask-engineer',
+      `No slope can be named for ${unnamed.texture}: lay it flat, have it shored, or ask a licensed engineer; ${FLAT_BOUND} to 1 is only a bound.`,
+    );
+  add('working-slope', slopeAt(d.depth, dug).caution);
+}
+
+/** What pushes on an upright wall when the pond is empty; the wall itself is not judged here. */
+export function wallRule(site: Site, d: Decision, add: AddRule): void {
+  const { pond, ground } = site;
+  const height = d.depth - d.measures.raise;
+  if (pond.wall === 'none' || height <= 0) return;
+  const load = wallLoad.compute(SOFTENED_FRICTION, UNIT_WEIGHT.mean, height, pond.edgingLoad);
+  const clay = strengthAt(ground, d.depth) ? ' Swelling clay pushes harder still.' : '';
+  add(
+    'wall-load',
+    `Empty, with the ground outside full of water, earth and water push with about ${(load / 1000).toPrecision(2)} kN on every metre of the ${pond.wall} wall, ${sayer(site).length(height)} high.${clay} Whether it stands is not judged here: a licensed engineer designs wall and footing.`,
+  );
+  add('ask-engineer', 'Have a licensed engineer design the walls for the empty pond.');
 }
 
 /** The vent for gas under the liner. */
@@ -72,13 +106,27 @@ export function ventOf({ site, highs }: Basis, d: Decision): GasCheck {
 const KERB = 0.1;
 
 /** What a raised rim has to carry. */
-export function rimRule({ pond, ...site }: Site, { measures }: Decision, add: AddRule): void {
+export function rimRule({ pond, survey }: Site, { measures }: Decision, add: AddRule): void {
   const above = pond.fullLevel + measures.raise;
   if (above < KERB) return;
   const { push, caution } = rimLoad(above);
   add(
     'rim-load',
-    `The pond's water stands ${sayer({ pond, ...site }).length(above)} above the lowest ground: it pushes with ${Math.round(push)} N on every metre of rim. ${caution}`,
+    `The pond's water stands ${sayer({ survey }).length(above)} above the lowest ground: it pushes with ${Math.round(push)} N on every metre of rim. ${caution}`,
+  );
+}
+
+/** Water that has to be pumped out of the hole while it is dug. */
+export function pumpingRule({ site, dig }: Basis, d: Decision, add: AddRule): void {
+  const dug = dugDepth(site, d.measures, d.depth);
+  const { months, wetWater } = bestDig(site, dig, d.measures, d.depth).plan;
+  const inflow = digInflow(site, wetWater, d.depth, dug);
+  if (d.depth <= 0 || inflow <= BAILED) return;
+  const { flow, length } = sayer(site);
+  add(
+    'pump-while-digging',
+    `Water comes into the hole while it is dug, in a wet year about ${flow(inflow)} in ${monthWords(months)}: hire a pump, let it draw from a pit in one corner ${length(0.3)} below the floor, and keep it running until the liner lies and the pond is full.`,
+    { months },
   );
 }
 

@@ -1,12 +1,12 @@
-import type { Site } from '../site/index.js';
+import { COVER_WEIGHT, layersInSide, type Site, strengthAt } from '../site/index.js';
 import { type LogEstimate, logValue } from '../soil/index.js';
-import { SOFTENED_SHARE, standingHeight } from '../uplift/index.js';
+import { SOFTENED_SHARE, standingHeight, wetShareAllowed } from '../uplift/index.js';
 import type { Draws } from './draws.js';
 import type { Measures } from './measures.js';
 import { Remembered } from './remembered.js';
 
 /** Unit weight of wet clay, N/m³. Common practice. */
-export const UNIT_WEIGHT = { mean: 18500, spread: 700 };
+export const UNIT_WEIGHT = { mean: COVER_WEIGHT.mineral, spread: 700 };
 
 /** Heights that clay sides stand, m, one a sample. */
 export interface SideHeights {
@@ -17,13 +17,20 @@ export interface SideHeights {
   softDry: Float64Array;
 }
 
+/** Heights at which the sides of a pond so deep fail, depth m; undefined where they meet no clay, and where walls hold them. */
+export type Sides = (depth: number) => SideHeights | undefined;
+
 const standing = new Remembered<SideHeights>();
 
-/** Heights at which the sides of a site fail; absent where no clay was logged. */
-export function sideHeights({ ground, pond }: Site, draws: Draws): SideHeights | undefined {
-  const { strength } = ground;
+/** The sides of a site, at the strength of the clay that a pond so deep meets. */
+export function sidesOf(site: Site, draws: Draws): Sides {
+  return (depth) => sideHeights(site, draws, depth);
+}
+
+function sideHeights({ ground, pond }: Site, draws: Draws, depth: number): SideHeights | undefined {
+  const strength = strengthAt(ground, depth);
   const { shape, edgingLoad } = pond;
-  if (!strength) return undefined;
+  if (!strength || pond.wall !== 'none') return undefined;
   return standing.of(draws, JSON.stringify([strength, shape.sideSlope, edgingLoad]), () =>
     heightsOf(strength, shape.sideSlope, edgingLoad, draws),
   );
@@ -48,9 +55,27 @@ export function baredSides({ raise }: Measures, depths: ArrayLike<number>): Floa
   return Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
 }
 
-/** First of ascending sides that is taller than it stands; their count where none is, as where none is bared. */
-export function firstTaller(sides: Float64Array, stands: number): number {
-  let j = sides.length;
-  while (j > 0 && sides[j - 1] > Math.max(stands, 0)) j--;
+/** First of ascending sides that is taller than it stands, by side; their count where none is, as where none is bared. */
+export function firstTaller(sides: Float64Array, stands: (j: number) => number): number {
+  let j = 0;
+  while (j < sides.length && sides[j] <= Math.max(stands(j), 0)) j++;
   return j;
+}
+
+/**
+ * Share of its height up to which the water outside may stand before a side is too steep for the kinds of ground in it;
+ * −1 where it is too steep dry, 1 where no water makes it so or walls hold it.
+ */
+export function shareAllowed({ ground, pond }: Site, height: number): number {
+  if (pond.wall !== 'none') return 1;
+  const shares = layersInSide(ground.sides, height).map(({ texture, structure }) =>
+    wetShareAllowed(texture, structure, pond.shape.sideSlope),
+  );
+  return Math.min(1, ...shares);
+}
+
+/** Level outside above which a side of some height slips by the kinds of ground in it, m above the datum; ±Infinity: always, never. */
+export function slipLevel(site: Site, height: number): number {
+  const share = height > 0 ? shareAllowed(site, height) : 1;
+  return share < 0 ? Number.NEGATIVE_INFINITY : share >= 1 ? Number.POSITIVE_INFINITY : (share - 1) * height;
 }

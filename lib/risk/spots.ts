@@ -47,7 +47,8 @@ export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotRe
   const { length } = sayer(basis.site);
   /** Water higher by so much below the ground of the spot than below that of the planned one. */
   const rise = (spot: SpotHead) => planned.depth - spot.depth;
-  const decided = (water: number) => decide(basis, options, shiftedBy(basis, { ...NO_SHIFT, water }));
+  const decided = (water: number) =>
+    decide(basis, options, shiftedBy(basis, { ...NO_SHIFT, water }), base.change ?? null);
   const judged = spots.map((spot) => {
     const d = decided(rise(spot));
     const shallow = decided(rise(spot) + (spot.planned ? 0 : spot.spread)).option;
@@ -88,7 +89,7 @@ export function elsewhere(basis: Basis, options: Option[], base: Decision): Deci
   if (!planned || !base.verdict || basis.site.pond.existing || !WORKS.includes(base.option)) return base;
   const serves = ({ depth, spread }: SpotHead) => {
     const water = planned.depth - depth + spread;
-    const d = decide(basis, options, shiftedBy(basis, { ...NO_SHIFT, water }));
+    const d = decide(basis, options, shiftedBy(basis, { ...NO_SHIFT, water }), base.change ?? null);
     return eased(d.option) && !d.emptyingRuled && d.depth === base.depth;
   };
   const spot = spots.filter((s) => !s.planned && serves(s)).sort((a, b) => b.depth - a.depth)[0];

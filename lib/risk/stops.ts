@@ -1,5 +1,6 @@
 import type { Site } from '../site/index.js';
 import { BULGE_NEVER, BULGE_REMEDY, bulgeCause, gasExpected } from '../uplift/index.js';
+import { pairedReadings } from './readings.js';
 import type { Advice, Governs, Rule } from './result.js';
 
 /** What ends the question before any chance is counted. */
@@ -27,9 +28,12 @@ export function stopOf(site: Site): Stop | undefined {
 }
 
 function bulgeStop(site: Site): Stop {
-  const pond = latest(site, 'pond', site.places.pondPoint);
-  const under = latest(site, 'dip-pipe', site.places.dipPipePoint);
-  const { cause, words } = bulgeCause(pond, under, site.survey.site.show_units);
+  const { pond, under } = pairedReadings(site);
+  const { cause, words } = bulgeCause(
+    pond?.level,
+    under?.dry ? 'dry' : under?.level,
+    site.survey.site.show_units,
+  );
   return {
     option: 'relieve-and-keep-full',
     governs: cause === 'gas' ? 'gas' : 'lift-full',
@@ -57,22 +61,16 @@ function bulgeStop(site: Site): Stop {
   };
 }
 
-/** Latest level of a reserved pit, m above the datum. */
-function latest(site: Site, pit: string, ground: number | undefined): number | undefined {
-  const looks = site.survey.looks.filter((l) => l.pit === pit && l.reading === 'level');
-  return looks.length > 0 ? (ground ?? 0) - looks[looks.length - 1].depth! : undefined;
-}
-
 /**
  * The wet season is not known: no levels and no weather, or weather alone over permeable ground, where the table
  * does what its neighbourhood does. Clay fills every winter, so weather alone says enough there.
  */
 export function lacksEvidence(site: Site): boolean {
   if (site.waterModel === 'spill level') return true;
-  return site.chosen?.fit.used === 0 && site.ground.ksat.median > 1e-6;
+  return site.fit?.used === 0 && site.ground.ksat.median > 1e-6;
 }
 
-/** Peat or a smell of it near the floor: gas that wants a vent. */
-export function gasUnder(site: Site): boolean {
-  return gasExpected(site.ground.organicTop, site.survey.site.organic_smell === 'yes', site.pond.depth);
+/** Peat or a smell of it near a floor, m below the ground: gas that wants a vent. */
+export function gasUnder(site: Site, depth: number): boolean {
+  return gasExpected(site.ground.organicTop, site.survey.site.organic_smell === 'yes', depth);
 }

@@ -1,5 +1,6 @@
 import { method } from '../formula/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
+import { strengthAt } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { type Basis, basisOf } from './basis.js';
 import { decide, shiftedBy } from './decide.js';
@@ -14,7 +15,7 @@ export const tippingMethod = method({
     'the whole distribution of the input is shifted or stretched',
     'options are decided again; their design stays as it is',
   ],
-  source: 'bisection on the decision',
+  source: 'search outwards in steps, then bisection on the decision',
 });
 
 /** An input that is moved: from −1 to 1, 0 where it is now. */
@@ -26,22 +27,33 @@ interface Moved {
   at(t: number): { basis?: Basis; shift?: Shift };
 }
 
-/** Halvings of the way to the farthest value tried. */
-const STEPS = 7;
+/** Values tried on the way to the farthest, and halvings of the step in which the answer changes. */
+const TRIALS = 6;
+const STEPS = 5;
 
 /** Tipping points of what is decided among the options, an input at a time. */
 export function tippingPoints(basis: Basis, options: Option[]): TippingPoint[] {
   // Not of what is told: an option tried, another spot and a season to wait are put in its place afterwards.
   const base = decide(basis, options);
   if (!base.verdict) return [];
+  // No change of the wish but the one that is advised: others take the weather to be run again.
+  const only = base.change ?? null;
   return movedInputs(basis).flatMap(({ input, unit, now, value, at }) => {
     const decided = (t: number) => {
-      const { basis: moved = basis, shift = NO_SHIFT } = at(t);
-      return decide(moved, options, shiftedBy(moved, shift));
+      const { basis: moved = basis, shift } = at(t);
+      // What is accepted moves no chance: those counted already stand.
+      return moved.counted === basis.counted && !shift
+        ? decide(moved, options, undefined, only)
+        : decide(moved, options, shiftedBy(moved, shift ?? NO_SHIFT), only);
     };
     return [1, -1].flatMap((direction) => {
-      if (decided(direction).option === base.option) return [];
-      let [inside, outside] = [0, 1];
+      // From here outwards: an answer may change and change back.
+      const steps = Array.from({ length: TRIALS }, (_, i) => (i + 1) / TRIALS);
+      // An input at the end of its range stays there.
+      const stays = (i: number) => i > 0 && value(direction * steps[i]) === value(direction * steps[i - 1]);
+      const at = steps.findIndex((t, i) => !stays(i) && decided(direction * t).option !== base.option);
+      if (at < 0) return [];
+      let [inside, outside] = [steps[at - 1] ?? 0, steps[at]];
       for (let i = 0; i < STEPS; i++) {
         const middle = (inside + outside) / 2;
         if (decided(direction * middle).option === base.option) inside = middle;
@@ -85,13 +97,6 @@ function movedInputs(basis: Basis): Moved[] {
       at: (t) => ({ shift: { ...NO_SHIFT, conductivity: 100 ** t } }),
     },
     {
-      input: 'usual drawdown of the pond',
-      unit: 'm',
-      now: pond.usualDrawdown,
-      value: (t) => Math.max(pond.usualDrawdown + 0.5 * t, 0),
-      at: (t) => withPond({ usualDrawdown: Math.max(pond.usualDrawdown + 0.5 * t, 0) }),
-    },
-    {
       input: 'chance a year that is accepted',
       unit: '',
       now: pond.acceptedRisk,
@@ -99,7 +104,23 @@ function movedInputs(basis: Basis): Moved[] {
       at: (t) => withPond({ acceptedRisk: Math.min(pond.acceptedRisk * 10 ** t, 1) }),
     },
   ];
-  const { strength } = ground;
+  if ('held' in pond.kept) {
+    const now = pond.kept.held;
+    const held = (t: number) => Math.max(now + 0.5 * t, 0);
+    moved.push({
+      input: 'level at which the pond is held, below full',
+      unit: 'm',
+      now,
+      value: held,
+      at: (t) => withPond({ kept: { held: held(t) } }),
+    });
+  }
+  const strength = strengthAt(ground, pond.depth);
+  const stronger = (factor: number) =>
+    ground.strengths.map(({ from, strength: of }) => ({
+      from,
+      strength: of && { ...of, median: of.median * factor },
+    }));
   if (strength)
     moved.push({
       input: 'undrained strength of the clay',
@@ -107,10 +128,7 @@ function movedInputs(basis: Basis): Moved[] {
       now: logPercentiles(strength),
       value: (t) => strength.median * 5 ** t,
       at: (t) => ({
-        basis: basisOf(
-          { ...site, ground: { ...ground, strength: { ...strength, median: strength.median * 5 ** t } } },
-          basis,
-        ),
+        basis: basisOf({ ...site, ground: { ...ground, strengths: stronger(5 ** t) } }, basis),
       }),
     });
   return moved;

@@ -1,13 +1,12 @@
 import { UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
-import type { Site } from '../site/index.js';
 import { EUROCODE_7, upliftUtilisation, waterPressure } from '../uplift/index.js';
 import type { Basis } from './basis.js';
-import { relievedBy } from './head.js';
-import { floorLevel, lowestUsualLevel, type Measures } from './measures.js';
+import { decidingDay } from './keptPond.js';
+import { floorLevel, type Measures } from './measures.js';
 import type { Advice, UpliftCheck } from './result.js';
 
 /** Share of years whose highest water stays below the level that is checked. */
-const CHECKED_SHARE = 0.95;
+export const CHECKED_SHARE = 0.95;
 
 /**
  * EN 1997-1 limit state UPL (2.4.7.4) on the floor, with measures at a depth.
@@ -15,16 +14,14 @@ const CHECKED_SHARE = 0.95;
  * @param use - a recorder, for the worked sheet
  */
 export function upliftCheck(
-  { site, basis }: { site: Site; basis: Basis },
+  { basis }: { basis: Basis },
   option: Advice,
   m: Measures,
   depth: number,
   use: Use = unrecorded,
 ): UpliftCheck {
   const floor = floorLevel(depth, m);
-  const pond = lowestUsualLevel(site, m);
-  const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
-  const high = relievedBy(m, floor, 'works', flood)(basis.highs.yearly(m, CHECKED_SHARE));
+  const { head: high, pond } = decidingDay(basis, m, depth, CHECKED_SHARE);
   const { lifts, holds } = EUROCODE_7.uplift;
   const uplift = use(waterPressure, Math.max(high - floor, 0));
   const weight = use(waterPressure, Math.max(pond - floor, 1e-6)) + m.ballast * UNIT_WEIGHT_OF_WATER;

@@ -4,7 +4,7 @@ import { type Chance, chancesOf, keptChances } from './chance.js';
 import { type Condition, digConditions, perDig, worstDig } from './digging.js';
 import { emptiedHold } from './emptying.js';
 import { drainLevel, floorLevel, type Measures } from './measures.js';
-import type { Governs, PerDig } from './result.js';
+import type { Governs, Obstacle, PerDig } from './result.js';
 import type { Shift } from './shift.js';
 
 /** Whether measures are safe at a depth, and what stands out where they are not. */
@@ -32,11 +32,17 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: 
   return chances.map((chance, i) => {
     const depth = depths[i];
     const dig = perDig(basis.site, basis.dig, m, depth);
-    const conditions = pond.existing ? [] : digConditions(basis.site, m, depth);
+    const conditions = pond.existing ? [] : digConditions(basis.site, basis.dig, m, depth);
     const worst = worstDig(dig);
     const broken = conditions.find((c) => c.met !== 'yes');
     const diggable = pond.existing || (worst.chance <= pond.acceptedRisk && !broken);
-    const accepted = acceptedOf(basis, diggable, chance.perYear, chance.modes['lift-drawn-down'] ?? 0);
+    const accepted = acceptedOf(
+      basis,
+      diggable,
+      chance.lacks,
+      chance.perYear,
+      chance.modes['lift-drawn-down'] ?? 0,
+    );
     return {
       ...accepted,
       diggable,
@@ -50,16 +56,22 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: 
   });
 }
 
-function acceptedOf({ site }: Basis, diggable: boolean, perYear: number, drawn: number) {
+function acceptedOf(
+  { site }: Basis,
+  diggable: boolean,
+  lacks: Obstacle | undefined,
+  perYear: number,
+  drawn: number,
+) {
   const { acceptedRisk } = site.pond;
-  const dry = perYear <= acceptedRisk;
-  return { dry, kept: drawn <= acceptedRisk, safe: dry && diggable };
+  const dry = !lacks && perYear <= acceptedRisk;
+  return { dry, kept: !lacks && drawn <= acceptedRisk, safe: dry && diggable };
 }
 
 /** A verdict as it would be among some of the samples only; its chance and what governs stay those of all. */
 export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<number>): Verdict {
   const { perYear, drawn } = verdict.chance.among(samples);
-  return { ...verdict, ...acceptedOf(basis, verdict.diggable, perYear, drawn) };
+  return { ...verdict, ...acceptedOf(basis, verdict.diggable, verdict.chance.lacks, perYear, drawn) };
 }
 
 /**
@@ -78,21 +90,24 @@ function drainLimit({ site }: Basis, m: Measures, depth: number): Governs | unde
   if (m.drain?.kind !== 'outlet') return undefined;
   const floor = floorLevel(depth, m);
   const hold = emptiedHold(site, m, depth);
-  if (drainLevel(m.drain, floor) + BED_LOSS > hold) return 'fall';
+  if (drainLevel(m, floor) + BED_LOSS > hold) return 'fall';
   return m.drain.flood + BED_LOSS > hold ? 'outlet-flood' : undefined;
 }
 
 function governing(
-  { modes }: Chance,
+  { modes, lacks }: Chance,
   dry: boolean,
   diggable: boolean,
   digging: Governs,
   drainLimit: () => Governs | undefined,
 ): Governs {
   if (!diggable) return digging;
+  if (lacks) return lacks.governs;
   if (dry) return 'none';
   const of = (mode: Governs) => modes[mode] ?? 0;
   const drawn = of('lift-drawn-down');
+  const emptied = Math.max(of('lift-emptied'), of('side-slump'));
+  if (of('floor-heave') > drawn && of('floor-heave') >= emptied) return 'floor-heave';
   if (of('side-slump') > Math.max(drawn, of('lift-emptied'))) return 'side-slump';
   if (of('lift-emptied') > drawn) return drainLimit() ?? 'lift-emptied';
   if (of('lift-power-out') > 0.5 * drawn) return 'lift-power-out';

@@ -7,6 +7,7 @@ import {
   shedShare,
   textureClass,
 } from '../soil/index.js';
+import { Remembered } from './remembered.js';
 import type { Storm } from './storm.js';
 
 /** Share of the pores that wet ground can still fill. Common practice. */
@@ -14,12 +15,19 @@ const STILL_OPEN = 0.1;
 /** Deepest table whose draught the retention curve covers, m: 33 kPa. */
 const DEEPEST = 3.36;
 
+const found = new Remembered<number | undefined>(32);
+
 /**
  * Share of a storm that the ground uphill cannot take in (Green–Ampt), its water in the ground at a depth.
  * @param depth - of the water below the ground, m
  * @returns 0–1; absent where the uppermost layer has no grain sizes
  */
 export function wetGroundRunoff(site: Site, storm: Storm, depth: number): number | undefined {
+  const key = `${depth} ${storm.rain} ${storm.seconds} ${site.catchment.cover}`;
+  return found.of(site.ground, key, () => runoff(site, storm, depth));
+}
+
+function runoff(site: Site, storm: Storm, depth: number): number | undefined {
   const { ground, catchment } = site;
   const layer = ground.layers.find(({ texture }) => /sand|silt|clay|loam/.test(texture));
   if (!layer) return undefined;

@@ -1,9 +1,9 @@
-import type { DrainQuantity } from '../drain/index.js';
+import { CLAY_SWELL, type DrainQuantity, SPOIL } from '../drain/index.js';
 import { method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { CONCRETE_UNIT_WEIGHT, outline, planArea, pondVolume } from '../uplift/index.js';
+import { CONCRETE_UNIT_WEIGHT, outline, planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
-import { dugDepth } from './digging.js';
 import { drainFor } from './drainFor.js';
+import { holeOf } from './hole.js';
 import type { Measures } from './measures.js';
 import { CUTOFF } from './options.js';
 
@@ -14,6 +14,7 @@ export const workMethod = method({
     'a person digs and lifts 0.4 m³ of clay an hour and fills and rams 0.7 (common practice: 0.3 to 0.5 and 0.5 to 1)',
     'a bank is 0.4 m wide on top with sides of 1.5 to 1; a cap of clay 0.15 m thick; a swale or cut-off drain runs 1 m ' +
       'past the pond on either side (our choice)',
+    'spoil is counted loose, with 30 % of swell, and moved as it is dug',
     'the liner itself is counted with a drain, where its bed is measured out',
   ],
   source: 'geometry; common practice for the rates',
@@ -36,24 +37,22 @@ export interface Work {
 /** Work for measures at a depth, from the untouched garden on; nothing is dug for a pond that is there. */
 export function workOf(basis: Basis, m: Measures, depth: number): Work {
   const { pond, tub, places } = basis.site;
-  const { shape, ring } = pond;
+  const { shape } = pond;
   const quantities: DrainQuantity[] = [];
   let seconds = 0;
+  let dug = 0;
   const add = (item: string, amount: number, unit: string, rate?: number) => {
     if (amount <= 0) return;
     quantities.push({ item, amount, unit });
     if (rate) seconds += amount / rate;
   };
+  const dig = (item: string, amount: number) => {
+    add(item, amount, 'm³', DIG_RATE);
+    dug += Math.max(amount, 0);
+  };
   const rim = outline(shape);
   const across = shape.width + 2 * PAST;
-  if (!pond.existing)
-    add(
-      'clay to dig for the pond, as it lies',
-      pondVolume(shape, Math.max(dugDepth(basis.site, m, depth), 0)) +
-        rim * ring.width * Math.min(ring.depth ?? depth, depth),
-      'm³',
-      DIG_RATE,
-    );
+  if (!pond.existing) dig('clay to dig for the pond, as it lies', holeOf(basis.site, m, depth));
   if (m.raise > 0)
     add('bank around the rim, rammed', rim * m.raise * (BANK.crest + BANK.slope * m.raise), 'm³', FILL_RATE);
   if (m.way === 'keptOut') {
@@ -61,9 +60,9 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     add('swale or low bank uphill', across, 'm', DIG_RATE / TRENCH ** 2);
   }
   if (m.cutoff !== undefined) {
-    const run = Math.min(...places.outlets.map((o) => o.distance));
+    const run = m.cutoffTo?.distance ?? 0;
     const trench = across * TRENCH * Math.min(CUTOFF.depth, depth + places.highRim);
-    add('clay to dig for the cut-off trench', trench, 'm³', DIG_RATE);
+    dig('clay to dig for the cut-off trench, as it lies', trench);
     add('washed stone in fabric for the cut-off trench', trench, 'm³', FILL_RATE);
     add('perforated pipe, 100 mm (4 in)', across, 'm');
     add('solid pipe, 100 mm (4 in)', run, 'm', DIG_RATE / TRENCH ** 2);
@@ -74,7 +73,13 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     const sides = ((rim + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
     add('concrete for slab and facings', thickness * (floor + sides), 'm³', FILL_RATE);
   }
-  for (const { item, amount, unit } of drainFor(basis, m, depth)?.quantities ?? [])
-    add(item, amount, unit, unit === 'm³' ? FILL_RATE : undefined);
+  const drain = drainFor(basis, m, depth);
+  if (drain) dig('clay to dig for the drain, as it lies', drain.dug);
+  for (const quantity of drain?.quantities ?? []) {
+    if (quantity.item === SPOIL) continue;
+    quantities.push(quantity);
+    if (quantity.unit === 'm³') seconds += quantity.amount / FILL_RATE;
+  }
+  add(SPOIL, (1 + CLAY_SWELL) * dug, 'm³');
   return { quantities, seconds };
 }

@@ -3,6 +3,7 @@ import type { Formula, Step } from '../formula/index.js';
 import type { Site } from '../site/index.js';
 import type { Origin } from '../survey/index.js';
 import type { Judged } from './assess.js';
+import { decidingDay } from './keptPond.js';
 import type { Measures } from './measures.js';
 
 /** A step of the worked calculation: every number with where it came from. */
@@ -100,15 +101,24 @@ export const pondCells = (
 ): Origin[] =>
   items.map((item) => a.site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
 
-/** The pond's usual lowest level, put together by hand. */
-export function lowestWords({ site }: Judged, m: Measures): string {
+/** The pond level of the day that decides, put together by hand; the year one that a share 1 − p exceeds. */
+export function keptWords({ site, basis }: Judged, m: Measures, p: number): string {
   const { pond, survey } = site;
+  const { kept } = pond;
+  const day = decidingDay(basis, m, pond.depth, p);
+  const lacks = pond.fullLevel + m.raise - day.pond;
   const say = (value: number) => `${Number(value.toFixed(4))} m`;
   const full = survey.pond.full_level === undefined ? 'water_above_rim_ground' : 'full_level';
   return [
     pondRow(site, full, `full level ${say(pond.fullLevel)}`),
     ...(m.raise > 0 ? [`+ raised ${say(m.raise)}`] : []),
-    pondRow(site, 'usual_drawdown', `− usual drawdown ${say(pond.usualDrawdown)}`),
+    'held' in kept
+      ? pondRow(site, 'usual_drawdown', `− held below full ${say(lacks)}`)
+      : pondRow(
+          site,
+          'kept_within',
+          `− lacking on the day that decides, by its daily balance, ${say(lacks)}`,
+        ),
     ...(m.ballast > 0 ? [`+ head held by the slab ${say(m.ballast)}`] : []),
   ].join(' ');
 }

@@ -4,21 +4,15 @@ import { relievedHead } from '../groundwater/index.js';
 import { netHead, upliftUtilisation, waterPressure } from '../uplift/index.js';
 import type { Judged } from './assess.js';
 import { relievedBy } from './head.js';
-import { floorLevel, lowestUsualLevel, type Measures, NOTHING } from './measures.js';
+import { decidingDay } from './keptPond.js';
+import { floorLevel, type Measures, NOTHING } from './measures.js';
 import type { Advice } from './result.js';
 import { sayer } from './say.js';
-import { upliftCheck } from './upliftCheck.js';
+import { CHECKED_SHARE, upliftCheck } from './upliftCheck.js';
 import { emptiedPart } from './workedEmptied.js';
-import {
-  floorWords,
-  lowestWords,
-  pondCells,
-  type WorkedPart,
-  waterWords,
-  withOrigins,
-} from './workedFrom.js';
+import { floorWords, keptWords, pondCells, type WorkedPart, waterWords, withOrigins } from './workedFrom.js';
 import { planPart } from './workedPlan.js';
-import { diggingParts, drainPart } from './workedWorks.js';
+import { diggingParts, drainPart, inflowPart } from './workedWorks.js';
 
 /**
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a
@@ -27,10 +21,7 @@ import { diggingParts, drainPart } from './workedWorks.js';
  * @returns parts with their steps, each with equation, numbers put in and source
  */
 export function workedSheet(a: Judged): WorkedPart[] {
-  const parts = [
-    planPart(a),
-    fullPart(a, NOTHING, 'no-drain', 'With nothing done: the pond at its usual lowest level'),
-  ];
+  const parts = [planPart(a), fullPart(a, NOTHING, 'no-drain', 'With nothing done: the pond as it is kept')];
   const { decision, options } = a;
   const index = options.findIndex((o) => o.name === decision.option && o.measures === decision.measures);
   if (decision.measures !== NOTHING)
@@ -39,10 +30,10 @@ export function workedSheet(a: Judged): WorkedPart[] {
         a,
         decision.measures,
         index >= 0 ? options[index].name : undefined,
-        'With what is recommended: the pond at its usual lowest level',
+        'With what is recommended: the pond as it is kept',
       ),
     );
-  parts.push(...emptiedPart(a), ...diggingParts(a), ...drainPart(a), ...standardParts(a));
+  parts.push(...emptiedPart(a), ...diggingParts(a), ...inflowPart(a), ...drainPart(a), ...standardParts(a));
   return parts;
 }
 
@@ -52,7 +43,7 @@ function fullPart(a: Judged, m: Measures, option: string | undefined, heading: s
   const { use, steps } = recorder();
   const undrained = basis.highs.yearly(m, 0.5);
   const head = m.drain ? usualRelief(m, site.pond.depth, use)(undrained) : undrained;
-  const net = use(netHead, lowestUsualLevel(site, m) + m.ballast, head);
+  const net = use(netHead, decidingDay(basis, m, site.pond.depth, 0.5).pond + m.ballast, head);
   const at = steps.length;
   use(waterPressure, net);
   const bed = `bed's underside (floor − ${BED_THICKNESS} m)`;
@@ -68,9 +59,9 @@ function fullPart(a: Judged, m: Measures, option: string | undefined, heading: s
     note: `Head outside: the yearly highest, middle of all samples and weather years.${
       m.raise > 0 ? ` Rim and floor raised ${say.length(m.raise)}.` : ''
     }${m.ballast > 0 ? ` The slab holds ${say.length(m.ballast)} of head, counted with the pond level.` : ''}`,
-    from: pondCells(a, 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
+    from: pondCells(a, 'water_above_rim_ground', 'full_level', 'usual_drawdown', 'kept_within'),
     steps: withOrigins(steps, [
-      [netHead, { p: lowestWords(a, m), h: `middle of the yearly highest heads, ${waterWords(site)}` }],
+      [netHead, { p: keptWords(a, m, 0.5), h: `middle of the yearly highest heads, ${waterWords(site)}` }],
       [
         relievedHead,
         {
@@ -110,11 +101,11 @@ function standardParts(a: Judged): WorkedPart[] {
     const { use, steps } = recorder();
     upliftCheck(a, option, m, depth, use);
     const uplift = `head above the floor that 95 % of years stay below, ${waterWords(a.site)}; ${floorWords(a, m, depth)}`;
-    const weight = `usual lowest pond level above the floor: ${lowestWords(a, { ...m, ballast: 0 })}; ${floorWords(a, m, depth)}`;
+    const weight = `pond level of that day above the floor: ${keptWords(a, { ...m, ballast: 0 }, CHECKED_SHARE)}; ${floorWords(a, m, depth)}`;
     return {
       heading: `Deterministic check: EN 1997-1 (UPL) on the floor, ${m === NOTHING ? 'with nothing done' : 'as recommended'}`,
       note: 'Uplift from the head outside that 95 % of years stay below; factors 1.0 and 0.9 (recommended values); at most 1 is verified.',
-      from: pondCells(a, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown'),
+      from: pondCells(a, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown', 'kept_within'),
       steps: withOrigins(steps, [
         [waterPressure, { h: uplift }],
         [waterPressure, { h: weight }],

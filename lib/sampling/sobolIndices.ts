@@ -86,11 +86,14 @@ export function pickFreezeIndices({ a, b, mixed }: PickFreeze, replicates: numbe
     });
   // Centred on the mean of all: a large constant would drown the products.
   const squares = sums((s) => ((a[s] - centre) ** 2 + (b[s] - centre) ** 2) / 2);
-  const share = (terms: Float64Array) =>
-    jackknife(replicates, (without) => {
+  const share = (terms: Float64Array) => {
+    const estimate = jackknife(replicates, (without) => {
       const variance = sumBut(squares, without);
       return variance > 0 ? sumBut(terms, without) / variance : 0;
     });
+    // A share is one; by its error the estimate may lie beside.
+    return { ...estimate, value: Math.min(Math.max(estimate.value, 0), 1) };
+  };
   return {
     first: mixed.map((m) => share(sums((s) => (b[s] - centre) * (m[s] - a[s])))),
     total: mixed.map((m) => share(sums((s) => (a[s] - m[s]) ** 2 / 2))),

@@ -1,96 +1,171 @@
 import { method } from '../formula/index.js';
 import { latinNormals } from './latinHypercube.js';
+import { drawnFrom, logDensity, normalThrough } from './populationMoves.js';
+import { splitRhat } from './splitRhat.js';
 import { uniforms } from './uniforms.js';
 
 export const temperedPopulation = method({
-  title: 'Population drawn from what is known beforehand and what was seen',
+  title: 'Populations drawn from what is known beforehand and what was seen',
   what:
-    'Draws a population of standard normal scores, lets the likelihood in by degrees, keeps at each degree the members ' +
-    'that bear it, and moves each along differences between others until the population has forgotten its copies. Half ' +
-    'as many walk as are wanted; they are taken twice, with moves between.',
+    'Draws standard normal scores, lets the likelihood in by degrees and keeps at each degree the members that bear it, ' +
+    'so that hopeless ones stop early. The members are in several populations; each is moved by what the others show. ' +
+    'Then all walk on until the populations agree, or the most moves are made.',
   assumptions: [
-    'each degree leaves at least 60 % of the population effective (our choice)',
-    'moves are accepted by the ratio of Metropolis, so that they leave the distribution as it is',
+    'each degree leaves at least half of the members effective (our choice)',
+    'moves are accepted by the ratio of Metropolis, so that they leave the distribution as it is; what must be reached is ' +
+      'drawn before the likelihood is known, so that it need not be known of what cannot reach it',
+    'they agree when split-R̂ of every score is below 1.05 (our choice; 1.01 is asked of chains whose every digit counts)',
   ],
   source:
-    'sequential Monte Carlo sampler, Del Moral, Doucet & Jasra 2006; moves of ter Braak 2006 (both from memory)',
+    'sequential Monte Carlo sampler, Del Moral, Doucet & Jasra 2006; moves of ter Braak 2006; split-R̂ Gelman et al. 2013 ' +
+    '(all from memory)',
 });
 
-/** Share of the population that a degree leaves effective. */
-const KEPT = 0.6;
-/**
- * Moves tried of each member after a degree, and after the last. About one in four is accepted; with a third of the
- * last ones the bands of a twin experiment held the truth in 84 of 100 where 90 were due: copies too much alike.
- */
-const MOVES = { between: 4, last: 40, again: 20 };
-/** Fewest that walk: their differences have to reach everywhere. */
-const LEAST = 50;
-/** Small random step of a move, so that it reaches everywhere. */
+/** Share of the members that a degree leaves effective. */
+const KEPT = 0.5;
+/** Populations that are compared, and members of each: what they are moved by has to reach everywhere. */
+const POPULATIONS = 4;
+const MEMBERS = 48;
+/** Moves tried of each member after a degree. */
+const BETWEEN = 3;
+/** Moves of all members in a round of the walk, rounds whose members are kept, and the most rounds. */
+const ROUND = 3;
+const ROUNDS = { kept: 12, most: 40 };
+/** Split-R̂ below which the populations agree. */
+const AGREED = 1.05;
+/** Of so many moves one is a step along the difference of two others, the rest are drawn anew from all of them. */
+const STEPS_EVERY = 3;
+/** Small random step of a difference, so that it reaches everywhere. */
 const JITTER = 0.01;
 
 /**
- * A population from standard normal priors and a likelihood.
- * @param size - members, at least 10
- * @param dimensions - scores of a member
- * @param logLikelihood - of a member; finite
- * @param seed - whole number
- * @returns members in random order
+ * Log likelihood of standard normal scores; finite. What is less than `atLeast` need not be known: −∞ will do, so that a
+ * hopeless run may stop early.
  */
-export function drawPopulation(
-  size: number,
-  dimensions: number,
-  logLikelihood: (scores: Float64Array) => number,
-  seed: number,
-): Float64Array[] {
-  const next = uniforms(seed + 101);
-  const walkers = Math.max(Math.ceil(size / 2), LEAST);
-  const flat = latinNormals(walkers, dimensions, seed);
-  let members = Array.from({ length: walkers }, (_, i) => flat.slice(i * dimensions, (i + 1) * dimensions));
-  let logs = Float64Array.from(members, logLikelihood);
-  let degree = 0;
-  while (degree < 1) {
-    const step = nextDegree(logs, degree) - degree;
-    const chosen = systematic(weightsOf(logs, step), next);
-    members = chosen.map((i) => members[i].slice());
-    logs = Float64Array.from(chosen, (i) => logs[i]);
-    degree += step;
-    const moves = degree < 1 ? MOVES.between : MOVES.last;
-    for (let m = 0; m < moves; m++) move(members, logs, degree, m % 2 === 1, logLikelihood, next);
-  }
-  const once = members.slice();
-  for (let m = 0; m < MOVES.again; m++) move(members, logs, degree, m % 2 === 1, logLikelihood, next);
-  return [...once, ...members].slice(0, size);
+export type LogLikelihood = (scores: Float64Array, atLeast: number) => number;
+
+/** Populations on their way into a likelihood. */
+interface Walkers {
+  /** scores of the members, population by population */
+  members: Float64Array[];
+  logs: Float64Array;
+  logLikelihood: LogLikelihood;
+  next: () => number;
 }
 
-/** Tries one move of every member: along the difference of two others, in all scores or in a few. */
-function move(
-  members: Float64Array[],
-  logs: Float64Array,
-  degree: number,
-  few: boolean,
-  logLikelihood: (scores: Float64Array) => number,
-  next: () => number,
-): void {
-  const n = members.length;
-  const dims = members[0].length;
-  const moved = Math.min(few ? 3 : dims, dims);
-  const length = 2.38 / Math.sqrt(2 * moved);
-  for (let i = 0; i < n; i++) {
-    const a = members[(i + 1 + Math.floor(next() * (n - 1))) % n];
-    const b = members[(i + 1 + Math.floor(next() * (n - 1))) % n];
-    const from = Math.floor(next() * dims);
-    const trial = members[i].slice();
-    for (let k = 0; k < moved; k++) {
-      const j = (from + k) % dims;
-      trial[j] += length * (a[j] - b[j]) + JITTER * (2 * next() - 1);
-    }
-    const log = logLikelihood(trial);
-    const gain = degree * (log - logs[i]) + logNormal(trial) - logNormal(members[i]);
-    if (Math.log(next()) < gain) {
-      members[i] = trial;
-      logs[i] = log;
+/** Populations that have walked until they agreed. */
+export interface Walked {
+  /** largest split-R̂ of any score over the populations */
+  splitRhat: number;
+  /** members, so many, in random order */
+  draw(size: number): Float64Array[];
+}
+
+/**
+ * Populations from standard normal priors and a likelihood, let in by degrees.
+ * @param dimensions - scores of a member
+ * @param logLikelihood - of a member
+ * @param seed - whole number
+ */
+export function temperedPopulations(dimensions: number, logLikelihood: LogLikelihood, seed: number): Walkers {
+  const members = Array.from({ length: POPULATIONS }, (_, p) => {
+    const flat = latinNormals(MEMBERS, dimensions, seed + 1009 * p);
+    return Array.from({ length: MEMBERS }, (_, i) => flat.slice(i * dimensions, (i + 1) * dimensions));
+  }).flat();
+  const logs = Float64Array.from(members, (z) => logLikelihood(z, Number.NEGATIVE_INFINITY));
+  const walkers: Walkers = { members, logs, logLikelihood, next: uniforms(seed + 101) };
+  let degree = 0;
+  for (let move = 0; degree < 1; ) {
+    const step = nextDegree(logs, degree) - degree;
+    resample(walkers, step);
+    degree += step;
+    for (let m = 0; m < BETWEEN; m++) moveAll(walkers, degree, move++);
+  }
+  return walkers;
+}
+
+/** Keeps the members that bear a step of the likelihood. */
+function resample(walkers: Walkers, step: number): void {
+  const chosen = systematic(weightsOf(walkers.logs, step), walkers.next);
+  const members = walkers.members.slice();
+  const logs = walkers.logs.slice();
+  chosen.forEach((from, i) => {
+    walkers.members[i] = members[from];
+    walkers.logs[i] = logs[from];
+  });
+}
+
+/**
+ * Lets populations walk until they agree.
+ * @param population - from {@link temperedPopulations}; walks on
+ * @returns where they were, and how far they still differed
+ */
+export function walk(population: Walkers): Walked {
+  const rounds: Float64Array[][] = [];
+  let rhat = Number.POSITIVE_INFINITY;
+  for (let turn = 0; rounds.length < ROUNDS.kept || (rhat > AGREED && rounds.length < ROUNDS.most); ) {
+    for (let m = 0; m < ROUND; m++) moveAll(population, 1, turn++);
+    rounds.push(population.members.slice());
+    if (rounds.length >= ROUNDS.kept) rhat = worstRhat(rounds.slice(-ROUNDS.kept));
+  }
+  const kept = rounds.slice(-ROUNDS.kept).flat();
+  return {
+    splitRhat: rhat,
+    draw: (size) =>
+      systematic(new Float64Array(kept.length).fill(1 / kept.length), population.next, size).map(
+        (i) => kept[i],
+      ),
+  };
+}
+
+/** Largest split-R̂ of any score, over rounds of members. */
+function worstRhat(rounds: Float64Array[][]): number {
+  const dimensions = rounds[0][0].length;
+  let worst = 0;
+  for (let j = 0; j < dimensions; j++) {
+    const chains = Array.from({ length: POPULATIONS }, (_, p) =>
+      rounds.flatMap((round) => round.slice(p * MEMBERS, (p + 1) * MEMBERS).map((z) => z[j])),
+    );
+    worst = Math.max(worst, splitRhat(chains));
+  }
+  return worst;
+}
+
+/** What rounding may do to a log likelihood that must be reached. */
+const ROUNDING = 1e-9;
+
+/** Tries a move of every member, population by population, by what is learnt from the other populations. */
+function moveAll(walkers: Walkers, degree: number, turn: number): void {
+  const { members, logs, logLikelihood, next } = walkers;
+  const steps = turn % STEPS_EVERY === STEPS_EVERY - 1;
+  for (let p = 0; p < POPULATIONS; p++) {
+    const others = [...members.slice(0, p * MEMBERS), ...members.slice((p + 1) * MEMBERS)];
+    const normal = steps ? undefined : normalThrough(others);
+    for (let i = p * MEMBERS; i < (p + 1) * MEMBERS; i++) {
+      const here = members[i];
+      const trial = normal ? drawnFrom(normal, next) : alongDifference(others, here, next);
+      const proposed = normal ? logDensity(normal, here) - logDensity(normal, trial) : 0;
+      const gain = logNormal(trial) - logNormal(here) + proposed;
+      const asked = Math.log(next());
+      const needed = logs[i] + (asked - gain) / degree;
+      const log = logLikelihood(trial, needed - ROUNDING * (1 + Math.abs(needed)));
+      if (asked < degree * (log - logs[i]) + gain) {
+        members[i] = trial;
+        logs[i] = log;
+      }
     }
   }
+}
+
+/** A member moved along the difference of two others. */
+function alongDifference(others: Float64Array[], z: Float64Array, next: () => number): Float64Array {
+  const first = Math.floor(next() * others.length);
+  const second = (first + 1 + Math.floor(next() * (others.length - 1))) % others.length;
+  const [a, b] = [others[first], others[second]];
+  const length = 2.38 / Math.sqrt(2 * z.length);
+  const moved = z.slice();
+  for (let j = 0; j < z.length; j++) moved[j] += length * (a[j] - b[j]) + JITTER * (2 * next() - 1);
+  return moved;
 }
 
 /** The degree to go to: all of the likelihood, or as much as leaves the share {@link KEPT} effective. */
@@ -108,6 +183,7 @@ function nextDegree(logs: Float64Array, degree: number): number {
   return degree + high;
 }
 
+/** Weights of members by a step of the likelihood, with sum 1. */
 function weightsOf(logs: Float64Array, step: number): Float64Array {
   const most = logs.reduce((a, b) => Math.max(a, b));
   const weights = logs.map((l) => Math.exp(step * (l - most)));
@@ -123,17 +199,16 @@ function logNormal(scores: Float64Array): number {
 }
 
 /** Systematic resampling, shuffled so that neighbours are not copies. */
-function systematic(weights: Float64Array, next: () => number): number[] {
-  const n = weights.length;
+function systematic(weights: Float64Array, next: () => number, count = weights.length): number[] {
   const start = next();
   const chosen: number[] = [];
   let sum = weights[0];
   let i = 0;
-  for (let k = 0; k < n; k++) {
-    while (sum < (k + start) / n && i < n - 1) sum += weights[++i];
+  for (let k = 0; k < count; k++) {
+    while (sum < (k + start) / count && i < weights.length - 1) sum += weights[++i];
     chosen.push(i);
   }
-  for (let k = n - 1; k > 0; k--) {
+  for (let k = count - 1; k > 0; k--) {
     const j = Math.floor(next() * (k + 1));
     [chosen[k], chosen[j]] = [chosen[j], chosen[k]];
   }

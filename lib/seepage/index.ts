@@ -2,6 +2,7 @@ export * from './augerHoleLevel.js';
 export * from './bailedRecovery.js';
 export * from './discInflow.js';
 export * from './donnan.js';
+export * from './drainReach.js';
 export * from './drainUnderFloor.js';
 export * from './dupuit.js';
 export * from './equivalentWell.js';

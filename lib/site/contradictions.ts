@@ -10,7 +10,7 @@ import {
 } from '../soil/index.js';
 import type { LayerRow, Origin, Warning } from '../survey/index.js';
 import { formatQuantity } from '../units/index.js';
-import type { GroundLayer } from './ground.js';
+import type { GroundLayer } from './profile.js';
 import { layerAt, type SoilTest } from './soilTests.js';
 
 export const evidenceAgainstEvidence = method({

@@ -7,6 +7,7 @@ import {
   dryBound,
   type FillingHole,
   type FillingLook,
+  type KnownConductivity,
   LONGEST_RECOVERY,
   recoveredLevel,
   SCORE_95,
@@ -40,6 +41,7 @@ export interface PitDip extends Dip {
 interface Filling {
   since: number;
   hole: FillingHole;
+  known: KnownConductivity;
   looks: (FillingLook & { origin: Look['origin'] })[];
   /** rises longer than the ground was taken to let it */
   slow: boolean;
@@ -49,17 +51,13 @@ interface Filling {
 
 /**
  * What all looks say of the water in the ground, and which of them say nothing and why.
- * @param conductivity - of the ground, m/s
- * @param spread - standard deviation of its logarithm; Infinity where nothing is known of it
+ * @param groundOf - permeability that a hole gathers water through: median, m/s, and spread of its logarithm (Infinity
+ *   where nothing is known of it), by pit, depth below which water enters and depth of the floor, m
  */
 export function dipsOf(
   survey: Survey,
-  conductivity: number,
-  spread = Number.POSITIVE_INFINITY,
+  groundOf: (pit: string, from: number | undefined, to: number) => KnownConductivity,
 ): { dips: PitDip[]; warnings: Warning[] } {
-  const known = { median: conductivity, spread };
-  /** how many times as slow as expected it may fill: ground as tight as one in twenty */
-  const slowest = Math.exp(SCORE_95 * spread);
   const dips: PitDip[] = [];
   const warnings: Warning[] = [];
   for (const pit of [...new Set(survey.looks.map((l) => l.pit))]) {
@@ -78,7 +76,11 @@ export function dipsOf(
         ...opened,
         ...Object.fromEntries(Object.entries(look).filter(([, v]) => v !== undefined)),
       } as Look;
-      const lag = lagOf(hole, conductivity);
+      const { floor, openFrom } = dimensions(hole);
+      const known = groundOf(pit, openFrom, floor);
+      /** how many times as slow as expected it may fill: ground as tight as one in twenty */
+      const slowest = Math.exp(SCORE_95 * known.spread);
+      const lag = lagOf(hole, known.median);
       const since = (l: Look) =>
         start === undefined ? Number.POSITIVE_INFINITY : (l.day - start.day) * SECONDS_PER_DAY;
       const time = since(look);
@@ -96,6 +98,7 @@ export function dipsOf(
             fillings.push({
               since: start.day,
               hole: fillingHole(hole, start),
+              known,
               looks: [],
               slow: false,
               last: 0,
@@ -116,7 +119,7 @@ export function dipsOf(
         });
       }
     }
-    for (const { looks, hole, last, slow } of fillings) {
+    for (const { looks, hole, known, last, slow } of fillings) {
       const seen = Math.min(...looks.map((l) => l.depth));
       // Water under pressure may stand above the ground in a pipe.
       const found = recoveredLevel(looks, hole, known, seen < 0 ? seen - 1 : 0);
@@ -152,8 +155,7 @@ function bandError({ shallowest, deepest }: { shallowest: number; deepest: numbe
 
 /** Whether the time between two looks is known well enough: to the hour, or long against half a day. */
 function timed(start: Look, look: Look): boolean {
-  const noTime = (l: Look) => l.day % 1 === 0.5;
-  return look.day - start.day >= 5 || !(noTime(start) || noTime(look));
+  return look.day - start.day >= 5 || (start.timed && look.timed);
 }
 
 /** Dimensions of a look's hole: bore, diameter, floor, and where water may enter; what is not said is usual. */
@@ -176,7 +178,7 @@ function fillingHole(look: Look, start: Look): FillingHole {
 }
 
 /** Time lag of the hole in seconds; an open hole gathers water over the lower half of its depth. */
-function lagOf(hole: Look, conductivity: number): number {
+export function lagOf(hole: Look, conductivity: number): number {
   const { diameter, bore, floor, openFrom } = dimensions(hole);
   const length = Math.max(floor - (openFrom ?? floor / 2), 0.05);
   const shape = intakeShapeFactor.compute(length, diameter / 2);
@@ -186,6 +188,9 @@ function lagOf(hole: Look, conductivity: number): number {
 const round = (v: number) => Number(v.toPrecision(2));
 const days = (s: number) =>
   s < 2 * SECONDS_PER_DAY ? `${round(s / 3600)} h` : `${round(s / SECONDS_PER_DAY)} days`;
+
+/** Wet months with a dip from which the winter counts as known. Our choice. */
+export const WET_MONTHS_NEEDED = 4;
 
 /** How many of the wet months have a dip that gives a level or a bound. */
 export function wetMonthsCovered(dips: PitDip[], wetMonths: readonly number[]): number {

@@ -10,6 +10,7 @@ import {
   permeabilityFromTexture,
   pooledScatter,
   posteriorPermeability,
+  type Structure,
   saxtonRawls,
   seasonalHighFromColour,
   strengthFromConsistency,
@@ -18,38 +19,29 @@ import {
 } from '../soil/index.js';
 import type { LayerRow, Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
+import { textureOf } from './layerTexture.js';
+import { alongParts, type GroundLayer, type Profile, partsAround, partsBetween, reaches } from './profile.js';
+import type { Seam } from './seam.js';
 import { layerAt, type SoilTest } from './soilTests.js';
 
-/** A layer of the pit log with its permeability. */
-export interface GroundLayer {
-  row: LayerRow;
-  texture: Texture;
-  ksat: LogEstimate;
-}
-
-/** A permeable layer under the clay, with its pressure. Depths m below the datum ground. */
-export interface Seam {
-  pit: string;
+/** A kind of ground that the sides are cut in, from its shallowest top, m below the ground at its pit. */
+export interface SideLayer {
   top: number;
-  /** highest pressure level known, m below the datum ground (negative above it) */
-  headDepth: number;
-  /** one standard deviation of it, m */
-  headSpread: number;
+  texture: Texture;
+  structure?: Structure;
 }
 
 /** The ground as the physics needs it. */
-export interface Ground {
-  layers: GroundLayer[];
-  /** around and under the hole, m/s */
+export interface Ground extends Profile {
+  /** of the ground that the table moves in: permeability, m/s, and drainable porosity, 0–1 */
   ksat: LogEstimate;
-  /** drainable porosity of the ground the table moves in, 0–1 */
   porosity: LogEstimate;
-  /** undrained strength of the sides, Pa; absent where no clay was logged */
-  strength?: LogEstimate;
+  /** undrained strength of the sides, Pa, of holes deeper than `from`, m; shallowest first */
+  strengths: { from: number; strength?: LogEstimate }[];
   /** root-zone capacity, m */
   rootCapacity: LogEstimate;
-  /** thickness of the topsoil, m */
-  topsoil: number;
+  /** kinds of ground below the topsoil */
+  sides: SideLayer[];
   seams: Seam[];
   /** depth to the top of peat or a highly organic layer, m */
   organicTop?: number;
@@ -58,20 +50,16 @@ export interface Ground {
   clayey: boolean;
 }
 
-const SANDY: Texture[] = ['sand', 'loamy sand', 'sandy loam', 'gravel'];
 /** Name of the pit that stands in where none was logged. */
 const ASSUMED = 'assumed';
 /** Rooting depth of turf in heavy ground: FAO-56 Table 22 gives 0.5–1.0 m; clay holds it to the short end. */
 const TURF_ROOTS = 0.6;
 
-/** The ground of a survey down to what the pond at a wished depth touches. */
-export function groundOf(
-  survey: Survey,
-  tests: SoilTest[],
-  depth: number,
-  pits: Map<string, number>,
-  assume: Assumptions,
-): Ground {
+/** Down to here the table moves, m: what lies deeper says little of how it rises and falls. Our choice. */
+const TABLE_REACH = 1.5;
+
+/** The ground of a survey, whatever the pond; its seams are found once the wet months are known. */
+export function groundOf(survey: Survey, tests: SoilTest[], assume: Assumptions): Omit<Ground, 'seams'> {
   const rows = survey.layers;
   if (rows.length === 0)
     assume.add(
@@ -109,27 +97,16 @@ export function groundOf(
       .map((l) => Math.min(l.bottom, 0.4)),
   );
   const layers = layersOf(logged, topsoil, tests);
-  const touched = layers
-    .map((l) => ({ ...l, thickness: Math.min(l.row.bottom, depth + 0.5) - Math.max(l.row.top, topsoil) }))
-    .filter((l) => l.thickness > 0 && l.texture !== 'peat');
-  const around =
-    touched.length > 0 ? touched : layers.map((l) => ({ ...l, thickness: l.row.bottom - l.row.top }));
-  const main = around.reduce((a, b) => (b.thickness * b.ksat.median > a.thickness * a.ksat.median ? b : a));
-  const mean =
-    around.reduce((sum, l) => sum + l.thickness * l.ksat.median, 0) /
-    around.reduce((sum, l) => sum + l.thickness, 0);
+  const around = partsBetween(layers, topsoil, TABLE_REACH);
   const thickest = around.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   return {
     layers,
-    ksat: { ...main.ksat, median: mean },
+    ksat: alongParts(around),
     porosity: drainablePorosity(thickest.texture),
-    strength: strengthOf(
-      around.map((l) => l.row),
-      assume,
-    ),
+    strengths: strengthsOf({ layers, topsoil }, assume),
     rootCapacity: rootCapacityOf(layers),
     topsoil,
-    seams: seamsOf(survey, pits),
+    sides: sidesOf(layers, topsoil),
     organicTop: lowestOf(
       logged.filter((l) => l.texture === 'peat' || (l.organic ?? 0) > 0.2).map((l) => l.top),
     ),
@@ -140,7 +117,6 @@ export function groundOf(
 
 /** Layers alike in texture, structure and place share one permeability: the table as prior, what was tested in any of them. */
 function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): GroundLayer[] {
-  const textureOf = (l: LayerRow): Texture => l.texture ?? 'clay';
   const groups = groupBy(
     logged,
     (l) => `${textureOf(l)}/${l.structure ?? ''}/${(l.top + l.bottom) / 2 < topsoil}`,
@@ -149,9 +125,9 @@ function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): Groun
   const scatter = pooledScatter(tested.map((group) => group.tests.map(({ test }) => test)));
   const estimates = new Map<LayerRow, LogEstimate>();
   for (const { members, tests } of tested) {
-    const { texture, sand, clay, organic, structure, stones } = members[0];
+    const { sand, clay, organic, structure, stones } = members[0];
     const prior = permeabilityFromTexture({
-      texture: texture ?? 'clay',
+      texture: textureOf(members[0]),
       sand,
       clay,
       organicPercent: organic === undefined ? undefined : organic * 100,
@@ -191,19 +167,45 @@ function lowestOf(depths: number[]): number | undefined {
   return depths.length > 0 ? Math.min(...depths) : undefined;
 }
 
-function strengthOf(rows: LayerRow[], assume: Assumptions): LogEstimate | undefined {
-  const clays = rows.filter(
-    (l) => l.texture === undefined || l.texture.includes('clay') || l.texture.includes('silt'),
-  );
-  if (clays.length === 0) return undefined;
+/**
+ * Undrained strength of the sides of a hole.
+ * @param ground - of a site
+ * @param depth - of the hole, m, above 0
+ * @returns median, Pa, and its spread; undefined where the hole meets no clay
+ */
+export function strengthAt(ground: Pick<Ground, 'strengths'>, depth: number): LogEstimate | undefined {
+  return ground.strengths.findLast(({ from }) => from < depth)?.strength;
+}
+
+/** Nobody rolled or pressed the clay. */
+const FIRM: LogEstimate = { ...strengthFromConsistency('firm'), spread: 0.5 };
+
+function strengthsOf(profile: Profile, assume: Assumptions): Ground['strengths'] {
+  const known = reaches(profile).map((from) => {
+    // A hair deeper than where a layer begins to be felt: it is in.
+    const clays = partsAround(profile, from + 1e-9)
+      .map(({ row }) => row)
+      .filter((layer) => textureOf(layer).includes('clay'));
+    return { from, clay: clays.length > 0, strength: strengthOf(clays) };
+  });
+  const strengths = known.map(({ from, clay, strength }, i) => ({
+    from,
+    strength: clay
+      ? (strength ?? known.slice(i).find((deeper) => deeper.strength)?.strength ?? FIRM)
+      : undefined,
+  }));
+  if (strengths.some(({ strength }) => strength === FIRM))
+    assume.add('consistency', 'firm', '', 'no thumb test or strength in pits.csv');
+  return strengths;
+}
+
+function strengthOf(clays: LayerRow[]): LogEstimate | undefined {
   const tests = clays.map((l) => l.strength).filter((s): s is number => s !== undefined);
   if (tests.length > 0) return strengthFromTests(tests);
   const order = ['very soft', 'soft', 'firm', 'stiff', 'very stiff', 'hard'] as const;
   const words = clays.map((l) => l.consistency).filter((w): w is Consistency => w !== undefined);
-  if (words.length > 0)
-    return strengthFromConsistency(words.reduce((a, b) => (order.indexOf(b) < order.indexOf(a) ? b : a)));
-  assume.add('consistency', 'firm', '', 'no thumb test or strength in pits.csv');
-  return { ...strengthFromConsistency('firm'), spread: 0.5 };
+  if (words.length === 0) return undefined;
+  return strengthFromConsistency(words.reduce((a, b) => (order.indexOf(b) < order.indexOf(a) ? b : a)));
 }
 
 function rootCapacityOf(layers: GroundLayer[]): LogEstimate {
@@ -217,17 +219,15 @@ function rootCapacityOf(layers: GroundLayer[]): LogEstimate {
   };
 }
 
-function seamsOf(survey: Survey, pits: Map<string, number>): Seam[] {
-  const places = [...new Set(survey.heads.filter((h) => h.place.startsWith('below:')).map((h) => h.place))];
-  return places.flatMap((place) => {
-    const pit = place.slice('below:'.length);
-    const ground = pits.get(pit) ?? 0;
-    const log = survey.layers.filter((l) => l.pit === pit);
-    const sand = log.find((l) => l.top > 0.3 && l.texture !== undefined && SANDY.includes(l.texture));
-    const top = sand?.top ?? Math.max(...log.map((l) => l.bottom), 0);
-    if (top === 0) return [];
-    const rows = survey.heads.filter((h) => h.place === place);
-    const highest = rows.reduce((a, b) => (b.depth < a.depth ? b : a));
-    return [{ pit, top: top - ground, headDepth: highest.depth - ground, headSpread: highest.spread ?? 0.1 }];
-  });
+/** Every kind of ground below the topsoil, from where it was met first. */
+function sidesOf(layers: GroundLayer[], topsoil: number): SideLayer[] {
+  const kinds = groupBy(
+    layers.filter(({ row }) => row.bottom > topsoil + 1e-9),
+    ({ texture, row }) => `${texture}/${row.structure ?? ''}`,
+  );
+  return [...kinds.values()].map((members) => ({
+    top: Math.min(...members.map(({ row }) => row.top)),
+    texture: members[0].texture,
+    structure: members[0].row.structure,
+  }));
 }

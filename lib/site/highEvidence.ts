@@ -1,6 +1,8 @@
+import { isoDate } from '../climate/index.js';
 import { method } from '../formula/index.js';
 import { quantileSorted } from '../sampling/index.js';
 import type { Survey, Warning } from '../survey/index.js';
+import type { PitDip } from './dips.js';
 import type { Ground } from './ground.js';
 import type { Places } from './places.js';
 import type { WaterEnsemble } from './water.js';
@@ -8,12 +10,13 @@ import type { WaterEnsemble } from './water.js';
 export const highEvidenceMethod = method({
   title: 'The seasonal high against what the ground and people say',
   what:
-    'Compares the yearly highest water, as simulated, with the depth of mottles and grey and with the highest mark ' +
-    'that someone remembers.',
+    'Compares the yearly highest water, as simulated, with the depth of mottles and grey, with the highest mark that ' +
+    'someone remembers, and with the highest level read.',
   assumptions: [
     'colours tell the high of an ordinary year: they disagree where the middle year lies outside 1.64 standard deviations',
     'a remembered mark is the highest of many years: it disagrees where one year in twenty is not as high, or where ' +
       'the middle year is higher, by more than 0.1 m (our choice)',
+    'a level read is too high for what is simulated where not one year in twenty comes to 0.1 m below it (our choice)',
   ],
   source: 'soil survey practice for the colours; common practice',
 });
@@ -28,12 +31,13 @@ export interface HighEvidence {
   says: 'agrees' | 'higher' | 'lower';
 }
 
-const MARK_TOLERANCE = 0.1;
+const TOLERANCE = 0.1;
 
-/** Evidence of the highest water, and a warning for each piece that disagrees. */
+/** Evidence of the highest water, and a warning for each piece that disagrees, and for a level read that none comes to. */
 export function highEvidenceOf(
   survey: Survey,
   places: Places,
+  dips: readonly PitDip[],
   colour: Ground['colour'],
   { samples, years, clayLow }: WaterEnsemble,
 ): { evidence: HighEvidence[]; warnings: Warning[] } {
@@ -53,8 +57,7 @@ export function highEvidenceOf(
   const mark = survey.site.highest_water_mark;
   if (mark !== undefined) {
     const depth = places.datum - mark;
-    const says =
-      depth < nearest - MARK_TOLERANCE ? 'higher' : depth > middle + MARK_TOLERANCE ? 'lower' : 'agrees';
+    const says = depth < nearest - TOLERANCE ? 'higher' : depth > middle + TOLERANCE ? 'lower' : 'agrees';
     evidence.push({ source: 'highest mark remembered', depth, spread: 0, says });
   }
   const warnings = evidence
@@ -72,5 +75,22 @@ export function highEvidenceOf(
         ...place,
       };
     });
-  return { evidence, warnings };
+  return { evidence, warnings: [...warnings, ...readHigher(dips, nearest)] };
+}
+
+/** @param nearest - high of one year in twenty, m below the lowest ground at the rim */
+function readHigher(dips: readonly PitDip[], nearest: number): Warning[] {
+  const levels = dips.filter(({ says }) => says === 'level');
+  if (levels.length === 0) return [];
+  const { pit, day, depth } = levels.reduce((a, b) => (b.depth < a.depth ? b : a));
+  if (depth >= nearest - TOLERANCE) return [];
+  return [
+    {
+      code: 'read-above-high',
+      message:
+        `${pit} on ${isoDate(day)}: water at ${depth.toFixed(2)} m below the rim's ground, and not one simulated year in ` +
+        `twenty comes nearer than ${nearest.toFixed(2)} m: plan for what was read, and look again in the same season`,
+      file: 'water.csv',
+    },
+  ];
 }

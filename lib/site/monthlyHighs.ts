@@ -1,49 +1,74 @@
-import { type ClimateRecord, calendarOf } from '../climate/index.js';
+import type { ClimateRecord } from '../climate/index.js';
 import { quantileSorted } from '../sampling/index.js';
 
 /** Highest levels, m above the datum; index (sample × years + year) × 12 + month − 1. */
 export interface MonthlyLevels {
   month: Float32Array;
-  /** over the days a pond emptied on the first of the month stands empty */
-  window: Float32Array;
+  /** over an emptying that starts on any day of the month */
+  emptied: Float32Array;
 }
 
 /** Room for so many months, without a level yet. */
 export function noLevels(n: number): MonthlyLevels {
   const nothing = Number.NEGATIVE_INFINITY;
-  return { month: new Float32Array(n).fill(nothing), window: new Float32Array(n).fill(nothing) };
+  return { month: new Float32Array(n).fill(nothing), emptied: new Float32Array(n).fill(nothing) };
 }
 
-/** For each day: year × 12 + month − 1, or −1; and the same where the day lies in the window of emptying. */
-export interface Slots {
-  month: Int16Array;
-  window: Int16Array;
+/** The months of a record, one after another by year: their first day and how many there are. */
+export interface MonthsOfRecord {
+  from: Int32Array;
+  days: Uint8Array;
 }
 
-/** The slots of a record's days. */
-export function slotsOf(record: ClimateRecord, daysEmpty: number): Slots {
-  const n = record.rain.length;
-  const slots = { month: new Int16Array(n).fill(-1), window: new Int16Array(n).fill(-1) };
-  for (let d = 0; d < n; d++) {
-    if (record.year[d] < 0) continue;
-    const c = calendarOf(record.firstDay + d);
-    slots.month[d] = record.year[d] * 12 + record.month[d] - 1;
-    if (c.date <= Math.max(daysEmpty, 1)) slots.window[d] = slots.month[d];
-  }
-  return slots;
+/** The months of the whole hydrological years of a record. */
+export function monthsOfRecord(record: ClimateRecord): MonthsOfRecord {
+  const from = new Int32Array(record.years * 12);
+  const days = new Uint8Array(record.years * 12);
+  record.year.forEach((year, d) => {
+    if (year < 0) return;
+    const slot = year * 12 + record.month[d] - 1;
+    if (days[slot] === 0) from[slot] = d;
+    days[slot]++;
+  });
+  return { from, days };
 }
 
 /**
- * Keeps the highest level of each month.
+ * Keeps the highest of each month.
+ * @param highest - of the months of all samples and years
  * @param offset - place of the first year's January
  */
-export function keepHighest(out: MonthlyLevels, offset: number, slots: Slots, series: Float64Array): void {
-  for (let d = 0; d < series.length; d++) {
-    const m = slots.month[d];
-    if (m < 0) continue;
-    if (series[d] > out.month[offset + m]) out.month[offset + m] = series[d];
-    const w = slots.window[d];
-    if (w >= 0 && series[d] > out.window[offset + w]) out.window[offset + w] = series[d];
+export function keepHighestOf(
+  highest: Float32Array,
+  offset: number,
+  { from, days }: MonthsOfRecord,
+  series: Float64Array,
+): void {
+  for (let slot = 0; slot < from.length; slot++) {
+    let high = highest[offset + slot];
+    for (let d = from[slot]; d < from[slot] + days[slot]; d++) if (series[d] > high) high = series[d];
+    highest[offset + slot] = high;
+  }
+}
+
+/**
+ * The same of the sum of a water outside and what the pond lacks on the same day.
+ * @param drawdown - of the pond, m below full
+ */
+export function keepHighestSum(
+  highest: Float32Array,
+  offset: number,
+  { from, days }: MonthsOfRecord,
+  series: Float64Array,
+  drawdown: Float64Array,
+): void {
+  for (let slot = 0; slot < from.length; slot++) {
+    let high = highest[offset + slot];
+    for (let d = from[slot]; d < from[slot] + days[slot]; d++) {
+      const sum = series[d] + drawdown[d];
+      if (sum > high) high = sum;
+    }
+    highest[offset + slot] = high;
   }
 }
 

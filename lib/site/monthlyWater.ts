@@ -1,8 +1,8 @@
-import { calendarOf } from '../climate/index.js';
+import { calendarOf, isoDate } from '../climate/index.js';
 import type { ColourEvidence } from '../soil/index.js';
 import type { Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
-import type { PitDip } from './dips.js';
+import { type PitDip, WET_MONTHS_NEEDED, wetMonthsCovered } from './dips.js';
 import type { Places } from './places.js';
 import { plannedHeads } from './spots.js';
 
@@ -16,6 +16,10 @@ export interface MonthlyWater {
   spread: number;
   /** the spread is reading error: one draw for all years */
   fixed: boolean;
+  /** water was told or seen above the ground: else a draw of it ends there */
+  aboveGround: boolean;
+  /** months 1–12 of which nothing is known but what is usual */
+  usual: number[];
   source: 'heads' | 'dips' | 'spill level';
 }
 
@@ -73,6 +77,8 @@ export function monthlyFromHeads(
     high: highMonths,
     spread,
     fixed: rows.some((r) => /reading error/i.test(r.source ?? '')),
+    aboveGround: [...(low ?? []), ...(uphill ?? [])].some(({ depth }) => depth < 0),
+    usual: [],
     source: 'heads',
   };
 }
@@ -120,51 +126,134 @@ function interpolate(known: (number | undefined)[]): number[] {
   });
 }
 
-/** From dips that cover the wet half-year: the highest of each month, 'dry' as the hole's floor. */
-export function monthlyFromDips(dips: PitDip[], assume: Assumptions): MonthlyWater {
+/**
+ * From dips that cover the wet months: the highest of each month, 'dry' as the hole's floor.
+ * @param wetMonths - 1–12
+ */
+export function monthlyFromDips(
+  dips: PitDip[],
+  wetMonths: readonly number[],
+  assume: Assumptions,
+): MonthlyWater {
   const known: (number | undefined)[] = Array(12).fill(undefined);
   for (const dip of dips) {
     if (dip.says === 'above') continue;
     const m = calendarOf(dip.day).month - 1;
     known[m] = Math.min(known[m] ?? Number.POSITIVE_INFINITY, dip.depth);
   }
-  const winters = new Set(dips.map((d) => Math.floor((d.day - 182) / 365.25))).size;
-  const spread = winters >= 5 ? 0.1 : winters >= 2 ? 0.15 : 0.25;
+  const seasons = wetSeasons(dips, wetMonths);
+  const spread = seasons >= 5 ? 0.1 : seasons >= 2 ? 0.15 : ONE_SEASON;
   assume.add(
     'year-to-year spread',
     spread,
     'm',
-    `our choice: ${winters === 1 ? 'one winter' : `${winters} winters`} of dips without weather`,
+    `our choice: ${seasons === 1 ? 'one wet season' : `${seasons} wet seasons`} of dips without weather`,
   );
-  return { low: interpolate(known), spread, fixed: false, source: 'dips' };
+  return {
+    low: interpolate(known),
+    spread,
+    fixed: false,
+    aboveGround: seenAboveGround(dips),
+    usual: [],
+    source: 'dips',
+  };
 }
 
-/** Nothing known: water at the spill level all through the wet months, and unknown in the others. */
+/** From one year to another the water of a month differs by so much, one standard deviation, m. Our choice. */
+const ONE_SEASON = 0.25;
+
+const seenAboveGround = (dips: PitDip[]) => dips.some(({ depth, says }) => says !== 'below' && depth < 0);
+
+/** In how many wet seasons somebody looked; a season is never cut, whatever the hemisphere. */
+function wetSeasons(dips: PitDip[], wetMonths: readonly number[]): number {
+  const wet = (m: number) => wetMonths.includes(((m + 11) % 12) + 1);
+  /** months since a month was wet, before it */
+  const since = (m: number) => {
+    let dry = 0;
+    while (dry < 12 && !wet(m - dry)) dry++;
+    return dry;
+  };
+  const dryLong = Array.from({ length: 12 }, (_, m) => since(m + 1));
+  // The last month of the longest dry stretch ends a year.
+  const last = dryLong.indexOf(Math.max(...dryLong)) + 1;
+  const seasons = dips.flatMap(({ day, says }) => {
+    const { year, month } = calendarOf(day);
+    return says !== 'above' && wetMonths.includes(month) ? [month > last ? year + 1 : year] : [];
+  });
+  return new Set(seasons).size;
+}
+
+/**
+ * The winter unknown: water at the spill level all through the wet months, or as near as it was seen; in the others as
+ * looks there tell, else a little lower.
+ * @param dips - too few to tell the wet months
+ */
 export function monthlyAtSpill(
   spillDepth: number,
   wetMonths: readonly number[],
   colour: ColourEvidence | undefined,
   assume: Assumptions,
-  looks = 0,
+  dips: PitDip[] = [],
 ): MonthlyWater {
   // Colour alone never clears the ground deeper than 0.3 m.
-  const winter = Math.max(spillDepth, colour === undefined ? 0 : Math.min(colour.depth, 0.3));
+  const expected = Math.max(spillDepth, colour === undefined ? 0 : Math.min(colour.depth, 0.3));
+  const [highest] = dips.filter(({ says }) => says !== 'below').sort((a, b) => a.depth - b.depth);
+  const winter = Math.min(expected, highest?.depth ?? expected);
   const lacking =
-    looks > 0
-      ? 'no levels, no weather, and no looks that tell the level in four of the wet months'
-      : 'no levels, no wet-season dips and no weather';
+    dips.length > 0 ? fewLooks(dips, highest, wetMonths) : 'no levels, no wet-season dips and no weather';
   assume.add(
     'winter water',
     winter,
     'm below ground',
-    colour === undefined
-      ? `${lacking}: taken at the spill level in the wet months`
-      : `${lacking}: ${colour.rule} say the winter water comes at least this near; ${colour.bias}`,
+    winter < expected
+      ? `${lacking}: taken in all wet months as near as it was seen`
+      : colour === undefined
+        ? `${lacking}: taken at the spill level in the wet months`
+        : `${lacking}: ${colour.rule} say the winter water comes at least this near; ${colour.bias}`,
   );
   return {
-    low: Array.from({ length: 12 }, (_, m) => (wetMonths.includes(m + 1) ? winter : winter + 0.3)),
+    ...restOfYear(winter, wetMonths, dips, assume),
     spread: 0.12,
     fixed: true,
+    aboveGround: seenAboveGround(dips),
     source: 'spill level',
   };
+}
+
+function fewLooks(dips: PitDip[], highest: PitDip | undefined, wetMonths: readonly number[]): string {
+  const seen = highest
+    ? `the highest ${Number(highest.depth.toFixed(2))} m below ground on ${isoDate(highest.day)}`
+    : `dry to ${Number(Math.max(...dips.map(({ depth }) => depth)).toFixed(2))} m`;
+  const covered = wetMonthsCovered(dips, wetMonths);
+  return `no levels, no weather, and of ${dips.length} ${dips.length === 1 ? 'look' : 'looks'} (${seen}) ${covered} of the wet months told, where ${WET_MONTHS_NEEDED} are needed`;
+}
+
+/** The months that are not wet: what was seen in them less a year's difference, straight between; else 0.3 m lower. */
+function restOfYear(
+  winter: number,
+  wetMonths: readonly number[],
+  dips: PitDip[],
+  assume: Assumptions,
+): Pick<MonthlyWater, 'low' | 'usual'> {
+  const known = Array.from({ length: 12 }, (_, m): number | undefined =>
+    wetMonths.includes(m + 1) ? winter : undefined,
+  );
+  const drier = dips.filter(({ day }) => !wetMonths.includes(calendarOf(day).month));
+  const looks = drier.filter(({ says }) => says !== 'above');
+  for (const { day } of looks) {
+    const { month } = calendarOf(day);
+    const seen = drier.flatMap((dip) => (calendarOf(dip.day).month === month ? [dip.depth] : []));
+    known[month - 1] = Math.max(Math.min(...seen) - ONE_SEASON, winter);
+  }
+  if (looks.length === 0) {
+    const usual = known.flatMap((depth, m) => (depth === undefined ? [m + 1] : []));
+    return { low: known.map((depth) => depth ?? winter + 0.3), usual };
+  }
+  assume.add(
+    'summer water',
+    Math.max(...known.map((depth) => depth ?? winter)),
+    'm below ground',
+    `by ${looks.length} ${looks.length === 1 ? 'look' : 'looks'} in the drier months, taken ${ONE_SEASON} m nearer than seen: another year is wetter (our choice); straight between`,
+  );
+  return { low: interpolate(known), usual: [] };
 }

@@ -1,13 +1,22 @@
-import type { Survey, Warning } from '../survey/index.js';
+import type { SiteFacts, Survey, Warning } from '../survey/index.js';
 
 /** A warning for everything the survey says that the answer cannot use. */
 export function notUsed({ site, levels, origins }: Survey): Warning[] {
-  if (site.outlet_setback === undefined || levels.some((p) => p.role === 'boundary')) return [];
+  const idle = (item: keyof SiteFacts, why: string): Warning[] =>
+    site[item] === undefined
+      ? []
+      : [
+          {
+            code: 'not-used',
+            message: `${item} is not used: ${why}`,
+            ...(origins.site[item] ?? { file: 'site.csv' }),
+          },
+        ];
+  const has = (role: string) => levels.some((p) => p.role === role);
   return [
-    {
-      code: 'not-used',
-      message: 'outlet_setback is not used: levels.csv has no boundary points to measure it from',
-      ...(origins.site.outlet_setback ?? { file: 'site.csv' }),
-    },
+    ...(has('boundary')
+      ? []
+      : idle('outlet_setback', 'levels.csv has no boundary points to measure it from')),
+    ...(has('outlet') ? [] : idle('outlet_within_boundary', 'levels.csv has no outlet')),
   ];
 }

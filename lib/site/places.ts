@@ -1,4 +1,4 @@
-import type { LevelPoint, LevelRole, Survey } from '../survey/index.js';
+import type { LevelPoint, LevelRole, Origin, Survey } from '../survey/index.js';
 import { crossesLine, distanceToLine, type PlanPoint } from './boundary.js';
 
 /** A place where a drain may end, with the water it meets there. Levels m above the lowest rim ground. */
@@ -10,10 +10,30 @@ export interface Outlet {
   /** ordinary and highest water at the receiver, m; absent where the survey does not say */
   ditch?: number;
   flood?: number;
-  /** whether the boundary lies between; by tape alone: is nearer than the outlet; absent: no boundary levelled */
+  /** whether the boundary lies between; absent: no boundary levelled, or its distance alone does not tell */
   beyondBoundary?: boolean;
-  /** from the outlet to the boundary, m; by tape alone at least that */
+  /** from the outlet to the boundary, m; by tape alone at least that; absent where it does not tell */
   toBoundary?: number;
+  /** whether the boundary lies between, or nearer than the setback, is a question: its distance alone does not tell */
+  wayUnknown?: true;
+}
+
+/** Where pumped water goes: a lawful place for it, or an outlet. */
+export interface PumpedTo {
+  name: string;
+  /** m above the lowest rim ground */
+  level: number;
+  /** from the pond's edge, m */
+  distance: number;
+  /** of an outlet */
+  wayUnknown?: true;
+}
+
+/** A point whose way from the pond is not said: neither taped, nor on the plan with a rim point. */
+export interface Unplaced {
+  name: string;
+  role: 'outlet' | 'discharge' | 'footing' | 'house' | 'neighbour-house';
+  origin: Origin;
 }
 
 /** A footing near the dig. */
@@ -23,6 +43,8 @@ export interface Footing {
   level: number;
   /** from the pond's edge, m */
   distance: number;
+  /** of a house whose footing nobody levelled */
+  assumed?: true;
 }
 
 /** Levelled points, brought to metres above the lowest natural ground at the rim. */
@@ -31,12 +53,15 @@ export interface Places {
   datum: number;
   /** highest rim ground, m */
   highRim: number;
+  /** those whose way is known */
   outlets: Outlet[];
-  /** a lawful place for pumped water; distances here are from the pond's edge, m */
-  discharge?: { name: string; level: number; distance: number };
+  discharges: PumpedTo[];
+  /** outlets and discharges are left out, footings and houses taken at the pond's edge */
+  unplaced: Unplaced[];
   footings: Footing[];
   /** lowest spill point, m */
   spill?: number;
+  /** `distance` from the pond's edge, m */
   houses: { name: string; level: number; distance: number; neighbour: boolean }[];
   /** from the pond's edge to the line that joins the boundary points, m */
   boundary?: number;
@@ -46,6 +71,15 @@ export interface Places {
   /** ground at a pit, m */
   pits: Map<string, number>;
 }
+
+/** Rise of the ground at the rim below which the pond has no uphill side, m: what a hose level can tell. Our choice. */
+export const LEVEL_RIM = 0.02;
+
+/** Roles that a pipe leads to, and those that the dig may harm. */
+const REACHED = ['outlet', 'discharge'] as const;
+const NEAR = ['footing', 'house', 'neighbour-house'] as const;
+/** Where a footing or a house stands whose distance is not said, m from the pond's edge: the unsafe end. */
+const AT_EDGE = 0;
 
 /** Where a point lies on the plan, where the survey gives that. */
 function onPlan({ x, y }: LevelPoint): PlanPoint[] {
@@ -61,22 +95,30 @@ function distanceOf(point: LevelPoint, rims: LevelPoint[]): number | undefined {
 }
 
 /** The boundary points, joined in the order of the file, against pond and outlets. */
-function boundaryOf(points: LevelPoint[], rims: LevelPoint[]) {
+function boundaryOf(points: LevelPoint[], rims: LevelPoint[], { site }: Survey) {
   const line = points.flatMap(onPlan);
   const rim = rims.flatMap(onPlan);
   const drawn = line.length > 0 ? rim.map((r) => distanceToLine(r, line)) : [];
   // A taped distance stands beside what is drawn; where both are given for a point, the tape measured to the edge.
   const taped = points.flatMap((p) => (p.distance !== undefined ? [p.distance] : []));
   const distance = drawn.length + taped.length > 0 ? Math.min(...drawn, ...taped) : undefined;
-  const against = (outlet: LevelPoint): Pick<Outlet, 'beyondBoundary' | 'toBoundary'> => {
+  const against = (
+    outlet: LevelPoint,
+    reach: number,
+  ): Pick<Outlet, 'beyondBoundary' | 'toBoundary' | 'wayUnknown'> => {
     const [at] = onPlan(outlet);
     if (at && drawn.length > 0) {
       const start = rim.reduce((a, b) => (distanceToLine(at, [b]) < distanceToLine(at, [a]) ? b : a));
       return { beyondBoundary: crossesLine(start, at, line), toBoundary: distanceToLine(at, line) };
     }
-    if (distance === undefined) return {};
-    const reach = distanceOf(outlet, rims) ?? 0;
-    return { beyondBoundary: reach > distance, toBoundary: Math.max(distance - reach, 0) };
+    const said = site.outlet_within_boundary;
+    if (said === 'yes' || said === 'no') return { beyondBoundary: said === 'no' };
+    if (distance === undefined) return said ? { wayUnknown: true } : {};
+    // Nearer than any of the boundary: within it. Farther it may lie on the same side or on another.
+    const left = distance - reach;
+    if (left < 0) return { wayUnknown: true };
+    const near = left < (site.outlet_setback ?? 0);
+    return { beyondBoundary: false, toBoundary: left, ...(near ? { wayUnknown: true } : {}) };
   };
   return { distance, against };
 }
@@ -89,45 +131,51 @@ export function placesOf(survey: Survey): Places {
   const datum = ground.length > 0 ? Math.min(...ground.map((p) => p.level)) : 0;
   const level = (p: LevelPoint) => p.level - datum;
   const lowest = (points: LevelPoint[]) => (points.length > 0 ? Math.min(...points.map(level)) : undefined);
-  const apart = (a: LevelPoint, b: LevelPoint) =>
-    a.x !== undefined && a.y !== undefined && b.x !== undefined && b.y !== undefined
-      ? Math.hypot(a.x - b.x, a.y - b.y)
-      : Math.abs((distanceOf(a, rims) ?? 0) - (distanceOf(b, rims) ?? 0));
-  const nearest = (points: LevelPoint[], to: LevelPoint): LevelPoint | undefined =>
-    [...points].sort((a, b) => apart(a, to) - apart(b, to))[0];
-  const boundary = boundaryOf(of('boundary'), rims);
-  const outlets = of('outlet').map((p): Outlet => {
-    const ditch = nearest(of('ditch'), p);
-    const flood = nearest(of('flood'), p);
-    return {
-      name: p.point,
-      level: level(p),
-      distance: distanceOf(p, rims) ?? 0,
-      ditch: ditch && level(ditch),
-      flood: flood && level(flood),
-      ...boundary.against(p),
-    };
-  });
-  const discharge = of('discharge')[0];
+  const way = (p: LevelPoint) => distanceOf(p, rims);
+  const apart = (a: LevelPoint, b: LevelPoint) => {
+    if (a.x !== undefined && a.y !== undefined && b.x !== undefined && b.y !== undefined)
+      return Math.hypot(a.x - b.x, a.y - b.y);
+    const [there, here] = [way(a), way(b)];
+    return there !== undefined && here !== undefined ? Math.abs(there - here) : Number.POSITIVE_INFINITY;
+  };
+  /** Level of the nearest; of several as near, or all at an unknown distance, the highest. */
+  const nearest = (points: LevelPoint[], to: LevelPoint): number | undefined => {
+    const least = Math.min(...points.map((p) => apart(p, to)));
+    const near = points.filter((p) => apart(p, to) === least);
+    return near.length > 0 ? Math.max(...near.map(level)) : undefined;
+  };
+  const boundary = boundaryOf(of('boundary'), rims, survey);
+  const placed = (points: LevelPoint[]) =>
+    points.flatMap((point) => {
+      const distance = way(point);
+      return distance === undefined ? [] : [{ point, distance }];
+    });
+  const unplaced = ([...REACHED, ...NEAR] as const).flatMap((role) =>
+    of(role).flatMap((p) => (way(p) === undefined ? [{ name: p.point, role, origin: p.origin }] : [])),
+  );
   return {
     datum,
     highRim: ground.length > 0 ? Math.max(...ground.map(level)) : 0,
-    outlets,
-    discharge: discharge && {
-      name: discharge.point,
-      level: level(discharge),
-      distance: distanceOf(discharge, rims) ?? 0,
-    },
-    footings: of('footing').map((p) => ({
-      name: p.point,
-      level: level(p),
-      distance: distanceOf(p, rims) ?? 0,
+    outlets: placed(of('outlet')).map(({ point, distance }) => ({
+      name: point.point,
+      level: level(point),
+      distance,
+      ditch: nearest(of('ditch'), point),
+      flood: nearest(of('flood'), point),
+      ...boundary.against(point, distance),
     })),
+    discharges: placed(of('discharge')).map(({ point, distance }) => ({
+      name: point.point,
+      level: level(point),
+      distance,
+    })),
+    unplaced,
+    footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: way(p) ?? AT_EDGE })),
     spill: lowest(of('spill')),
     houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
       name: p.point,
       level: level(p),
-      distance: distanceOf(p, rims) ?? 0,
+      distance: way(p) ?? AT_EDGE,
       neighbour: p.role === 'neighbour-house',
     })),
     boundary: boundary.distance,

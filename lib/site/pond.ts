@@ -1,13 +1,15 @@
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import type { PondFacts, Survey } from '../survey/index.js';
+import { type PondFacts, type Problem, type Survey, SurveyError } from '../survey/index.js';
 import {
   ballastHead,
   CONCRETE_UNIT_WEIGHT,
+  deepestFloor,
   GRAVEL,
   type PondShape,
   submergedUnitWeight,
 } from '../uplift/index.js';
 import type { Assumptions } from './assumptions.js';
+import { keptOf, type PondKept } from './pondKept.js';
 
 /** The planned pond with every gap filled. Levels m above the lowest natural ground at the rim. */
 export interface Pond {
@@ -15,8 +17,9 @@ export interface Pond {
   /** as wished: from the lowest natural ground at the rim down to the liner's lowest point, m */
   depth: number;
   fullLevel: number;
-  /** how far it falls in use, m */
-  usualDrawdown: number;
+  kept: PondKept;
+  /** where it goes what runs over the brim */
+  overflow: NonNullable<PondFacts['overflow']>;
   /** by which the rim may be raised at most, m */
   highestRaise: number;
   /** dug wider and filled back: m, depth from the lowest natural ground; absent: to the floor */
@@ -39,6 +42,10 @@ export interface Pond {
   acceptedRisk: number;
   existing: boolean;
   bulge: boolean;
+  /** what holds upright sides */
+  wall: NonNullable<PondFacts['wall']>;
+  /** slope as drawn, where the ground has the sides laid back further; horizontal to 1 vertical */
+  drawnSlope?: number;
 }
 
 /** A step in the sides; one without a width is as wide as a plant basket. */
@@ -56,6 +63,23 @@ export function planOf({ shape, area, length, width }: PondFacts): { length: num
   if (length !== undefined) return { length, width: width ?? other(length) };
   const across = width ?? Math.sqrt(around ?? 0);
   return { length: other(across), width: across };
+}
+
+/** @throws SurveyError where the full pond would hold no water above its floor */
+function requireWater({ pond, origins }: Survey, shape: PondShape, fullLevel: number): void {
+  const floor = Math.min(pond.depth ?? 0, deepestFloor(shape));
+  if (fullLevel + floor > 0) return;
+  const metres = (value: number) => `${Number(value.toPrecision(3))} m`;
+  const item = pond.full_level === undefined ? 'water_above_rim_ground' : 'full_level';
+  const problem: Problem = {
+    file: 'pond.csv',
+    ...origins.pond[item],
+    code: 'contradiction',
+    message: `invalid ${item} - full it would stand ${metres(-fullLevel)} below the lowest ground at the rim, its floor is ${metres(floor)} below it`,
+    expected: 'a level above the floor',
+    remedy: 'Check it, the depth, and the slope, whose sides may meet higher than the depth.',
+  };
+  throw new SurveyError([problem], []);
 }
 
 /** The pond of a survey; what it does not say is assumed and listed. */
@@ -85,21 +109,18 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
           'm',
           'level with the lowest ground at the rim',
         );
+  const shape: PondShape = { shape: shapeName, ...planOf(p), sideSlope, shelf: shelfOf(p, assume) };
+  requireWater(survey, shape, fullLevel);
   const beddingKind = assume.or(p.bedding, 'bedding', 'none', '', 'not mentioned');
   const ballast = p.ballast ?? 'none';
   const ballastThickness = p.ballast_thickness ?? 0;
   const emptied = p.emptied_in;
   return {
-    shape: { shape: shapeName, ...planOf(p), sideSlope, shelf: shelfOf(p, assume) },
+    shape,
     depth: p.depth ?? 0,
     fullLevel,
-    usualDrawdown: assume.or(
-      p.usual_drawdown,
-      'usual_drawdown',
-      0.1,
-      'm',
-      'two dry weeks of evaporation (6 mm a day)',
-    ),
+    kept: keptOf(p, assume),
+    overflow: p.overflow ?? 'ring',
     highestRaise: assume.or(
       p.highest_raise,
       'highest_raise',
@@ -153,5 +174,6 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
     ),
     existing: p.state === 'existing',
     bulge: p.bulge === 'yes',
+    wall: p.wall ?? 'none',
   };
 }

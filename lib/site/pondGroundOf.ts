@@ -1,9 +1,9 @@
-import { FILL_INTAKE, looseSoil } from '../drain/index.js';
+import { FILL_CONDUCTIVITY, looseSoil } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { quantile } from '../sampling/index.js';
 import type { PondGround, SectionPoint } from '../seepage/index.js';
 import { linerProfile } from '../uplift/index.js';
-import type { GroundLayer } from './ground.js';
+import type { GroundLayer } from './profile.js';
 import { sectionSoilOf } from './sectionSoil.js';
 import type { Site } from './siteModel.js';
 
@@ -90,7 +90,7 @@ export function pondGroundOf(site: Site, wish: SectionWish = {}): PondGround {
           ring: {
             width: pond.ring.width,
             ...(pond.ring.depth === undefined ? {} : { bottom: -pond.ring.depth }),
-            soil: looseSoil(FILL_INTAKE[pond.ring.fill]),
+            soil: looseSoil(FILL_CONDUCTIVITY[pond.ring.fill]),
           },
         }
       : {}),

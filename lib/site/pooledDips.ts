@@ -2,12 +2,12 @@ import { method } from '../formula/index.js';
 import type { LevelPoint, Survey } from '../survey/index.js';
 import type { PitDip } from './dips.js';
 import type { Places } from './places.js';
-import { candidateSpots, type SpotHeads, TABLE_FOLLOWS_GROUND } from './spots.js';
+import { lowSide, type SpotHeads, TABLE_FOLLOWS_GROUND } from './spots.js';
 
 export const pooledDipsMethod = method({
   title: 'Readings of several holes as one water',
   what:
-    'Brings every reading to the pond: along the plane of the water table where three or more levelled holes give one, ' +
+    'Brings every reading to the low side of the pond: along the plane of the water table where three or more levelled holes give one, ' +
     'else by the share of the ground between hole and pond that the table follows.',
   assumptions: [
     'the plane does not turn through the year',
@@ -28,14 +28,14 @@ export function pooledDips(
   { plane }: SpotHeads,
 ): PitDip[] {
   const points = new Map(survey.levels.filter((p) => p.role === 'pit').map((p) => [p.point, p]));
-  const pond = candidateSpots(survey.levels)[0];
+  const pond = lowSide(survey.levels);
   const placed = (p: Pick<LevelPoint, 'x' | 'y'> | undefined) => p?.x !== undefined && p.y !== undefined;
   return dips.map((dip) => {
     const point = points.get(dip.pit);
     const ground = places.pits.get(dip.pit);
     if (!point || ground === undefined) return dip;
-    if (plane && placed(point) && placed(pond)) {
-      const rise = plane.slopeX * (pond.x! - point.x!) + plane.slopeY * (pond.y! - point.y!);
+    if (plane && placed(point) && pond && placed(pond)) {
+      const { rise } = plane.riseOver(pond.x! - point.x!, pond.y! - point.y!);
       return { ...dip, depth: dip.depth - ground - rise };
     }
     const { mean, spread } = TABLE_FOLLOWS_GROUND;

@@ -6,9 +6,13 @@ import {
   runTub,
   type TableParameters,
   type TubGeometry,
+  tubHeads,
 } from '../groundwater/index.js';
-import { keepHighest, slotsOf } from './monthlyHighs.js';
-import { type Catchment, tubInflow } from './tubOf.js';
+import type { PondSeries } from '../pond/index.js';
+import { daysCounted, keepEmptyings } from './emptyingWater.js';
+import { keepHighestOf, keepHighestSum, monthsOfRecord } from './monthlyHighs.js';
+import { type PondInWeather, pondRunner } from './pondYears.js';
+import { type Catchment, overflowToRing, tubInflow } from './tubOf.js';
 import { DAILY_SAMPLES, WAYS, type WaterEnsemble } from './water.js';
 
 /** The ring, its catchment and the weather it lies in. */
@@ -27,21 +31,27 @@ export interface RingInWeather {
  */
 export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, firstYear = 0) {
   const { record, tub, catchment } = ring;
-  const slots = slotsOf(record, ring.daysEmpty);
+  const months = monthsOfRecord(record);
+  const empty = daysCounted(ring.daysEmpty);
   const n = record.rain.length;
   const inflow = new Float64Array(n);
   const level = new Float64Array(n);
   const kept = Math.min(DAILY_SAMPLES, e.samples);
   const { daily } = e;
   if (daily) daily.tub ??= { asIs: new Float32Array(kept * n), keptOut: new Float32Array(kept * n) };
-  const dry: Catchment = { ...catchment, uphillArea: 0, roofArea: 0, capped: true };
-  return (s: number, series: ColumnSeries, clay: Float64Array) => {
+  const away: Catchment = { ...catchment, uphillArea: 0, roofArea: 0, overflow: 'away', capped: true };
+  return (s: number, series: ColumnSeries, clay: Float64Array, pond?: PondSeries) => {
     for (const way of WAYS) {
-      tubInflow(record, series, tub, way === 'asIs' ? catchment : dry, e.conductivity[s], inflow);
+      tubInflow(record, series, tub, way === 'asIs' ? catchment : away, e.conductivity[s], inflow);
+      if (pond) overflowToRing(way === 'asIs' ? catchment : away, pond.overflow, inflow);
       const { closure } = runTub(tub, { inflow, clay, conductivity: e.conductivity[s] }, level);
       e.closure = Math.max(e.closure, Math.abs(closure) / tub.ringArea);
-      keepHighest(e.tub![way], (s * e.years + firstYear) * 12, slots, level);
       if (firstYear === 0 && s < kept && daily?.tub) daily.tub[way].set(level, s * n);
+      tubHeads(tub, level);
+      const first = (s * e.years + firstYear) * 12;
+      keepHighestOf(e.tub![way].month, first, months, level);
+      if (pond && e.pond?.tub) keepHighestSum(e.pond.tub[way], first, months, level, pond.drawdown);
+      keepEmptyings(e.tub![way].emptied, first, months, empty, level);
     }
   };
 }
@@ -50,15 +60,17 @@ export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, 
 export function simulateRing(
   e: WaterEnsemble,
   ring: RingInWeather,
+  pond: PondInWeather | undefined,
   clayOf: (sample: number, out: Float64Array) => void,
 ): void {
   const n = ring.record.rain.length;
   const series = columnSeries(n);
   const clay = new Float64Array(n);
   const run = ringRunner(e, ring);
+  const runPond = pond && pondRunner(e, pond, ring.record);
   for (let s = 0; s < e.samples; s++) {
     e.closure = Math.max(e.closure, runColumn(ring.record, ring.sets[s], series).closure);
     clayOf(s, clay);
-    run(s, series, clay);
+    run(s, series, clay, runPond?.(s));
   }
 }

@@ -1,6 +1,6 @@
-import { type SectionSoil, SORPTIVE } from '../seepage/index.js';
-import { drainablePorosity, type Structure, type Texture } from '../soil/index.js';
-import type { GroundLayer } from './ground.js';
+import type { SectionSoil } from '../seepage/index.js';
+import { drainablePorosity, sorptiveNumber } from '../soil/index.js';
+import type { GroundLayer } from './profile.js';
 
 /** Water squeezed from ground below the table, per volume and metre of head, 1/m. Common practice for stiff clay. */
 const STORAGE = 1e-4;
@@ -13,16 +13,8 @@ export function sectionSoilOf({ row, texture, ksat }: GroundLayer, anisotropy = 
   return {
     across: ksat.median,
     down: ksat.median / anisotropy,
-    sorptive: sorptiveOf(texture, row.structure),
+    sorptive: sorptiveNumber(texture, row.structure),
     drainable: drainablePorosity(texture).median,
     storage: STORAGE,
   };
-}
-
-/** Sorptive number of a soil by its words, 1/m; the classes are those of {@link SORPTIVE}. */
-export function sorptiveOf(texture: Texture, structure?: Structure): number {
-  if (['sand', 'loamy sand', 'gravel', 'rock'].includes(texture) || structure === 'cracked')
-    return SORPTIVE['coarse sand'];
-  if (texture.includes('loam') || structure === 'rooted' || texture === 'peat') return SORPTIVE.loam;
-  return texture.includes('clay') && structure === 'massive' ? SORPTIVE['tight clay'] : SORPTIVE['fine soil'];
 }

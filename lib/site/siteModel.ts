@@ -1,40 +1,40 @@
 import type { ClimateRecord, MonthlySurplus } from '../climate/index.js';
-import {
-  type ChosenModel,
-  chooseTableModel,
-  fitTable,
-  type GroundForTable,
-  modelsFor,
-  type TableFit,
-  type TableModelName,
-  type TubGeometry,
-} from '../groundwater/index.js';
-import { percentiles } from '../sampling/index.js';
+import { fitTable, freeLevel, type TableFit, type TubGeometry, tablePriors } from '../groundwater/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { contradictions } from './contradictions.js';
-import { dipsOf, type PitDip, wetMonthsCovered } from './dips.js';
+import { dipsOf, type PitDip, WET_MONTHS_NEEDED, wetMonthsCovered } from './dips.js';
+import { floodEveryOf } from './floodEvery.js';
 import { type Ground, groundOf } from './ground.js';
 import { type HighEvidence, highEvidenceOf } from './highEvidence.js';
+import { footingsOf } from './houseFootings.js';
+import { laidBack } from './layBack.js';
+import { lifeOf } from './life.js';
 import { type MonthlyWater, monthlyAtSpill, monthlyFromDips, monthlyFromHeads } from './monthlyWater.js';
 import { notUsed } from './notUsed.js';
 import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
+import { heldAtWorst } from './pondKept.js';
+import { pondInWeather } from './pondYears.js';
 import { pooledDips } from './pooledDips.js';
+import { ksatAround, ksatOfHole } from './profile.js';
+import { seamsOf } from './seams.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
-import { type SpotHeads, spotHeads } from './spots.js';
-import { type Catchment, tubOf } from './tubOf.js';
+import { type SpotHeads, spotHeads, uphillRiseBy } from './spots.js';
+import { forTable, warnOfFit } from './tableFit.js';
+import { type Catchment, spillBelow, tubOf } from './tubOf.js';
 import { type Unknowns, unknownsOf } from './unknowns.js';
+import { waysNotSaid } from './unplaced.js';
 import type { WaterEnsemble } from './water.js';
 import { waterByMonth } from './waterByMonth.js';
 import { waterByWeather } from './waterByWeather.js';
-import { ordinaryYearOf, recordOf, wetMonthsOf } from './weather.js';
+import { ordinaryYearOf, ordinaryYearOfRecord, recordOf, wetMonthsOf } from './weather.js';
 import { wetWinterShare, wetWinters } from './wetWinters.js';
 
 /** How the water outside was come by. */
 export type WaterModel =
   | 'heads.csv'
-  | `${TableModelName}, ${'fitted to dips' | 'from priors'}`
+  | `daily water balance, ${'fitted to dips' | 'from priors'}`
   | 'dips'
   | 'spill level';
 
@@ -60,10 +60,14 @@ export interface Site {
   ordinary?: MonthlySurplus;
   /** months in which the ground stands wet, 1–12 */
   wetMonths: number[];
-  /** model of the table, its fit and why it was chosen; absent where the water is known month by month */
-  chosen?: ChosenModel;
+  /** parameter sets of the table; absent where the water is known month by month */
+  fit?: TableFit;
   water: WaterEnsemble;
   waterModel: WaterModel;
+  /** years that the liner is to serve */
+  life: number;
+  /** a ditch that takes the drain's water floods once in so many years */
+  floodEvery: number;
   /** what else speaks of the seasonal high */
   highEvidence: HighEvidence[];
   /** degrees, south negative */
@@ -103,13 +107,17 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
     'deg',
     'decides the wet half-year and the sun',
   );
-  const places = placesOf(survey);
-  const pond = pondOf(survey, places.datum, assume);
+  const levelled = placesOf(survey);
+  const places = { ...levelled, footings: footingsOf(survey, levelled, assume) };
+  warnings.push(...waysNotSaid(survey, places, assume));
+  const planned = pondOf(survey, places.datum, assume);
   const { tests, warnings: testWarnings } = soilTestsOf(survey);
   warnings.push(...testWarnings);
-  const ground = groundOf(survey, tests, pond.depth, places.pits, assume);
-  warnings.push(...contradictions(ground.layers, tests));
-  const tub = tubOf(pond, places);
+  const soil = groundOf(survey, tests, assume);
+  const dug = laidBack(planned, soil, assume);
+  warnings.push(...contradictions(soil.layers, tests));
+  const tub = tubOf(dug, places);
+  if (tub) warnings.push(...spillBelow(tub, survey, places));
   const catchment: Catchment = {
     uphillArea: tub
       ? assume.or(
@@ -122,15 +130,26 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
       : 0,
     cover: survey.site.uphill_cover ?? 'lawn',
     roofArea: tub ? assume.or(survey.site.roof_area, 'roof_area', 0, 'm²', 'no downpipe mentioned') : 0,
-    capped: pond.ring.capped,
+    overflow: tub
+      ? assume.or(survey.pond.overflow, 'overflow', 'ring', '', 'over the brim into what was filled back')
+      : 'away',
+    capped: dug.ring.capped,
   };
-  const read = dipsOf(survey, ground.ksat.median, ground.ksat.spread);
+  const read = dipsOf(survey, (pit, from, to) => ksatOfHole(soil, pit, from, to));
   warnings.push(...read.warnings);
   const spots = spotHeads(survey, read.dips);
   const dips = pooledDips(read.dips, survey, places, spots);
-  const ordinary = ordinaryYearOf(survey, latitude, ground.rootCapacity.median, warnings);
+  const capacity = soil.rootCapacity.median;
+  const ordinary = ordinaryYearOf(survey, latitude, capacity, warnings);
   const record = recordOf(survey, latitude, ordinary, warnings);
-  const wetMonths = wetMonthsOf(ordinary, latitude, assume);
+  const pond = record ? dug : { ...dug, kept: heldAtWorst(dug.kept, dug.depth, assume) };
+  const wetMonths = wetMonthsOf(
+    bestYear(record && ordinaryYearOfRecord(record, latitude, capacity), ordinary),
+    latitude,
+    assume,
+  );
+  const seams = seamsOf(survey, soil.layers, places.pits, wetMonths, pond.depth, soil.topsoil);
+  const ground: Ground = { ...soil, seams };
   const unknowns = before?.unknowns ?? unknownsOf(samples, seed);
   const base = {
     survey,
@@ -147,18 +166,26 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
     record,
     ordinary,
     wetMonths,
+    life: lifeOf(survey, assume),
+    floodEvery: floodEveryOf(survey, places, assume),
     latitude,
   };
   const known = waterOf(base, assume, warnings, before);
-  const high = highEvidenceOf(survey, places, ground.colour, known.water);
+  const high = highEvidenceOf(survey, places, dips, ground.colour, known.water);
   warnings.push(...high.warnings);
   return { ...base, ...known, highEvidence: high.evidence, assumptions: assume.list, warnings };
+}
+
+/** The year that tells the wet months: the site's own weather before a year of means. */
+function bestYear(weather: MonthlySurplus | undefined, climate: MonthlySurplus | undefined) {
+  if (weather) return { surplus: weather, file: 'weather.csv' as const };
+  return climate && { surplus: climate, file: 'climate.csv' as const };
 }
 
 /** A site before its water is simulated. */
 type Dry = Omit<
   Site,
-  'monthly' | 'chosen' | 'water' | 'waterModel' | 'highEvidence' | 'assumptions' | 'warnings'
+  'monthly' | 'fit' | 'water' | 'waterModel' | 'highEvidence' | 'assumptions' | 'warnings'
 >;
 
 /** The water outside by the best that is known of it. */
@@ -167,17 +194,33 @@ function waterOf(
   assume: Assumptions,
   warnings: Warning[],
   before: Site | undefined,
-): Pick<Site, 'monthly' | 'chosen' | 'water' | 'waterModel'> {
+): Pick<Site, 'monthly' | 'fit' | 'water' | 'waterModel'> {
   const { survey, seed, unknowns, places, pond, ground, tub, catchment, dips, record, wetMonths } = site;
   const samples = unknowns.place.length;
-  const common = { samples, seed, unknowns, ksat: ground.ksat, highRim: places.highRim };
+  const { plane } = site.spots;
+  const measuredRise = plane && uphillRiseBy(survey.levels, plane);
+  const common = {
+    samples,
+    seed,
+    unknowns,
+    ksat: ksatAround(ground, pond.depth),
+    highRim: places.highRim,
+    measuredRise,
+  };
+  const kept = record && pondInWeather(pond, unknowns, tub !== undefined);
   const heads = monthlyFromHeads(survey, places, wetMonths, assume);
   if (!heads && record) {
-    const chosen =
-      before?.chosen ??
-      chooseTableModel(record, dips, modelsFor(groundForTable(ground, record), dips), samples, seed);
-    const { fit } = chosen;
+    const fit =
+      before?.fit ??
+      fitTable(record, dips, tablePriors(forTable(ground, record), dips), samples, seed, ground.colour);
     warnOfFit(fit, warnings);
+    if (fit.used > 0)
+      assume.add(
+        'water in years to come',
+        'as in the years of the looks',
+        '',
+        'no fit can know a drain laid or blocked since, a ditch kept higher, a well pumped or given up, trees planted or felled: where one of these changed or will, dip through a wet season again',
+      );
     const share = wetWinterShare(record.years);
     if (share > 0)
       assume.add(
@@ -187,23 +230,34 @@ function waterOf(
         `only ${record.years} whole years of weather: each is counted with its wet season as it was, and as much wetter and drier`,
       );
     const simulated = () =>
-      waterByWeather(common, wetWinters(record, wetMonths), fit, pond.daysEmpty, tub && { tub, catchment });
-    // Without a ring the water does not know how large the pond is.
-    const water = tub || !before || before.tub ? simulated() : before.water;
+      waterByWeather(
+        common,
+        wetWinters(record, wetMonths),
+        fit,
+        freeLevel(dips),
+        pond.daysEmpty,
+        tub && { tub, catchment },
+        kept,
+      );
+    // With a level held and no ring the water does not know how large the pond is.
+    const water = tub || kept || !before || before.tub ? simulated() : before.water;
     return {
-      chosen,
+      fit,
       water,
-      waterModel: `${chosen.model.name}, ${fit.used > 0 ? 'fitted to dips' : 'from priors'}`,
+      waterModel: `daily water balance, ${fit.used > 0 ? 'fitted to dips' : 'from priors'}`,
     };
   }
-  const fromDips = !heads && wetMonthsCovered(dips, wetMonths) >= 4 && monthlyFromDips(dips, assume);
-  const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume, dips.length);
+  const fromDips =
+    !heads &&
+    wetMonthsCovered(dips, wetMonths) >= WET_MONTHS_NEEDED &&
+    monthlyFromDips(dips, wetMonths, assume);
+  const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume, dips);
   const sets =
-    record && tub
-      ? fitTable(record, [], modelsFor(groundForTable(ground, record), [])[0].priors, samples, seed).sets
-      : [];
-  const ring = tub && { tub, catchment, record, daysEmpty: pond.daysEmpty, sets };
-  const water = waterByMonth(common, monthly, wetMonths, ring, dipPipeLevel(survey, places));
+    record && tub ? fitTable(record, [], tablePriors(forTable(ground, record), []), samples, seed).sets : [];
+  const ring = tub && { tub, catchment, sets };
+  const days = record && { record, pond: kept };
+  const seen = dipPipeLevel(survey, places);
+  const water = waterByMonth(common, monthly, wetMonths, ring, seen, pond.daysEmpty, days);
   return { monthly, water, waterModel: heads ? 'heads.csv' : fromDips ? 'dips' : 'spill level' };
 }
 
@@ -214,34 +268,4 @@ function dipPipeLevel(survey: Survey, places: Places): number | undefined {
     .filter((l) => l.pit === 'dip-pipe' && l.reading === 'level')
     .map((l) => ground - l.depth!);
   return seen.length > 0 ? Math.max(...seen) : undefined;
-}
-
-/** What the models of the table take from the ground. */
-function groundForTable(ground: Ground, record: ClimateRecord): GroundForTable {
-  return {
-    porosity: ground.porosity,
-    rootCapacity: ground.rootCapacity,
-    permeable: ground.ksat.median > 1e-6,
-    clayey: ground.clayey,
-    snows: record.snows,
-  };
-}
-
-/** A miss of the dips worth telling, m. Our choice. */
-const POOR_FIT = 0.15;
-
-function warnOfFit(fit: TableFit, warnings: Warning[]): void {
-  if (fit.outside > 0)
-    warnings.push({
-      code: 'dips-outside-weather',
-      message: `${fit.outside} looks lie outside the weather record and are not used in the fit`,
-      file: 'water.csv',
-    });
-  const missing = percentiles(fit.missing).p50;
-  if (fit.used > 0 && missing > POOR_FIT)
-    warnings.push({
-      code: 'fit-poor',
-      message: `the model misses the dips by ${missing.toFixed(2)} m (one standard deviation): its bands are as wide, and what moves this water may not be in it`,
-      file: 'water.csv',
-    });
 }

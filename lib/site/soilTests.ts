@@ -9,6 +9,7 @@ import {
   sorptiveNumber,
 } from '../soil/index.js';
 import type { LayerRow, Look, Origin, SoakageLook, Survey, Warning } from '../survey/index.js';
+import { textureOf } from './layerTexture.js';
 
 export const soilTestReading = method({
   title: 'Tests of a survey, read as permeability',
@@ -101,7 +102,7 @@ function soakageTest(name: string, looks: SoakageLook[], survey: Survey): SoilTe
     looks.map((l) => ({ time: l.time, level: Math.max(holeDepth - l.depthToWater, 0) })),
     {
       diameter: holeDiameter,
-      sorptive: sorptiveNumber(layer?.texture ?? 'clay', layer?.structure),
+      sorptive: sorptiveNumber(layer ? textureOf(layer) : 'clay', layer?.structure),
       holeDepth,
       tableDepth: deepestWater(survey.looks, pit),
       soakedBefore: soakedBefore === undefined ? undefined : soakedBefore === 'yes',

@@ -79,16 +79,18 @@ export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
     .filter(({ holes }) => holes.length > 0);
   const pits = new Set(placed.flatMap(({ holes }) => holes.map((h) => h.pit)));
   const error = Math.hypot(Math.max(DIP_ERROR, ...dips.map((d) => d.error)), PLANE_ERROR);
-  const plane =
+  const through =
     pits.size >= 3
       ? waterTablePlane(
           placed.map((round) => round.holes),
           error,
         )
       : undefined;
+  const [{ x, y }] = candidates;
+  const plane = x === undefined || y === undefined || through?.reaches(x, y) ? through : undefined;
 
   const heads = candidates.map((spot): Omit<SpotHead, 'planned' | 'rise'> => {
-    if (plane && spot.x !== undefined && spot.y !== undefined) {
+    if (plane && spot.x !== undefined && spot.y !== undefined && plane.reaches(spot.x, spot.y)) {
       const shown = best(placed);
       const { head, spread } = plane.headAt(spot.x, spot.y, placed.indexOf(shown));
       const base = { name: spot.name, ground: spot.ground, head, spread, depth: spot.ground - head };
@@ -143,7 +145,7 @@ function knownRounds({ heads, levels }: Survey): (Round & { month: Month })[] {
   return [...rounds].map(([month, holes]) => ({ month, holes }));
 }
 
-/** Level at the planned spot in a month, on the survey's mark, and its standard deviation, m. */
+/** Level at the low side of the pond in a month, on the survey's mark, and its standard deviation, m. */
 export interface PlannedHead {
   month: Month;
   head: number;
@@ -151,7 +153,7 @@ export interface PlannedHead {
 }
 
 /**
- * Levels at the planned spot by the plane through the levelled holes that heads.csv knows.
+ * Levels at the low side of the planned pond by the plane through the levelled holes that heads.csv knows.
  * @param survey - with heads.csv and levels.csv
  * @returns one a month that a hole is known in; empty where fewer than three holes span no plane
  */
@@ -159,7 +161,7 @@ export function plannedHeads(survey: Survey): PlannedHead[] {
   const rounds = knownRounds(survey)
     .map(({ month, holes }) => ({ month, holes: holes.filter(isPlaced) }))
     .filter(({ holes }) => holes.length > 0);
-  const [spot] = candidateSpots(survey.levels);
+  const spot = lowSide(survey.levels);
   if (rounds.length === 0 || spot?.x === undefined || spot.y === undefined) return [];
   const { x, y } = spot;
   const told = Math.max(0, ...survey.heads.map((head) => head.spread ?? 0));
@@ -167,7 +169,7 @@ export function plannedHeads(survey: Survey): PlannedHead[] {
     rounds.map((round) => round.holes),
     Math.hypot(told, PLANE_ERROR),
   );
-  return plane ? rounds.map(({ month }, r) => ({ month, ...plane.headAt(x, y, r) })) : [];
+  return plane?.reaches(x, y) ? rounds.map(({ month }, r) => ({ month, ...plane.headAt(x, y, r) })) : [];
 }
 
 /** The round with the most holes and, of those, the highest water. */
@@ -190,6 +192,32 @@ export function candidateSpots(levels: readonly LevelPoint[]): CandidateSpot[] {
     onPlan.length > 0 ? onPlan.reduce((sum, p) => sum + of(p), 0) / onPlan.length : undefined;
   const ground = Math.min(...rims.map((p) => p.level));
   return [{ name: 'planned pond', x: centre((p) => p.x!), y: centre((p) => p.y!), ground }];
+}
+
+/** Rise of the water from the low side of the pond to behind its uphill wall, and its standard deviation, m. */
+export interface UphillRise {
+  rise: number;
+  spread: number;
+}
+
+/** The point of the rim on the lowest ground that has a place on the plan; without one the planned spot. */
+export function lowSide(levels: readonly LevelPoint[]): { x?: number; y?: number } | undefined {
+  const rims = levels.filter((p) => p.role === 'rim' && p.x !== undefined && p.y !== undefined);
+  if (rims.length === 0) return candidateSpots(levels)[0];
+  return rims.reduce((a, b) => (b.level < a.level ? b : a));
+}
+
+/**
+ * Rise of the water across the pond as the plane has it: to the point of the rim where it stands highest.
+ * @returns undefined where fewer than two points of the rim have a place on the plan
+ */
+export function uphillRiseBy(levels: readonly LevelPoint[], plane: WaterTablePlane): UphillRise | undefined {
+  const rims = levels.filter((p) => p.role === 'rim' && p.x !== undefined && p.y !== undefined);
+  const low = lowSide(levels);
+  if (rims.length < 2 || low === undefined) return undefined;
+  return rims
+    .map((p) => plane.riseOver(p.x! - low.x!, p.y! - low.y!))
+    .reduce((a, b) => (b.rise > a.rise ? b : a));
 }
 
 function fromNearest(spot: CandidateSpot, round: Round): Omit<SpotHead, 'planned' | 'rise'> {

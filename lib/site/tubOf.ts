@@ -2,7 +2,8 @@ import { type ClimateRecord, HARD_SURFACE_FILM, runHardSurface } from '../climat
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { CAP_LEAK, type ColumnSeries, type TubGeometry } from '../groundwater/index.js';
 import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from '../soil/index.js';
-import type { SiteFacts } from '../survey/index.js';
+import type { SiteFacts, Survey, Warning } from '../survey/index.js';
+import { formatQuantity } from '../units/index.js';
 import { outline, planArea } from '../uplift/index.js';
 import type { Places } from './places.js';
 import type { Pond } from './pond.js';
@@ -21,9 +22,10 @@ export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
   if (ring.width === 0 && bedding.kind === 'none') return undefined;
   const ringDepth = ring.depth ?? depth;
   const perimeter = outline(shape);
+  const floor = -Math.min(ringDepth, depth);
   return {
-    floor: -Math.min(ringDepth, depth),
-    spill: Math.min(0, places.spill ?? 0),
+    floor,
+    spill: wayOut(floor, places),
     ringArea: perimeter * Math.max(ring.width, LINER_EDGE),
     ringPorosity: ring.width > 0 ? FILL_POROSITY[ring.fill] : 1,
     ringHold: ring.width > 0 ? FILL_HOLD[ring.fill] : 0,
@@ -34,12 +36,34 @@ export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
   };
 }
 
+/** Level at which a ring runs over, m; a way out that lies below its floor is none: the ring does not reach it. */
+function wayOut(floor: number, { spill = 0 }: Places): number {
+  return spill > floor ? Math.min(0, spill) : 0;
+}
+
+/** Warns of spill points that lie below the floor of the ring. */
+export function spillBelow({ floor }: TubGeometry, survey: Survey, { datum, spill = 0 }: Places): Warning[] {
+  if (spill > floor) return [];
+  return survey.levels
+    .filter(({ role, level }) => role === 'spill' && level - datum <= floor)
+    .map(({ point, level, origin }) => ({
+      code: 'spill-below-ring',
+      message: `${point} (spill) lies ${metres(datum - level)} below the ground at the rim and the ring ends ${metres(-floor)} below it, so it lets nothing out of the ring: what runs off there needs a ring or a trench as deep; a pipe led there is an outlet`,
+      ...origin,
+      column: 'level',
+    }));
+}
+
+const metres = (value: number) => formatQuantity(value, 'length', 'metric');
+
 /** What drains towards the ring; areas m². */
 export interface Catchment {
   uphillArea: number;
   /** of the area uphill */
   cover: NonNullable<SiteFacts['uphill_cover']>;
   roofArea: number;
+  /** where it goes what runs over the brim of the pond */
+  overflow: Pond['overflow'];
   /** the ring has a lid of clay */
   capped: boolean;
 }
@@ -64,20 +88,42 @@ export function tubInflow(
   conductivity: number,
   out: Float64Array,
 ): void {
+  const { liquid, recharge, spill } = column;
+  const { demand } = record;
+  const { ringArea, ringHold } = tub;
   const intake = conductivity * SECONDS_PER_DAY;
   const share = c.capped ? CAP_LEAK : 1;
-  const cover = c.cover === 'woodland' ? WOODLAND_SHARE : 1;
   const { paved, roof } = RUNOFF_COEFFICIENT;
-  const hard = new Float64Array(out.length);
-  if (c.roofArea > 0 || c.cover === 'paved')
-    runHardSurface(column.liquid, record.demand, HARD_SURFACE_FILM, hard);
+  const ofRoof = roof.likely * c.roofArea;
+  const ofPaving = c.cover === 'paved' ? paved.likely * c.uphillArea : 0;
+  const ofGround = c.cover === 'paved' ? 0 : (c.cover === 'woodland' ? WOODLAND_SHARE : 1) * c.uphillArea;
   let dry = 0;
   for (let d = 0; d < out.length; d++) {
-    const rain = column.liquid[d];
+    const rain = liquid[d];
     const through = rain > dry ? rain - dry : 0;
-    dry = Math.min((rain > dry ? 0 : dry - rain) + record.demand[d], tub.ringHold);
-    const excess = column.recharge[d] - intake;
-    const shed = c.cover === 'paved' ? paved.likely * hard[d] : cover * Math.max(column.spill[d], excess, 0);
-    out[d] = share * (through * tub.ringArea + hard[d] * roof.likely * c.roofArea + shed * c.uphillArea);
+    dry = (rain > dry ? 0 : dry - rain) + demand[d];
+    if (dry > ringHold) dry = ringHold;
+    let over = recharge[d] - intake;
+    if (spill[d] > over) over = spill[d];
+    out[d] = share * (through * ringArea + (over > 0 ? over * ofGround : 0));
   }
+  if (!(ofRoof > 0 || ofPaving > 0)) return;
+  const hard = new Float64Array(out.length);
+  runHardSurface(liquid, demand, HARD_SURFACE_FILM, hard);
+  for (let d = 0; d < out.length; d++) out[d] += share * hard[d] * (ofRoof + ofPaving);
+}
+
+/**
+ * Adds what runs over the brim of the pond to what reaches the ring.
+ * @param overflow - m³ a day
+ * @param inflow - of the ring, m³ a day; added to
+ */
+export function overflowToRing(
+  { overflow: to, capped }: Pick<Catchment, 'overflow' | 'capped'>,
+  overflow: Float64Array,
+  inflow: Float64Array,
+): void {
+  if (to === 'away') return;
+  const share = capped ? CAP_LEAK : 1;
+  for (let d = 0; d < inflow.length; d++) inflow[d] += share * overflow[d];
 }

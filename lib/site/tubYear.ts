@@ -2,6 +2,7 @@ import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import { CAP_LEAK, runTub, type TubGeometry, tubVolume } from '../groundwater/index.js';
 import { logPercentiles, RUNOFF_COEFFICIENT, triangularRain } from '../soil/index.js';
 import { deepestMonth } from './monthlyHighs.js';
+import { ksatAround } from './profile.js';
 import type { Site } from './siteModel.js';
 
 export const tubYearMethod = method({
@@ -28,6 +29,8 @@ export interface TubYear {
   daysAbove: { level: number; days: number }[];
   /** hours from the start of the storm; absent: it does not fill the ring */
   hoursToFull?: number;
+  /** false: how low the water in the clay falls is not known, and with it how long the ring takes */
+  clayKnown: boolean;
   /** weeks to drain in ground that passes water well, as expected and badly; absent: never */
   weeksToDrain: { quick?: number; likely?: number; slow?: number };
 }
@@ -40,11 +43,12 @@ export function tubYear(site: Site, storm: { rain: number; seconds: number }): T
   const { tub, ground, water } = site;
   if (!tub) return undefined;
   const clay = deepestMonth(water.clayLow, water.samples * water.years);
-  const { p10, p50, p90 } = logPercentiles(ground.ksat);
+  const { p10, p50, p90 } = logPercentiles(ksatAround(ground, -tub.floor));
   const [slow, likely, quick] = [p10, p50, p90].map((k) => weeksToDrain(tub, k, clay));
   return {
     daysAbove: daysAbove(site, tub),
     hoursToFull: hoursToFull(site, tub, storm),
+    clayKnown: (site.monthly?.usual ?? []).length === 0,
     weeksToDrain: { quick, likely, slow },
   };
 }

@@ -29,6 +29,8 @@ const UNKNOWNS = [
   'pump',
   'seam',
   'unit weight',
+  'open water',
+  'topping up',
 ] as const;
 /** What is drawn besides the parameters of the water, by name. */
 export type Unknown = (typeof UNKNOWNS)[number];

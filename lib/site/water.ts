@@ -1,17 +1,20 @@
 import { method } from '../formula/index.js';
 import { type LogEstimate, logValue } from '../soil/index.js';
+import { noRises } from './emptyingWater.js';
 import { type MonthlyLevels, noLevels } from './monthlyHighs.js';
-import { TABLE_FOLLOWS_GROUND } from './spots.js';
+import { TABLE_FOLLOWS_GROUND, type UphillRise } from './spots.js';
 import type { Unknowns } from './unknowns.js';
 
 export const waterEnsemble = method({
   title: 'The water outside, year by year',
   what:
     'For every sample of the unknown ground, every weather year: the highest level of each month in the clay at the ' +
-    'low side, in the clay behind the uphill wall, and in the ring, with run-off as it is and with run-off kept out.',
+    'low side, in the clay behind the uphill wall, and in the ring, with run-off as it is and with run-off kept out; ' +
+    'and what an emptying meets that starts in the month.',
   assumptions: [
     'simulated once, at the wished depth; depth, rim, state and option enter afterwards',
-    'the clay table follows the ground uphill by 0.85 ± 0.15 of the rise where nobody measured there',
+    'the clay table rises to the uphill wall as the plane through levelled holes does, where there is one; where nobody ' +
+      'measured, by 0.85 ± 0.15 of the rise of the ground; it never stands above the ground there for that',
     'place to place 0.05 m (our choice); year to year beyond the model as much as the model misses the dips',
   ],
   source: 'water balance; common practice for the spreads',
@@ -30,6 +33,8 @@ export interface DailyLevels {
   /** in the clay, and in the tub, m above the datum */
   clay: Float32Array;
   tub?: Record<Way, Float32Array>;
+  /** what the pond lacks, m below full */
+  drawdown?: Float32Array;
 }
 
 /** Water in and around the site: a level a month for every sample and year. */
@@ -39,14 +44,49 @@ export interface WaterEnsemble {
   /** in the clay at the low side of the pond, and behind its uphill wall */
   clayLow: MonthlyLevels;
   clayHigh: MonthlyLevels;
-  /** in the ring; absent where no permeable layer touches the liner */
+  /** in the ring, −Infinity while it is dry; absent where no permeable layer touches the liner */
   tub?: Record<Way, MonthlyLevels>;
+  /** beside the pond as it is kept; absent where a level is held */
+  pond?: PondYears;
+  /** mean heights of the higher of the clay's waters over an emptying, as {@link noRises} */
+  rises: Float32Array;
   daily?: DailyLevels;
+  /** rise of the table to behind the uphill wall, m, one a sample */
+  rise: Float64Array;
+  /** ground there, m above the datum */
+  highRim: number;
   /** conductivity of the ground, m/s, one a sample */
   conductivity: Float64Array;
   /** largest closure error of any balance, m */
   closure: number;
 }
+
+/** The pond beside the water outside, by month as {@link MonthlyLevels}. */
+export interface PondYears {
+  /** highest sum of the water outside and what the pond lacks on the same day, m above the datum */
+  clayLow: Float32Array;
+  clayHigh: Float32Array;
+  tub?: Record<Way, Float32Array>;
+  /** most that the pond lacks, m below full */
+  drawdown: Float32Array;
+  /** filled up, m³ */
+  topUp: Float32Array;
+}
+
+/** Room for the pond of so many months, without a level yet. */
+export function noPondYears(n: number, ring: boolean): PondYears {
+  const nothing = () => new Float32Array(n).fill(Number.NEGATIVE_INFINITY);
+  return {
+    clayLow: nothing(),
+    clayHigh: nothing(),
+    tub: ring ? { asIs: nothing(), keptOut: nothing() } : undefined,
+    drawdown: nothing(),
+    topUp: new Float32Array(n),
+  };
+}
+
+/** How far the water at the pond stands off that in the hole, one standard deviation, m. Our choice. */
+export const PLACE_SPREAD = 0.05;
 
 /** Samples whose daily levels are kept. */
 export const DAILY_SAMPLES = 100;
@@ -59,14 +99,13 @@ export interface Common {
   ksat: LogEstimate;
   /** ground at the uphill rim, m above the datum */
   highRim: number;
+  /** rise of the water across the pond, where levelled holes tell it */
+  measuredRise?: UphillRise;
 }
 
 /** An ensemble without water yet. */
-export function startEnsemble(
-  { samples, ksat, unknowns }: Common,
-  years: number,
-  withTub: boolean,
-): WaterEnsemble {
+export function startEnsemble(common: Common, years: number, withTub: boolean): WaterEnsemble {
+  const { samples, ksat, unknowns, highRim } = common;
   const n = samples * years * 12;
   return {
     samples,
@@ -74,14 +113,36 @@ export function startEnsemble(
     clayLow: noLevels(n),
     clayHigh: noLevels(n),
     tub: withTub ? { asIs: noLevels(n), keptOut: noLevels(n) } : undefined,
+    rises: noRises(n),
+    rise: uphillRise(common),
+    highRim,
     conductivity: unknowns.permeability.map((z) => logValue(ksat, z)),
     closure: 0,
   };
 }
 
 /** Rise of the table from the low side to behind the uphill wall, m, one a sample. */
-export function uphillRise({ highRim, unknowns }: Common): Float64Array {
-  return unknowns['uphill rise'].map(
-    (v) => highRim * Math.min(Math.max(TABLE_FOLLOWS_GROUND.mean + TABLE_FOLLOWS_GROUND.spread * v, 0), 1),
+export function uphillRise({ highRim, unknowns, measuredRise }: Common): Float64Array {
+  const { mean, spread } = TABLE_FOLLOWS_GROUND;
+  return unknowns['uphill rise'].map((v) =>
+    measuredRise
+      ? Math.max(measuredRise.rise + measuredRise.spread * v, 0)
+      : highRim * Math.min(Math.max(mean + spread * v, 0), 1),
   );
+}
+
+/**
+ * Level behind the uphill wall, no higher over the ground there than the water stands over that at the low side.
+ * @param low - level at the low side, m above the datum
+ * @param rise - of the water across the pond, m
+ * @param highRim - ground at the uphill rim, m above the datum
+ * @returns m above the datum
+ */
+export function uphillLevel(low: number, rise: number, highRim: number): number {
+  return Math.min(low + rise, Math.max(low, 0) + highRim);
+}
+
+/** The same of a series of levels at the low side. */
+export function uphillLevels(low: Float64Array, rise: number, highRim: number, out: Float64Array): void {
+  for (let d = 0; d < out.length; d++) out[d] = uphillLevel(low[d], rise, highRim);
 }

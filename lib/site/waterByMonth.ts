@@ -1,29 +1,40 @@
 import { type ClimateRecord, calendarOf } from '../climate/index.js';
 import { latinNormals } from '../sampling/index.js';
+import { keepMonthlyEmptyings, type MonthShares, monthShares } from './emptyingWater.js';
+import type { MonthlyLevels } from './monthlyHighs.js';
 import type { MonthlyWater } from './monthlyWater.js';
+import { type PondInWeather, pairByMonth, pondRunner } from './pondYears.js';
 import { type RingInWeather, simulateRing } from './ring.js';
-import { type Common, startEnsemble, uphillRise, type WaterEnsemble } from './water.js';
+import { type Common, noPondYears, startEnsemble, uphillLevel, WAYS, type WaterEnsemble } from './water.js';
 
 const SYNTHETIC_YEARS = 20;
 
 /**
  * The ensemble where the water is known month by month.
  * @param wetMonths - 1–12, in which a ring is taken as full where there is no weather
- * @param ring - absent where no permeable layer touches the liner; its record where there is weather
+ * @param ring - absent where no permeable layer touches the liner
  * @param underLiner - highest level seen under the liner, m above the datum
+ * @param daysEmpty - an emptying as planned, days
+ * @param weather - the days, and the pond where its days matter; absent: no weather
  */
 export function waterByMonth(
   common: Common,
   monthly: MonthlyWater,
   wetMonths: readonly number[],
-  ring: (Omit<RingInWeather, 'record'> & { record?: ClimateRecord }) | undefined,
+  ring: Omit<RingInWeather, 'record' | 'daysEmpty'> | undefined,
   underLiner: number | undefined,
+  daysEmpty: number,
+  weather?: { record: ClimateRecord; pond?: PondInWeather },
 ): WaterEnsemble {
-  const record = ring?.record;
+  const record = ring || weather?.pond ? weather?.record : undefined;
   const years = record?.years ?? SYNTHETIC_YEARS;
+  const simulated = ring !== undefined && record !== undefined;
   const { samples, seed, unknowns } = common;
   const e = startEnsemble(common, years, ring !== undefined || underLiner !== undefined);
-  const rise = uphillRise(common);
+  const most = monthly.aboveGround
+    ? { low: Number.POSITIVE_INFINITY, high: Number.POSITIVE_INFINITY }
+    : { low: 0, high: common.highRim };
+  const shares = monthShares(daysEmpty);
   const perYear = latinNormals(samples * years, 1, seed + 17);
   for (let s = 0; s < samples; s++)
     for (let y = 0; y < years; y++) {
@@ -31,21 +42,46 @@ export function waterByMonth(
       const shift = z * monthly.spread + 0.01 * unknowns.reading[s];
       for (let m = 0; m < 12; m++) {
         const i = (s * years + y) * 12 + m;
-        const low = -monthly.low[m] + shift;
-        e.clayLow.month[i] = e.clayLow.window[i] = low;
-        e.clayHigh.month[i] = e.clayHigh.window[i] = monthly.high ? -monthly.high[m] + shift : low + rise[s];
-        if (e.tub && !record) {
+        const low = Math.min(-monthly.low[m] + shift, most.low);
+        const high = monthly.high ? -monthly.high[m] + shift : uphillLevel(low, e.rise[s], e.highRim);
+        e.clayLow.month[i] = low;
+        e.clayHigh.month[i] = Math.min(high, most.high);
+        if (e.tub && !simulated) {
           // No weather: the ring is taken as full in the wet months, and as the clay is otherwise.
           const full = wetMonths.includes(m + 1)
             ? Math.max(ring?.tub.spill ?? Number.NEGATIVE_INFINITY, underLiner ?? Number.NEGATIVE_INFINITY)
             : low;
-          e.tub.asIs.month[i] = e.tub.asIs.window[i] = full;
-          e.tub.keptOut.month[i] = e.tub.keptOut.window[i] = low;
+          e.tub.asIs.month[i] = full;
+          e.tub.keptOut.month[i] = low;
         }
       }
+      keepEmptyingsOf(e, s * years + y, shares, !simulated);
     }
-  if (record && ring && e.tub) simulateRing(e, { ...ring, record }, monthlyClay(e, record));
+  if (!record) return e;
+  const pond = weather?.pond;
+  if (pond && !('held' in pond.kept)) e.pond = noPondYears(samples * years * 12, e.tub !== undefined);
+  if (ring) simulateRing(e, { ...ring, record, daysEmpty }, pond, monthlyClay(e, record));
+  else if (pond) {
+    const runPond = pondRunner(e, pond, record);
+    for (let s = 0; s < samples; s++) runPond(s);
+  }
+  if (e.pond) pairByMonth(e, e.pond, simulated);
   return e;
+}
+
+/** What the emptyings of a year meet, of its months; of the ring only where it is not simulated. */
+function keepEmptyingsOf(e: WaterEnsemble, year: number, shares: MonthShares, ring: boolean): void {
+  const first = year * 12;
+  const yearOf = ({ month }: MonthlyLevels) => month.subarray(first, first + 12);
+  const keep = (levels: MonthlyLevels) =>
+    keepMonthlyEmptyings({ highest: levels.emptied }, first, shares, yearOf(levels));
+  const [low, high] = [yearOf(e.clayLow), yearOf(e.clayHigh)];
+  keep(e.clayLow);
+  keep(e.clayHigh);
+  const higher = high.map((level, m) => Math.max(level, low[m]));
+  keepMonthlyEmptyings({ rises: e.rises }, first, shares, higher);
+  if (!(ring && e.tub)) return;
+  for (const way of WAYS) keep(e.tub[way]);
 }
 
 /** Clay levels of a sample day by day from its monthly highs, straight between mid-months. */

@@ -2,6 +2,7 @@ import {
   type ClimateRecord,
   climateGaps,
   climateRecord,
+  DAYS_OF_MONTH,
   isWetHalf,
   type MonthlySurplus,
   monthlySurplus,
@@ -45,24 +46,55 @@ export function ordinaryYearOf(
 }
 
 /**
+ * What a daily record says of an ordinary year: the means of its months, through the same bookkeeping as `climate.csv`.
+ * @param capacity - available water of the root zone, m
+ * @returns undefined where every month is too cold for anything to melt
+ */
+export function ordinaryYearOfRecord(
+  record: Pick<ClimateRecord, 'rain' | 'tmean' | 'demand' | 'month' | 'noTemperature'>,
+  latitude: number,
+  capacity: number,
+): MonthlySurplus | undefined {
+  const { rain, tmean, demand, month, noTemperature } = record;
+  const days = new Float64Array(13);
+  const sums = { rain: new Float64Array(13), tmean: new Float64Array(13), demand: new Float64Array(13) };
+  month.forEach((m, d) => {
+    days[m]++;
+    sums.rain[m] += rain[d];
+    sums.tmean[m] += tmean[d];
+    sums.demand[m] += demand[d];
+  });
+  const months = MONTHS.filter((m) => days[m] > 0).map((m) => ({
+    month: m,
+    rain: (sums.rain[m] / days[m]) * DAYS_OF_MONTH[m - 1],
+    tmean: noTemperature ? undefined : sums.tmean[m] / days[m],
+    et0: (sums.demand[m] / days[m]) * DAYS_OF_MONTH[m - 1],
+  }));
+  return climateGaps(months).length > 0 ? undefined : monthlySurplus(months, sunLatitude(latitude), capacity);
+}
+
+/**
  * Months in which the ground is expected to stand wet: those with water to spare in an ordinary year and the month
- * after each (our choice: tight ground drains slowly); without `climate.csv` the wet half-year of the hemisphere.
+ * after each (our choice: tight ground drains slowly); without weather or `climate.csv` the wet half-year of the
+ * hemisphere.
+ * @param year - by the best record there is, and `file` that it comes from
  */
 export function wetMonthsOf(
-  year: MonthlySurplus | undefined,
+  year: { surplus: MonthlySurplus; file: 'weather.csv' | 'climate.csv' } | undefined,
   latitude: number,
   assume: Assumptions,
 ): number[] {
   const half = MONTHS.filter((m) => isWetHalf(m, latitude));
   if (!year) return half;
-  const spare = new Set([...year.wetMonths, ...year.doubtfulMonths]);
+  const { surplus, file } = year;
+  const spare = new Set([...surplus.wetMonths, ...surplus.doubtfulMonths]);
   const wet = MONTHS.filter((m) => spare.has(m) || spare.has(((m + 10) % 12) + 1));
   if (wet.length === 0) {
     assume.add(
       'wet months',
       half.join(';'),
       '',
-      'no month of climate.csv has water to spare: taken by hemisphere',
+      `no month of ${file} has water to spare: taken by hemisphere`,
     );
     return half;
   }
@@ -70,7 +102,7 @@ export function wetMonthsOf(
     'wet months',
     wet.join(';'),
     '',
-    'climate.csv: months with more rain than roots and sun take, and the month after each',
+    `${file}: months with more rain than roots and sun take, and the month after each`,
   );
   return wet;
 }

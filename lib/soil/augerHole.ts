@@ -3,8 +3,12 @@ import { FieldTestError, fitLevels, type LevelReading, type PermeabilityTest } f
 
 const r = { meaning: 'radius of the hole', unit: 'm', min: 0.03, max: 0.07 };
 const H = { meaning: 'depth of the hole below the water table', unit: 'm', min: 0.2, max: 2 };
-const y = { meaning: 'mean depth of the water in the hole below the table', unit: 'm', min: 0.05, max: 0.35 };
+const y = { meaning: 'mean depth of the water in the hole below the table', unit: 'm', min: 0.04, max: 2 };
 const v = { meaning: 'rate of rise', unit: 'm/s', min: 1e-9, max: 0.01 };
+const together = {
+  says: '0.2*H <= y and y <= H',
+  holds: (_r: number, H: number, y: number, _v: number) => 0.2 * H <= y && y <= H,
+};
 const validity = 'radius 30–70 mm, 0.2–2 m below the table, first quarter of the recovery, y at least 0.2 H';
 const source =
   'Ernst 1950 as in van Beers, The Auger Hole Method, ILRI Bulletin 1 (constants from memory; limits partly seen)';
@@ -18,6 +22,7 @@ export const augerHole = formula({
   parameters: { r, H, y, v },
   compute: (r: number, H: number, y: number, v: number) =>
     ((4000 / 864) * r * r * v) / ((H + 20 * r) * (2 - y / H) * y),
+  together,
   validity: `${validity}; ground goes on below the floor for at least H/2`,
   source,
 });
@@ -31,6 +36,7 @@ export const augerHoleOnTight = formula({
   parameters: { r, H, y, v },
   compute: (r: number, H: number, y: number, v: number) =>
     ((3600 / 864) * r * r * v) / ((H + 10 * r) * (2 - y / H) * y),
+  together,
   validity: `${validity}; tight layer at the floor`,
   source,
 });

@@ -33,32 +33,52 @@ export const curveNumberRunoff = formula({
   source,
 });
 
-const history =
-  'USDA-SCS National Engineering Handbook 4, as in Chow, Maidment & Mays 1988, Applied Hydrology ch. 5 (from memory)';
-
-/** Curve number of dry ground. */
-export const curveNumberDry = formula({
-  title: 'Curve number, dry ground before (condition I)',
-  symbol: 'CN I',
-  unit: '-',
-  expression: '4.2*N/(10 - 0.058*N)',
-  parameters: { N },
-  compute: (N: number) => (4.2 * N) / (10 - 0.058 * N),
-  validity: 'five dry days before',
-  source: history,
+export const curveNumberCondition = method({
+  title: 'Curve number of dry and of wet ground',
+  what: 'Curve numbers for conditions I and III by the number for ordinary wetness, between the rows of the table in a straight line.',
+  assumptions: [
+    'condition I: five dry days before; III: five wet days before, a clay garden in winter',
+    'within 1 of the whole table, which has a row for every number',
+  ],
+  source:
+    'USDA-SCS National Engineering Handbook 4, Table 10.1: its tens as printed by Beven, Rainfall-Runoff Modelling, Table B6.3.2 (seen), the fives from memory',
 });
 
-/** Curve number of wet ground. */
-export const curveNumberWet = formula({
-  title: 'Curve number, wet ground before (condition III)',
-  symbol: 'CN III',
-  unit: '-',
-  expression: '23*N/(10 + 0.13*N)',
-  parameters: { N },
-  compute: (N: number) => (23 * N) / (10 + 0.13 * N),
-  validity: 'five wet days before: a clay garden in winter',
-  source: history,
-});
+/** Condition II, I and III. */
+const CONDITIONS: [ordinary: number, dry: number, wet: number][] = [
+  [30, 15, 50],
+  [35, 18, 55],
+  [40, 22, 60],
+  [45, 26, 65],
+  [50, 31, 70],
+  [55, 35, 74],
+  [60, 40, 78],
+  [65, 45, 82],
+  [70, 51, 85],
+  [75, 57, 88],
+  [80, 63, 91],
+  [85, 70, 94],
+  [90, 78, 96],
+  [95, 87, 98],
+  [100, 100, 100],
+];
+
+/**
+ * Curve number of ground that is not ordinarily wet; see {@link curveNumberCondition}.
+ * @param ordinary - for condition II, 30 to 100
+ * @param ground - before the rain
+ * @returns for condition I or III, 0–100
+ * @throws RangeError below 30 or above 100
+ */
+export function curveNumberOf(ordinary: number, ground: 'dry' | 'wet'): number {
+  const above = CONDITIONS.findIndex(([row]) => ordinary <= row);
+  if (!(ordinary >= CONDITIONS[0][0] && above >= 0))
+    throw new RangeError(`curve number ${ordinary} is outside 30 to 100`);
+  const column = ground === 'dry' ? 1 : 2;
+  const [to, from] = [CONDITIONS[above], CONDITIONS[Math.max(above - 1, 0)]];
+  if (to === from) return to[column];
+  return from[column] + ((ordinary - from[0]) / (to[0] - from[0])) * (to[column] - from[column]);
+}
 
 export const curveNumberTable = method({
   title: 'Curve numbers of a garden',

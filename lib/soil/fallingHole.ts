@@ -6,7 +6,6 @@ import {
   type PermeabilityTest,
   type TestGeometry,
 } from './fieldTest.js';
-import type { Structure, Texture } from './words.js';
 
 /** Shape factor of a cylindrical hole above the water table. */
 export const holeShapeFactor = formula({
@@ -63,22 +62,10 @@ const SHAPE: [sorptive: number, p: number, q: number, n: number][] = [
   [1, 2.081, 0.121, 0.672],
 ];
 
-/**
- * Sorptive number α* of a soil: how much gravity counts against capillary suck. Categories of Elrick & Reynolds, from
- * memory.
- * @param texture - of the layer
- * @param structure - of the layer; absent: not known
- * @returns 4, 12 or 36 1/m; the larger, the less the soil sucks
- */
-export function sorptiveNumber(texture: Texture, structure?: Structure): number {
-  if (structure === 'cracked' || /^(sand|gravel|loamy sand|rock)$/.test(texture)) return 36;
-  return structure === 'massive' && /clay|silt/.test(texture) ? 4 : 12;
-}
-
 /** What a hole's test needs to know besides its looks. Lengths m. */
 export interface HoleTest {
   diameter: number;
-  /** 1/m, see {@link sorptiveNumber} */
+  /** 1/m, see `sorptiveNumber` */
   sorptive: number;
   /** hole depth, and the depth to the water table where it is known; below the ground */
   holeDepth?: number;

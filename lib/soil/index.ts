@@ -19,6 +19,7 @@ export * from './runoffCoefficient.js';
 export * from './saxtonRawls.js';
 export * from './soakagePit.js';
 export * from './soilColour.js';
+export * from './sorptiveNumber.js';
 export * from './stormToRing.js';
 export * from './textureByFeel.js';
 export * from './textureClass.js';

@@ -11,11 +11,12 @@ export const inverseAugerHole = formula({
   parameters: {
     r: { meaning: 'radius of the hole', unit: 'm', min: 0.02, max: 0.5 },
     t: { meaning: 'time between the looks', unit: 's', min: 10, max: 1e6 },
-    a: { meaning: 'water depth at first', unit: 'm', min: 0.5, max: 2 },
-    b: { meaning: 'water depth later', unit: 'm', min: 0, max: 0.45 },
+    a: { meaning: 'water depth at first', unit: 'm', min: 0.01, max: 3 },
+    b: { meaning: 'water depth later', unit: 'm', min: 0, max: 3 },
   },
   compute: (r: number, t: number, a: number, b: number) =>
     (r / (2 * t)) * Math.log((a + r / 2) / (b + r / 2)),
+  together: { says: 'b <= a', holds: (_r, _t, a, b) => b <= a },
   validity: 'unit gradient through wall and floor, no capillary suck: an upper bound in clay',
   source:
     'van Hoorn in ILRI Publication 16 (from memory); finite form printed by the Riverside County handbook (from memory)',

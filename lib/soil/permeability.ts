@@ -51,8 +51,11 @@ export interface Composition {
  * @returns mass fractions of sand and clay, 0–1, and whether they were measured
  */
 export function compositionOf(layer: Composition): { sand: number; clay: number; measured: boolean } {
-  if (layer.sand !== undefined && layer.clay !== undefined)
-    return { sand: layer.sand, clay: Math.min(layer.clay, 0.6), measured: true };
+  if (layer.sand !== undefined && layer.clay !== undefined) {
+    // Percentages may miss 100 by a rounding.
+    const all = Math.max(layer.sand + layer.clay, 1);
+    return { sand: layer.sand / all, clay: Math.min(layer.clay / all, 0.6), measured: true };
+  }
   const { sand, clay } = TYPICAL_COMPOSITION[layer.texture as UsdaClass] ?? TYPICAL_COMPOSITION.loam;
   return { sand, clay, measured: false };
 }

@@ -8,12 +8,16 @@ export const philipConductivity = formula({
   unit: 'm/s',
   expression: '1.5*(A - 0.75*S^2/(a*m))',
   parameters: {
-    A: { meaning: 'steady term', unit: 'm/s', min: 1e-6, max: 1e-3 },
-    S: { meaning: 'sorptivity', unit: 'm/s½', min: 0, max: 1e-4 },
+    A: { meaning: 'steady term', unit: 'm/s', min: 1e-9, max: 1e-3 },
+    S: { meaning: 'sorptivity', unit: 'm/s½', min: 0, max: 0.01 },
     a: { meaning: 'radius of the ring', unit: 'm', min: 0.05, max: 10 },
     m: { meaning: 'moisture filled by the wetting', unit: 'm³/m³', min: 0.02, max: 0.5 },
   },
   compute: (A: number, S: number, a: number, m: number) => 1.5 * (A - (0.75 * S * S) / (a * m)),
+  together: {
+    says: '0.75*S^2/(a*m) <= A',
+    holds: (A, S, a, m) => (0.75 * S * S) / (a * m) <= A,
+  },
   validity:
     'steady term two thirds of K, as for a sharp front; a third to two thirds occur, so right within a factor of 1.5',
   source:

@@ -103,8 +103,15 @@ export interface Adjustments {
 }
 
 /**
+ * Water contents below which the regressions have run out of their soils: of clean sand at wilting point they would
+ * come to less than none, m³/m³.
+ */
+const LEAST_WATER = 0.01;
+
+/**
  * Retention and conductivity of a soil by the Saxton & Rawls (2006) regressions. Stones lower the conductivity only:
- * water contents stay those of the fine earth.
+ * water contents stay those of the fine earth. Wilting point and drainable pores are 0.01 m³/m³ at least: clean sand and
+ * organic clay leave the regressions' soils.
  * @param sand - mass fraction 0–1
  * @param clay - mass fraction 0–0.6
  * @param organicPercent - organic matter, 0–8 % by mass, as a percentage
@@ -121,7 +128,7 @@ export function saxtonRawls(
   organicPercent = 2.5,
   { density = 1, stones = 0 }: Adjustments = {},
 ): Retention {
-  const w = wiltingPoint.compute(sand, clay, organicPercent);
+  const w = Math.max(wiltingPoint.compute(sand, clay, organicPercent), LEAST_WATER);
   const usual = fieldCapacity.compute(fieldCapacityEstimate.compute(sand, clay, organicPercent));
   const free = freeWater.compute(sand, clay, organicPercent);
   const full = saturation.compute(usual, free, sand);
@@ -132,6 +139,8 @@ export function saxtonRawls(
     fieldCapacity: f,
     saturation: s,
     airEntry: Math.max(airEntrySuction.compute(airEntryEstimate.compute(sand, clay, free)), 0),
-    ksat: saturatedConductivity.compute(s - f, f, w) * stonyConductivityRatio.compute(stones, 1 - s),
+    ksat:
+      saturatedConductivity.compute(Math.max(s - f, LEAST_WATER), f, w) *
+      stonyConductivityRatio.compute(stones, 1 - s),
   };
 }

@@ -1,9 +1,9 @@
 import { formula, method } from '../formula/index.js';
 import {
   curveNumber,
+  curveNumberOf,
   curveNumberRetention,
   curveNumberRunoff,
-  curveNumberWet,
   type GardenCover,
 } from './curveNumber.js';
 import { runGreenAmpt, type WettingSoil } from './greenAmpt.js';
@@ -109,7 +109,7 @@ export function ringStorm(storm: RingStorm): RingWater {
     roof += roofStep(i);
     peak = Math.max(peak, (uphillStep(i) + roofStep(i) + burst[i] * ringArea) / step);
   }
-  const retention = curveNumberRetention.compute(curveNumberWet.compute(curveNumber(cover, group)));
+  const retention = curveNumberRetention.compute(curveNumberOf(curveNumber(cover, group), 'wet'));
   const { pondsAt, closure } = balance;
   return {
     ring: rain * ringArea,

@@ -1,12 +1,32 @@
 /** Checks between the files of a survey: names that must meet, marks that must exist. */
 
 import type { Findings } from './problem.js';
-import { suggest } from './suggest.js';
 import type { LevelRole, Origin, Survey } from './survey.js';
 import { isNamedHole } from './water.js';
 
+/** Places to lead water to that are weighed against each other; a garden has two or three. */
+const MOST_OUTLETS = 20;
+
+function checkOutlets({ levels }: Survey, findings: Findings): void {
+  for (const role of ['outlet', 'discharge'] as const) {
+    const points = levels.filter((point) => point.role === role);
+    const [beyond] = points.slice(MOST_OUTLETS);
+    if (beyond)
+      findings.refuse({
+        ...beyond.origin,
+        column: 'role',
+        code: 'too-large',
+        message: `outside ${points.length} points of role '${role}' - at most ${MOST_OUTLETS} are weighed`,
+        found: `${points.length} points`,
+        expected: `at most ${MOST_OUTLETS}`,
+        remedy: 'Keep those that water may lawfully be led to.',
+      });
+  }
+}
+
 /** Adds to `findings` what the files say against each other. */
 export function checkAgreement(survey: Survey, findings: Findings): void {
+  checkOutlets(survey, findings);
   checkHoleNames(survey, findings);
   checkMark(survey, findings);
   // Absent rows count only if no row of that file was refused.
@@ -75,14 +95,15 @@ function checkHoleNames(survey: Survey, findings: Findings): void {
   const dipped = survey.looks.map((look) => look.pit).filter(isNamedHole);
   const named = new Set([...described, ...dipped]);
   const told = new Set<string>();
+  const byLoose = (known: Set<string>) => new Map([...known].map((pit) => [loose(pit), pit]));
+  const [spelled, spelledAnywhere] = [byLoose(described), byLoose(named)];
   const check = (pit: string, known: Set<string>, alwaysTell: boolean, origin: Origin) => {
     if (known.has(pit) || told.has(pit)) return;
-    const closest = suggest(pit, [...known]);
     // P1 and P2 differ by one sign as well: a hint only where case or spaces make the difference.
-    const same = closest !== undefined && loose(closest) === loose(pit);
-    if (!(alwaysTell || same)) return;
+    const same = (known === described ? spelled : spelledAnywhere).get(loose(pit));
+    if (!alwaysTell && same === undefined) return;
     told.add(pit);
-    const hint = same ? `; did you mean '${closest}'?` : '';
+    const hint = same === undefined ? '' : `; did you mean '${same}'?`;
     findings.warn({
       ...origin,
       code: 'unknown-pit',

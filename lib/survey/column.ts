@@ -1,6 +1,7 @@
 /** The kinds of cell a survey has: what each may hold and how it is read. */
 
-import { type Dimension, findUnit, QuantityError, readQuantity } from '../units/index.js';
+import { type DecimalSign, type Dimension, findUnit, QuantityError, readQuantity } from '../units/index.js';
+import type { DateOrder } from './dateOrder.js';
 import { didYouMean } from './suggest.js';
 
 /** A cell that can't be read; the reader of the table adds the place. */
@@ -15,8 +16,22 @@ export class CellFault extends Error {
   }
 }
 
+/** What the cells of a column leave to where they stand. */
+export interface Style {
+  /** of a bare number */
+  unit?: string;
+  /** the sign before decimals, a point unless said */
+  decimals?: DecimalSign;
+  /** of day and month where both are numbers */
+  dates?: DateOrder;
+}
+
 /** How the cells of one column (or the value of one item) are read. */
 export interface Column<T> {
+  /** other names that people give the column */
+  also?: readonly string[];
+  /** a row may end before it: a comma forgotten further left would show, since this holds words only */
+  mayBeCut?: true;
   /** of a quantity; the header then ends in a unit, unless `unit` fixes it */
   dimension?: Dimension;
   /** of a bare number where neither header nor unit cell gives one */
@@ -26,7 +41,11 @@ export interface Column<T> {
   /** the cell may not be empty */
   required?: true;
   /** @throws CellFault or QuantityError */
-  read(text: string, unit: string | undefined): T;
+  read(text: string, style: Style): T;
+  /** what the cell was taken for, where that is not what stands in it */
+  taken?(text: string): string | undefined;
+  /** what all filled cells together say of how they are written, and what is to be told of that */
+  study?(cells: readonly string[]): { style: Style; told?: string };
   /** a remark on a value that is possible but rarely meant */
   odd?(value: T): string | undefined;
 }
@@ -55,25 +74,52 @@ export function required<T>(column: Column<T>): Column<T> & { required: true } {
   return { ...column, required: true };
 }
 
-/** Any text. */
+/** Any text, on one line. */
 export function text(): Column<string> {
-  return { read: (cell) => cell };
+  return { read: (cell) => cell.replace(/[\t\r\n]+/g, ' ') };
 }
 
-/** One of a list of words; case, hyphens and doubled spaces don't matter. */
-export function word<W extends string>(words: readonly W[]): Column<W> {
+/** Text that a row may end before. */
+export function remark(...also: string[]): Column<string> {
+  return { ...text(), also, mayBeCut: true };
+}
+
+/** Gives a column other names. */
+export function named<C extends Column<unknown>>(column: C, ...also: string[]): C {
+  return { ...column, also };
+}
+
+/**
+ * One of a list of words; case, hyphens and doubled spaces don't matter.
+ * @param also other words for them that have one meaning; what they are taken for is told
+ */
+export function word<W extends string>(
+  words: readonly W[],
+  also: Readonly<Record<string, W>> = {},
+): Column<W> {
   const normal = (cell: string) =>
     cell
       .toLowerCase()
       .replace(/[\s_-]+/g, ' ')
       .trim();
+  const byName = new Map(words.map((known) => [normal(known), known]));
+  const byOther = new Map(Object.entries(also));
   return {
     read(cell) {
-      const known = words.find((candidate) => normal(candidate) === normal(cell));
+      const known = byName.get(normal(cell)) ?? byOther.get(normal(cell));
       if (known !== undefined) return known;
       throw new CellFault('unknown-word', `unknown '${cell}'`, words.join(', '), didYouMean(cell, words));
     },
+    taken: (cell) => (byName.has(normal(cell)) ? undefined : byOther.get(normal(cell))),
   };
+}
+
+const NOTHING = /^0+([.,]0+)?$/;
+const ZERO_UNIT: Partial<Record<Dimension, string>> = { length: 'm', area: 'm2' };
+
+/** Nothing is nothing in every unit of length or area. */
+export function isNothing(cell: string, dimension: Dimension): boolean {
+  return NOTHING.test(cell) && dimension in ZERO_UNIT;
 }
 
 /** A number with a unit, within limits. */
@@ -82,9 +128,11 @@ export function quantity(dimension: Dimension, limits: Limits): Column<number> {
     dimension,
     unit: limits.unit ?? (dimension === 'none' ? '' : undefined),
     unitWords: limits.unitWords,
-    read(cell, unit) {
-      const { value, units } = readQuantity(cell, dimension, unit);
-      if (value < limits.min || value > limits.max) throw outside(cell, limits, dimension, units[0] ?? unit);
+    read(cell, { unit = isNothing(cell, dimension) ? ZERO_UNIT[dimension] : undefined, decimals }) {
+      const { value, units } = readQuantity(cell, dimension, unit, decimals);
+      // An end of the range written in another unit is that end, whatever its last digit.
+      const [low, high] = [limits.min - LAST_DIGIT * Math.abs(limits.min), limits.max * (1 + LAST_DIGIT)];
+      if (value < low || value > high) throw outside(cell, limits, dimension, units[0] ?? unit);
       return value;
     },
     odd(value) {
@@ -95,10 +143,12 @@ export function quantity(dimension: Dimension, limits: Limits): Column<number> {
   };
 }
 
+const LAST_DIGIT = 1e-9;
+
 function outside(cell: string, limits: Limits, dimension: Dimension, unit: string | undefined): CellFault {
   const { factor, offset = 0 } = findUnit(unit ?? '', dimension) ?? { factor: 1 };
-  const shown = (limit: number) => String(Number(((limit - offset) / factor).toPrecision(3)));
-  const range = `${shown(limits.min)} to ${shown(limits.max)}${unit ? ` ${unit}` : ''}`;
+  const shown = (limit: number, inwards: 'up' | 'down') => rounded((limit - offset) / factor, inwards);
+  const range = `${shown(limits.min, 'up')} to ${shown(limits.max, 'down')}${unit ? ` ${unit}` : ''}`;
   return new CellFault(
     'outside-range',
     `outside '${cell}' - ${range} is possible`,
@@ -107,96 +157,23 @@ function outside(cell: string, limits: Limits, dimension: Dimension, unit: strin
   );
 }
 
-/** A calendar month, 1 to 12. */
-export function month(): Column<number> {
-  return {
-    read(cell) {
-      if (/^(0?[1-9]|1[0-2])$/.test(cell)) return Number(cell);
-      throw new CellFault(
-        'invalid-month',
-        `invalid '${cell}' - not a month`,
-        '1 to 12',
-        'Write the month as a number, 1 to 12.',
-      );
-    },
-  };
-}
-
-/** Months apart by semicolons, in order and each once. */
-export function months(): Column<number[]> {
-  const one = month();
-  return {
-    read(cell) {
-      const list = cell.split(';').map((part) => one.read(part.trim(), undefined));
-      return [...new Set(list)].sort((a, b) => a - b);
-    },
-  };
+/** To three digits, and never beyond: what a range is told to allow is allowed. */
+function rounded(value: number, way: 'up' | 'down'): string {
+  const nearest = Number(value.toPrecision(3));
+  const isBeyond = way === 'up' ? nearest < value : nearest > value;
+  if (!isBeyond || Math.abs(nearest - value) <= LAST_DIGIT * Math.abs(value)) return String(nearest);
+  const digit = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  return String(Number((nearest + (way === 'up' ? digit : -digit)).toPrecision(3)));
 }
 
 /** What `first` can't read is left to `second`, unless it is the word `first` takes. */
 export function wordOr<W extends string, T>(known: W, other: Column<T>): Column<W | T> {
+  const { odd, ...column } = other;
   return {
-    read: (cell, unit) => (cell.trim().toLowerCase() === known ? known : other.read(cell, unit)),
+    ...column,
+    read: (cell, style) => (cell.trim().toLowerCase() === known ? known : other.read(cell, style)),
+    odd: (value) => (value === known ? undefined : odd?.(value as T)),
   };
-}
-
-/** A day as `2024-11-03`: whole days since 1970-01-01. */
-export function date(): Column<number> {
-  const remedy = 'Write year-month-day, such as 2024-11-03.';
-  return {
-    read(cell) {
-      const [, year, monthOfYear, dayOfMonth] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(cell) ?? []).map(Number);
-      if (year === undefined || monthOfYear === undefined || dayOfMonth === undefined) {
-        throw new CellFault('invalid-date', `invalid '${cell}' - not an ISO 8601 date`, 'YYYY-MM-DD', remedy);
-      }
-      const time = Date.UTC(year, monthOfYear - 1, dayOfMonth);
-      if (new Date(time).getUTCDate() !== dayOfMonth || monthOfYear > 12) {
-        throw new CellFault(
-          'invalid-date',
-          `invalid '${cell}' - no such day`,
-          'a day of the calendar',
-          remedy,
-        );
-      }
-      if (year < 1800 || year > 2200) {
-        throw new CellFault(
-          'outside-range',
-          `outside '${cell}' - years 1800 to 2200 are possible`,
-          '1800 to 2200',
-          remedy,
-        );
-      }
-      return time / 86_400_000;
-    },
-  };
-}
-
-/** A day number as `2024-11-03`. */
-export function dateText(day: number): string {
-  return new Date(day * 86_400_000).toISOString().slice(0, 10);
-}
-
-/** A time of day as `09:00`: fraction of the day. */
-export function timeOfDay(): Column<number> {
-  return {
-    read(cell) {
-      const [, hours, minutes, seconds = '0'] = /^(\d{1,2}):(\d{2})(?::(\d{2}))?$/.exec(cell) ?? [];
-      if (hours === undefined || Number(hours) > 23 || Number(minutes) > 59 || Number(seconds) > 59) {
-        throw new CellFault(
-          'invalid-time',
-          `invalid '${cell}' - not a time of day`,
-          'HH:MM, 00:00 to 23:59',
-          'Write it like 09:00 or 17:30.',
-        );
-      }
-      return (Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / 86_400;
-    },
-  };
-}
-
-/** A fraction of the day as `09:00:00`. */
-export function timeText(fraction: number): string {
-  return new Date(Math.round(fraction * 86_400) * 1000).toISOString().slice(11, 19);
 }
 
 /** Turns what a cell reader threw into the parts of a problem. */

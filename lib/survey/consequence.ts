@@ -14,6 +14,7 @@ export const CONSEQUENCE_WORDS: Record<Consequence, string> = {
 
 const REACH: Record<string, Consequence> = {
   'missing-file': 'file',
+  'duplicate-file': 'file',
   'empty-file': 'file',
   'not-utf8': 'file',
   'not-text': 'file',

@@ -11,6 +11,8 @@ const BY_HAND = 4.5;
 const BY_BUCKET = 1.2;
 /** A test hole shallower than this tests the topsoil, m; common practice. */
 const TOPSOIL = 0.25;
+/** A pipe is sealed against the rain to this share of the hole, or to this depth where that is less, m; common practice. */
+const SLOTTED = { share: 0.27, depth: 0.45 };
 
 /** Every comparison a survey allows; limits are common practice, wide enough for a careless but right survey. */
 export function depthComparisons(survey: Survey): Comparison[] {
@@ -89,7 +91,17 @@ function ofHoles({ layers, looks }: Survey): Comparison[] {
     },
     {
       ...water('open_from'),
-      ...between(0.27, 1),
+      ...between(1, Number.POSITIVE_INFINITY),
+      pairs: beside(
+        (look) => look.openFrom,
+        ({ holeDepth }) => holeDepth && Math.min(SLOTTED.share * holeDepth, SLOTTED.depth),
+      ),
+      say: (value, limit) =>
+        `water can enter a pipe from ${value} down, in such a hole it is kept out to ${limit} and more`,
+    },
+    {
+      ...water('open_from'),
+      ...between(0, 1),
       pairs: beside(
         (look) => look.openFrom,
         (look) => look.holeDepth,

@@ -7,7 +7,7 @@ import { bytesToHex } from '@noble/hashes/utils.js';
  * @param files by name
  * @returns 64 hexadecimal digits
  */
-export function digestOf(files: Readonly<Record<string, string | Uint8Array>>): string {
+export function digestOf(files: Readonly<Partial<Record<string, string | Uint8Array>>>): string {
   const hash = sha256.create();
   const add = (content: string | Uint8Array) => {
     const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;

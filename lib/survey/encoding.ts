@@ -1,4 +1,4 @@
-/** From the bytes of a file to its text; only UTF-8 is taken, because anything else would be guessed. */
+/** From the bytes of a file to its text: UTF-8, or UTF-16 that says so; anything else would be guessed. */
 
 import type { Findings } from './problem.js';
 
@@ -20,12 +20,13 @@ export function decode(file: string, content: string | Uint8Array, findings: Fin
     text = content;
   } else {
     const [first, second] = content;
-    if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff)) {
-      return refuse('not-utf8', 'invalid encoding - the file is in UTF-16');
-    }
+    // Its byte-order mark can be nothing else: no text in UTF-8 holds those bytes.
+    const wide = (first === 0xff && second === 0xfe && 'le') || (first === 0xfe && second === 0xff && 'be');
     try {
-      text = new TextDecoder('utf-8', { fatal: true }).decode(content);
+      text = new TextDecoder(wide ? `utf-16${wide}` : 'utf-8', { fatal: true }).decode(content);
     } catch {
+      if (wide)
+        return refuse('not-utf8', 'invalid encoding - the file begins as UTF-16 and does not go on so');
       const line = firstBadLine(content);
       return refuse('not-utf8', 'invalid encoding - the file holds bytes that are not UTF-8', line);
     }

@@ -1,15 +1,21 @@
 /** Files of one fact a row, `item,value,unit,note`: site.csv and pond.csv. */
 
-import { findUnit, QuantityError, readQuantity } from '../units/index.js';
-import { CellFault, type Column, faultOf, required, text } from './column.js';
+import { type DecimalSign, findUnit, QuantityError, readQuantity } from '../units/index.js';
+import { CellFault, type Column, faultOf, remark, required, text } from './column.js';
 import type { Findings } from './problem.js';
 import type { Sheet } from './sheet.js';
 import { didYouMean } from './suggest.js';
 import type { Origin } from './survey.js';
 import { type Row, readTable, type Values } from './table.js';
 
-const FACT = { item: required(text()), value: text(), unit: text(), note: text() };
-type FactRow = Row<Values<typeof FACT>>;
+/** The columns of a facts file. */
+export const FACT_COLUMNS = {
+  item: required(text()),
+  value: text(),
+  unit: remark(),
+  note: remark('notes', 'remark', 'remarks', 'comment'),
+};
+type FactRow = Row<Values<typeof FACT_COLUMNS>>;
 
 /** The readers of a facts file by item; `F` is the interface of what it yields. */
 export type Items<F> = { [K in keyof F]-?: Column<NonNullable<F[K]>> };
@@ -36,8 +42,8 @@ export function readFacts<F extends object>(
   const names = Object.keys(items) as (keyof F & string)[];
   const facts: Partial<F> = {};
   const said = new Map<keyof F, FactRow>();
-  for (const row of readTable(sheet, FACT, findings)) {
-    const item = names.find((name) => name === row.values.item.toLowerCase());
+  for (const row of readTable(sheet, FACT_COLUMNS, findings)) {
+    const item = names.find((name) => name === itemName(row.values.item));
     if (item === undefined) {
       const found = row.values.item;
       const remedy = didYouMean(found, names);
@@ -60,7 +66,7 @@ export function readFacts<F extends object>(
       });
       continue;
     }
-    const value = readValue(row, items[item], findings);
+    const value = readValue(row, items[item], sheet?.decimals, findings);
     if (value === undefined) continue;
     const earlier = said.get(item);
     if (!earlier) {
@@ -91,11 +97,22 @@ export function readFacts<F extends object>(
   };
 }
 
-function readValue<T>(row: FactRow, column: Column<T>, findings: Findings): T | undefined {
+/** An item as people write it: in capitals, with spaces or hyphens. */
+export function itemName(written: string): string {
+  return written.toLowerCase().replace(/[\s-]+/g, '_');
+}
+
+function readValue<T>(
+  row: FactRow,
+  column: Column<T>,
+  decimals: DecimalSign | undefined,
+  findings: Findings,
+): T | undefined {
   const found = row.values.value as string;
   const given = row.values.unit === '-' ? undefined : row.values.unit;
+  let apart: string | undefined;
   try {
-    checkUnitCell(found, given, column);
+    apart = unitApart(found, given, column);
   } catch (error) {
     const { found: _value, ...place } = row.cell('unit');
     findings.refuse({ ...place, found: given ?? '', ...faultOf(error) });
@@ -103,11 +120,13 @@ function readValue<T>(row: FactRow, column: Column<T>, findings: Findings): T | 
   }
   try {
     const plainUnit = given !== undefined && column.unitWords?.includes(given.toLowerCase());
-    // Nothing is nothing in every unit of length or area.
-    const zero =
-      /^0+(\.0+)?$/.test(found) &&
-      (column.dimension === 'length' ? 'm' : column.dimension === 'area' ? 'm2' : undefined);
-    const value = column.read(found, (plainUnit ? undefined : given) ?? column.unit ?? (zero || undefined));
+    const unit = (plainUnit ? undefined : given) ?? column.unit;
+    const value = column.read(found, { unit, decimals });
+    const taken = column.taken?.(found) ?? apart;
+    if (taken !== undefined) {
+      const message = `${row.values.item} '${found}' is read as ${taken}`;
+      findings.warn({ ...row.origin, column: 'value', code: 'read-as', message });
+    }
     const odd = column.odd?.(value);
     if (odd) {
       const message = `${row.values.item} '${found}' is ${odd}`;
@@ -120,9 +139,9 @@ function readValue<T>(row: FactRow, column: Column<T>, findings: Findings): T | 
   }
 }
 
-/** A unit cell has to fit the item, and the unit written with the value if there is one. */
-function checkUnitCell(value: string, unit: string | undefined, column: Column<unknown>): void {
-  if (unit === undefined || column.unitWords?.includes(unit.toLowerCase())) return;
+/** A unit cell has to fit the item. A unit written with the value goes before it, as what is then told says. */
+function unitApart(value: string, unit: string | undefined, column: Column<unknown>): string | undefined {
+  if (unit === undefined || column.unitWords?.includes(unit.toLowerCase())) return undefined;
   const { dimension } = column;
   if (dimension === undefined || dimension === 'none') {
     throw new CellFault(
@@ -132,17 +151,14 @@ function checkUnitCell(value: string, unit: string | undefined, column: Column<u
       'Empty the unit cell.',
     );
   }
-  if (!findUnit(unit, dimension)) readQuantity(`1 ${unit}`, dimension);
+  const cell = findUnit(unit, dimension);
+  if (!cell) readQuantity(`1 ${unit}`, dimension);
   const own = unitsBeside(value, dimension);
-  const same = (name: string) => findUnit(name, dimension) === findUnit(unit, dimension);
-  if (own.length > 0 && !own.some(same)) {
-    throw new CellFault(
-      'contradiction',
-      `invalid '${unit}' - the value '${value}' carries another unit`,
-      own.join(' '),
-      'Keep the unit in one of the two cells.',
-    );
-  }
+  const same = own.some((name) => {
+    const beside = findUnit(name, dimension);
+    return beside?.factor === cell?.factor && beside?.offset === cell?.offset;
+  });
+  return own.length === 0 || same ? undefined : `written, not in the unit cell's '${unit}'`;
 }
 
 function unitsBeside(value: string, dimension: NonNullable<Column<unknown>['dimension']>): string[] {

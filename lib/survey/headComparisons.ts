@@ -2,6 +2,7 @@
 
 import { calendarOf } from '../climate/index.js';
 import { atMost, between, bottomsOf, type Comparison, type Pair, pair } from './comparison.js';
+import { groupBy } from './rows.js';
 import { isLateWinter } from './seasons.js';
 import type { HeadRow, LayerRow, Look, Survey } from './survey.js';
 import { isNamedHole } from './water.js';
@@ -77,8 +78,8 @@ function besideLooks(heads: HeadRow[], looks: Look[], latitude?: number): Pair[]
 }
 
 function yearlyRanges(heads: HeadRow[]): Pair[] {
-  return [...new Set(heads.map((head) => head.place))].flatMap((place) => {
-    const months = heads.filter((head) => head.place === place && head.month !== 'high');
+  const known = heads.filter(({ month }) => month !== 'high');
+  return [...groupBy(known, ({ place }) => place).values()].flatMap((months) => {
     const depths = months.map((head) => head.depth);
     const [first] = months;
     return first && months.length >= MONTHS_FOR_RANGE

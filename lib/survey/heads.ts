@@ -1,18 +1,20 @@
 /** heads.csv: water levels already known. */
 
-import { type Column, month, quantity, required, text, wordOr } from './column.js';
+import { month } from './calendar.js';
+import { type Column, quantity, remark, required, wordOr } from './column.js';
 import type { Findings } from './problem.js';
 import { byName, distinct, sorted } from './rows.js';
 import type { Sheet } from './sheet.js';
 import type { HeadRow } from './survey.js';
 import { readTable } from './table.js';
 
-const SCHEMA = {
+/** The columns of heads.csv. */
+export const HEAD_COLUMNS = {
   place: required(place()),
   month: required(wordOr('high', month())),
   depth: required(quantity('length', { min: -10, max: 30, oddBelow: -3, oddAbove: 15 })),
   spread: quantity('length', { min: 0, max: 5, oddAbove: 1 }),
-  source: text(),
+  source: remark(),
 };
 
 /** `site`, `uphill` and `below:` in any case; what else is written is the name of a pit. */
@@ -25,7 +27,7 @@ function place(): Column<string> {
 /** Reads heads.csv: one level for a place and month, by place, months in order with `high` last. */
 export function readHeads(sheet: Sheet | undefined, findings: Findings): HeadRow[] {
   const once = distinct(
-    readTable(sheet, SCHEMA, findings),
+    readTable(sheet, HEAD_COLUMNS, findings),
     ({ place, month }) => `place and month (${place}, ${month})`,
     ({ depth, spread }) => ({ depth, spread }),
     'depth',

@@ -1,6 +1,10 @@
+export { dateText, timeText } from './calendar.js';
 export { CONSEQUENCE_WORDS, CONSEQUENCES, type Consequence, consequenceOf } from './consequence.js';
-export { SURVEY_FILES, type SurveyFile } from './folder.js';
+export { LATER, SURVEY_FILES, type SurveyFile, surveyFileOf } from './folder.js';
+export { type GivenFacts, type GivenSurvey, givenSurvey, surveyFiles, surveyFrom } from './given.js';
+export { noticeLines } from './leftOut.js';
 export { MOST_BYTES } from './limits.js';
+export { RESERVED_PITS } from './pits.js';
 export { formatProblem, formatWarning, type Problem, placeText, SurveyError } from './problem.js';
 export { parseSurvey } from './read.js';
 export * from './survey.js';

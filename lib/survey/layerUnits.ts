@@ -1,7 +1,7 @@
 /** Tops and bottoms of layers in different units. */
 
 import type { Findings } from './problem.js';
-import { groups } from './rows.js';
+import { groupBy } from './rows.js';
 import type { Row } from './table.js';
 
 /** Layers meet: a top this many times the end above it, or less than one part in so many, is no gap; our choice. */
@@ -14,7 +14,7 @@ type Depths = { pit: string; top: number; bottom: number };
  * @param rows every layer, also those refused for lying upside down
  */
 export function checkLayerUnits(rows: Row<Depths>[], findings: Findings): void {
-  const joints = [...groups(rows, (layer) => layer.pit).values()].flatMap((pit) => {
+  const joints = [...groupBy(rows, ({ values }) => values.pit).values()].flatMap((pit) => {
     const layers = [...pit].sort((a, b) => a.values.top - b.values.top);
     return layers.slice(1).map((row, at) => ({
       row,

@@ -1,26 +1,28 @@
 /** levels.csv: levelled points. */
 
-import { quantity, required, text, word } from './column.js';
+import { named, quantity, remark, required, text, word } from './column.js';
+import * as garden from './gardenWords.js';
 import type { Findings } from './problem.js';
 import { distinct } from './rows.js';
 import type { Sheet } from './sheet.js';
 import { LEVEL_ROLES, type LevelPoint } from './survey.js';
 import { readTable } from './table.js';
 
-const SCHEMA = {
+/** The columns of levels.csv. */
+export const LEVEL_COLUMNS = {
   point: required(text()),
-  role: required(word(LEVEL_ROLES)),
+  role: required(word(LEVEL_ROLES, garden.ROLES)),
   x: quantity('length', { min: -1e7, max: 1e7 }),
   y: quantity('length', { min: -1e7, max: 1e7 }),
   distance: quantity('length', { min: 0, max: 5000 }),
-  level: required(quantity('length', { min: -500, max: 9000 })),
-  note: text(),
+  level: required(named(quantity('length', { min: -500, max: 9000 }), 'height')),
+  note: remark('notes', 'remark', 'remarks', 'comment'),
 };
 
 /** Reads levels.csv in the order of the file, which joins boundary points. */
 export function readLevels(sheet: Sheet | undefined, findings: Findings): LevelPoint[] {
   const once = distinct(
-    readTable(sheet, SCHEMA, findings),
+    readTable(sheet, LEVEL_COLUMNS, findings),
     ({ point, role }) => `point (${point}, ${role})`,
     ({ note, ...said }) => said,
     'level',

@@ -8,7 +8,8 @@ import {
   type Texture,
   USDA_CLASSES,
 } from '../soil/index.js';
-import { type Column, quantity, required, text, word } from './column.js';
+import { type Column, named, quantity, remark, required, word } from './column.js';
+import * as garden from './gardenWords.js';
 import { checkLayerUnits } from './layerUnits.js';
 import type { Findings } from './problem.js';
 import { byName, distinct, sorted } from './rows.js';
@@ -33,29 +34,47 @@ const SUM_TOLERANCE = 0.01 + 1e-9;
 const SAME_DEPTH = 1e-6;
 
 const TEXTURES: readonly Texture[] = [...USDA_CLASSES, ...OTHER_GROUND];
-const SCHEMA = {
-  pit: required(pitName()),
-  top: required(quantity('length', { min: -3, max: 30 })),
-  bottom: required(quantity('length', { min: -3, max: 30, oddAbove: 10 })),
-  texture: word(TEXTURES),
+/** A texture, or ground of which none is said. */
+function texture(): Column<Texture | undefined> {
+  const known = word(TEXTURES, garden.TEXTURES);
+  const unsaid = (cell: string) => garden.NO_TEXTURE.includes(cell.toLowerCase().replace(/[\s_-]+/g, ' '));
+  const colour = (cell: string) =>
+    /\b(blue|gr[ae]y)\b/i.test(cell) ? "; where all of it is blue or grey, say 'grey' under mottles" : '';
+  return {
+    read: (cell, style) => (unsaid(cell) ? undefined : known.read(cell, style)),
+    taken(cell) {
+      if (unsaid(cell)) return 'ground whose texture is not said; what it feels like would say more';
+      const as = known.taken?.(cell);
+      return as && `${as}${colour(cell)}`;
+    },
+  };
+}
+
+/** The columns of pits.csv. */
+export const PIT_COLUMNS = {
+  pit: required(named(pitName(), 'hole')),
+  top: required(named(quantity('length', { min: -3, max: 30 }), 'from')),
+  bottom: required(named(quantity('length', { min: -3, max: 30, oddAbove: 10 }), 'to')),
+  texture: named(texture(), 'soil'),
   sand: quantity('fraction', PERCENT),
   silt: quantity('fraction', PERCENT),
   clay: quantity('fraction', PERCENT),
-  stones: quantity('fraction', PERCENT),
+  // More of it is a gravel or a rock, and its texture should say so.
+  stones: quantity('fraction', { ...PERCENT, max: 0.9 }),
   organic: quantity('fraction', PERCENT),
-  structure: word(STRUCTURES),
-  mottles: word(MOTTLES),
-  consistency: word(CONSISTENCIES),
+  structure: word(STRUCTURES, garden.STRUCTURES),
+  mottles: word(MOTTLES, garden.MOTTLES),
+  consistency: named(word(CONSISTENCIES), 'thumb'),
   ksat: quantity('speed', { min: 1e-13, max: 0.1, oddAbove: 1e-2 }),
   strength: quantity('pressure', { min: 100, max: 1e6, oddAbove: 3e5 }),
-  photo: text(),
-  note: text(),
+  photo: remark(),
+  note: remark('notes', 'remark', 'remarks', 'comment'),
 };
-type Layer = Values<typeof SCHEMA>;
+type Layer = Values<typeof PIT_COLUMNS>;
 
 /** Reads pits.csv: layers by pit and top, each the right way up, none in another's place. */
 export function readPits(sheet: Sheet | undefined, findings: Findings): LayerRow[] {
-  const all = readTable(sheet, SCHEMA, findings);
+  const all = readTable(sheet, PIT_COLUMNS, findings);
   checkLayerUnits(all, findings);
   const rows = all.filter((row) => isRightWayUp(row, findings) && isHole(row, findings));
   const once = distinct(

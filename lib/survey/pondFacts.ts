@@ -1,60 +1,81 @@
 /** pond.csv: the pond that is planned, or there. */
 
-import { type Column, months, quantity, word, wordOr } from './column.js';
+import { months } from './calendar.js';
+import { type Column, quantity, word, wordOr } from './column.js';
 import { type Facts, type Items, readFacts } from './facts.js';
+import * as garden from './gardenWords.js';
 import type { Findings, Problem } from './problem.js';
 import type { Sheet } from './sheet.js';
-import { BALLASTS, BEDDINGS, LINERS, type PondFacts, RING_FILLS, SHAPES } from './survey.js';
+import {
+  BALLASTS,
+  BEDDINGS,
+  LINERS,
+  OVERFLOWS,
+  type PondFacts,
+  RING_FILLS,
+  SHAPES,
+  WALLS,
+} from './survey.js';
 
 const DAY = 86_400;
 
 /** Days as a plain number; the unit cell may say hours. */
 function days(): Column<number> {
-  const time = quantity('time', { min: 3600, max: 366 * DAY, unit: 'd', oddAbove: 90 * DAY });
+  const time = quantity('time', {
+    min: 3600,
+    max: 366 * DAY,
+    unit: 'd',
+    oddAbove: 90 * DAY,
+    oddBelow: DAY / 2,
+  });
   return {
     ...time,
-    read: (cell, unit) => time.read(cell, unit) / DAY,
+    read: (cell, style) => time.read(cell, style) / DAY,
     odd: (value) => time.odd?.(value * DAY),
   };
 }
 
-const ITEMS: Items<PondFacts> = {
-  shape: word(SHAPES),
+/** The items of pond.csv. */
+export const POND_ITEMS: Items<PondFacts> = {
+  shape: word(SHAPES, garden.SHAPES),
   length: quantity('length', { min: 0.3, max: 200, oddAbove: 50 }),
   width: quantity('length', { min: 0.3, max: 200, oddAbove: 50 }),
   area: quantity('area', { min: 0.1, max: 20_000, oddAbove: 1000, oddBelow: 0.5 }),
-  depth: quantity('length', { min: 0.1, max: 6, oddAbove: 3, oddBelow: 0.2 }),
+  depth: quantity('length', { min: 0.1, max: 6, oddAbove: 2, oddBelow: 0.28 }),
   side_slope: quantity('none', { min: 0, max: 10, oddAbove: 5 }),
   shelf_depth: quantity('length', { min: 0, max: 3 }),
   shelf_width: quantity('length', { min: 0, max: 20 }),
   full_level: quantity('length', { min: -500, max: 9000 }),
-  water_above_rim_ground: quantity('length', { min: -3, max: 3, oddAbove: 1, oddBelow: -1 }),
-  highest_raise: quantity('length', { min: 0, max: 3, oddAbove: 1.5 }),
-  ring_width: quantity('length', { min: 0, max: 5, oddAbove: 1.5 }),
+  water_above_rim_ground: quantity('length', { min: -3, max: 3, oddAbove: 0.6, oddBelow: -1 }),
+  highest_raise: quantity('length', { min: 0, max: 3, oddAbove: 0.9 }),
+  ring_width: quantity('length', { min: 0, max: 5, oddAbove: 1 }),
   ring_depth: quantity('length', { min: 0, max: 6 }),
   ring_fill: word(RING_FILLS),
-  ring_cap: word(['yes', 'no']),
+  ring_cap: word(['yes', 'no'], garden.YES_NO),
   bedding: word(BEDDINGS),
-  bedding_thickness: quantity('length', { min: 0, max: 1, oddAbove: 0.5 }),
+  bedding_thickness: quantity('length', { min: 0, max: 1, oddAbove: 0.3 }),
   liner: word(LINERS),
   ballast: word(BALLASTS),
   ballast_thickness: quantity('length', { min: 0, max: 1.5, oddAbove: 0.6 }),
+  wall: word(WALLS),
   floor_fall: quantity('fraction', { min: 0, max: 0.5, unit: '%', oddAbove: 0.1, oddBelow: 0.001 }),
-  edging_load: quantity('pressure', { min: 0, max: 200_000, oddAbove: 30_000 }),
+  edging_load: quantity('pressure', { min: 0, max: 200_000, oddAbove: 20_000 }),
   usual_drawdown: quantity('length', { min: 0, max: 6, oddAbove: 1 }),
+  kept_within: wordOr('never', quantity('length', { min: 0.005, max: 3, oddAbove: 0.5 })),
+  overflow: word(OVERFLOWS),
   emptied_in: wordOr('never', months()),
   days_empty: days(),
   built_in: months(),
   filled_in: months(),
-  margin: quantity('length', { min: 0, max: 1, oddAbove: 0.5 }),
-  accepted_risk: quantity('fraction', { min: 1e-5, max: 0.9, unit: 'ratio', oddAbove: 0.2, oddBelow: 1e-4 }),
+  margin: quantity('length', { min: 0, max: 1, oddAbove: 0.3 }),
+  accepted_risk: quantity('fraction', { min: 1e-5, max: 0.9, unit: 'ratio', oddAbove: 0.11, oddBelow: 5e-4 }),
   state: word(['planned', 'existing']),
-  bulge: word(['yes', 'no']),
+  bulge: word(['yes', 'no'], garden.YES_NO),
 };
 
 /** Reads pond.csv: a depth and a size are needed, and what it says must hold together. */
 export function readPond(sheet: Sheet | undefined, findings: Findings): Facts<PondFacts> {
-  const pond = readFacts<PondFacts>(sheet, ITEMS, findings);
+  const pond = readFacts<PondFacts>(sheet, POND_ITEMS, findings);
   if (!sheet) return pond;
   // An item refused in its own row is not missing.
   if (findings.clean('pond.csv')) requireSize(pond.facts, findings);
@@ -128,6 +149,18 @@ function contradictions(pond: PondFacts): [item: keyof PondFacts, message: strin
     'usual_drawdown',
     'it is more than the pond is deep',
     'Check usual_drawdown and depth.',
+  );
+  check(
+    pond.usual_drawdown !== undefined && pond.kept_within !== undefined,
+    'kept_within',
+    'usual_drawdown says already how its level is kept',
+    'Keep one: kept_within where it is topped up, usual_drawdown where a level is held below full.',
+  );
+  check(
+    typeof pond.kept_within === 'number' && pond.kept_within > depth,
+    'kept_within',
+    'it is more than the pond is deep',
+    "Check kept_within and depth; 'never' where nobody tops it up.",
   );
   check(
     area !== undefined && length !== undefined && width !== undefined && area > length * width * 1.05,

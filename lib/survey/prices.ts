@@ -7,7 +7,8 @@ import type { Sheet } from './sheet.js';
 import type { PriceRow } from './survey.js';
 import { readTable } from './table.js';
 
-const SCHEMA = {
+/** The columns of prices.csv. */
+export const PRICE_COLUMNS = {
   item: required(text()),
   unit: required(text()),
   price: required(quantity('none', { min: 0, max: 1e7 })),
@@ -16,7 +17,7 @@ const SCHEMA = {
 /** Reads prices.csv, one price for an item and unit, in a currency of the survey's own. */
 export function readPrices(sheet: Sheet | undefined, findings: Findings): PriceRow[] {
   const once = distinct(
-    readTable(sheet, SCHEMA, findings),
+    readTable(sheet, PRICE_COLUMNS, findings),
     ({ item, unit }) => `item and unit (${item}, ${unit})`,
     ({ price }) => price,
     'price',

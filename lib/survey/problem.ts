@@ -33,10 +33,23 @@ export class SurveyError extends Error {
   }
 }
 
+/** Lists longer than this are told once, characters. */
+const LONG_LIST = 80;
+
 function report(problems: readonly Problem[], warnings: readonly Warning[]): string {
+  const listed = new Set<string>();
+  const line = (problem: Problem) => {
+    const { expected = '' } = problem;
+    if (expected.length <= LONG_LIST) return formatProblem(problem);
+    const again = listed.has(expected);
+    listed.add(expected);
+    return again
+      ? formatProblem(problem).replace(` Expected: ${expected}.`, '').replace(expected, 'those named above')
+      : formatProblem(problem);
+  };
   const parts = CONSEQUENCES.flatMap((consequence) => {
     const here = problems.filter((problem) => consequenceOf(problem) === consequence);
-    return here.length === 0 ? [] : [`${CONSEQUENCE_WORDS[consequence]}:`, ...here.map(formatProblem)];
+    return here.length === 0 ? [] : [`${CONSEQUENCE_WORDS[consequence]}:`, ...here.map(line)];
   });
   const noticed = warnings.length === 0 ? [] : ['noticed besides:', ...warnings.map(formatWarning)];
   return [`invalid survey - ${count(problems.length, 'problem')}`, ...parts, ...noticed].join('\n');

@@ -3,10 +3,11 @@
 import { checkAgreement } from './agreement.js';
 import { CONSEQUENCES, consequenceOf } from './consequence.js';
 import { digestOf } from './digest.js';
-import { isSurveyFile, openFolder, SURVEY_FILES } from './folder.js';
+import { openFolder, SURVEY_FILES, type SurveyFile } from './folder.js';
 import { readHeads } from './heads.js';
 import { readLevels } from './levels.js';
 import { readPits } from './pits.js';
+import { checkPlausibility } from './plausibility.js';
 import { readPond } from './pondFacts.js';
 import { readPrices } from './prices.js';
 import { Findings, type Problem, SurveyError } from './problem.js';
@@ -21,7 +22,8 @@ import { readClimate, readWeather } from './weather.js';
 /**
  * Reads a survey: every file of the contract, in SI, with the place each value came from.
  * @param files everything in the folder by file name, as bytes or as text decoded from UTF-8
- * @param options `name`: what the survey is called when site.csv does not say (the folder's name)
+ * @param options `name`: what the survey is called when site.csv does not say (the folder's name);
+ *   `today`: days since 1970-01-01, by which a date has not come yet; absent: the clock's
  * @returns the survey, with what is worth knowing as `warnings`
  * @throws SurveyError with every problem of every file
  * @example
@@ -35,17 +37,16 @@ import { readClimate, readWeather } from './weather.js';
  */
 export function parseSurvey(
   files: Readonly<Record<string, string | Uint8Array>>,
-  options: { name?: string } = {},
+  options: { name?: string; today?: number } = {},
 ): Survey {
   const findings = new Findings();
-  const sheets = openFolder(files, findings);
-  const read = Object.fromEntries(Object.entries(files).filter(([name]) => isSurveyFile(name)));
+  const { sheets, contents } = openFolder(files, findings);
   const site = readSite(sheets['site.csv'], findings);
   const pond = readPond(sheets['pond.csv'], findings);
   const survey: Survey = {
     name: site.facts.name ?? options.name ?? 'survey',
-    digest: digestOf(read),
-    files: SURVEY_FILES.filter((name) => name in read),
+    digest: digestOf(contents),
+    files: SURVEY_FILES.filter((name) => name in contents),
     site: site.facts,
     pond: pond.facts,
     origins: { site: site.origins, pond: pond.origins },
@@ -62,10 +63,11 @@ export function parseSurvey(
   checkAgreement(survey, findings);
   checkSeasons(survey, findings);
   checkUnits(survey, sheets, findings);
+  checkPlausibility(survey, options.today ?? Math.floor(Date.now() / 86_400_000), findings);
   findings.close();
   if (findings.problems.length > 0) {
     const reach = (problem: Problem) => CONSEQUENCES.indexOf(consequenceOf(problem));
-    const place = (file: string) => (isSurveyFile(file) ? SURVEY_FILES.indexOf(file) : SURVEY_FILES.length);
+    const place = (file: string) => SURVEY_FILES.indexOf(file as SurveyFile);
     const inOrder = [...findings.problems].sort(
       (a, b) => reach(a) - reach(b) || place(a.file) - place(b.file) || (a.line ?? 0) - (b.line ?? 0),
     );

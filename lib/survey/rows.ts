@@ -67,14 +67,14 @@ export function sorted<V>(
   return [...rows].sort((a, b) => order(a.values) - order(b.values));
 }
 
-/** Rows by what they belong to, groups in the order they first appear. */
-export function groups<V>(rows: Row<V>[], key: (values: V) => string): Map<string, Row<V>[]> {
-  const found = new Map<string, Row<V>[]>();
-  for (const row of rows) {
-    const name = key(row.values);
+/** Things that share a key, in their order; keys in that of their first. */
+export function groupBy<T>(all: Iterable<T>, key: (one: T) => string): Map<string, T[]> {
+  const found = new Map<string, T[]>();
+  for (const one of all) {
+    const name = key(one);
     const group = found.get(name);
-    if (group) group.push(row);
-    else found.set(name, [row]);
+    if (group) group.push(one);
+    else found.set(name, [one]);
   }
   return found;
 }

@@ -2,12 +2,15 @@
 
 import { calendarOf } from '../climate/index.js';
 import type { Findings } from './problem.js';
+import { groupBy } from './rows.js';
 import type { Origin, Survey } from './survey.js';
 import { isNamedHole } from './water.js';
 
 /** Higher by less than this is the reading and the year, m; our choice. */
 const SLACK = 0.15;
 const NORTH = 50;
+/** Mean temperature of late winter below which its rain lies as snow until it melts, °C; common practice. */
+const FREEZES = 0;
 
 /** January to March in the north, July to September in the south, where clay stands wettest; common practice. */
 export function isLateWinter(month: number, latitude = NORTH): boolean {
@@ -23,10 +26,11 @@ interface Level {
   origin: Origin;
 }
 
-/** Warns for every place whose water is higher in late summer than in late winter. */
+/** Warns for every place whose water is higher in late summer than in late winter, unless that freezes: snow feeds no water. */
 export function checkSeasons(survey: Survey, findings: Findings): void {
   const { latitude } = survey.site;
-  for (const [place, levels] of byPlace(seen(survey).concat(known(survey)))) {
+  if (freezes(survey)) return;
+  for (const [place, levels] of groupBy(seen(survey).concat(known(survey)), (level) => level.place)) {
     const summer = levels.filter(({ month }) => isLateWinter(opposite(month), latitude));
     const winter = levels.filter(({ month }) => isLateWinter(month, latitude));
     if (summer.length === 0 || winter.length === 0) continue;
@@ -41,6 +45,19 @@ export function checkSeasons(survey: Survey, findings: Findings): void {
   }
 }
 
+/** Whether late winter freezes on average, by the daily weather or else an ordinary year. */
+function freezes({ weather, climate, site }: Survey): boolean {
+  const byDay = weather.flatMap(({ day, tmin, tmax }) =>
+    tmin === undefined || tmax === undefined
+      ? []
+      : [{ month: calendarOf(day).month, tmean: (tmin + tmax) / 2 }],
+  );
+  const winter = (byDay.length > 0 ? byDay : climate).flatMap(({ month, tmean }) =>
+    tmean !== undefined && isLateWinter(month, site.latitude) ? [tmean] : [],
+  );
+  return winter.length > 0 && winter.reduce((sum, t) => sum + t, 0) / winter.length < FREEZES;
+}
+
 function seen({ looks }: Survey): Level[] {
   return looks.flatMap(({ pit, reading, depth, day, origin }) =>
     reading === 'level' && depth !== undefined && isNamedHole(pit)
@@ -53,16 +70,6 @@ function known({ heads }: Survey): Level[] {
   return heads.flatMap(({ place, month, depth, origin }) =>
     month === 'high' ? [] : [{ place: `${place} in heads.csv`, month, depth, origin }],
   );
-}
-
-function byPlace(levels: Level[]): Map<string, Level[]> {
-  const places = new Map<string, Level[]>();
-  for (const level of levels) {
-    const here = places.get(level.place);
-    if (here) here.push(level);
-    else places.set(level.place, [level]);
-  }
-  return places;
 }
 
 /** Looks while a hole fills or after it was bailed are too deep; the highest is not among them. */

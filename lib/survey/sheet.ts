@@ -1,13 +1,16 @@
-/** A CSV file as rows of cells, each with the line it stood on. */
+/** A file of cells as rows, each with the line it stood on. */
 
 // The build for browsers carries its own byte buffer, and runs the same under Node.
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
+import type { DecimalSign } from '../units/index.js';
 import { decode } from './encoding.js';
 import { isOfOrdinarySize, isShortEnough, MOST_IN_ROW } from './limits.js';
 import type { Findings } from './problem.js';
+import { decimalSign, findSeparator, type Separator, takeSeparatorLine } from './separator.js';
 
 export interface SheetRow {
   line: number;
+  /** may be fewer than the header has */
   cells: string[];
 }
 
@@ -15,10 +18,12 @@ export interface Sheet {
   file: string;
   header: SheetRow;
   rows: SheetRow[];
+  decimals: DecimalSign;
 }
 
 /**
- * Reads a CSV file: comma separated, quotes doubled inside quotes, lines beginning with `#` and empty rows passed over.
+ * Reads a file of cells apart by commas, semicolons or tabs, quotes doubled inside quotes; rows that begin with `#`
+ * and empty ones are passed over.
  * @param file its name
  * @param content bytes or text
  * @param findings receives a problem for each fault of form; rows at fault are left out of the sheet
@@ -26,12 +31,14 @@ export interface Sheet {
  */
 export function readSheet(file: string, content: string | Uint8Array, findings: Findings): Sheet | undefined {
   if (!isShortEnough(file, content, findings)) return undefined;
-  const text = decode(file, content, findings);
-  if (text === undefined) return undefined;
-  const records = readRecords(file, text, findings);
+  const decoded = decode(file, content, findings);
+  if (decoded === undefined) return undefined;
+  const { text, named } = takeSeparatorLine(decoded);
+  const separator = findSeparator(file, text, named, findings);
+  if (!separator) return undefined;
+  const records = readRecords(file, text, separator, findings);
   if (!records) return undefined;
-  const [header] = records;
-  const rows = records.slice(1);
+  const [header, ...rows] = records.filter(({ cells }) => !isRemark(cells));
   if (header && !isOfOrdinarySize(file, header, findings)) return undefined;
   if (!header || rows.length === 0) {
     findings.refuse({
@@ -46,32 +53,38 @@ export function readSheet(file: string, content: string | Uint8Array, findings: 
     });
     return undefined;
   }
-  if (header.cells.length === 1 && /[;\t]/.test(header.cells[0] as string)) {
+  if (header.cells.length === 1 && /[,;\t]/.test(header.cells[0] as string)) {
     findings.refuse({
       code: 'wrong-separator',
       file,
       line: header.line,
-      message: `invalid separator in '${header.cells[0]}' - cells must be apart by commas`,
+      message: `invalid row '${header.cells[0]}' - all of it stands in one cell`,
       found: header.cells[0],
-      expected: 'commas',
-      remedy: 'Save it again with commas between the cells and points in the numbers.',
+      expected: 'one cell for each column',
+      remedy: 'In the spreadsheet split the first column into cells (text to columns), and save it again.',
     });
     return undefined;
   }
-  warnOfCommentedRows(file, text, header, findings);
-  const whole = rows.filter(
-    (row) => isOfOrdinarySize(file, row, findings) && isWhole(file, row, header, findings),
-  );
-  return { file, header, rows: whole };
+  warnOfCommentedRows(file, text, separator, { header, rows, records }, findings);
+  const whole = rows
+    .map(({ line, cells }) => ({ line, cells: withoutPadding(cells, header.cells.length) }))
+    .filter((row) => isOfOrdinarySize(file, row, findings) && isNotTooLong(file, row, header, findings));
+  return { file, header, rows: whole, decimals: decimalSign(separator, whole) };
 }
 
-function readRecords(file: string, text: string, findings: Findings): SheetRow[] | undefined {
+function readRecords(
+  file: string,
+  text: string,
+  separator: Separator,
+  findings: Findings,
+): SheetRow[] | undefined {
   const records: SheetRow[] = [];
   let lastLine = 0;
   try {
     parse(text, {
       comment: '#',
       comment_no_infix: true,
+      delimiter: separator,
       max_record_size: MOST_IN_ROW,
       relax_column_count: true,
       relax_quotes: true, // 3' 2" typed by hand is a length, not a broken quotation
@@ -117,9 +130,19 @@ function readRecords(file: string, text: string, findings: Findings): SheetRow[]
   return records;
 }
 
-function isWhole(file: string, row: SheetRow, header: SheetRow, findings: Findings): boolean {
+/** A spreadsheet puts quotes around a remark that holds a separator. */
+const isRemark = (cells: string[]) => cells[0]?.startsWith('#') ?? false;
+
+/** Spreadsheets fill rows up with empty cells. */
+function withoutPadding(cells: string[], width: number): string[] {
+  let length = cells.length;
+  while (length > width && cells[length - 1] === '') length--;
+  return cells.slice(0, length);
+}
+
+function isNotTooLong(file: string, row: SheetRow, header: SheetRow, findings: Findings): boolean {
   const [found, expected] = [row.cells.length, header.cells.length];
-  if (found === expected) return true;
+  if (found <= expected) return true;
   findings.refuse({
     code: 'ragged-row',
     file,
@@ -127,24 +150,40 @@ function isWhole(file: string, row: SheetRow, header: SheetRow, findings: Findin
     message: `invalid row - ${found} cells where the header has ${expected}`,
     found: String(found),
     expected: `${expected} cells`,
-    remedy:
-      found > expected
-        ? 'Put a cell that holds a comma in quotes, and write decimals with a point.'
-        : 'Add the missing commas, also for cells left empty.',
+    remedy: 'Put a cell that holds a comma in quotes, and write decimals with a point.',
   });
   return false;
 }
 
+/** The first cell of a row set aside by `#` is no longer than this many times the longest that counts; our choice. */
+const ORDINARY_LENGTH = 2;
+
 /** A row whose first cell begins with `#` would be lost in silence otherwise. */
-function warnOfCommentedRows(file: string, text: string, header: SheetRow, findings: Findings): void {
-  text.split('\n').forEach((line, at) => {
-    if (line.startsWith('#') && line.split(',').length === header.cells.length && header.cells.length > 1) {
+function warnOfCommentedRows(
+  file: string,
+  text: string,
+  separator: Separator,
+  { header, rows, records }: { header: SheetRow; rows: SheetRow[]; records: SheetRow[] },
+  findings: Findings,
+): void {
+  if (header.cells.length < 2) return;
+  const unquoted = text.split('\n').flatMap((line, at) => {
+    const cells = line.startsWith('#') ? line.split(separator).map((cell) => cell.trim()) : [];
+    return cells.length > 0 ? [{ line: at + 1, cells }] : [];
+  });
+  const longest = Math.max(header.cells[0]!.length, ...rows.map(({ cells }) => cells[0]!.length));
+  for (const { line, cells } of [...unquoted, ...records.filter((record) => isRemark(record.cells))]) {
+    // Prose that a spreadsheet has padded holds as many cells as a row.
+    const like =
+      cells.length === header.cells.length &&
+      cells.filter((cell) => cell !== '').length > 1 &&
+      cells[0]!.length - 1 <= ORDINARY_LENGTH * longest;
+    if (like)
       findings.warn({
         code: 'commented-row',
         file,
-        line: at + 1,
+        line,
         message: "a line with as many cells as the header begins with '#', so it was not read",
       });
-    }
-  });
+  }
 }

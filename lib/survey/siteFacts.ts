@@ -2,23 +2,29 @@
 
 import { type Column, quantity, text, word } from './column.js';
 import { type Facts, type Items, readFacts } from './facts.js';
+import * as garden from './gardenWords.js';
 import type { Findings } from './problem.js';
 import type { Sheet } from './sheet.js';
 import { COVERS, type SiteFacts, type YesNo } from './survey.js';
 
-const YES_NO_UNKNOWN: Column<YesNo> = word(['yes', 'no', 'unknown']);
+const YES_NO_UNKNOWN: Column<YesNo> = word(['yes', 'no', 'unknown'], garden.YES_NO_UNKNOWN);
 
-const ITEMS: Items<SiteFacts> = {
+const YEARS = ['year', 'years', 'yr', 'a'];
+/** How rarely something fails: years from one time to the next. */
+const ONCE_IN = quantity('none', { min: 1, max: 10_000, unitWords: YEARS });
+
+/** The items of site.csv. */
+export const SITE_ITEMS: Items<SiteFacts> = {
   name: text(),
   latitude: {
     ...quantity('angle', { min: -90, max: 90, unit: 'deg' }),
     odd: (deg) => (Math.abs(deg) > 70 ? 'unusually far from the equator' : undefined),
   },
-  show_units: word(['metric', 'us']),
-  uphill_area: quantity('area', { min: 0, max: 1e6, oddAbove: 1e5 }),
-  uphill_cover: word(COVERS),
-  roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 1000 }),
-  storm_rain: quantity('length', { min: 0.001, max: 2, oddAbove: 0.4, oddBelow: 0.005 }),
+  show_units: word(['metric', 'us'], garden.UNIT_SYSTEMS),
+  uphill_area: quantity('area', { min: 0, max: 1e6, oddAbove: 1e4 }),
+  uphill_cover: word(COVERS, garden.COVERS),
+  roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 500, oddBelow: 0.5 }),
+  storm_rain: quantity('length', { min: 0.001, max: 2, oddAbove: 0.4, oddBelow: 0.01 }),
   storm_hours: quantity('time', { min: 300, max: 14 * 86_400, oddAbove: 3 * 86_400, unit: 'h' }),
   mains_power: YES_NO_UNKNOWN,
   pump_acceptable: YES_NO_UNKNOWN,
@@ -28,14 +34,26 @@ const ITEMS: Items<SiteFacts> = {
   shrinkable_clay: YES_NO_UNKNOWN,
   organic_smell: YES_NO_UNKNOWN,
   outlet_setback: quantity('length', { min: 0, max: 1000 }),
+  outlet_within_boundary: YES_NO_UNKNOWN,
+  drain_blocked_once_in: ONCE_IN,
+  flap_stuck_once_in: ONCE_IN,
+  pump_out_once_in: ONCE_IN,
+  power_cut_once_in: ONCE_IN,
+  power_cut_hours: quantity('time', { min: 0, max: 30 * 86_400, oddAbove: 7 * 86_400, unit: 'h' }),
   abstraction_limit: quantity('flow', { min: 0, max: 1, unit: 'm3/d' }),
+  flood_every: quantity('none', {
+    min: 1,
+    max: 1000,
+    oddAbove: 200,
+    unitWords: ['year', 'years', 'yr', 'a'],
+  }),
   highest_water_mark: quantity('length', { min: -100, max: 9000 }),
-  life: quantity('none', { min: 1, max: 200, oddAbove: 100, unitWords: ['year', 'years', 'yr', 'a'] }),
+  life: quantity('none', { min: 1, max: 200, oddAbove: 100, unitWords: YEARS }),
 };
 
 /** Reads site.csv; absent: nothing is said. */
 export function readSite(sheet: Sheet | undefined, findings: Findings): Facts<SiteFacts> {
-  const site = readFacts<SiteFacts>(sheet, ITEMS, findings);
+  const site = readFacts<SiteFacts>(sheet, SITE_ITEMS, findings);
   if (site.facts.latitude === undefined && findings.clean('site.csv')) {
     findings.warn({
       file: 'site.csv',

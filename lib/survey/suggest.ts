@@ -9,8 +9,11 @@ export function suggest(word: string, allowed: readonly string[]): string | unde
   let best: string | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of allowed) {
+    const most = Math.max(1, Math.floor(candidate.length / 3));
+    // So many letters must at least be put in or taken out.
+    if (Math.abs(candidate.length - written.length) > most) continue;
     const distance = editDistance(written, candidate.toLowerCase());
-    if (distance < least && distance <= Math.max(1, Math.floor(candidate.length / 3))) {
+    if (distance < least && distance <= most) {
       least = distance;
       best = candidate;
     }

@@ -39,7 +39,18 @@ export interface SiteFacts {
   shrinkable_clay?: YesNo;
   organic_smell?: YesNo;
   outlet_setback?: number;
+  /** whether every outlet lies within the boundary, and as far from it as `outlet_setback` asks */
+  outlet_within_boundary?: YesNo;
+  /** years from one year with a silted or crushed drain, a stuck flap, a pump that stands unattended, to the next */
+  drain_blocked_once_in?: number;
+  flap_stuck_once_in?: number;
+  pump_out_once_in?: number;
+  /** years from one power cut of `power_cut_hours`, s, to the next */
+  power_cut_once_in?: number;
+  power_cut_hours?: number;
   abstraction_limit?: number;
+  /** years from one flood of the ditch to the next, a plain number */
+  flood_every?: number;
   highest_water_mark?: number;
   /** years, a plain number */
   life?: number;
@@ -50,6 +61,8 @@ export const RING_FILLS = ['clay', 'topsoil', 'sand', 'gravel'] as const;
 export const BEDDINGS = ['none', 'sand', 'gravel', 'mat'] as const;
 export const LINERS = ['epdm', 'pvc', 'hdpe', 'other'] as const;
 export const BALLASTS = ['none', 'gravel', 'slab'] as const;
+export const OVERFLOWS = ['ring', 'away'] as const;
+export const WALLS = ['none', 'block', 'concrete'] as const;
 
 /** `pond.csv`. Lengths m, areas m², pressures Pa; `full_level` on the mark of levels.csv. */
 export interface PondFacts {
@@ -74,10 +87,17 @@ export interface PondFacts {
   liner?: (typeof LINERS)[number];
   ballast?: (typeof BALLASTS)[number];
   ballast_thickness?: number;
+  /** upright sides held by masonry or concrete */
+  wall?: (typeof WALLS)[number];
   /** fraction (1 % = 0.01) */
   floor_fall?: number;
   edging_load?: number;
+  /** a level held so far below full, m */
   usual_drawdown?: number;
+  /** topped up when it has fallen by so much, m */
+  kept_within?: number | 'never';
+  /** where it goes when the pond is full: into the ring around it, or led away */
+  overflow?: (typeof OVERFLOWS)[number];
   /** months 1–12; 'never' */
   emptied_in?: number[] | 'never';
   /** days, a plain number */
@@ -121,6 +141,8 @@ export interface Look {
   pit: string;
   /** days since 1970-01-01, with the time of day as fraction (0.5 when no time is given) */
   day: number;
+  /** its time of day is given */
+  timed: boolean;
   reading: 'opened' | 'bailed' | 'level' | 'dry' | 'strike';
   /** level or floor, m below ground; absent for 'dry' */
   depth?: number;

@@ -1,9 +1,10 @@
 /** A sheet read by its schema: one description of the columns does for headers, cells and their errors. */
 
-import { type Column, faultOf, SUFFIXES } from './column.js';
+import { readQuantity } from '../units/index.js';
+import { type Column, faultOf, isNothing, type Style } from './column.js';
+import { type HeaderFault, headersOf, matchHeader } from './header.js';
 import type { Findings } from './problem.js';
 import type { Sheet } from './sheet.js';
-import { didYouMean } from './suggest.js';
 import type { Origin } from './survey.js';
 
 export type Schema = Record<string, Column<unknown>>;
@@ -22,14 +23,14 @@ export interface Row<V> {
   cell(name: keyof V & string): Origin & { found?: string };
 }
 
-interface Placed {
+/** A column where it stands in a sheet. */
+export interface Placed {
   name: string;
   column: Column<unknown>;
   /** position in the row */
   at: number;
   header: string;
-  /** of bare numbers below this header */
-  unit?: string;
+  style: Style;
 }
 
 /**
@@ -46,11 +47,16 @@ export function readTable<S extends Schema>(
   if (!sheet) return [];
   const placed = placeColumns(sheet, schema, findings);
   const rows: Row<Values<S>>[] = [];
+  const told = new Set<string>();
   for (const { line, cells } of sheet.rows) {
     const origin: Origin = { file: sheet.file, line };
+    if (placed.some(({ column, at }) => at >= cells.length && !column.mayBeCut)) {
+      findings.refuse({ ...origin, ...tooShort(cells.length, sheet.header.cells.length) });
+      continue;
+    }
     const values: Record<string, unknown> = {};
     let complete = true;
-    for (const { name, column, at, header, unit } of placed) {
+    for (const { name, column, at, header, style } of placed) {
       const found = cells[at] ?? '';
       const place = { ...origin, column: header };
       if (found === '') {
@@ -67,7 +73,12 @@ export function readTable<S extends Schema>(
         continue;
       }
       try {
-        values[name] = column.read(found, unit);
+        values[name] = column.read(found, style);
+        const taken = column.taken?.(found);
+        if (taken !== undefined && !told.has(`${name} ${found}`)) {
+          told.add(`${name} ${found}`);
+          findings.warn({ ...place, code: 'read-as', message: `'${found}' is read as ${taken}` });
+        }
         const odd = column.odd?.(values[name]);
         if (odd) findings.warn({ ...place, code: 'odd-value', message: `'${found}' is ${odd}` });
       } catch (error) {
@@ -88,9 +99,51 @@ export function readTable<S extends Schema>(
   return rows;
 }
 
-function placeColumns(sheet: Sheet, schema: Schema, findings: Findings): Placed[] {
+/** A header without a unit is complete where cells carry their own; those that do not are refused by themselves. */
+function unitsInCells(
+  { of }: HeaderFault,
+  sheet: Sheet,
+  at: number,
+): Pick<Placed, 'name' | 'column'> | undefined {
+  const dimension = of?.column.dimension;
+  if (!of || !dimension) return undefined;
+  const carriesUnit = (cell: string) => {
+    try {
+      return readQuantity(cell, dimension, undefined, sheet.decimals).units.length > 0;
+    } catch {
+      return false;
+    }
+  };
+  const filled = sheet.rows.map(({ cells }) => cells[at] ?? '').filter(Boolean);
+  const complete =
+    filled.some(carriesUnit) || (filled.length > 0 && filled.every((cell) => isNothing(cell, dimension)));
+  return complete ? of : undefined;
+}
+
+function tooShort(found: number, expected: number) {
+  return {
+    code: 'ragged-row',
+    message: `invalid row - ${found} cells where the header has ${expected}`,
+    found: String(found),
+    expected: `${expected} cells`,
+    remedy: 'Add the missing commas, also for cells left empty.',
+  };
+}
+
+/** The columns of a sheet in their places, each with how its cells are written; every fault of the header is told. */
+export function placeColumns(sheet: Sheet, schema: Schema, findings: Findings): Placed[] {
   const { file, header } = sheet;
   const placed: Placed[] = [];
+  const styleOf = (
+    { column, unit }: { column: Column<unknown>; unit?: string },
+    at: number,
+    place: Origin,
+  ): Style => {
+    const cells = column.study ? sheet.rows.map((row) => row.cells[at] ?? '').filter(Boolean) : [];
+    const studied = column.study?.(cells);
+    if (studied?.told) findings.warn({ ...place, code: 'read-as', message: studied.told });
+    return { unit, decimals: sheet.decimals, ...studied?.style };
+  };
   header.cells.forEach((written, at) => {
     const place = { file, line: header.line, column: written };
     if (written === '') {
@@ -105,9 +158,11 @@ function placeColumns(sheet: Sheet, schema: Schema, findings: Findings): Placed[
       });
       return;
     }
-    const match = matchHeader(written.toLowerCase(), schema);
-    if ('code' in match) {
-      findings.refuse({ ...place, found: written, ...match });
+    const found = matchHeader(written, schema);
+    const match = 'code' in found ? unitsInCells(found, sheet, at) : found;
+    if (!match) {
+      const { of: _of, ...fault } = found as HeaderFault;
+      findings.refuse({ ...place, found: written, ...fault });
       return;
     }
     const twin = placed.find((one) => one.name === match.name);
@@ -122,7 +177,13 @@ function placeColumns(sheet: Sheet, schema: Schema, findings: Findings): Placed[
       });
       return;
     }
-    placed.push({ ...match, at, header: written });
+    placed.push({
+      name: match.name,
+      column: match.column,
+      at,
+      header: written,
+      style: styleOf(match, at, place),
+    });
   });
   for (const [name, column] of Object.entries(schema)) {
     if (!column.required || placed.some((one) => one.name === name)) continue;
@@ -142,64 +203,4 @@ function placeColumns(sheet: Sheet, schema: Schema, findings: Findings): Placed[
     });
   }
   return placed;
-}
-
-type HeaderFault = { code: string; message: string; expected: string; remedy: string };
-
-function matchHeader(
-  written: string,
-  schema: Schema,
-): Pick<Placed, 'name' | 'column' | 'unit'> | HeaderFault {
-  // Longest name first: depth_to_water_m is not a depth in 'to_water_m'.
-  const names = Object.keys(schema).sort((a, b) => b.length - a.length);
-  for (const name of names) {
-    const column = schema[name] as Column<unknown>;
-    const suffixes = suffixesOf(column);
-    if (!suffixes) {
-      if (written === name) return { name, column, unit: column.unit };
-      continue;
-    }
-    const headers = headersOf(name, column);
-    const unit = Object.entries(suffixes).find(([suffix]) => written === `${name}_${suffix}`)?.[1];
-    if (unit) return { name, column, unit };
-    const expected = headers.join(', ');
-    if (written === name) {
-      return {
-        code: 'missing-unit',
-        message: `missing unit in '${written}'`,
-        expected,
-        remedy: `Name it one of: ${expected}.`,
-      };
-    }
-    if (written.startsWith(`${name}_`)) {
-      const ending = written.slice(name.length + 1);
-      return {
-        code: 'unknown-unit',
-        message: `unknown unit '${ending}' in '${written}'`,
-        expected,
-        remedy: didYouMean(written, headers),
-      };
-    }
-  }
-  // depth_m, depth_cm, ... are listed as depth_m/cm/mm/ft/in.
-  const listed = Object.entries(schema).map(([name, column]) =>
-    [name, Object.keys(suffixesOf(column) ?? {}).join('/')].filter(Boolean).join('_'),
-  );
-  const all = Object.entries(schema).flatMap(([name, column]) => headersOf(name, column));
-  return {
-    code: 'unknown-column',
-    message: `unknown column '${written}'`,
-    expected: listed.join(', '),
-    remedy: `${didYouMean(written, all, listed)} A remark fits in a note or a line that begins with '#'.`,
-  };
-}
-
-function suffixesOf(column: Column<unknown>): Record<string, string> | undefined {
-  return column.dimension && column.unit === undefined ? SUFFIXES[column.dimension] : undefined;
-}
-
-function headersOf(name: string, column: Column<unknown>): string[] {
-  return Object.keys(suffixesOf(column) ?? {})
-    .map((suffix) => `${name}_${suffix}`)
-    .concat(suffixesOf(column) ? [] : name);
 }

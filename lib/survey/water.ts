@@ -1,6 +1,8 @@
 /** water.csv: looks into holes, standpipes, the dig and the pond. */
 
-import { date, dateText, quantity, required, text, timeOfDay, timeText, word } from './column.js';
+import { date, dateText, timeOfDay, timeText } from './calendar.js';
+import { named, quantity, remark, required, word } from './column.js';
+import * as garden from './gardenWords.js';
 import { pitName, RESERVED_PITS } from './pits.js';
 import type { Findings } from './problem.js';
 import { distinct, sorted } from './rows.js';
@@ -14,26 +16,27 @@ const NOON = 0.5;
 
 const READINGS = ['opened', 'bailed', 'level', 'dry', 'strike'] as const;
 const DEPTH = { min: -5, max: 30 };
-const SCHEMA = {
-  pit: required(pitName()),
+/** The columns of water.csv. */
+export const WATER_COLUMNS = {
+  pit: required(named(pitName(), 'hole')),
   date: required(date()),
   time: timeOfDay(),
-  reading: required(word(READINGS)),
+  reading: required(word(READINGS, garden.READINGS)),
   depth: quantity('length', DEPTH),
   hole_depth: quantity('length', DEPTH),
   hole_diameter: quantity('length', { min: 0.01, max: 5, oddAbove: 1.5 }),
   pipe_bore: quantity('length', { min: 0.005, max: 1, oddAbove: 0.3 }),
   open_from: quantity('length', DEPTH),
   pipe_top: quantity('length', { min: -1, max: 3, oddAbove: 1.5 }),
-  covered: word(['yes', 'no']),
-  note: text(),
+  covered: word(['yes', 'no'], garden.YES_NO),
+  note: remark('notes', 'remark', 'remarks', 'comment'),
 };
-type Reading = Values<typeof SCHEMA>;
+type Reading = Values<typeof WATER_COLUMNS>;
 
 /** Reads water.csv: looks by day, depths from the ground, the hole's floor carried on from when it was dug. */
 export function readWater(sheet: Sheet | undefined, findings: Findings): Look[] {
   const once = distinct(
-    readTable(sheet, SCHEMA, findings),
+    readTable(sheet, WATER_COLUMNS, findings),
     ({ pit, date: day, time, reading }) =>
       `${reading} in ${pit} on ${dateText(day)}${time === undefined ? '' : ` at ${timeText(time)}`}`,
     ({ note, ...said }) => said,
@@ -87,6 +90,7 @@ function lookOf(row: Row<Reading>, dug: Pick<Look, 'holeDepth' | 'holeDiameter'>
   return {
     pit: values.pit,
     day: values.date + (values.time ?? NOON),
+    timed: values.time !== undefined,
     reading: values.reading,
     depth: values.reading === 'dry' ? undefined : depth,
     holeDepth: fromGround(values.hole_depth) ?? floor ?? dug?.holeDepth,

@@ -1,28 +1,59 @@
 /** weather.csv, a row a day, and climate.csv, a row a month of an ordinary year. */
 
-import { date, dateText, month, quantity, required } from './column.js';
+import { date, dateText, month } from './calendar.js';
+import { named, quantity, required } from './column.js';
+import { matchHeader } from './header.js';
 import type { Findings } from './problem.js';
 import { distinct, sorted } from './rows.js';
 import type { Sheet } from './sheet.js';
 import type { ClimateMonth, WeatherDay } from './survey.js';
 import { readTable } from './table.js';
+import { plainWeather } from './weatherSheet.js';
 
 /** More days missing than this times those there are: a record would be mostly made up. */
 const SPARSE = 2;
 const TEMPERATURE = { min: -60, max: 60 };
 
-const DAY = {
+/** What weather services call rain, and what grass under the sun would take. */
+const RAIN = ['rainfall', 'rainfall_amount', 'precipitation', 'precipitation_amount', 'precip', 'prcp'];
+const ET0 = ['evapotranspiration', 'reference_evapotranspiration', 'potential_evapotranspiration', 'pet'];
+
+/** The columns of weather.csv. */
+export const DAY_COLUMNS = {
   date: required(date()),
-  rain: quantity('length', { min: 0, max: 2, oddAbove: 0.4 }),
-  tmin: quantity('temperature', TEMPERATURE),
-  tmax: quantity('temperature', TEMPERATURE),
-  et0: quantity('length', { min: -0.005, max: 0.03, oddAbove: 0.015 }),
+  rain: named(quantity('length', { min: 0, max: 2, oddAbove: 0.4 }), ...RAIN),
+  tmin: named(
+    quantity('temperature', TEMPERATURE),
+    'temp_min',
+    'min_temp',
+    'min_temperature',
+    'minimum_temp',
+    'minimum_temperature',
+  ),
+  tmax: named(
+    quantity('temperature', TEMPERATURE),
+    'temp_max',
+    'max_temp',
+    'max_temperature',
+    'maximum_temp',
+    'maximum_temperature',
+  ),
+  et0: named(quantity('length', { min: -0.005, max: 0.03, oddAbove: 0.015 }), ...ET0),
 };
+
+/** Does a row of names head daily weather: a date, and rain with a unit? */
+export function headsWeather(names: readonly string[]): boolean {
+  const found = names.flatMap((name) => {
+    const match = matchHeader(name, DAY_COLUMNS);
+    return 'code' in match ? [] : [match.name];
+  });
+  return found.includes('date') && found.includes('rain');
+}
 
 /** Reads weather.csv: one row a day in order; days without a row are told. */
 export function readWeather(sheet: Sheet | undefined, findings: Findings): WeatherDay[] {
   const once = distinct(
-    readTable(sheet, DAY, findings),
+    readTable(sheet && plainWeather(sheet, DAY_COLUMNS, findings), DAY_COLUMNS, findings),
     ({ date: day }) => `day (${dateText(day)})`,
     (said) => said,
     'date',
@@ -68,17 +99,18 @@ export function readWeather(sheet: Sheet | undefined, findings: Findings): Weath
   return rows.map(({ values: { date: day, ...rest } }) => ({ day, ...rest }));
 }
 
-const MONTH = {
+/** The columns of climate.csv. */
+export const MONTH_COLUMNS = {
   month: required(month()),
-  rain: quantity('length', { min: 0, max: 5, oddAbove: 1 }),
-  tmean: quantity('temperature', TEMPERATURE),
-  et0: quantity('length', { min: 0, max: 0.6, oddAbove: 0.3 }),
+  rain: named(quantity('length', { min: 0, max: 5, oddAbove: 1 }), ...RAIN),
+  tmean: named(quantity('temperature', TEMPERATURE), 'mean_temp', 'mean_temperature', 'temperature'),
+  et0: named(quantity('length', { min: 0, max: 0.6, oddAbove: 0.3 }), ...ET0),
 };
 
 /** Reads climate.csv: all twelve months, in order. */
 export function readClimate(sheet: Sheet | undefined, findings: Findings): ClimateMonth[] {
   const once = distinct(
-    readTable(sheet, MONTH, findings),
+    readTable(sheet, MONTH_COLUMNS, findings),
     ({ month }) => `month (${month})`,
     (said) => said,
     'month',

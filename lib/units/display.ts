@@ -52,8 +52,7 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
     case 'length':
       return signed(value, length(size, us), '');
     case 'level':
-      // Nobody levels closer than half a millimetre.
-      return signed(value, length(size < LEAST_LEVEL ? 0 : size, us), '+');
+      return signed(value, length(levelled(size), us), '+');
     case 'area':
       return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
     case 'volume':
@@ -77,19 +76,57 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
   }
 }
 
-function length(size: number, us: boolean): string {
-  if (us) return feetAndInches(size);
-  const millimetres = Math.round(size * 1000);
-  if (millimetres >= 100) return `${grouped(size.toFixed(2))} m`;
-  return millimetres >= 10 ? `${millimetres} mm` : `${significant(size * 1000, 2)} mm`;
+/**
+ * Writes a length or a level as {@link formatQuantity} does, rounded to one side only: 'down' for what is had at least
+ * (`0.16 m or more to spare`), 'up' for what must be kept at least (`not below +0.34 m`).
+ * @param value in m; must be finite
+ * @param kind what it is
+ * @param system `metric`, or `us` for US customary units
+ * @param side the text is never more (`down`), or never less (`up`) than the value, to a millionth of a millimetre
+ * @returns such as `0.95 m` or `3 ft 1 in`
+ * @throws RangeError when the value is not finite
+ * @example
+ * ```ts
+ * formatBound(0.1655, 'length', 'metric', 'down'); // '0.16 m'
+ * ```
+ */
+export function formatBound(
+  value: number,
+  kind: 'length' | 'level',
+  system: UnitSystem,
+  side: 'down' | 'up',
+): string {
+  if (!Number.isFinite(value))
+    throw new RangeError(`invalid ${kind} ${value} - only finite numbers can be shown`);
+  const up = (side === 'up') === value > 0;
+  const round = (steps: number) => (up ? Math.ceil(steps - STEP_SLACK) : Math.floor(steps + STEP_SLACK));
+  const size = Math.abs(value);
+  return signed(value, length(size, system === 'us', round), kind === 'level' ? '+' : '');
+}
+
+/** Part of a step that arithmetic loses. */
+const STEP_SLACK = 1e-6;
+
+/** Nobody levels closer than half a millimetre. */
+const levelled = (size: number) => (size < LEAST_LEVEL ? 0 : size);
+
+type Round = (steps: number) => number;
+
+function length(size: number, us: boolean, round?: Round): string {
+  if (us) return feetAndInches(size, round);
+  const millimetres = (round ?? Math.round)(size * 1000);
+  if (millimetres >= 100) return `${grouped((round ? round(size * 100) / 100 : size).toFixed(2))} m`;
+  if (millimetres >= 10) return `${millimetres} mm`;
+  return `${significant(round ? round(size * 1e4) / 10 : size * 1000, 2)} mm`;
 }
 
 /** To the nearest 1/2 in from a foot up, 1/4 in below, 1/16 in below one inch. */
-function feetAndInches(size: number): string {
+function feetAndInches(size: number, round?: Round): string {
   const inches = size / INCH;
-  if (inches < 1 / 16) return `${significant(inches, 1)} in`;
+  if (inches < 1 / 16 && !round) return `${significant(inches, 1)} in`;
   const parts = inches >= 12 ? 2 : inches >= 1 ? 4 : 16;
-  const steps = Math.round(inches * parts);
+  const steps = (round ?? Math.round)(inches * parts);
+  if (steps === 0) return '0 in';
   const feet = Math.floor(steps / (12 * parts));
   const rest = steps - feet * 12 * parts;
   const whole = Math.floor(rest / parts);

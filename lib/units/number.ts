@@ -27,7 +27,9 @@ export function plain(text: string): string {
         .replace('⁻', '-')
         .replace('⁺', '')
         .replace(/[⁰-⁹¹²³]/g, (sign) => String(SUPERSCRIPTS.indexOf(sign)));
-      return whole.slice(0, at).endsWith('10') ? `^${digits}` : digits;
+      if (whole.slice(0, at).endsWith('10')) return `^${digits}`;
+      // Behind a unit it is a power, as in m²; behind a digit it would become part of the number.
+      return /\d$/.test(whole.slice(0, at)) ? run : digits;
     })
     .replace(/(\d)[\u00a0\u2009\u202f](?=\d{3}(?![\d/]))/g, '$1')
     .replace(/[\u2212\u2010-\u2013]/g, '-')
@@ -41,10 +43,17 @@ export function plain(text: string): string {
 }
 
 /**
+ * The sign before the decimals in the text a number stands in, where that is known: a comma in a sheet with semicolons,
+ * `either` where both were met there.
+ */
+export type DecimalSign = 'point' | 'comma' | 'either';
+
+/**
  * Reads one unsigned number that matched `NUMBER`.
+ * @param decimals the sign before decimals
  * @throws QuantityError for a comma that can mean two things, a misplaced one, or a zero below a fraction stroke
  */
-export function parseNumber(text: string): number {
+export function parseNumber(text: string, decimals: DecimalSign = 'point'): number {
   const fraction = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(text);
   if (fraction) {
     const [, whole = '0', above, below] = fraction;
@@ -57,30 +66,34 @@ export function parseNumber(text: string): number {
       );
     return Number(whole) + Number(above) / Number(below);
   }
-  const value = Number(withoutCommas(text));
+  const value = Number(withPoint(text, decimals));
   if (!Number.isFinite(value)) throw notANumber(text);
   return value;
 }
 
-function withoutCommas(text: string): string {
-  if (!text.includes(',')) return text;
+/** The digits with a point before the decimals, and nothing between thousands. */
+function withPoint(text: string, decimals: DecimalSign): string {
   const [digits = '', exponent] = text.split('e');
   const power = exponent === undefined ? '' : `e${exponent}`;
   // 1,200.5 and 1,200,300: the comma can only group thousands. 1.200,5: the comma can only be decimal.
   if (/^[1-9]\d{0,2}(,\d{3})+\.\d+$|^[1-9]\d{0,2}(,\d{3}){2,}$/.test(digits))
     return digits.replaceAll(',', '') + power;
-  if (/^[1-9]\d{0,2}(\.\d{3})+,\d+$/.test(digits))
+  if (/^[1-9]\d{0,2}(\.\d{3})+,\d+$|^[1-9]\d{0,2}(\.\d{3}){2,}$/.test(digits))
     return digits.replaceAll('.', '').replace(',', '.') + power;
-  if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) {
-    const thousands = digits.replace(',', '');
-    const decimal = digits.replace(',', '.');
+  const sign = /^[1-9]\d{0,2}([,.])\d{3}$/.exec(digits)?.[1];
+  if (sign !== undefined && decimals !== (sign === ',' ? 'comma' : 'point')) {
+    const thousands = digits.replace(sign, '');
+    const decimal = digits.replace(sign, '.');
+    // A fourth decimal keeps it from being taken for thousands.
+    const sure = { point: decimal, comma: decimal.replace('.', ','), either: `${decimal}0` }[decimals];
     throw new QuantityError(
       'ambiguous-comma',
       text,
-      `the comma can mean ${thousands} or ${decimal}`,
-      `Write ${thousands} or ${decimal}.`,
+      `the ${sign === ',' ? 'comma' : 'point'} can mean ${thousands} or ${decimal}`,
+      `Write ${thousands} or ${sure}.`,
     );
   }
+  if (!digits.includes(',')) return text;
   if (/^\d+,\d+$/.test(digits)) return digits.replace(',', '.') + power;
   throw notANumber(text);
 }

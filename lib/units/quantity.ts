@@ -1,7 +1,7 @@
 /** A number with its unit, as written on a tape, a plan or a form. */
 
 import { QuantityError } from './error.js';
-import { NUMBER, parseNumber, plain } from './number.js';
+import { type DecimalSign, NUMBER, parseNumber, plain } from './number.js';
 import { type Dimension, dimensionOf, EXAMPLES, findUnit, type Unit } from './unit.js';
 
 /** A quantity read, and the units that stood beside its numbers (empty: it took the default unit). */
@@ -17,7 +17,15 @@ interface Part {
   unit: string;
 }
 
+/** Characters of the longest quantity that is read. */
+const LONGEST = 400;
+/** Figures of a value that are kept: more than any tape has, and short of those that depend on the unit written. */
+const FIGURES = 13;
+/** Decimals of a value whose unit has an offset, whose first figures may cancel. */
+const DECIMALS = 9;
+
 const PLAIN_NUMBER = /^-?\d+(\.\d+)?(e[+-]?\d+)?$/i;
+const WHOLE_NUMBER = /^-?\d+$/;
 const METRIC_LENGTH = /^(k|c|m)?m|metre|meter/i;
 
 /**
@@ -28,19 +36,33 @@ const METRIC_LENGTH = /^(k|c|m)?m|metre|meter/i;
  * @param dimension what it has to measure
  * @param defaultUnit the unit of a bare number, such as that of the column's header; without it a unit is needed
  *   (a bare number is complete where the dimension is `none`)
+ * @param decimals the sign before decimals where the text comes from
  * @returns the value in SI (°C, degrees and fractions for those dimensions) and the units written
  * @throws QuantityError with the fault, the text and a remedy
  */
-export function readQuantity(text: string, dimension: Dimension, defaultUnit?: string): Quantity {
+export function readQuantity(
+  text: string,
+  dimension: Dimension,
+  defaultUnit?: string,
+  decimals: DecimalSign = 'point',
+): Quantity {
   const given = text.trim();
   if (given === '') throw new QuantityError('missing-value', text, 'nothing is written', 'Write a number.');
-  if (PLAIN_NUMBER.test(given))
+  if (given.length > LONGEST)
+    throw new QuantityError(
+      'invalid-number',
+      `${given.slice(0, 20)}…`,
+      `${given.length} characters, at most ${LONGEST} are read`,
+      'Write one number and its unit.',
+    );
+  if ((decimals === 'point' ? PLAIN_NUMBER : WHOLE_NUMBER).test(given))
     return { value: bare(Number(given), given, dimension, defaultUnit), units: [] };
 
   const written = plain(given).replace(/^\+/, '');
   const sign = written.startsWith('-') ? -1 : 1;
   const body = written.replace(/^-\s*/, '');
-  const parts = dimension === 'length' || dimension === 'time' ? severalParts(body) : onePart(body);
+  const several = dimension === 'length' || dimension === 'time';
+  const parts = several ? severalParts(body, decimals) : onePart(body, decimals);
   if (!parts) throw notUnderstood(given, dimension);
 
   const [first] = parts as [Part, ...Part[]];
@@ -51,7 +73,7 @@ export function readQuantity(text: string, dimension: Dimension, defaultUnit?: s
   refuseOddParts(parts, units, given, dimension);
   const size = parts.reduce((sum, part, at) => sum + part.number * (units[at] as Unit).factor, 0);
   return {
-    value: finite(sign * size + (units[0]?.offset ?? 0), given),
+    value: inSi(sign * size, units[0]?.offset, given),
     units: parts.map((part) => part.unit),
   };
 }
@@ -72,7 +94,7 @@ export function parseQuantity(text: string, dimension: Dimension, defaultUnit?: 
   return readQuantity(text, dimension, defaultUnit).value;
 }
 
-function severalParts(body: string): Part[] | undefined {
+function severalParts(body: string, decimals: DecimalSign): Part[] | undefined {
   // A hyphen may join feet and inches, as on plans: 3'-2 1/2".
   const part = new RegExp(String.raw`\s*-?(${NUMBER})\s*([a-z]+\.?|['"])?`, 'iy');
   const parts: Part[] = [];
@@ -81,21 +103,27 @@ function severalParts(body: string): Part[] | undefined {
     if (!match || (parts.length === 0 && match[0].startsWith('-'))) return undefined;
     parts.push({
       text: match[0].trim(),
-      number: parseNumber((match[1] as string).toLowerCase()),
+      number: parseNumber((match[1] as string).toLowerCase(), decimals),
       unit: match[2] ?? '',
     });
   }
   return parts;
 }
 
-function onePart(body: string): Part[] | undefined {
+function onePart(body: string, decimals: DecimalSign): Part[] | undefined {
   const match = new RegExp(`^(${NUMBER})\\s*(.*)$`, 'i').exec(body);
   if (!match || /^[\d.,-]/.test(match[2] as string)) return undefined;
-  return [{ text: body, number: parseNumber((match[1] as string).toLowerCase()), unit: match[2] as string }];
+  return [
+    {
+      text: body,
+      number: parseNumber((match[1] as string).toLowerCase(), decimals),
+      unit: match[2] as string,
+    },
+  ];
 }
 
 function bare(number: number, given: string, dimension: Dimension, defaultUnit: string | undefined): number {
-  if (dimension === 'none') return finite(number, given);
+  if (dimension === 'none') return inSi(number, undefined, given);
   const unit = defaultUnit === undefined ? undefined : findUnit(defaultUnit, dimension);
   if (!unit) {
     throw new QuantityError(
@@ -105,7 +133,7 @@ function bare(number: number, given: string, dimension: Dimension, defaultUnit: 
       `Write ${EXAMPLES[dimension]} behind the number.`,
     );
   }
-  return finite(number * unit.factor + (unit.offset ?? 0), given);
+  return inSi(number * unit.factor, unit.offset, given);
 }
 
 function unitOf(part: Part, given: string, dimension: Dimension): Unit {
@@ -147,6 +175,22 @@ function ofAnotherDimension(given: string, dimension: Dimension): QuantityError 
 }
 
 function notUnderstood(given: string, dimension: Dimension): QuantityError {
+  const [, bracketed, about] =
+    /^(?:\((\d[^()]*)\)|(?:~|ca\.?|c\.|about|approx\.?)\s*(\d.*))$/i.exec(given) ?? [];
+  if (bracketed !== undefined)
+    return new QuantityError(
+      'invalid-number',
+      given,
+      'brackets can mean a guess or less than nothing',
+      `Write ${bracketed}, and in the note that it is a guess; or -${bracketed}.`,
+    );
+  if (about !== undefined)
+    return new QuantityError(
+      'invalid-number',
+      given,
+      'a guess is read like any number',
+      `Write ${about}, and in the note that it is a guess.`,
+    );
   return (
     ofAnotherDimension(given, dimension) ??
     new QuantityError(
@@ -181,9 +225,13 @@ function refuseOddParts(parts: Part[], units: Unit[], given: string, dimension: 
   }
 }
 
-function finite(value: number, given: string): number {
-  if (!Number.isFinite(value)) {
+/** The same amount is the same number in whatever unit it was written: 4.3 mm, 0.43 cm and 0.0043 m. */
+function inSi(size: number, offset: number | undefined, given: string): number {
+  if (!Number.isFinite(size)) {
     throw new QuantityError('invalid-number', given, 'the number is too large', 'Check the power of ten.');
   }
-  return value;
+  // No −0 either.
+  return (
+    (offset === undefined ? Number(size.toPrecision(FIGURES)) : Number((size + offset).toFixed(DECIMALS))) + 0
+  );
 }

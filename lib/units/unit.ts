@@ -94,7 +94,7 @@ const FRACTION = table([
 ]);
 
 const TEMPERATURE = new Map<string, Unit>([
-  ...table([[1, 'c °c degc celsius']]),
+  ...table([[1, 'c °c degc celsius']], 0),
   ...table([[5 / 9, 'f °f degf fahrenheit']], -160 / 9),
   ...table([[1, 'k kelvin']], -273.15),
 ]);

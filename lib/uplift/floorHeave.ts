@@ -50,6 +50,23 @@ export const deepestCut = formula({
   source: 'the factor solved for the depth; worked example, public question bank (ques10 item 32989)',
 });
 
+/** Water that must stand over a plug of clay so that it keeps its factor. */
+export const waterOverPlug = formula({
+  title: 'Water to be left over a floor above a seam under pressure',
+  symbol: 'w',
+  unit: 'm',
+  expression: 'F*h - g*t/9810',
+  parameters: {
+    F: { meaning: 'factor of safety', unit: '-', min: 1, max: 2 },
+    h,
+    g: { ...g, min: 10000 },
+    t: { meaning: 'ground left between floor and seam', unit: 'm', min: 0, max: 20 },
+  },
+  compute: (F: number, h: number, g: number, t: number) => F * h - (g * t) / W,
+  validity: 'as for the factor; at 0 and below none is needed',
+  source: 'the balance of the factor with water of depth w on the floor',
+});
+
 /** Upward gradient at which a silty or sandy floor boils. */
 export const criticalGradient = formula({
   title: 'Critical hydraulic gradient',

@@ -66,7 +66,11 @@ export const planWithin = formula({
  * @param use - what evaluates the formula, for a record; loops go without
  * @returns m
  */
-export function insetAt({ sideSlope, shelf }: PondShape, depth: number, use?: Use): number {
+export function insetAt(
+  { sideSlope, shelf }: Pick<PondShape, 'sideSlope' | 'shelf'>,
+  depth: number,
+  use?: Use,
+): number {
   const step = shelf && depth > shelf.depth ? shelf.width : 0;
   return use ? use(sideInset, sideSlope, depth, step) : sideInset.compute(sideSlope, depth, step);
 }

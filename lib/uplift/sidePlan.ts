@@ -148,16 +148,18 @@ export function secondsSidesAllow(
 /** What ends the time that a pond may stand empty. */
 export interface EmptyTime {
   seconds: number;
-  governs: 'lift' | 'sides' | 'none';
+  governs: 'lift' | 'sides' | 'heave' | 'none';
 }
 
 /**
  * The shorter of the time to lift and what the sides allow; Infinity and `none` where neither ends it.
  * @param lift - time until the liner lifts, s; Infinity: never
  * @param sides - time the sides allow, s; Infinity: no limit
- * @returns s, and which of the two it is
+ * @param heaves - the floor heaves over a seam as soon as the pond is empty
+ * @returns s, and which it is
  */
-export function emptyTime(lift: number, sides: number): EmptyTime {
+export function emptyTime(lift: number, sides: number, heaves = false): EmptyTime {
+  if (heaves) return { seconds: 0, governs: 'heave' };
   const seconds = Math.min(lift, sides);
   return {
     seconds,

@@ -7,8 +7,8 @@ export const timeToLiftMethod = method({
   what: 'Counts the liner lifted when the water that can arrive equals 20 mm over the floor.',
   assumptions: [
     '20 mm over the floor is our choice; 10 and 50 mm halve and multiply the time by 2.5',
-    'head outside steady at its highest of the days it stands empty; sides and floor gather water like a disc of ' +
-      'their mean plan',
+    'what seeps in over the days is by the mean height of the water outside over the floor; sides and floor gather it ' +
+      'like a disc of their mean plan at the highest',
     'water standing in the ring above the floor is there at once; storm water comes to a bed as fast as it enters the ring',
   ],
   source: 'balance of volumes',

@@ -1,10 +1,13 @@
 import { method } from '../formula/index.js';
+import type { Structure, Texture } from '../soil/index.js';
+import { sideKind } from './groundSides.js';
 
 export const workingSlopes = method({
   title: 'Working slopes while digging',
   what: 'Steepest slope and depth at which protection is due by the United States rule for employers, as a caution.',
   assumptions: [
-    'type by unconfined strength, twice the undrained: A from 144 kPa, B above 48 kPa, else C',
+    'clay by unconfined strength, twice the undrained: A from 144 kPa, B above 48 kPa, else C',
+    'loam, sandy and silt loam, silt: B; sand, loamy sand, gravel, peat and made ground: C; of several the weakest',
     'fissured, disturbed or vibrated clay is never A; submerged or seeping soil is C',
     'protection from 5 ft (1.52 m), sooner where anything may cave in; an engineer above 20 ft (6.1 m)',
   ],
@@ -27,10 +30,10 @@ export const ENGINEER_DEPTH = 20 * 0.3048;
 
 /** What is seen in the hole. */
 export interface HoleSigns {
-  /** undrained strength, Pa */
-  strength: number;
-  /** cracks, or ground that was dug before */
-  fissured: boolean;
+  /** undrained strength of the clay, Pa; absent: none */
+  strength?: number;
+  /** kinds of ground in the side; absent: clay without cracks */
+  sides?: readonly { texture: Texture; structure?: Structure }[];
   /** water stands in it or seeps from the sides */
   wet: boolean;
 }
@@ -53,9 +56,10 @@ export interface WorkingSlope {
  * @param depth - of the dig, m
  * @returns horizontal to 1 vertical, the type of soil, and who must be asked
  */
-export function workingSlope({ strength, fissured, wet }: HoleSigns, depth: number): WorkingSlope {
-  const unconfined = 2 * strength;
-  const type = wet || unconfined <= TYPE_LIMITS.B ? 'C' : fissured || unconfined < TYPE_LIMITS.A ? 'B' : 'A';
+export function workingSlope({ strength, sides = [], wet }: HoleSigns, depth: number): WorkingSlope {
+  const types = sides.map(({ texture, structure }) => typeOf(texture, structure, strength));
+  if (sides.length === 0) types.push(clayType(strength, false));
+  const type = wet || types.includes('C') ? 'C' : types.includes('B') ? 'B' : 'A';
   const protect = depth >= PROTECTION_DEPTH;
   const engineer = depth > ENGINEER_DEPTH;
   return {
@@ -64,13 +68,27 @@ export function workingSlope({ strength, fissured, wet }: HoleSigns, depth: numb
     protect,
     engineer,
     caution:
-      `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P): lay the ` +
-      `sides back ${WORKING_SLOPES[type]} to 1 or flatter while anyone is in the hole. ` +
+      `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ` +
+      `1.5 m (5 ft) deep has the sides laid back ${WORKING_SLOPES[type]} to 1 or flatter, or shored. ` +
       (engineer
         ? 'At more than 6.1 m (20 ft) a registered engineer has to design it. '
         : protect
-          ? 'From 1.5 m (5 ft) the sides must be laid back or shored. '
-          : 'Less than 1.5 m (5 ft) deep is not safe for being shallow: keep out where anything may cave in. ') +
-      'Keep spoil 0.6 m from the edge, look again after rain, never dig alone. Your local rules decide.',
+          ? ''
+          : 'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ') +
+      'Keep spoil 0.6 m (2 ft) from the edge, look again after rain, never dig alone. Your local rules decide.',
   };
+}
+
+/** Type of a clay by its strength; one with cracks is never A. */
+function clayType(strength: number | undefined, fissured: boolean): SoilType {
+  const unconfined = 2 * (strength ?? 0);
+  if (unconfined <= TYPE_LIMITS.B) return 'C';
+  return fissured || unconfined < TYPE_LIMITS.A ? 'B' : 'A';
+}
+
+function typeOf(texture: Texture, structure: Structure | undefined, strength?: number): SoilType {
+  const kind = sideKind(texture, structure);
+  if (kind === 'loam' || texture === 'silt') return 'B';
+  if (kind === 'granular' || kind === 'unnamed') return 'C';
+  return clayType(strength, kind === 'fissured clay');
 }

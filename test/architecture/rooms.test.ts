@@ -16,6 +16,7 @@ const ROOMS = [
   'seepage',
   'groundwater',
   'uplift',
+  'pond',
   'drain',
   'survey',
   'site',

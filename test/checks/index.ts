@@ -2,6 +2,7 @@ import type { Check } from './check.js';
 import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
 import { drainDesignChecks } from './drainDesign.js';
+import { pondChecks } from './pond.js';
 import { samplingChecks } from './sampling.js';
 import { sectionChecks } from './section.js';
 import { soilChecks } from './soil.js';
@@ -16,6 +17,7 @@ export const CHECKS: Record<string, Check[]> = {
   climate: climateChecks,
   water: waterChecks,
   uplift: upliftChecks,
+  pond: pondChecks,
   drain: drainChecks,
   'drain, link by link': drainDesignChecks,
   spacing: spacingChecks,

@@ -1,6 +1,5 @@
 import {
   donnanSpacing,
-  drainReach,
   dupuitWell,
   equivalentDepth,
   ernstHead,
@@ -14,6 +13,7 @@ import {
   loweringAt,
   sichardtRadius,
   soakedGroundInflow,
+  waterRoundDrain,
 } from '../../lib/seepage/index.js';
 import type { Check } from './check.js';
 
@@ -107,36 +107,53 @@ export const spacingChecks: Check[] = [
     1e-9,
   ),
   exact(
-    ['drainReach'],
-    'twice the reach is the spacing of the ellipse',
-    'symmetry about the water divide',
-    () => (2 * drainReach.compute(0.8, 1e-7, 1e-8)) / donnanSpacing.compute(1e-7, 0.8, 0, 1e-8),
-    1,
-    1e-12,
-  ),
-  exact(
-    ['loweringAt'],
-    'all of it at the drain',
-    'ellipse at its end',
-    () => loweringAt.compute(1.2, 0),
-    1.2,
-    1e-12,
-  ),
-  exact(
-    ['loweringAt'],
-    'none beyond the reach',
-    'ellipse at its middle',
-    () => loweringAt.compute(1.2, 3),
+    ['waterRoundDrain'],
+    'none at the drain',
+    'boundary condition',
+    () => waterRoundDrain.compute(1e-6, 1e-8, 2, 3, 20, 3),
     0,
     1e-12,
   ),
   exact(
-    ['loweringAt'],
-    'at 0.4 of the reach: 1 − √(1 − 0.6²) = 0.2',
-    'Pythagoras',
-    () => loweringAt.compute(1, 0.4),
-    0.2,
-    1e-12,
+    ['waterRoundDrain'],
+    'level at the end of the reach: slope there, m/m',
+    'no flow comes from beyond',
+    () =>
+      (waterRoundDrain.compute(1e-6, 1e-8, 2, 3, 20, 20) -
+        waterRoundDrain.compute(1e-6, 1e-8, 2, 3, 20, 20 - 1e-4)) /
+      1e-4,
+    0,
+    1e-6,
+  ),
+  exact(
+    ['waterRoundDrain'],
+    'flow into the drain over rain on the ground within the reach',
+    'conservation: 2πr K d dy/dp = q π (R² − r²)',
+    () =>
+      (2 * Math.PI * 3 * 1e-6 * 2 * waterRoundDrain.compute(1e-6, 1e-8, 2, 3, 20, 3 + 1e-6)) /
+      1e-6 /
+      (1e-8 * Math.PI * (400 - 9)),
+    1,
+    1e-5,
+  ),
+  exact(
+    ['waterRoundDrain'],
+    'a wide circle is a straight drain: y² = q/K (x (2L − x)) on a tight layer, x 2 of L 5 m',
+    'limit r → ∞: half the ellipse of Donnan',
+    () => {
+      const y = (r: number) => waterRoundDrain.compute(1e-6, 1e-8, 0, r, r + 5, r + 2);
+      return 2 * y(2e4) ** 2 - y(1e4) ** 2;
+    },
+    0.01 * 2 * 8,
+    1e-5,
+  ),
+  exact(
+    ['loweringMethod'],
+    'lowered 1 m at the drain: all of it at the edge of the pond',
+    'boundary condition',
+    () => loweringAt({ lowered: 1, k: 1e-6, recharge: 1e-8, below: 3, radius: 2 }, 0),
+    1,
+    1e-9,
   ),
   exact(
     ['kirkhamHead'],
@@ -157,6 +174,24 @@ export const spacingChecks: Check[] = [
       (1e-8 * 20 * Math.log(0.5 / 0.4)) / (Math.PI * 1e-6),
     (1e-8 * 400) / 8e-6,
     1e-12,
+  ),
+  exact(
+    ['ernstHead'],
+    'a drain as wide as its layer: nothing converges',
+    'level flow alone',
+    () => ernstHead.compute(1e-8, 0, 1e-6, 20, 1e-6, 1e-6, 1, 0.1, 0.4),
+    (1e-8 * 400) / 8e-6,
+    1e-15,
+  ),
+  exact(
+    ['ernstHead'],
+    'a layer deeper than a quarter of the spacing converges as one of L/4',
+    'range of the formula',
+    () =>
+      ernstHead.compute(1e-8, 0, 1e-6, 20, 1e-5, 1e-6, 1, 20, 0.2) -
+      ernstHead.compute(1e-8, 0, 1e-6, 20, 1e-5, 1e-6, 1, 5, 0.2),
+    0,
+    1e-15,
   ),
   exact(
     ['gloverDummSpacing'],

@@ -5,6 +5,7 @@ import {
   criticalGradient,
   deepestCut,
   drainedGravelThickness,
+  excessTaken,
   fillTime,
   gasInflow,
   gatheringRadius,
@@ -26,6 +27,7 @@ import {
   upliftUtilisation,
   usaceFlotationFactor,
   ventFlow,
+  waterOverPlug,
   waterPressure,
 } from '../../lib/uplift/index.js';
 import type { Check } from './check.js';
@@ -51,6 +53,15 @@ function summed(h: number, f: (z: number) => number, n = 20000): number {
 }
 
 export const upliftChecks: Check[] = [
+  {
+    covers: ['excessTaken'],
+    what: 'a pond of 12 m² over a floor of 4 m², its level and the water outside made one by 20 mm over the floor, mm',
+    kind: 'exact',
+    source: 'balance of volumes: 0.02 × 4 m³ under the liner raise 12 m² by 6.667 mm',
+    ours: () => 1000 * excessTaken.compute(0.02, 4, 12),
+    expected: (1000 * 0.02 * 4) / 12,
+    tolerance: 1e-9,
+  },
   {
     covers: ['submergedUnitWeight'],
     what: 'submerged unit weight of 120 lb/ft³ at 2.75, lb/ft³',
@@ -300,4 +311,13 @@ export const upliftChecks: Check[] = [
     tolerance: 1e-8,
   },
   ...sideChecks,
+  {
+    covers: ['waterOverPlug'],
+    what: 'total stress over 1.25 times the pressure, with the water asked for on 0.6 m of clay of 18.5 kN/m³, head 1.5 m',
+    kind: 'exact',
+    source: 'balance of weights: (γ t + γw w) ÷ (1.25 γw h) = 1',
+    ours: () => (18500 * 0.6 + 9810 * waterOverPlug.compute(1.25, 1.5, 18500, 0.6)) / (1.25 * 9810 * 1.5),
+    expected: 1,
+    tolerance: 1e-12,
+  },
 ];

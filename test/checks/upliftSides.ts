@@ -1,9 +1,11 @@
 import {
   crackedCut,
   infiniteSlopeFactor,
+  seepingSlope,
   softeningTime,
   taylorFactor,
   uprightCut,
+  wallLoad,
   wetCrackedCut,
 } from '../../lib/uplift/index.js';
 import type { Check } from './check.js';
@@ -142,4 +144,39 @@ export const sideChecks: Check[] = [
       tolerance: 0.0005,
     },
   ]),
+  {
+    covers: ['seepingSlope'],
+    what: 'angle of repose of dry sand of 30°, its slope: cot 30°',
+    kind: 'exact',
+    source: 'a dry face without cohesion slips at its angle of friction',
+    ours: () => seepingSlope.compute(1, 0, Math.PI / 6, 19000),
+    expected: Math.sqrt(3),
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['seepingSlope'],
+    what: 'factor of the long slope at the slope asked for 1.25 with water along half its height',
+    kind: 'exact',
+    source: 'inverse of the long slope without cohesion',
+    ours: () =>
+      infiniteSlopeFactor.compute(
+        0,
+        19000,
+        1,
+        0.5,
+        0.55,
+        Math.atan(1 / seepingSlope.compute(1.25, 0.5, 0.55, 19000)),
+      ),
+    expected: 1.25,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['wallLoad'],
+    what: 'earth at rest and water on a wall 2 m high, φ = 30°, γ = 19.81 kN/m³, no load: 0.5 × 10 × 2² ÷ 2 + 9.81 × 2² ÷ 2, N/m',
+    kind: 'exact',
+    source: 'sum of the two triangles, K0 = 1 − sin 30° = 0.5',
+    ours: () => wallLoad.compute(Math.PI / 6, 19810, 2, 0),
+    expected: 10000 + 19620,
+    tolerance: 1e-6,
+  },
 ];

@@ -13,6 +13,8 @@ import {
 import {
   blanketLoss,
   dailyOutflow,
+  errorCorrelation,
+  pondedLevel,
   relievedHead,
   tableEvaporation,
   tableRise,
@@ -235,6 +237,24 @@ export const waterChecks: Check[] = [
     ours: () => (1 - dailyOutflow.compute(0.01)) ** (Math.LN2 / 0.01),
     expected: 0.5,
     tolerance: 1e-12,
+  },
+  {
+    covers: ['errorCorrelation'],
+    what: 'half of the model error is forgotten after T ln 2',
+    kind: 'exact',
+    source: 'exponential decay',
+    ours: () => errorCorrelation.compute(45 * Math.LN2, 45),
+    expected: 0.5,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['pondedLevel'],
+    what: '0.2 m more in ground of 5 % pores is 10 mm of water, m above the ground',
+    kind: 'exact',
+    source: 'water balance',
+    ours: () => pondedLevel.compute(0.2, 0, 0.05),
+    expected: 0.01,
+    tolerance: 1e-15,
   },
   {
     covers: ['degreeDayMelt'],

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { climateRecord, dayNumber, isoDate, isWetHalf, type ObservedDay } from '../../lib/climate/index.js';
+import {
+  climateRecord,
+  dayNumber,
+  firstOfSeason,
+  isoDate,
+  isWetHalf,
+  type ObservedDay,
+} from '../../lib/climate/index.js';
 
 /** Every day between two dates, with rain and evaporation by a rule. */
 function days(
@@ -110,4 +117,18 @@ test('the wet half is November to April in the north and the rest in the south',
   const months = Array.from({ length: 12 }, (_, m) => m + 1);
   expect(months.filter((m) => isWetHalf(m, 50))).toEqual([1, 2, 3, 4, 11, 12]);
   expect(months.filter((m) => isWetHalf(m, -37))).toEqual([5, 6, 7, 8, 9, 10]);
+});
+
+test.each([
+  [[1, 2, 3, 4, 11, 12], 11],
+  [[5, 6, 7, 8, 9, 10], 5],
+  // A second, shorter rainy season does not begin the year.
+  [[3, 6, 7, 8, 9], 3],
+  [[1, 2, 12], 12],
+  [[4], 4],
+])('the season of months %j begins in %i', (months, first) => {
+  expect(firstOfSeason(months)).toBe(first);
+  // And half a year later in the other hemisphere.
+  const opposite = (month: number) => ((month + 5) % 12) + 1;
+  expect(firstOfSeason(months.map(opposite))).toBe(opposite(first));
 });

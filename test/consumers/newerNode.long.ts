@@ -8,7 +8,7 @@ const FILES = ['page.html', 'pond-card.html', 'result.json', 'water-year.csv', '
 
 it('npm start makes the same result under a newer Node', () => {
   const out = join(PROJECT, 'out', 'clay-slope');
-  const start = join(PROJECT, 'dist', 'notebook', 'start.js');
+  const start = join(PROJECT, 'dist', 'notebook', 'underpond.js');
   const run = (command: string, ...args: string[]) => {
     const ran = spawnSync(command, args, { cwd: PROJECT, encoding: 'utf8' });
     expect(ran.status, ran.stderr).toBe(0);

@@ -86,6 +86,17 @@ window.answer = recommend(assess(siteModel(survey, { seed: 1, samples: 100 }))).
   expect(await page.evaluate('window.answer')).toBe(ANSWER);
 });
 
+test('answers a survey as a command, with what it made beside no notebook', () => {
+  const said = run('npx', '--no-install', 'underpond', 'survey', '--out', 'answers');
+  expect(said).toContain('Drain to an outlet, dug 1.00 m deep');
+  expect(said.trimEnd()).toMatch(/open answers\/survey\/page\.html$/);
+  const { recommendation } = JSON.parse(
+    readFileSync(join(folder, 'answers', 'survey', 'result.json'), 'utf8'),
+  );
+  expect(recommendation.option).toBe(ANSWER);
+  expect(() => run('npx', '--no-install', 'underpond')).toThrow(/missing FOLDER/);
+});
+
 test('is as small as the README says, and brings nothing heavy', () => {
   const readme = readFileSync(join(PROJECT, 'README.md'), 'utf8');
   const [, mega, unpacked, direct, all, most] = readme
@@ -101,7 +112,7 @@ test('is as small as the README says, and brings nothing heavy', () => {
   expect(installed.length).toBeLessThan(all);
   expect(Number(run('du', '-sk', 'node_modules').split('\t')[0]) / 1000).toBeLessThan(most);
   // What draws figures, shows frames and runs notebooks is the user's own choice.
-  const heavy = ['danfojs', 'markdown-it', 'plotly.js-dist-min', 'tslab', 'zeromq'];
+  const heavy = ['@e965/xlsx', 'danfojs', 'markdown-it', 'plotly.js-dist-min', 'tslab', 'zeromq'];
   for (const name of heavy)
     expect(installed.some((path) => path.endsWith(`/node_modules/${name}`))).toBe(false);
 });

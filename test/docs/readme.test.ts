@@ -23,6 +23,15 @@ test('the picture is the risk against depth of a demo (else: npm run docs)', asy
   expect(text).toContain('](notebooks/risk-against-depth.svg)');
 });
 
+test('the survey as an object is read', () => {
+  const [, program] = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/g)!;
+  const said = execFileSync('node', ['--input-type=module', '--eval', program!], {
+    cwd: PROJECT,
+    encoding: 'utf8',
+  });
+  expect(said).toBe('4.2672 2\n');
+});
+
 test('the program gives the recommendation', () => {
   const [program] = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/)!;
   const said = execFileSync('node', ['--input-type=module', '--eval', program], {

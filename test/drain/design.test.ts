@@ -43,13 +43,14 @@ describe('a drain to an outlet, by hand', () => {
     const [sand, gravel, perforated] = ['concrete sand', 'pea gravel', 'perforated pipe'].map(
       (name) => ours[Object.keys(ours).find((item) => item.startsWith(name))!],
     );
-    // The groove under 3 m of pipe, 0.3 × 0.05 m, is filled with gravel.
-    expect(sand + gravel).toBeCloseTo(1.1 * (2.4 + 0.045), 10);
+    // The groove under the pipe around a floor of 3 × 2 m, 0.3 × 0.05 m, is filled with gravel.
+    const groove = 10 * 0.3 * 0.05;
+    expect(sand + gravel).toBeCloseTo(1.1 * (2.4 + groove), 10);
     expect(sand).toBeGreaterThan(1.1 * 1.5);
     expect(perforated).toBeCloseTo(1.05 * drain.layout.length, 10);
     expect(ours['solid pipe, 100 mm, 5 % waste']).toBeCloseTo(21, 10);
     expect(ours['filter fabric under the liner, 15 % laps']).toBeCloseTo(1.15 * 21, 10);
-    expect(ours['extra spoil, loose (30 % swell)']).toBeCloseTo(1.3 * (6 + 0.045), 10);
+    expect(ours['spoil of all that is dug, loose (30 % swell)']).toBeCloseTo(1.3 * (6 + groove), 10);
     expect(ours).toMatchObject({ 'flap valve': 1, 'animal guard': 1 });
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Figure, riskDepthFigure, sectionFigure, waterYearFigure } from '../../lib/figures/index.js';
 import { OPTION_STYLE } from '../../lib/figures/palette.js';
+import { formatBound } from '../../lib/units/index.js';
 import { invented, inventedByMonth } from './report.js';
 
 interface Drawn {
@@ -70,7 +71,12 @@ for (const [name, report] of Object.entries(REPORTS))
   });
 
 describe('risk against depth', () => {
-  const report = invented();
+  const report = invented((each) => {
+    // A twin of no drain, as where next to nothing reaches the ring.
+    const [nothing, dry] = each.curves;
+    Object.assign(dry!, { ...structuredClone(nothing!), option: 'surface-water-only' });
+    Object.assign(each.result.options[1]!, { possible: true, why_not: null });
+  });
   const figure = riskDepthFigure(report, 'metric');
   const { traces, labels } = drawn(figure);
 
@@ -96,32 +102,44 @@ describe('risk against depth', () => {
 
   it('names option, safe depth, wish, accepted chance and what fails', () => {
     const all = labels.join('\n').replaceAll('\u00a0', ' ');
-    for (const words of ['safe to 0.45 m', 'wish 1.00 m', 'accepted: 2 % a year', 'liner lifts when emptied'])
+    const { safe_depth_m } = report.result.options.find(({ option }) => option === 'drain-to-outlet')!;
+    for (const words of [
+      `safe to ${safe_depth_m!.toFixed(2)} m`,
+      'not safe at any depth',
+      'wish 1.00 m',
+      'accepted: 2 % a year',
+      'liner lifts when emptied',
+    ])
       expect(all).toContain(words);
-    expect(figure.alt).toContain('Not possible here: pond raised.');
+    expect(figure.alt).toContain('Not possible here: pond raised and slab on the liner.');
   });
 
   it('rings each safe depth on its line', () => {
-    const ring = traces.find(({ name }) => name === 'Slab on the liner: safe depth')!;
-    expect(ring.x).toEqual([report.result.options.find(({ option }) => option === 'ballast')!.safe_depth_m]);
+    const ring = traces.find(({ name }) => name === 'Drain to an outlet: safe depth')!;
+    expect(ring.x).toEqual([
+      report.result.options.find(({ option }) => option === 'drain-to-outlet')!.safe_depth_m,
+    ]);
     expect(10 ** ring.y[0]!).toBeLessThanOrEqual(report.accepted_risk + 1e-6);
   });
 });
 
 describe('section', () => {
   it('puts full level, floor and water where the report has them', () => {
-    const { labels, traces } = drawn(sectionFigure(invented(), 'metric'));
+    const report = invented();
+    const { labels, traces } = drawn(sectionFigure(report, 'metric'));
+    const spare = formatBound(report.result.options[0]!.full!.net_head_m.p10, 'length', 'metric', 'down');
     expect(labels).toEqual(
       expect.arrayContaining([
         'pond full +0.30 m',
         'floor \u22121.00 m',
         'ditch in flood \u22121.28 m',
-        'full: 0.31 m to spare',
+        `full: ${spare} to spare`,
       ]),
     );
     const liner = traces.find(({ name }) => name === 'liner')!;
     expect(Math.min(...(liner.y as number[]))).toBe(-1);
-    expect(traces.find(({ name }) => name === 'pipe')!.y.at(-1)).toBe(-1.64);
+    // The pipe ends where it was levelled: 8.36 on a mark on which the lowest rim lies at 10.
+    expect(traces.find(({ name }) => name === 'pipe')!.y.at(-1)).toBeCloseTo(8.36 - 10, 9);
   });
 
   it('says when heights are stretched', () => {
@@ -144,11 +162,13 @@ describe('water year', () => {
     const { traces } = drawn(waterYearFigure(report, 'us'));
     const middle = traces.find(({ name }) => name === 'middle')!;
     expect(middle.x.at(-1)).toBe(report.water_year.at(-1)!.date);
-    expect(middle.x[0]).toBe('2020-02-08');
+    expect(middle.x[0]).toBe('2021-09-30');
     expect(middle.y.at(-1)).toBeCloseTo(report.water_year.at(-1)!.table_depth_m.p50 / 0.3048, 3);
     expect(traces.filter(({ name }) => /level|lower|higher/.test(name)).flatMap(({ x }) => x)).toHaveLength(
-      4,
+      report.dips.length,
     );
+    // Sixteen looks into each of two holes, and a strike.
+    expect(report.dips).toHaveLength(33);
   });
 
   it('has twelve months where there is no weather', () => {

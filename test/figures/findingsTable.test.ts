@@ -6,11 +6,11 @@ import { GOOD, problems, read } from '../survey/folder.js';
 test('a refusal: every problem with place, cost, found, expected and what to do, the farthest-reaching first', () => {
   const all = problems({
     'pond.csv': `${GOOD['pond.csv']}lenght,4,m,\nmargin,9,m,\n`,
-    'levels.csv': 'point;role;level_m\nA;rim;10\n',
+    'levels.csv': '',
   });
   const table = findingsTable(new SurveyError(all, []));
   expect(table.rows.map(([cost, place, code]) => [cost, place, code])).toEqual([
-    ['a whole file is lost', 'levels.csv:1', 'wrong-separator'],
+    ['a whole file is lost', 'levels.csv', 'empty-file'],
     ['a column, or a fact the answer needs, is lost', 'pond.csv:6 item', 'unknown-item'],
     ['a single cell is lost', 'pond.csv:7 value', 'outside-range'],
   ]);

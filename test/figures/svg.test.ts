@@ -172,7 +172,7 @@ describe('the plan', () => {
   it('shows pond, pipe, boundary and which way the ground falls', () => {
     const { data, layout, alt } = planFigure(invented(), 'metric');
     const names = (data as { name: string }[]).map(({ name }) => name);
-    expect(names).toEqual(['pond', 'boundary', 'drain', 'pipe-end', 'scale']);
+    expect(names).toEqual(['pond', 'boundary', 'drain', 'P1', 'P2', 'pipe-end', 'ditch', 'gully', 'scale']);
     expect(alt).toContain('falls towards \u2212y');
     const drain = (data as { name: string; x: number[]; y: number[] }[])[2]!;
     // From the edge of the pond, half its width south of the middle, to the outlet.

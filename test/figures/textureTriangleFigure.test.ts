@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { textureTriangleFigure } from '../../lib/figures/index.js';
 import { CLASS_LABELS, TEXTURE_LIMITS } from '../../lib/figures/textureLimits.js';
-import { Assumptions, groundOf, placesOf } from '../../lib/site/index.js';
+import { Assumptions, groundOf } from '../../lib/site/index.js';
 import { textureClass, USDA_CLASSES } from '../../lib/soil/index.js';
 import { read } from '../survey/folder.js';
 
 function layers(...rows: string[]) {
   const survey = read({ 'pits.csv': ['pit,top_m,bottom_m,texture,sand_pct,clay_pct', ...rows].join('\n') });
-  return groundOf(survey, [], 1, placesOf(survey).pits, new Assumptions()).layers;
+  return groundOf(survey, [], new Assumptions()).layers;
 }
 const LOG = layers(
   'P1,0,0.3,loam,,',

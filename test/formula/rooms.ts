@@ -2,6 +2,7 @@ import * as climate from '../../lib/climate/index.js';
 import * as drain from '../../lib/drain/index.js';
 import { catalogue, type Formula, type Method } from '../../lib/formula/index.js';
 import * as groundwater from '../../lib/groundwater/index.js';
+import * as pond from '../../lib/pond/index.js';
 import * as risk from '../../lib/risk/index.js';
 import * as sampling from '../../lib/sampling/index.js';
 import * as seepage from '../../lib/seepage/index.js';
@@ -9,8 +10,8 @@ import * as site from '../../lib/site/index.js';
 import * as soil from '../../lib/soil/index.js';
 import * as uplift from '../../lib/uplift/index.js';
 
-const entries = [sampling, soil, climate, seepage, groundwater, uplift, drain, site, risk].flatMap((room) =>
-  Object.entries(catalogue(room)),
+const entries = [sampling, soil, climate, seepage, groundwater, uplift, pond, drain, site, risk].flatMap(
+  (room) => Object.entries(catalogue(room)),
 );
 
 /** Every formula of the library by its export name. */

@@ -28,6 +28,15 @@ describe('plane through holes', () => {
     );
   });
 
+  test('no plane where the heads rise more than 1 in 2, and none to tell of a spot far beyond the holes', () => {
+    expect(waterTablePlane([heads(0.3, 0.45, 10)], 0.01)).toBeUndefined();
+    const plane = waterTablePlane([heads(0.3, 0.3, 10)], 0.01)!;
+    // The holes lie 10.75, 7.5 on the middle, the first 13.1 m from it.
+    const away = Math.hypot(10.75, 7.5);
+    expect(plane.reaches(10.75 + 9.99 * away, 7.5)).toBe(true);
+    expect(plane.reaches(10.75, 7.5 - 10.01 * away)).toBe(false);
+  });
+
   test('rounds at different heights share one slope; two holes of a round help', () => {
     const wet = heads(0.02, -0.01, 10, 3);
     const dry = heads(0.02, -0.01, 9.2).slice(2);

@@ -31,13 +31,39 @@ it('shows tables, frames, HTML and figures in the kernel, each with its plain te
   const [first, second] = [shown[3]!, shown[4]!];
   expect(first['text/plain']).toBe('rising <fast>');
   expect(first['text/html']).toMatch(
-    /^<script>[\s\S]{1000000,}<\/script><div id="figure-1-[0-9a-f]{8}" role="img"/,
+    /^<div class="tex2jax_ignore mathjax_ignore"><script>[\s\S]{1000000,}<\/script><div id="figure-1-[0-9a-f]{8}" role="img"/,
   );
   expect(first['text/html']!.match(/<\/script/g)).toHaveLength(2);
   expect(second['text/html']).toMatch(
-    /^<div id="figure-2-[0-9a-f]{8}" role="img" aria-label="again">again<\/div>/,
+    /^<div class="tex2jax_ignore mathjax_ignore"><div id="figure-2-[0-9a-f]{8}" role="img" aria-label="again">again<\/div>/,
   );
   expect(second['text/html']!.length).toBeLessThan(1000);
+});
+
+it('shows nothing that turns text, steers a terminal or is set as TeX', async () => {
+  const hostile = JSON.stringify('$\\\\href{javascript:alert(1)}{x}$\u202egnp\u001b[2J\u0007');
+  const notebook = await runNotebook(
+    notebookOf(
+      `import { show, toDataFrame } from 'underpond/node';\nconst table = { name: ${hostile}, columns: [{ key: ${hostile}, label: ${hostile} }], rows: [[${hostile}]] };\nawait show(table);`,
+      'await show(await toDataFrame(table));',
+      `await show({ data: [{ y: [1] }], layout: {}, alt: ${hostile} });`,
+      `console.log(${hostile});`,
+    ),
+    { cwd: PROJECT },
+  );
+  const outputs = notebook.cells.slice(1).flatMap((cell) => cell.outputs ?? []);
+  expect(outputs).toHaveLength(4);
+  for (const output of outputs) {
+    const texts = output.output_type === 'stream' ? [output.text] : Object.values(output.data);
+    for (const text of texts) {
+      expect(text.replace(/<script>[\s\S]*?<\/script>/g, '')).not.toMatch(/[^\n\P{C}]/u);
+    }
+    // TeX is set in HTML alone, and not within this element.
+    if (output.output_type !== 'stream')
+      expect(output.data['text/html']).toMatch(/^<div class="tex2jax_ignore mathjax_ignore">[\s\S]*<\/div>$/);
+  }
+  const figure = outputs[2] as DisplayOutput;
+  expect(figure.data['text/html']).toContain('"typesetMath":false');
 });
 
 itInChromium(

@@ -5,7 +5,7 @@ import { basename, join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { PROJECT, passingFolder } from './notebooks.js';
 
-const START = join(PROJECT, 'dist', 'notebook', 'start.js');
+const START = join(PROJECT, 'dist', 'notebook', 'underpond.js');
 const contents = (folder: string) =>
   Object.fromEntries(readdirSync(folder).map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
 
@@ -27,9 +27,10 @@ test('a second run gives the same result to the byte, an interrupted one leaves 
   for (const name of ['result.json', 'water-year.csv', 'page.html'])
     expect(second[name] === first[name], name).toBe(true);
 
-  for (const [signal, cell] of [
-    ['SIGINT', 'cell 2'],
-    ['SIGTERM', 'cell 8'],
+  for (const [signal, cell, exit] of [
+    ['SIGINT', 'cell 2', 130],
+    ['SIGTERM', 'cell 8', 143],
+    ['SIGHUP', 'cell 6', 129],
   ] as const) {
     const child = spawn(process.execPath, [START, folder], { stdio: ['ignore', 'pipe', 'ignore'] });
     let said = '';
@@ -39,11 +40,11 @@ test('a second run gives the same result to the byte, an interrupted one leaves 
     });
     const [status] = await once(child, 'exit');
     expect(said).toContain(cell);
-    expect(status).toBe(1);
+    expect(status).toBe(exit);
     expect(contents(out)).toEqual(second);
   }
   expect(contents(folder)).toEqual(survey);
-  expect(readdirSync(join(PROJECT, 'out')).filter((name) => name.startsWith(basename(folder)))).toEqual([
+  expect(readdirSync(join(PROJECT, 'out')).filter((name) => name.includes(basename(folder)))).toEqual([
     basename(folder),
   ]);
 });

@@ -76,7 +76,7 @@ async function tryDepth(page: Page): Promise<void> {
 itInJupyter('npm run lab opens a Jupyter that knows the kernel and runs the what-if live', async () => {
   const env = await jupyterEnvironment(passingFolder());
   const before = readFileSync(join(PROJECT, 'notebooks', 'what-if.ipynb'), 'utf8');
-  const url = await serve(process.execPath, [join(PROJECT, 'dist', 'notebook', 'openLab.js')], env);
+  const url = await serve(process.execPath, [join(PROJECT, 'dist', 'notebook', 'underpond.js'), 'lab'], env);
   const asked = await fetch(`${url}/api/kernelspecs`, { headers: HEADERS });
   const { kernelspecs } = (await asked.json()) as {
     kernelspecs: Record<string, { spec: { language: string } }>;

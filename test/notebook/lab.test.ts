@@ -1,14 +1,27 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, it } from 'vitest';
+import { setTimeout } from 'node:timers/promises';
+import { expect, it, vi } from 'vitest';
+import { newConnection } from '../../lib/notebook/connection.js';
+import { kernelArguments } from '../../lib/notebook/kernel.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 
-const LAB = join(PROJECT, 'dist', 'notebook', 'openLab.js');
+const COMMAND = join(PROJECT, 'dist', 'notebook', 'underpond.js');
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
 
 /** Runs the command with only these programs on the path. */
 function run(programs: string, ...args: string[]) {
-  return spawnSync(process.execPath, [LAB, ...args], {
+  return spawnSync(process.execPath, [COMMAND, 'lab', ...args], {
     encoding: 'utf8',
     env: { ...process.env, PATH: programs },
   });
@@ -35,4 +48,50 @@ it('opens the notebooks with the kernel on the path of Jupyter, and passes argum
   const { args, path } = JSON.parse(readFileSync(told, 'utf8'));
   expect(args).toEqual(['notebook', join(PROJECT, 'notebooks'), '--no-browser']);
   expect(path.split(':')[0]).toBe(join(PROJECT, '.jupyter'));
+});
+
+it.each(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const)(
+  'leaves no server when it is ended by %s',
+  async (signal) => {
+    const programs = passingFolder();
+    const told = join(programs, 'told');
+    // A server that ends by itself only when it is asked to, as Jupyter does.
+    writeFileSync(
+      join(programs, 'jupyter'),
+      `#!${process.execPath}\nif (process.argv[3] !== '--version') { require('node:fs').writeFileSync(${JSON.stringify(told)}, String(process.pid)); setInterval(() => {}, 1000); for (const s of ['SIGTERM', 'SIGINT']) process.on(s, () => setTimeout(() => process.exit(0), 200)); }\n`,
+      { mode: 0o755 },
+    );
+    const lab = spawn(process.execPath, [COMMAND, 'lab'], {
+      env: { ...process.env, PATH: `${programs}:/usr/bin:/bin` },
+      stdio: ['pipe', 'ignore', 'ignore'],
+    });
+    const gone = once(lab, 'exit');
+    await vi.waitUntil(() => existsSync(told) && readFileSync(told, 'utf8') !== '', { timeout: 60_000 });
+    const server = Number(readFileSync(told, 'utf8'));
+    lab.kill(signal);
+    expect(await gone).toEqual(signal === 'SIGKILL' ? [null, 'SIGKILL'] : [0, null]);
+    await vi.waitUntil(() => !isAlive(server), { timeout: 20_000 });
+  },
+);
+
+it('a kernel ends when whoever started it is gone', async () => {
+  const folder = passingFolder();
+  const file = join(folder, 'connection.json');
+  writeFileSync(file, JSON.stringify(await newConnection()));
+  const flags = await kernelArguments(file);
+  const starter = spawn(
+    process.execPath,
+    [
+      '-e',
+      `const { spawn } = require('node:child_process'); const { pid } = spawn(process.execPath, ${JSON.stringify(flags)}, { stdio: 'ignore', detached: true }); console.log(pid); setInterval(() => {}, 1000);`,
+    ],
+    { stdio: ['ignore', 'pipe', 'ignore'] },
+  );
+  const [line] = await once(starter.stdout, 'data');
+  const kernel = Number(String(line));
+  // Long enough for the watch to be set.
+  await setTimeout(2000);
+  expect(isAlive(kernel)).toBe(true);
+  starter.kill('SIGKILL');
+  await vi.waitUntil(() => !isAlive(kernel), { timeout: 20_000 });
 });

@@ -87,7 +87,9 @@ describe.each(['metric', 'us'] as const)('a new survey, %s', (units) => {
       'soakage.csv': 'P1,1,0,30,60,15,yes',
       'levels.csv': `A,rim,0,10,`,
       'water.csv': `P1,2024-01-10,09:00,level,1,2,4,1,1.5,`,
+      'climate.csv': '',
     };
+    edit(folder, 'later/climate.csv', (text) => text.replace(/^(\d+),,,$/gm, '$1,2,10,'));
     for (const [file, row] of Object.entries(rows)) {
       renameSync(join(folder, 'later', file), join(folder, file));
       edit(folder, file, (text) => `${text}${row}\n`);
@@ -101,12 +103,59 @@ describe.each(['metric', 'us'] as const)('a new survey, %s', (units) => {
     }
   });
 
+  test('asks how a drain is kept, with what is taken where nobody says', () => {
+    const folder = made(units);
+    const site = readFileSync(join(folder, 'site.csv'), 'utf8');
+    const html = fieldSheetHtml(units);
+    const asked: [string, number][] = [
+      ['flood_every', 5],
+      ['drain_blocked_once_in', 200],
+      ['flap_stuck_once_in', 20],
+      ['pump_out_once_in', 200],
+      ['power_cut_hours', 24],
+      ['power_cut_once_in', 10],
+    ];
+    for (const [item, years] of asked) {
+      expect(site).toMatch(new RegExp(`^${item},,\\w+,.*empty: ${years}\\b`, 'm'));
+      expect(html).toMatch(new RegExp(`\\(${years}\\b`));
+      edit(folder, 'site.csv', (text) => text.replace(`${item},,`, `${item},7,`));
+    }
+    try {
+      readSurvey(folder);
+    } catch (error) {
+      // Said with its unit, each is read.
+      expect((error as SurveyError).problems.filter(({ file }) => file === 'site.csv')).toEqual([]);
+    }
+  });
+
   test('the field sheet carries the cautions and the units, and needs nothing else', () => {
     const html = fieldSheetHtml(units);
     for (const { title, drained } of CAUTIONS) expect(html.includes(`<b>${title}.</b>`)).toBe(!drained);
     expect(html).toContain(`Depth (${unit})`);
     expect(html).not.toMatch(/https?:|<script|src=/);
   });
+});
+
+it('the twelve months change which of them count as wet', () => {
+  const folder = made('metric');
+  edit(folder, 'pond.csv', (text) =>
+    text.replace('depth,,', 'depth,1,').replace('length,,', 'length,4,').replace('width,,', 'width,3,'),
+  );
+  edit(folder, 'site.csv', (text) => text.replace('latitude,,', 'latitude,52,'));
+  edit(folder, 'pits.csv', (text) => `${text}P1,0,1.8 m,clay,massive,grey,stiff,\n`);
+  const wet = () =>
+    siteModel(readSurvey(folder), { samples: 20 }).assumptions.find(({ item }) => item === 'wet months');
+  expect(wet()?.reason ?? 'hemisphere').toContain('hemisphere');
+  // Rain at midsummer, a dry winter.
+  renameSync(join(folder, 'later', 'climate.csv'), join(folder, 'climate.csv'));
+  edit(folder, 'climate.csv', (text) =>
+    text.replace(/^(\d+),,,$/gm, (_, month: string) => {
+      const summer = 1 - Math.cos((2 * Math.PI * (Number(month) - 1)) / 12);
+      return `${month},${Math.round(10 + 80 * summer)},,${Math.round(20 + 20 * summer)}`;
+    }),
+  );
+  expect(wet()?.reason).toContain('climate.csv');
+  expect(String(wet()?.value)).toMatch(/\b6;7;8\b/);
 });
 
 it('never writes over anything', () => {
@@ -119,18 +168,24 @@ it('never writes over anything', () => {
 
 it('as a command tells what it wrote and what to do next', () => {
   const run = (...args: string[]) =>
-    spawnSync(process.execPath, [join(PROJECT, 'dist', 'notebook', 'newSurvey.js'), ...args], {
+    spawnSync(process.execPath, [join(PROJECT, 'dist', 'notebook', 'underpond.js'), 'new', ...args], {
       encoding: 'utf8',
     });
   const folder = join(passingFolder(), 'lawn');
-  expect(run(folder, 'us')).toMatchObject({
+  expect(run(folder, '--units', 'us')).toMatchObject({
     status: 0,
     stderr: '',
     stdout: expect.stringContaining('Three files are enough: site, pond, pits; add water when you have it.'),
   });
-  expect(run(folder, 'us')).toMatchObject({ status: 1, stderr: expect.stringContaining('not empty') });
-  expect(run(folder, 'yards')).toMatchObject({ status: 1, stderr: expect.stringContaining('FOLDER us') });
-  expect(run()).toMatchObject({ status: 1, stderr: expect.stringContaining('new-survey FOLDER') });
+  expect(run(folder, '--units', 'us')).toMatchObject({
+    status: 1,
+    stderr: expect.stringContaining('not empty'),
+  });
+  expect(run(folder, '--units', 'yards')).toMatchObject({
+    status: 1,
+    stderr: expect.stringContaining('us or metric'),
+  });
+  expect(run()).toMatchObject({ status: 1, stderr: expect.stringContaining('missing FOLDER') });
 });
 
 itInChromium('the field sheet prints on five pages of A4, nothing cut off', async (page) => {
@@ -141,5 +196,9 @@ itInChromium('the field sheet prints on five pages of A4, nothing cut off', asyn
     expect(pdf).toMatch(/\/MediaBox\s*\[0 0 59[45][\d.]* 84[12][\d.]*\]/);
     await page.setViewportSize({ width: 703, height: 1000 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(703);
+    const tooSmall = () =>
+      Array.from(document.querySelectorAll('.box')).filter((box) => box.scrollHeight > box.clientHeight)
+        .length;
+    expect(await page.evaluate(tooSmall)).toBe(0);
   }
 });

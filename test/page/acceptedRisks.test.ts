@@ -7,6 +7,7 @@ const curve: DepthCurve = {
   possible: true,
   depth_m: [0.2, 0.4, 0.6, 0.8, 1],
   per_year: [0.001, 0.008, 0.015, 0.03, 0.03],
+  upkeep: [0, 0, 0, 0, 0],
   per_dig: [0, 0, 0, 0, 0],
   governs: ['none', 'none', 'none', 'lift-emptied', 'lift-emptied'],
   safe: [true, true, true, false, false],

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { onTestFinished } from 'vitest';
 import { liveScript } from '../../lib/notebook/liveScript.js';
-import { pageHtml } from '../../lib/page/index.js';
+import { type PrivatePart, pageHtml } from '../../lib/page/index.js';
 import { type Assessment, assess, reportOf, workedSheet } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import type { Survey } from '../../lib/survey/index.js';
@@ -25,13 +25,18 @@ export function assessmentOf(survey: Survey): Assessment {
 }
 
 /** HTML of the page with its what-if. */
-export async function demoPage(survey: Survey, photos: Record<string, string> = {}): Promise<string> {
+export async function demoPage(
+  survey: Survey,
+  photos: Record<string, string> = {},
+  leftOut: PrivatePart[] = [],
+): Promise<string> {
   const assessment = assessmentOf(survey);
   return pageHtml(reportOf(assessment), {
     worked: workedSheet(assessment),
     version: '0.0.0',
     photos,
     live: { script: await liveScript(), survey, seed: SEED, samples: SAMPLES },
+    leftOut,
   });
 }
 

@@ -1,15 +1,11 @@
-/** What is held in the hand: the card, the answer of the day, photos. */
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+/** What is held in the hand: the card, and the answer of the day. */
 import { describe, expect, it } from 'vitest';
-import { photosOf, smallImage } from '../../lib/notebook/photos.js';
 import { pondCardHtml, todayWords } from '../../lib/page/index.js';
 import { marksOf } from '../../lib/page/pondCard.js';
 import { lowerToday } from '../../lib/risk/index.js';
 import { itInChromium } from '../chromium.js';
 import { invented } from '../figures/report.js';
 import { demoFiles, surveyOf } from '../folder.js';
-import { passingFolder } from '../notebook/notebooks.js';
 import { assessmentOf, fileOf } from './demoPage.js';
 import { labelFaults } from './labels.js';
 
@@ -29,7 +25,7 @@ describe('the pond card', () => {
     expect(html).toMatch(
       /aria-label="Stick with its top at the full level\. drain runs: .*drain does not run: /,
     );
-    expect(html).toMatch(/Jun, Jul, Aug, Sep may be emptied/);
+    expect(html).toMatch(/Jul, Aug, Sep may be emptied/);
     expect(html.replaceAll('\u00a0', ' ')).toContain('plus 0.10 m');
   });
 });
@@ -77,72 +73,5 @@ describe('may I lower it today', () => {
   it('does not lower a pond that the water stands above', () => {
     const today = lowerToday(withDip('dip-pipe,2024-02-14,09:00,level,-0.25,1.4,10,3.2,0.90,\n'))!;
     expect(todayWords({ ...invented(), lower_today: today }, 'metric')).toContain('do not lower it');
-  });
-});
-
-describe('photos of pits', () => {
-  const segment = (marker: number, body: Buffer) =>
-    Buffer.concat([Buffer.from([0xff, marker]), u16(body.length + 2), body]);
-  const u16 = (value: number) => Buffer.from([value >> 8, value & 255]);
-  const picture = (size: number) =>
-    Buffer.concat([Buffer.from([0xff, 0xda, 0, 2]), Buffer.alloc(size, 7), Buffer.from([0xff, 0xd9])]);
-  /** Notes of a camera, big-endian: one tag, then a second directory with a thumbnail. */
-  const exif = (thumbnail: Buffer) => {
-    const u32 = (value: number) =>
-      Buffer.from([value >>> 24, (value >> 16) & 255, (value >> 8) & 255, value & 255]);
-    const tag = (id: number, value: number) => Buffer.concat([u16(id), u16(4), u32(1), u32(value)]);
-    const first = Buffer.concat([u16(1), tag(0x8825, 99), u32(26)]);
-    const second = Buffer.concat([u16(2), tag(0x0201, 56), tag(0x0202, thumbnail.length), u32(0)]);
-    return segment(
-      0xe1,
-      Buffer.concat([Buffer.from('Exif\0\0MM\0*\0\0\0\b', 'latin1'), first, second, thumbnail]),
-    );
-  };
-  const START = Buffer.from([0xff, 0xd8]);
-  const small = Buffer.concat([
-    START,
-    segment(0xe1, Buffer.from('Exif\0\0place and owner')),
-    segment(0xfe, Buffer.from('remark')),
-    picture(50),
-  ]);
-
-  it('lose place, time and owner', () => {
-    const { type, bytes } = smallImage(small)!;
-    expect(type).toBe('image/jpeg');
-    expect(bytes).toEqual(Buffer.concat([START, picture(50)]));
-  });
-
-  it('that are large are shown by the thumbnail of the camera, and left out without one', () => {
-    const large = Buffer.concat([START, exif(small), picture(300_000)]);
-    expect(smallImage(large)!.bytes).toEqual(Buffer.concat([START, picture(50)]));
-    expect(smallImage(Buffer.concat([START, picture(300_000)]))).toBeUndefined();
-    expect(
-      smallImage(
-        Buffer.concat([
-          START,
-          segment(0xe1, Buffer.from('Exif\0\0MM\0*\0\0\xff\xff', 'latin1')),
-          picture(300_000),
-        ]),
-      ),
-    ).toBeUndefined();
-  });
-
-  it('are taken from the folder of the survey only, and only if they are pictures', () => {
-    const parent = passingFolder();
-    const folder = join(parent, 'survey');
-    mkdirSync(folder);
-    writeFileSync(join(parent, 'outside.jpg'), small);
-    writeFileSync(join(folder, 'p1.jpg'), small);
-    writeFileSync(join(folder, 'notes.jpg'), 'no picture');
-    const files = demoFiles('clay-slope');
-    const survey = surveyOf(files);
-    const named = (photo: string) => ({
-      ...survey,
-      layers: survey.layers.map((layer) => ({ ...layer, photo })),
-    });
-    expect(Object.keys(photosOf(named('p1.jpg'), folder))).toEqual(['p1.jpg']);
-    expect(photosOf(named('p1.jpg'), folder)['p1.jpg']).toMatch(/^data:image\/jpeg;base64,/);
-    for (const name of ['../outside.jpg', 'notes.jpg', 'missing.jpg', '..', ''])
-      expect(photosOf(named(name), folder)).toEqual({});
   });
 });

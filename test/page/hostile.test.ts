@@ -2,7 +2,7 @@
 import { homedir, userInfo } from 'node:os';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it, vi } from 'vitest';
-import { changesText, pondCardHtml, workedCsv } from '../../lib/page/index.js';
+import { changesText, pondCardHtml, shoppingCsv, workedCsv } from '../../lib/page/index.js';
 import { reportOf, workedSheet } from '../../lib/risk/index.js';
 import type { Survey } from '../../lib/survey/index.js';
 import { itInChromium } from '../chromium.js';
@@ -75,7 +75,7 @@ describe('a hostile survey', () => {
     expect(withoutScripts(shown).match(/<img src="data:image\/png;base64,iVBORw0KGgo="/g)).toHaveLength(1);
   });
 
-  it('gives a spreadsheet no formula', () => {
+  it('gives a spreadsheet no formula in the worked steps', () => {
     const sheet = workedSheet(assessment);
     sheet[0]!.heading = FORMULA;
     sheet[0]!.steps[0]!.inputs[0]!.from = `@${CONTROL}"x"`;
@@ -85,6 +85,30 @@ describe('a hostile survey', () => {
     for (const cell of rows.flat()) if (Number.isNaN(Number(cell))) expect(cell).not.toMatch(/^[=+\-@\t\r]./);
     expect(text).not.toMatch(UNSEEN);
     expect(rows.some((row) => row[0] === `'${FORMULA}`)).toBe(true);
+  });
+
+  it.each([FORMULA, `x;${FORMULA}`, ` ${FORMULA}`, 'a, b;\t=1+1;\u202e@SUM(A1)', '"x";-2+3', '\uff1d1+1'])(
+    'gives a spreadsheet no formula, split at commas or at semicolons: %j',
+    (text) => {
+      const written = shoppingCsv([
+        { item: text, amount: 1, unit: 'm' },
+        { item: `pipe "${text}"`, amount: 2, unit: text },
+      ]);
+      const cells = [
+        ...parse(written).flat(),
+        // What is quoted in the middle of a cell is quoted to nobody who splits there.
+        ...written.split(/[;\r\n]+/).map((cell) => cell.replace(/^"/, '')),
+      ];
+      expect(cells.length).toBeGreaterThan(10);
+      for (const cell of cells)
+        if (Number.isNaN(Number(cell))) expect(cell.trimStart()).not.toMatch(/^[=+\-@\uff1d]/);
+      expect(parse(written)[1]).toHaveLength(5);
+    },
+  );
+
+  it('keeps what is no formula', () => {
+    const rows: string[][] = parse(shoppingCsv([{ item: '-0.5; to -3.5 m', amount: 1, unit: '--01' }]));
+    expect(rows[1]!.slice(0, 3)).toEqual(['-0.5; to -3.5 m', '1', '--01']);
   });
 
   it('does not steer the terminal that compares it', () => {

@@ -1,10 +1,24 @@
 /** The page, result.json and the notebook's words say the same numbers, to the last shown digit. */
 import { evaluate } from 'mathjs';
 import { describe, expect, it, vi } from 'vitest';
-import { ADVICE_NAMES, optionTable, quantityTable, waterMonthTable } from '../../lib/figures/index.js';
-import { upliftLine, verdictWords } from '../../lib/page/index.js';
+import {
+  ADVICE_NAMES,
+  optionTable,
+  quantityTable,
+  riskDepthFigure,
+  waterMonthTable,
+} from '../../lib/figures/index.js';
+import { changesText, upliftLine, verdictWords, viewOf } from '../../lib/page/index.js';
 import { stepNumber } from '../../lib/page/workedSection.js';
-import { chanceText, reportOf, resultOf, workedSheet } from '../../lib/risk/index.js';
+import {
+  chanceText,
+  isUpkeep,
+  orderText,
+  reportOf,
+  resultOf,
+  workedSheet,
+  yearlyText,
+} from '../../lib/risk/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 import { assessmentOf, demoPage } from './demoPage.js';
@@ -59,8 +73,40 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
     const rows = rowsOf(await demoPage(survey), 'Options compared');
     for (const option of written.options.filter((o: { possible: boolean }) => o.possible)) {
       const row = rows.find(([first]) => first === ADVICE_NAMES[option.option as keyof typeof ADVICE_NAMES])!;
-      expect(row[2]).toContain(chanceText(option.risk_at_wish.per_year));
+      const { risk_at_wish } = option;
+      const said = isUpkeep(risk_at_wish) ? orderText : chanceText;
+      expect(row[2]).toContain(said(risk_at_wish.per_year));
       expect(row[4]).toBe(formatQuantity(option.full.net_head_m.p10, 'level', units));
+    }
+  });
+
+  it('what upkeep sets is an order in hovers, in the comparison and in the what-if', () => {
+    const hovers = riskDepthFigure(report, units, 'wide').data.flatMap((trace) => {
+      const { text, hoverinfo } = trace as { text?: string[]; hoverinfo?: string };
+      return hoverinfo === 'text' ? (text ?? []) : [];
+    });
+    const saidOf = (name: string, depth: string) =>
+      hovers.find((text) => text.includes(name) && text.includes(`, ${depth}: `));
+    const upkept = report.curves
+      .filter(({ possible }) => possible)
+      .flatMap(({ option, depth_m, per_year, upkeep }) =>
+        depth_m.flatMap((depth, at) =>
+          isUpkeep({ per_year: per_year[at]!, upkeep: upkeep[at]! }) ? [{ option, depth }] : [],
+        ),
+      );
+    if (name === 'clay-slope') expect(upkept.length).toBeGreaterThan(0);
+    for (const { option, depth } of upkept)
+      expect(saidOf(ADVICE_NAMES[option], formatQuantity(depth, 'length', units))).toMatch(
+        /about 1 year in \d+; set by how it is kept/,
+      );
+    const compared = changesText({ survey, report }, { survey, report });
+    const { chances } = viewOf(assessment, units);
+    const told = report.result.recommendation.option;
+    for (const { option, risk_at_wish } of report.result.options) {
+      if (!risk_at_wish || !isUpkeep(risk_at_wish)) continue;
+      expect(compared).toContain(yearlyText(risk_at_wish));
+      if (option === told && report.result.recommendation.depth_m === report.pond.depth_m)
+        expect(chances).toContain(`together ${yearlyText(risk_at_wish)}`);
     }
   });
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess, costOf, resultOf, unusedPrices, type Work, workOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { outline, pondVolume } from '../../lib/uplift/index.js';
+import { demoFiles, surveyOf, withItem } from '../folder.js';
 
 const ORIGIN = { file: 'prices.csv' };
 const price = (item: string, unit: string, amount: number) => ({ item, unit, price: amount, origin: ORIGIN });
@@ -49,18 +50,65 @@ describe('the work of a demo', () => {
   const files = demoFiles('clay-slope');
   const a = assess(siteModel(surveyOf(files), { samples: 64 }));
 
-  test('the hole of a box with sides of one slope, by the prismoidal rule by hand', () => {
+  test('the hole of a box with sides of one slope, by the prismoidal rule, and the wedge of ground that rises behind it, by hand', () => {
     const { pond } = a.site;
     const dug = pond.depth + pond.bedding.thickness;
     const { length, width, sideSlope, shelf } = pond.shape;
     expect([pond.shape.shape, shelf]).toEqual(['box', undefined]);
     const area = (d: number) => (length - 2 * sideSlope * d) * (width - 2 * sideSlope * d);
-    const hole = (dug / 6) * (area(0) + 4 * area(dug / 2) + area(dug));
+    const { highRim } = a.site.places;
+    expect(highRim).toBeCloseTo(0.12, 9);
+    const wedge = (length * width * highRim) / 2;
+    const hole = wedge + (dug / 6) * (area(0) + 4 * area(dug / 2) + area(dug));
     const rim = 2 * (length + width) * pond.ring.width * pond.depth;
     const { quantities, seconds } = workOf(a.basis, { way: 'asIs', raise: 0, ballast: 0 }, pond.depth);
-    expect(quantities).toHaveLength(1);
+    expect(quantities.map((q) => q.item)).toEqual([
+      'clay to dig for the pond, as it lies',
+      'spoil of all that is dug, loose (30 % swell)',
+    ]);
     expect(quantities[0].amount).toBeCloseTo(hole + rim, 9);
+    expect(quantities[1].amount).toBeCloseTo(1.3 * (hole + rim), 9);
     expect(seconds / 3600).toBeCloseTo((hole + rim) / 0.4, 9);
+  });
+
+  test('a drain is dug at the pace of digging and laid at that of filling, its pipes and sheets not at all', () => {
+    const { measures, depth } = a.decision;
+    expect(measures.drain?.kind).toBe('outlet');
+    const { quantities, seconds } = workOf(a.basis, measures, depth);
+    const of = (words: RegExp) =>
+      quantities.filter((q) => q.unit === 'm³' && words.test(q.item)).reduce((sum, q) => sum + q.amount, 0);
+    const dug = of(/as it lies/);
+    expect(dug).toBeGreaterThan(of(/for the pond/));
+    expect(of(/^spoil/)).toBeCloseTo(1.3 * dug, 9);
+    expect(seconds / 3600).toBeCloseTo(dug / 0.4 + of(/sand|gravel/) / 0.7, 9);
+    // The list of the drain has the same spoil: the pond's own too.
+    const own = a.drain!.quantities.find((q) => q.item.startsWith('spoil'))!;
+    expect(of(/^spoil/)).toBeCloseTo(own.amount, 9);
+  });
+
+  test('a ring is not dug deeper than a pond that is raised, and raising it never digs more', () => {
+    const ringed = withItem(
+      withItem(files, 'pond.csv', 'ring_width', '0.3', 'm'),
+      'pond.csv',
+      'bedding',
+      'none',
+      '',
+    );
+    const { basis, site } = assess(siteModel(surveyOf(ringed), { samples: 64 }));
+    const clay = (raise: number, depth: number) =>
+      workOf(basis, { way: 'asIs', raise, ballast: 0 }, depth).quantities.find(({ item }) =>
+        item.startsWith('clay'),
+      )?.amount ?? 0;
+    const { shape, ring } = site.pond;
+    const wedge = (raise: number) =>
+      shape.length * shape.width * Math.max(site.places.highRim / 2 - raise, 0);
+    for (const raise of [0, 0.2, 0.5]) {
+      const around = outline(shape) * ring.width * (1 - raise);
+      expect(clay(raise, 1)).toBeCloseTo(wedge(raise) + pondVolume(shape, 1 - raise) + around, 9);
+      expect(clay(raise + 0.1, 1)).toBeLessThan(clay(raise, 1));
+      expect(clay(raise, 1.1)).toBeGreaterThan(clay(raise, 1));
+    }
+    expect(clay(1, 1)).toBe(0);
   });
 
   test('a drain adds what its own list says, and more of every option has its cost where there are prices', () => {
@@ -74,7 +122,7 @@ describe('the work of a demo', () => {
     for (const { item, amount } of result.drain!.quantities)
       expect(drain.quantities).toContainEqual(expect.objectContaining({ item, amount }));
     expect(drain.cost!).toBeGreaterThan(of('no-drain').work!.cost!);
-    expect(of('ballast').possible ? 1 : of('ballast').work).toBeNull();
+    expect(of('ballast').work === null).toBe(!of('ballast').possible);
     expect(result.warnings.filter((w) => w.code === 'price-not-used')).toEqual([]);
   });
 });

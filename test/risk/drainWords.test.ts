@@ -20,7 +20,7 @@ describe.each(['metric', 'us'] as const)('a drain in words, %s', (units) => {
 
   test('where the water comes from, with what keeps it away and what is left', () => {
     expect(drainWords(hollow.drain!, units).inflow).toMatch(
-      /run-off from uphill: .* a minute of .*What keeps it away: a swale .*; .* a minute is left then/,
+      /run-off from uphill: .* a minute.*What keeps it away: a swale .*; .* a minute is left then/,
     );
     expect(drainWords(slope.drain!, units).inflow).toMatch(
       /Its water is seepage through the ground.*nothing above ground/,
@@ -73,7 +73,8 @@ test('water lowered in shrinking clay under a house asks for an engineer; not un
         ),
       ),
     );
-  const near = house(14);
+  // Rain on the ground round the pond feeds it from all sides: a house 14 m away is lowered by less than can shrink it.
+  const near = house(8);
   expect(near.rules.find((r) => r.code === 'ask-engineer')?.text).toContain('kitchen');
   expect(house(400).rules.some((r) => r.code === 'ask-engineer')).toBe(false);
 });

@@ -130,3 +130,13 @@ describe('one sample', () => {
     );
   });
 });
+
+test('no share is below none or above all, however few the samples', () => {
+  for (let seed = 1; seed <= 40; seed++) {
+    const { first, total } = sobolIndices(gFunction.of, 8, 16, seed);
+    for (const { value } of [...first, ...total]) {
+      expect(value).toBeGreaterThanOrEqual(0);
+      expect(value).toBeLessThanOrEqual(1);
+    }
+  }
+});

@@ -13,7 +13,7 @@ function water(step = 0.02) {
     month[i] = (m < 3 || m > 9 ? -0.4 : -1.2) + step * year;
   }
   const none = new Float32Array(month.length);
-  return { samples, years, clayLow: { month, window: none }, conductivity: Float64Array.of(1e-8, 1e-6) };
+  return { samples, years, clayLow: { month, emptied: none }, conductivity: Float64Array.of(1e-8, 1e-6) };
 }
 
 describe('digging window', () => {

@@ -11,7 +11,7 @@ const said = (rows: string[], conductivity = CLAY) =>
       'water.csv': `pit,date,time,reading,depth_m,hole_depth_m,hole_diameter_cm,pipe_bore_cm,open_from_m\n${rows.join('\n')}\n`,
       'levels.csv': 'point,role,level_m\nr,rim,10\nsurface,pond,10\npipe,dip-pipe,10.1\n',
     }),
-    conductivity,
+    () => ({ median: conductivity, spread: Number.POSITIVE_INFINITY }),
   );
 const OPENED = 'P1,2024-01-10,09:00,opened,1.5,,10,,';
 

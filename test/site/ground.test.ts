@@ -1,14 +1,21 @@
 import { describe, expect, test } from 'vitest';
-import { Assumptions, groundOf, placesOf, soilTestsOf } from '../../lib/site/index.js';
+import {
+  Assumptions,
+  groundOf,
+  ksatAround,
+  ksatOfHole,
+  soilTestsOf,
+  strengthAt,
+} from '../../lib/site/index.js';
 import { drainablePorosity, permeabilityFromTexture, strengthFromConsistency } from '../../lib/soil/index.js';
 import { read } from '../survey/folder.js';
 
-function ground(pits: string | undefined, depth = 1, extra: Record<string, string> = {}) {
+function ground(pits: string | undefined, extra: Record<string, string> = {}) {
   const header = 'pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa,organic_pct';
   const survey = read({ 'pits.csv': pits === undefined ? undefined : `${header}\n${pits}\n`, ...extra });
   const assume = new Assumptions();
   return {
-    ...groundOf(survey, soilTestsOf(survey).tests, depth, placesOf(survey).pits, assume),
+    ...groundOf(survey, soilTestsOf(survey).tests, assume),
     assumed: assume.list.map((a) => a.item),
   };
 }
@@ -47,23 +54,29 @@ describe('permeability around the hole', () => {
     const [, loam, clay, gravel] = g.layers.map((l) => l.ksat.median);
     expect(loam).toBeGreaterThan(10 * clay);
     expect(gravel).toBeGreaterThan(1000 * loam);
-    expect(g.ksat.median / ((0.5 * loam + 0.7 * clay) / 1.2)).toBeCloseTo(1, 12);
+    expect(ksatAround(g, 1).median / ((0.5 * loam + 0.7 * clay) / 1.2)).toBeCloseTo(1, 12);
+    expect(ksatAround(g, 1.1).median).toBeGreaterThan(10 * ksatAround(g, 1).median);
+    // A hole gathers through what it is open to: all of it, or its lower end.
+    expect(ksatOfHole(g, 'P1', undefined, 0.7).median).toBeCloseTo(loam, 15);
+    expect(ksatOfHole(g, 'P1', 0.9, 1.4).median).toBeCloseTo(clay, 15);
   });
 });
 
 describe('strength of the sides', () => {
   test('of tests, else of the softest word, else assumed firm and said', () => {
-    expect(ground(`${TOPSOIL}\nP1,0.3,2,clay,,,stiff,,60,`).strength!.median).toBeCloseTo(60000, 6);
+    expect(strengthAt(ground(`${TOPSOIL}\nP1,0.3,2,clay,,,stiff,,60,`), 1)!.median).toBeCloseTo(60000, 6);
     const words = `${TOPSOIL}\nP1,0.3,0.9,clay,,,stiff,,,\nP1,0.9,2,silty clay,,,soft,,,`;
-    expect(ground(words).strength).toEqual(strengthFromConsistency('soft'));
+    expect(strengthAt(ground(words), 1)).toEqual(strengthFromConsistency('soft'));
+    // Half a metre above the soft layer it is not felt yet.
+    expect(strengthAt(ground(words), 0.4)).toEqual(strengthFromConsistency('stiff'));
     const silent = ground(`${TOPSOIL}\nP1,0.3,2,clay,,,,,,`);
-    expect(silent.strength!.median).toBe(strengthFromConsistency('firm').median);
-    expect(silent.strength!.spread).toBeGreaterThan(strengthFromConsistency('firm').spread);
+    expect(strengthAt(silent, 1)!.median).toBe(strengthFromConsistency('firm').median);
+    expect(strengthAt(silent, 1)!.spread).toBeGreaterThan(strengthFromConsistency('firm').spread);
     expect(silent.assumed).toContain('consistency');
   });
 
   test('none where no clay was logged', () => {
-    expect(ground('P1,0,0.3,sandy loam,rooted,,,,,\nP1,0.3,2,sand,,,,,,').strength).toBeUndefined();
+    expect(strengthAt(ground('P1,0,0.3,sandy loam,rooted,,,,,\nP1,0.3,2,sand,,,,,,'), 1)).toBeUndefined();
   });
 });
 
@@ -77,20 +90,25 @@ describe('what the log shows', () => {
     expect(g.organicTop).toBe(0.9);
   });
 
-  test('a seam under the clay, its top and its highest pressure, from the ground at that pit', () => {
-    const g = ground(`${TOPSOIL}\nP1,0.3,2.2,clay,massive,,,,,\nP1,2.2,3,sand,,,,,,`, 1, {
-      'heads.csv': 'place,month,depth_m,spread_m,source\nbelow:P1,3,0.4,0.05,\nbelow:P1,high,0.3,0.08,\n',
-      'levels.csv': 'point,role,level_m\nr,rim,10\nP1,pit,10.1\n',
-    });
-    expect(g.seams).toEqual([
-      { pit: 'P1', top: expect.closeTo(2.1, 12), headDepth: expect.closeTo(0.2, 12), headSpread: 0.08 },
-    ]);
-  });
-
   test('without any log clay is assumed and said', () => {
     const g = ground(undefined);
     expect(g.assumed).toContain('pits.csv');
     expect(g.clayey).toBe(true);
     expect(g.topsoil).toBe(0.3);
   });
+});
+
+test('a layer without a name is what its percentages say, and clay only without either', () => {
+  const layers = (...rows: string[]) => {
+    const header = 'pit,top_m,bottom_m,texture,sand_pct,silt_pct,clay_pct,consistency';
+    const survey = read({ 'pits.csv': `${header}\n${rows.join('\n')}\n` });
+    return groundOf(survey, [], new Assumptions());
+  };
+  const sandy = layers('P1,0,2.5,,85,13,2,firm');
+  expect(sandy.layers[0].texture).toBe('loamy sand');
+  // Sand has no strength undrained, and its sides are those of sand.
+  expect(sandy.sides[0].texture).toBe('loamy sand');
+  expect(layers('P1,0,2.5,,10,10,80,firm').layers[0].texture).toBe('clay');
+  expect(layers('P1,0,2.5,,48,0,53,firm').layers[0].texture).toBe('sandy clay');
+  expect(layers('P1,0,2.5,,,,,firm').layers[0].texture).toBe('clay');
 });

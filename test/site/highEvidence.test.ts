@@ -44,3 +44,25 @@ test('mottles from near the ground speak against water at half a metre, from dee
   expect(deep.highEvidence[0].says).toBe('agrees');
   expect(deep.told).toEqual([]);
 });
+
+describe('the highest level read', () => {
+  const told = (depth: number, reading = 'level') =>
+    siteModel(
+      read({
+        'heads.csv': 'place,month,depth_m,spread_m\nsite,high,0.5,0.1\n',
+        'water.csv': `pit,date,reading,depth_m,hole_depth_m\nP1,2023-02-11,level,0.9,2\nP1,2024-02-11,${reading},${depth},2\n`,
+      }),
+      { samples: 200 },
+    ).warnings.filter(({ code }) => code === 'read-above-high');
+
+  test('above all but one simulated year in twenty is told, with where and when', () => {
+    expect(told(0.1)).toMatchObject([
+      { file: 'water.csv', message: expect.stringMatching(/^P1 on 2024-02-11: water at 0\.10 m.*0\.3\d m/) },
+    ]);
+  });
+
+  test('within the years simulated it is not, nor one of a hole that still fills', () => {
+    expect(told(0.35)).toEqual([]);
+    expect(told(0.1, 'strike')).toEqual([]);
+  });
+});

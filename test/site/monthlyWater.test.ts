@@ -65,9 +65,9 @@ describe('from heads.csv', () => {
     const assume = new Assumptions();
     const water = monthlyFromHeads(survey, placesOf(survey), WINTER, assume)!;
     expect(assume.list.map(({ item }) => item)).toContain('heads at the pond');
-    // 9.5 + 0.02 × 10 + 0.01 × 5 at the rim's centre; the datum is 10.1.
-    expect(water.low[2]).toBeCloseTo(10.1 - 9.75, 9);
-    expect(water.low[8]).toBeCloseTo(10.1 - 9.25, 9);
+    // 9.5 + 0.02 × 9 + 0.01 × 4 at r1, the low side; the datum is its ground, 10.1.
+    expect(water.low[2]).toBeCloseTo(10.1 - 9.72, 9);
+    expect(water.low[8]).toBeCloseTo(10.1 - 9.22, 9);
     expect(water.spread).toBeGreaterThan(0.03);
   });
 
@@ -105,6 +105,7 @@ describe('from dips', () => {
   test('the highest of each month, dry as the floor, and no limit from below', () => {
     const water = monthlyFromDips(
       [dip(1, 0.4), dip(1, 0.3), dip(2, 0.1, 'above'), dip(3, 0.5), dip(8, 1.5, 'below')],
+      WINTER,
       new Assumptions(),
     );
     expect(rounded(water.low.slice(0, 3))).toEqual([0.3, 0.4, 0.5]);
@@ -116,11 +117,11 @@ describe('from dips', () => {
     const winters = (n: number) => {
       const assume = new Assumptions();
       const dips = Array.from({ length: n }, (_, i) => dip(1, 0.3, 'level', 2010 + i));
-      return { spread: monthlyFromDips(dips, assume).spread, reason: assume.list[0].reason };
+      return { spread: monthlyFromDips(dips, WINTER, assume).spread, reason: assume.list[0].reason };
     };
     expect([1, 2, 5].map((n) => winters(n).spread)).toEqual([0.25, 0.15, 0.1]);
-    expect(winters(1).reason).toMatch(/one winter/);
-    expect(winters(5).reason).toMatch(/5 winters/);
+    expect(winters(1).reason).toMatch(/one wet season/);
+    expect(winters(5).reason).toMatch(/5 wet seasons/);
   });
 });
 

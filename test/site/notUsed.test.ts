@@ -15,3 +15,10 @@ test('a setback without a boundary to measure it from is told', () => {
     ['not-used', 'site.csv', expect.stringContaining('no boundary points')],
   ]);
 });
+
+test('a word on the way to an outlet is told where there is none', () => {
+  const files = withItem(baseSurvey(), 'site.csv', 'outlet_within_boundary', 'yes');
+  expect(siteModel(surveyOf(files), { samples: 20 }).warnings).toMatchObject([
+    { code: 'not-used', file: 'site.csv', message: expect.stringContaining('no outlet') },
+  ]);
+});

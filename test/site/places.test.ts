@@ -89,10 +89,11 @@ describe('the boundary', () => {
     });
   });
 
-  test('by tape alone: nearer than the outlet counts as between, and what is left is at least so far', () => {
+  test('by tape alone: farther than the outlet it is beyond it, at least so far; nearer it may lie on any side', () => {
     const taped = (distance: number) =>
       places([`r1,rim,,,0,10`, `end,outlet,,,12,8`, `b,boundary,,,${distance},10`]).outlets[0];
-    expect(taped(9)).toMatchObject({ beyondBoundary: true });
+    expect(taped(9)).toMatchObject({ wayUnknown: true });
+    expect(taped(9).beyondBoundary).toBeUndefined();
     expect(taped(15)).toMatchObject({ beyondBoundary: false, toBoundary: 3 });
     expect(places(['r1,rim,0,0,,10', 'end,outlet,0,-12,,8']).outlets[0].toBoundary).toBeUndefined();
   });
@@ -134,7 +135,7 @@ describe('outlets', () => {
   });
 
   test('a lawful place for pumped water is kept apart', () => {
-    expect(places(['r1,rim,,,,10', 'lawn,discharge,,,12,10.4']).discharge).toEqual({
+    expect(places(['r1,rim,,,,10', 'lawn,discharge,,,12,10.4']).discharges[0]).toEqual({
       name: 'lawn',
       level: expect.closeTo(0.4, 12),
       distance: 12,

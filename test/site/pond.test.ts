@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Assumptions, pondOf } from '../../lib/site/index.js';
+import { Assumptions, heldAtWorst, pondOf, siteModel } from '../../lib/site/index.js';
 import { read } from '../survey/folder.js';
 
 function pond(rows: string[], datum = 0) {
@@ -21,7 +21,7 @@ test('what a survey does not say is assumed, and every assumption has its reason
       'side_slope',
       'water_above_rim_ground',
       'bedding',
-      'usual_drawdown',
+      'kept_within',
       'highest_raise',
       'ring_width',
       'ring_fill',
@@ -44,7 +44,8 @@ test('what a survey does not say is assumed, and every assumption has its reason
   // What is listed is what is used.
   const value = (item: string) => assumed.find((a) => a.item === item)!.value;
   expect(p.shape.sideSlope).toBe(value('side_slope'));
-  expect(p.usualDrawdown).toBe(value('usual_drawdown'));
+  expect(p.kept).toMatchObject({ within: value('kept_within') });
+  expect(p.overflow).toBe('ring');
   expect(p.ring.width).toBe(value('ring_width'));
 });
 
@@ -70,7 +71,7 @@ test('what it says is taken and not listed', () => {
   expect(p).toMatchObject({
     shape: { shape: 'box', length: 4, width: 3, sideSlope: 0.5 },
     fullLevel: -0.05,
-    usualDrawdown: 0.2,
+    kept: { held: 0.2 },
     highestRaise: 0,
     ring: { width: 0, fill: 'clay', capped: true },
     bedding: { kind: 'gravel', thickness: 0.1 },
@@ -124,4 +125,26 @@ test.each([
   const { shape } = pond([...said, 'depth,1,m']);
   expect(shape.length).toBeCloseTo(length, 12);
   expect(shape.width).toBeCloseTo(width, 12);
+});
+
+test('how its level is kept: topped up, never, or held; without weather as low all year as it may fall', () => {
+  const kept = (...items: string[]) => pond([...BARE, ...items]).kept;
+  expect(kept('kept_within,5,cm')).toEqual({ within: 0.05, spread: 0 });
+  expect(kept('kept_within,never,')).toEqual({ within: Number.POSITIVE_INFINITY, spread: 0 });
+  expect(kept('usual_drawdown,0.2,m')).toEqual({ held: 0.2 });
+  const assume = new Assumptions();
+  expect(heldAtWorst({ within: 0.05, spread: 0 }, 1, assume)).toEqual({ held: 0.05 });
+  expect(assume.list).toEqual([]);
+  expect(heldAtWorst({ within: Number.POSITIVE_INFINITY, spread: 0 }, 0.3, assume)).toEqual({ held: 0.3 });
+  expect(assume.list[0].reason).toContain('never topped up');
+});
+
+test.each([
+  ['at its floor', 'water_above_rim_ground,-1,m,'],
+  ['below where its sides meet', 'side_slope,2,,\nwater_above_rim_ground,-0.8,m,'],
+])('a pond that is full %s is refused', (_, facts) => {
+  const pond = `item,value,unit,note\nlength,4,m,\nwidth,3,m,\ndepth,1,m,\n${facts}\n`;
+  expect(() => siteModel(read({ 'pond.csv': pond }), { samples: 8 })).toThrow(
+    /pond\.csv:\d+ value: invalid water_above_rim_ground - full it would stand/,
+  );
 });

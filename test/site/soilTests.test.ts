@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Assumptions, groundOf, placesOf, soilTestsOf } from '../../lib/site/index.js';
+import { Assumptions, groundOf, soilTestsOf } from '../../lib/site/index.js';
 import { inverseAugerHoleTest } from '../../lib/soil/index.js';
 import { read } from '../survey/folder.js';
 
@@ -15,7 +15,7 @@ const WATER = 'pit,date,time,reading,depth_m,hole_depth_m,hole_diameter_cm,pipe_
 function tests(files: Record<string, string | undefined>) {
   const survey = read({ 'pits.csv': PITS, ...files });
   const found = soilTestsOf(survey);
-  const ground = groundOf(survey, found.tests, 1, placesOf(survey).pits, new Assumptions());
+  const ground = groundOf(survey, found.tests, new Assumptions());
   return { ...found, ground };
 }
 const soakage = (...rows: string[]) => tests({ 'soakage.csv': [SOAKAGE, ...rows].join('\n') });

@@ -9,7 +9,8 @@ const pond = (fill: Pond['ring']['fill'], change: Partial<Pond['ring']> = {}): P
   shape: { shape: 'box', length: 4, width: 3, sideSlope: 0 },
   depth: 0.9,
   fullLevel: 0,
-  usualDrawdown: 0.1,
+  kept: { held: 0.1 },
+  overflow: 'away',
   highestRaise: 0,
   ring: { width: 0.2, fill, capped: false, ...change },
   bedding: { kind: 'none', thickness: 0 },
@@ -21,11 +22,14 @@ const pond = (fill: Pond['ring']['fill'], change: Partial<Pond['ring']> = {}): P
   acceptedRisk: 0.02,
   existing: false,
   bulge: false,
+  wall: 'none',
 });
 const NO_PLACES = {
   datum: 0,
   highRim: 0,
   outlets: [],
+  discharges: [],
+  unplaced: [],
   footings: [],
   houses: [],
   pits: new Map<string, number>(),
@@ -43,6 +47,7 @@ function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number
     uphillArea: way === 'run-off' || way === 'drained' ? 20 : 0,
     cover: 'lawn',
     roofArea: 0,
+    overflow: 'away',
     capped: way === 'kept out',
   };
   const inflow = new Float64Array(record.rain.length);
@@ -158,7 +163,7 @@ describe('what reaches the tub', () => {
   };
   const inflow = (fill: Pond['ring']['fill'], change: Partial<Catchment>, K = 1e-8) => {
     const out = new Float64Array(days);
-    const none: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, capped: false };
+    const none: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: false };
     tubInflow(record, column, tubOf(pond(fill), NO_PLACES)!, { ...none, ...change }, K, out);
     return [...out];
   };
@@ -202,5 +207,18 @@ describe('what reaches the tub', () => {
       inflow('sand', { uphillArea: 20, roofArea: 30, capped: true }),
       open.map((v) => 0.05 * v),
     );
+  });
+});
+
+describe('a way out of the ring', () => {
+  const tub = (spill: number) => tubOf(pond('gravel'), { ...NO_PLACES, spill })!;
+
+  test('is the spill point, but no higher than the ground', () => {
+    expect(tub(-0.3).spill).toBe(-0.3);
+    expect(tub(0.4).spill).toBe(0);
+  });
+
+  test('that lies at the floor of the ring or below it is none', () => {
+    for (const spill of [-0.9, -1, -5]) expect(tub(spill)).toMatchObject({ floor: -0.9, spill: 0 });
   });
 });

@@ -49,7 +49,8 @@ test('tight ground drains it in years or never, open ground in days', () => {
   const at = (median: number) => {
     const s = site({ 'heads.csv': 'place,month,depth_m,spread_m\nsite,high,2,0.1\n' });
     const ksat = { median, spread: 0.2, evidence: [] };
-    return tubYear({ ...s, ground: { ...s.ground, ksat } }, STORM)!.weeksToDrain;
+    const layers = s.ground.layers.map((layer) => ({ ...layer, ksat }));
+    return tubYear({ ...s, ground: { ...s.ground, layers } }, STORM)!.weeksToDrain;
   };
   expect(at(1e-5).likely).toBeLessThan(1);
   const { quick, likely, slow } = at(1e-8);

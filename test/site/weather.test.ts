@@ -21,8 +21,9 @@ describe('climate.csv', () => {
     expect(codes).toEqual([]);
     expect(year!.wetMonths).toEqual([7, 8, 9]);
     const assume = new Assumptions();
-    expect(wetMonthsOf(year, 25, assume)).toEqual(expect.arrayContaining([7, 8, 9, 10]));
-    expect(wetMonthsOf(year, 25, assume)).not.toContain(1);
+    const best = { surplus: year!, file: 'climate.csv' as const };
+    expect(wetMonthsOf(best, 25, assume)).toEqual(expect.arrayContaining([7, 8, 9, 10]));
+    expect(wetMonthsOf(best, 25, assume)).not.toContain(1);
     expect(assume.list[0].reason).toMatch(/climate\.csv/);
     const site = siteModel(read({ 'climate.csv': climate(SUMMER_RAIN, 100), 'heads.csv': undefined }), {
       samples: 16,
@@ -39,7 +40,9 @@ describe('climate.csv', () => {
     expect(wetMonthsOf(undefined, 50, assume)).toEqual([1, 2, 3, 4, 11, 12]);
     expect(wetMonthsOf(undefined, -37, assume)).toEqual([5, 6, 7, 8, 9, 10]);
     expect(assume.list).toEqual([]);
-    expect(wetMonthsOf(ordinary(climate(SUMMER_RAIN, 300)).year, 50, assume)).toEqual([1, 2, 3, 4, 11, 12]);
+    expect(
+      wetMonthsOf({ surplus: ordinary(climate(SUMMER_RAIN, 300)).year!, file: 'climate.csv' }, 50, assume),
+    ).toEqual([1, 2, 3, 4, 11, 12]);
     expect(assume.list[0].reason).toMatch(/no month/);
   });
 

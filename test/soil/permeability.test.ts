@@ -69,3 +69,21 @@ test('p10 and p90 hold four fifths of a log-normal: 1.2816 standard deviations t
   expect(Math.log(p90 / p50)).toBeCloseTo(2 * 1.2816, 3);
   expect(p10 * p90).toBeCloseTo(1e-16, 28);
 });
+
+test('every composition of the triangle and its organic matter has a permeability', () => {
+  for (let sand = 0; sand <= 100; sand += 2)
+    for (let clay = 0; clay <= 100 - sand; clay += 2)
+      for (const organicPercent of [0, 0.5, 2.5, 8, 60]) {
+        const estimate = permeabilityFromTexture({
+          texture: 'loam',
+          sand: sand / 100,
+          clay: clay / 100,
+          organicPercent,
+        });
+        // From gravel to intact clay: Freeze & Cherry 1979, Table 2.2 (from memory).
+        expect(estimate.median, `${sand} ${clay} ${organicPercent}`).toBeGreaterThan(1e-12);
+        expect(estimate.median).toBeLessThan(1e-2);
+      }
+  // Percentages may miss 100 by a rounding.
+  expect(permeabilityFromTexture({ texture: 'loam', sand: 0.48, clay: 0.53 }).median).toBeGreaterThan(1e-12);
+});

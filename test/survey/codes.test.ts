@@ -40,7 +40,7 @@ function contentOf(text: string): string | Uint8Array {
 
 function filesOf(example: string): Record<string, string | Uint8Array> {
   const files: Record<string, string | Uint8Array> = { ...GOOD };
-  for (const [, name = '', content] of example.matchAll(/`([a-z]+\.csv)` (?:`(.*?)`|absent)/g))
+  for (const [, name = '', content] of example.matchAll(/`([a-z/ (1)]+\.csv)` (?:`(.*?)`|absent)/g))
     if (content === undefined) delete files[name];
     else files[name] = contentOf(content);
   return files;

@@ -40,7 +40,7 @@ test('site.csv in SI, whatever it was written in', () => {
 
 test('pond.csv in SI, whatever it was written in', () => {
   const rows =
-    'shape,oval,,\narea,100,ft2,\nside_slope,1.5,,horizontal to 1 vertical\nshelf_depth,1 ft,,\nshelf_width,12,in,\nwater_above_rim_ground,-5 cm,,\nhighest_raise,0,,\nring_width,8,in,\nring_depth,0.6,m,\nring_fill,gravel,,\nring_cap,yes,,\nbedding,sand,,\nbedding_thickness,5,cm,\nliner,EPDM,,\nballast,slab,,\nballast_thickness,4,in,\nfloor_fall,1.5,%,\nedging_load,20,psf,\nusual_drawdown,0.1,m,\nemptied_in,9;3;9,,\ndays_empty,36,h,\nbuilt_in,7;8,,\nfilled_in,10,,\nmargin,0.1,m,\naccepted_risk,1 %,,\nstate,existing,,\nbulge,no,,\n';
+    'shape,oval,,\narea,100,ft2,\nside_slope,1.5,,horizontal to 1 vertical\nshelf_depth,1 ft,,\nshelf_width,12,in,\nwater_above_rim_ground,-5 cm,,\nhighest_raise,0,,\nring_width,8,in,\nring_depth,0.6,m,\nring_fill,gravel,,\nring_cap,yes,,\nbedding,sand,,\nbedding_thickness,5,cm,\nliner,EPDM,,\nballast,slab,,\nballast_thickness,4,in,\nwall,block,,\nfloor_fall,1.5,%,\nedging_load,20,psf,\nusual_drawdown,0.1,m,\nemptied_in,9;3;9,,\ndays_empty,36,h,\nbuilt_in,7;8,,\nfilled_in,10,,\nmargin,0.1,m,\naccepted_risk,1 %,,\nstate,existing,,\nbulge,no,,\n';
   expect(read(pond(rows)).pond).toEqual({
     length: 4,
     width: 3,
@@ -61,6 +61,7 @@ test('pond.csv in SI, whatever it was written in', () => {
     liner: 'epdm',
     ballast: 'slab',
     ballast_thickness: expect.closeTo(0.1016, 12),
+    wall: 'block',
     floor_fall: 0.015,
     edging_load: expect.closeTo(957.605, 3),
     usual_drawdown: 0.1,
@@ -94,14 +95,14 @@ describe('a row at fault', () => {
     ['margin,0.1,furlong,', 'unknown-unit', 'unit', 'furlong', /Use m, cm/],
     ['margin,0.1,m2,', 'wrong-unit', 'unit', 'm2', /Use m, cm/],
     ['margin,0.1 m2,,', 'wrong-unit', 'value', '0.1 m2', /Use m, cm/],
-    ['margin,5 cm,in,', 'contradiction', 'unit', 'in', /one of the two cells/],
     ['margin,4 m head,,', 'invalid-number', 'value', '4 m head', /nothing else/],
     ['full_level,"1,200",mm,', 'ambiguous-comma', 'value', '1,200', /Write 1200 or 1\.200/],
     ['highest_raise,12,ft,', 'outside-range', 'value', '12', /Check the number and its unit/],
-    ['shape,square,,', 'unknown-word', 'value', 'square', /box, round, oval/],
+    ['shape,kidney,,', 'unknown-word', 'value', 'kidney', /box, round, oval/],
     ['shape,box,m,', 'unknown-unit', 'unit', 'm', /Empty the unit cell/],
     ['emptied_in,13,,', 'invalid-month', 'value', '13', /1 to 12/],
-    ['emptied_in,March,,', 'invalid-month', 'value', 'March', /1 to 12/],
+    ['emptied_in,Marsh,,', 'invalid-month', 'value', 'Marsh', /1 to 12/],
+    ['emptied_in,3-5,,', 'invalid-month', 'value', '3-5', /'3;5' or '3 to 5'/],
     ['depth,1.2,m,', 'contradiction', 'value', '1.2', /Keep the row that is right/],
     ['area,20,m2,', 'contradiction', 'value', '20', /area, length and width/],
     ['shelf_depth,1.5,m,', 'contradiction', 'value', '1.5', /shelf_depth and depth/],
@@ -189,6 +190,36 @@ describe('what a pond needs', () => {
   });
 });
 
+test('a unit in the cell goes before the unit cell, which is told', () => {
+  const survey = read(pond('margin,5 cm,in,\nwater_above_rim_ground,-4 in,m,\nhighest_raise,1 ft,feet,\n'));
+  expect(survey.pond).toMatchObject({
+    margin: 0.05,
+    water_above_rim_ground: expect.closeTo(-0.1016, 12),
+    highest_raise: expect.closeTo(0.3048, 12),
+  });
+  expect(survey.warnings.map(({ code, line, message }) => [code, line, message])).toEqual([
+    ['read-as', 5, "margin '5 cm' is read as written, not in the unit cell's 'in'"],
+    ['read-as', 6, "water_above_rim_ground '-4 in' is read as written, not in the unit cell's 'm'"],
+  ]);
+});
+
+test.each([
+  ['3;9', [3, 9]],
+  ['March', [3]],
+  ['Mar, Sept.', [3, 9]],
+  ['march and september', [3, 9]],
+  ['November to February', [1, 2, 11, 12]],
+])('months %s', (text, months) => {
+  expect(read(pond(`emptied_in,"${text}",,\n`)).pond.emptied_in).toEqual(months);
+});
+
+test('an item in capitals and with spaces is the same item', () => {
+  expect(read(pond('Side Slope,1,,\nring-width,20,cm,\n')).pond).toMatchObject({
+    side_slope: 1,
+    ring_width: 0.2,
+  });
+});
+
 describe('warnings', () => {
   test.each([
     ['the same said twice', pond('depth,100,cm,\n'), { code: 'duplicate-row', file: 'pond.csv', line: 5 }],
@@ -211,4 +242,20 @@ describe('warnings', () => {
   ])('%s', (_name, changes, warning) => {
     expect(warnings(changes)).toEqual([expect.objectContaining(warning)]);
   });
+});
+
+test.each(['m', 'cm', 'mm', 'ft', 'in'])('a range told in %s can be written, to its ends', (unit) => {
+  const withLength = (value: string) => ({
+    'pond.csv': `item,value,unit,note\nlength,${value},${unit},\nwidth,3,m,\ndepth,1,m,\n`,
+  });
+  const { expected } = problem(withLength('999999999'));
+  const [, low, high] = /^([\d.]+) to ([\d.]+) /.exec(expected!)!;
+  for (const end of [low!, high!]) expect(read(withLength(end)).pond.length).toBeGreaterThan(0.29);
+  // The ends themselves, whatever the last digit of the unit.
+  const per = { m: 1, cm: 0.01, mm: 0.001, ft: 0.3048, in: 0.0254 }[unit]!;
+  for (const metres of [0.3, 200])
+    expect(read(withLength(String(Number((metres / per).toPrecision(12))))).pond.length).toBeCloseTo(
+      metres,
+      8,
+    );
 });

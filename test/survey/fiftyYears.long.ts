@@ -6,6 +6,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { SURVEYS } from '../../datasets/surveys.mjs';
 import { generateWeather, isoOf } from '../../datasets/weather-generator.mjs';
 import { PROJECT } from '../notebook/notebooks.js';
+import { yardstick } from '../yardstick.js';
 
 const YEARS_25 = 9132;
 
@@ -49,6 +50,7 @@ const PROGRAM = `
 `;
 
 test('50 years of days and 200 dips: under 400 MB, and the time of one processor', () => {
+  const before = yardstick();
   const output = execFileSync(process.execPath, ['--input-type=module', '-e', PROGRAM, fiftyYears()], {
     encoding: 'utf8',
   });
@@ -56,6 +58,8 @@ test('50 years of days and 200 dips: under 400 MB, and the time of one processor
   const figures = JSON.parse(output);
   expect(figures).toMatchObject({ years: 50, looks: 202 });
   expect(figures.memory_mb).toBeLessThan(400);
-  // 5 s are aimed at on a quiet computer; a busy one takes longer even by the clock of its processor.
-  expect(figures.cpu_s).toBeLessThan(12);
+  // About 11 s where the yardstick takes 0.5 s; the aim is 5 s, and other work beside doubles the ratio.
+  const rod = (before + yardstick()) / 2;
+  console.info(`${(figures.cpu_s / rod).toFixed(1)} times the yardstick of ${rod.toFixed(2)} s`);
+  expect(figures.cpu_s / rod).toBeLessThan(45);
 });

@@ -20,11 +20,44 @@ describe('missing and unknown files', () => {
     });
   });
 
-  test('a name written otherwise is told, and the remedy is to rename it', () => {
-    expect(problem({ 'pond.csv': undefined, 'Pond.CSV': GOOD['pond.csv'] })).toMatchObject({
+  test('a name nearly right is told, and the remedy is to rename it', () => {
+    expect(problem({ 'pond.csv': undefined, 'pnod.csv': GOOD['pond.csv'] })).toMatchObject({
       code: 'missing-file',
-      remedy: "Rename 'Pond.CSV' to 'pond.csv'.",
+      remedy: "Rename 'pnod.csv' to 'pond.csv'.",
     });
+  });
+
+  test.each(['Pond.CSV', 'pond.csv.txt', 'pond (1).csv', 'pond - Copy.csv', 'POND copy.csv'])(
+    "'%s' is pond.csv, which is told",
+    (name) => {
+      const survey = read({ 'pond.csv': undefined, [name]: GOOD['pond.csv'] });
+      expect(survey.warnings).toEqual([
+        { file: 'pond.csv', code: 'read-as', message: `the file '${name}' is read as pond.csv` },
+      ]);
+      expect(survey.digest).toBe(read().digest);
+    },
+  );
+
+  test('two files of one name are refused, both named', () => {
+    expect(problem({ 'pond (1).csv': GOOD['pond.csv'].replace('depth,1', 'depth,2') })).toMatchObject({
+      code: 'duplicate-file',
+      message: expect.stringContaining("'pond (1).csv' and 'pond.csv'"),
+      remedy: expect.stringContaining('Keep the one that is right'),
+    });
+  });
+
+  test('what is filled in and left in later/ is told; what is empty there is not', () => {
+    const heads = 'place,month,depth_m\n# a remark,,\n';
+    expect(warnings({ 'later/heads.csv': `${heads}1,,\n`, 'later/notes.csv': `${heads}site,3,1\n` })).toEqual(
+      [],
+    );
+    expect(warnings({ 'later/heads.csv': `${heads}site,3,0.2\n` })).toEqual([
+      {
+        file: 'heads.csv',
+        code: 'left-in-later',
+        message: "'later/heads.csv' holds 1 row and was not read: move it up, next to pond.csv",
+      },
+    ]);
   });
 
   test('neither pits nor heads', () => {
@@ -84,19 +117,23 @@ describe('encoding', () => {
     }
   });
 
-  test('a quoted cell may hold commas, quotes and line breaks; later lines keep their number', () => {
+  test('a quoted cell may hold commas, quotes and line breaks, which become spaces; later lines keep their number', () => {
     const layers = read({
       'pits.csv': 'pit,top_m,bottom_m,note\nP1,0,0.25,"wet, ""grey""\nand soft"\nP1,0.25,2.5,\n',
     }).layers;
-    expect(layers[0]).toMatchObject({ note: 'wet, "grey"\nand soft', origin: { line: 2 } });
+    expect(layers[0]).toMatchObject({ note: 'wet, "grey" and soft', origin: { line: 2 } });
     expect(layers[1]?.origin.line).toBe(4);
   });
 
   test.each([
-    ['little-endian', [0xff, 0xfe, 0x70, 0x00]],
-    ['big-endian', [0xfe, 0xff, 0x00, 0x70]],
-  ])('UTF-16, %s', (_name, start) => {
-    expect(problem({ 'pits.csv': new Uint8Array(start) })).toMatchObject({
+    ['little-endian', true],
+    ['big-endian', false],
+  ])('UTF-16 that says so, %s', (_name, little) => {
+    const text = `\ufeff${GOOD['pits.csv']}`;
+    const units = new DataView(new ArrayBuffer(2 * text.length));
+    for (let at = 0; at < text.length; at++) units.setUint16(2 * at, text.charCodeAt(at), little);
+    expect(read({ 'pits.csv': new Uint8Array(units.buffer) }).layers).toEqual(read().layers);
+    expect(problem({ 'pits.csv': new Uint8Array(units.buffer).subarray(0, 31) })).toMatchObject({
       code: 'not-utf8',
       file: 'pits.csv',
       message: expect.stringContaining('UTF-16'),
@@ -143,12 +180,27 @@ describe('rows and quotes', () => {
     });
   });
 
-  test('semicolons', () => {
-    expect(problem({ 'heads.csv': 'place;month;depth_m\nsite;high;0,3\n' })).toMatchObject({
+  test('two separators in one header', () => {
+    expect(problem({ 'heads.csv': 'place;month,depth_m\nsite;high;0,3\n' })).toMatchObject({
       code: 'wrong-separator',
       line: 1,
-      remedy: expect.stringContaining('commas'),
+      message: expect.stringContaining('commas and semicolons'),
+      remedy: expect.stringContaining('Keep one of them'),
     });
+  });
+
+  test('a header in one cell', () => {
+    expect(problem({ 'heads.csv': '"place,month,depth_m"\n"site,high,0.3"\n' })).toMatchObject({
+      code: 'wrong-separator',
+      line: 1,
+      remedy: expect.stringContaining('text to columns'),
+    });
+  });
+
+  test('a row may end before its remarks, not before a number', () => {
+    const text = 'pit,top_m,bottom_m,texture,photo,note\nP1,0,0.25,clay loam\nP1,0.25,2.5,clay,,,,\n';
+    expect(read({ 'pits.csv': text }).layers).toHaveLength(2);
+    expect(problem({ 'pits.csv': `${text}P1,2.5,3\n` })).toMatchObject({ code: 'ragged-row', line: 4 });
   });
 
   test('a quote never closed', () => {
@@ -183,7 +235,7 @@ describe('everything at once', () => {
   const broken = {
     'pond.csv': 'item,value,unit,note\nlength,4,m,\nwidth,3,,\ndepth,9,m,\nlenght,3,m,\n',
     'pits.csv': 'pit,top_m,bottom_m,colour\nP1,0,0.25,red\nP1,0.5,0.3,red\n',
-    'heads.csv': 'place;month\nsite;1\n',
+    'heads.csv': 'place;month,depth_m\nsite;1\n',
   };
 
   test('every problem of every file, the farthest-reaching first, then by file and line', () => {

@@ -2,12 +2,12 @@ import { expect, test } from 'vitest';
 import { fuzz } from './fuzz.js';
 import { throughFolder } from './fuzzFolder.js';
 
-test('300 surveys with mistakes end in a result or a refusal with places', () => {
-  const { results, refused, slowest } = fuzz(0, 300);
+test('150 surveys with mistakes end in a result or a refusal with places', () => {
+  const { results, refused, slowest } = fuzz(0, 150);
   console.info(`${results} results, ${refused} refused, slowest ${slowest.toFixed(1)} s`);
   // Both ways out are tried often.
-  expect(results).toBeGreaterThan(50);
-  expect(refused).toBeGreaterThan(50);
+  expect(results).toBeGreaterThan(25);
+  expect(refused).toBeGreaterThan(25);
 }, 300_000);
 
 test('from a folder to a page, surveys keep their bytes and nothing else is left', async () => {

@@ -67,8 +67,8 @@ export function correctSurvey(seed: number): Sheets {
       header: ['item', 'value', 'unit', 'note'],
       rows: [
         ['shape', 'box', '', ''],
-        ['length', tape(dice.between(2.5, 8)), unit, ''],
-        ['width', tape(dice.between(2, 5)), unit, ''],
+        ['length', tape(Math.max(dice.between(2.5, 8), 3.2 * depth)), unit, ''],
+        ['width', tape(Math.max(dice.between(2, 5), 3.2 * depth)), unit, ''], // a floor is left
         ['depth', tape(depth), unit, ''],
         ['side_slope', String(dice.one([0, 0.5, 1, 1.5])), '', ''],
       ],

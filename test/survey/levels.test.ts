@@ -37,7 +37,7 @@ describe('heads.csv', () => {
     ]);
   });
 
-  test.each(['0', '13', 'January', 'low', '1.5'])('month %s', (month) => {
+  test.each(['0', '13', 'Januray', 'low', '1.5'])('month %s', (month) => {
     expect(problem(heads(`site,${month},12,,`))).toMatchObject({
       code: 'invalid-month',
       line: 2,

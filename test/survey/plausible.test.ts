@@ -30,6 +30,12 @@ describe('depths out of proportion', () => {
     ]);
   });
 
+  test('a pipe slotted from half a metre down is ordinary in a deep hole, from a hand below the ground it is not', () => {
+    const pipe = (from: number) => doubts({ 'water.csv': `${WATER}P1,2024-02-03,,level,0.8,3,${from}\n` });
+    expect(pipe(0.5)).toEqual([]);
+    expect(pipe(0.2)).toMatchObject([{ column: 'open_from_m', message: expect.stringContaining('0.45 m') }]);
+  });
+
   test('a pipe cannot be open only below the floor', () => {
     expect(problem({ 'water.csv': `${WATER}P1,2024-02-03,,level,0.8,1.6,1.6\n` })).toMatchObject({
       code: 'below-floor',
@@ -56,6 +62,22 @@ describe('seasons', () => {
     ]);
     expect(odd({ ...at(-35), 'water.csv': looks })).toEqual([]);
     expect(odd({ ...at(-35), 'heads.csv': 'place,month,depth_m\nsite,2,0.2\nsite,8,0.9\n' })).toHaveLength(1);
+  });
+
+  test('is ordinary where late winter freezes, by the weather or an ordinary year', () => {
+    const weather = (cold: number) => {
+      const days = Array.from({ length: 91 }, (_, d) =>
+        new Date(Date.UTC(2024, 0, 1 + d)).toISOString().slice(0, 10),
+      );
+      return `date,rain_mm,tmin_c,tmax_c\n${days.map((date) => `${date},1,${cold - 5},${cold + 5}`).join('\n')}\n`;
+    };
+    const climate = (cold: number) =>
+      `month,rain_mm,tmean_c\n${Array.from({ length: 12 }, (_, m) => `${m + 1},50,${m < 3 ? cold : 8}`).join('\n')}\n`;
+    const told = (files: Record<string, string>) => odd({ ...at(60), 'water.csv': looks, ...files });
+    expect(told({ 'weather.csv': weather(-4) })).toEqual([]);
+    expect(told({ 'weather.csv': weather(3) })).toHaveLength(1);
+    expect(told({ 'climate.csv': climate(-4) })).toEqual([]);
+    expect(told({ 'climate.csv': climate(3) })).toHaveLength(1);
   });
 
   test('the highest looks count, not those while a hole fills', () => {

@@ -48,7 +48,14 @@ describe('water.csv', () => {
   });
 
   test.each<[string, string, string, number, string, RegExp]>([
-    ['a date of another form', 'P1,03/11/2024,,level,1,2,', 'invalid-date', 2, 'date', /2024-11-03/],
+    [
+      'a date of another form',
+      'P1,03/11/2024,,level,1,2,',
+      'ambiguous-date',
+      2,
+      'date',
+      /2024-03-11 or 2024-11-03/,
+    ],
     ['no such day', 'P1,2023-02-29,,level,1,2,', 'invalid-date', 2, 'date', /2024-11-03/],
     ['no such time', 'P1,2024-11-03,25:00,level,1,2,', 'invalid-time', 2, 'time', /09:00/],
     ['an unknown reading', 'P1,2024-11-03,,levle,1,2,', 'unknown-word', 2, 'reading', /'level'/],

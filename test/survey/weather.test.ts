@@ -25,8 +25,8 @@ describe('weather.csv, climate.csv and prices.csv', () => {
   test.each<[string, string, string, number, string]>([
     ['a day said twice', '2024-01-01,0,,,\n2024-01-01,1,,,', 'contradiction', 3, 'date'],
     ['night warmer than day', '2024-01-01,0,50,32,', 'contradiction', 2, 'tmin_f'],
-    ['a code for missing', '2024-01-01,-999,,,', 'outside-range', 2, 'rain_in'],
-    ['trace', '2024-01-01,T,,,', 'invalid-number', 2, 'rain_in'],
+    ['less than no rain', '2024-01-01,-1,,,', 'outside-range', 2, 'rain_in'],
+    ['a trace of cold', '2024-01-01,,T,,', 'invalid-number', 2, 'tmin_f'],
   ])('%s', (_name, rows, code, line, column) => {
     expect(problem(weather(rows))).toMatchObject({ code, file: 'weather.csv', line, column });
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type Dimension,
+  formatBound,
   formatQuantity,
   parseQuantity,
   type QuantityKind,
@@ -95,4 +96,35 @@ describe('what is shown reads back to the rounding shown', () => {
       { seed: 20_241_103 },
     );
   });
+});
+
+describe.each<UnitSystem>(['metric', 'us'])('a bound in %s', (system) => {
+  const read = (text: string) => parseQuantity(text.replace(/^\+/, ''), 'length');
+
+  test('never promises more than there is, nor asks for less than there must be', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -30, max: 30, noNaN: true }),
+        fc.constantFrom('length', 'level'),
+        (si, kind) => {
+          const down = read(formatBound(si, kind, system, 'down'));
+          const up = read(formatBound(si, kind, system, 'up'));
+          expect(down).toBeLessThanOrEqual(si + 1e-7);
+          expect(up).toBeGreaterThanOrEqual(si - 1e-7);
+          // No coarser than the mark of the tape.
+          expect(up - down).toBeLessThanOrEqual((system === 'us' ? INCH / 2 : 0.01) + 1e-7);
+        },
+      ),
+    );
+  });
+
+  test('is what it is where it lies on a mark', () => {
+    for (const mark of system === 'us' ? [INCH / 8, 5 * INCH, 20.5 * INCH] : [0.0031, 0.047, 1.37])
+      for (const side of ['down', 'up'] as const)
+        expect(formatBound(mark, 'length', system, side)).toBe(formatQuantity(mark, 'length', system));
+  });
+});
+
+test('a bound that does not exist is refused', () => {
+  expect(() => formatBound(Number.NaN, 'level', 'metric', 'up')).toThrow(RangeError);
 });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { unit as mathjsUnit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { type Dimension, parseQuantity, QuantityError, readQuantity } from '../../lib/units/index.js';
@@ -69,6 +70,29 @@ describe('what people write', () => {
     expect(parseQuantity(text, dimension, dimension === 'fraction' ? '%' : undefined)).toBeCloseTo(value, 12);
   });
 
+  test.each([
+    ['1,200', 'comma', 1.2],
+    ['1.200,5', 'comma', 1200.5],
+    ['0.95', 'comma', 0.95],
+    ['1.200.300', 'comma', 1_200_300],
+    ['1.2000', 'either', 1.2],
+    ['1.200', 'point', 1.2],
+  ] as const)('%s where the sign before decimals is: %s', (text, decimals, value) => {
+    expect(readQuantity(text, 'length', 'm', decimals).value).toBeCloseTo(value, 9);
+  });
+
+  test.each([
+    ['1.200', 'comma', 'Write 1200 or 1,200.'],
+    ['1,200', 'either', 'Write 1200 or 1.2000.'],
+    ['1.200 m', 'either', 'Write 1200 or 1.2000.'],
+    ['(0.4)', 'point', 'Write 0.4, and in the note that it is a guess; or -0.4.'],
+    ['~0.4 m', 'point', 'Write 0.4 m, and in the note that it is a guess.'],
+  ] as const)('%s is refused with what each reading is written like (%s)', (text, decimals, remedy) => {
+    expect(() => readQuantity(text, 'length', 'm', decimals)).toThrow(
+      expect.objectContaining({ remedy }) as never,
+    );
+  });
+
   test('a bare number takes the default unit, and says so', () => {
     expect(readQuantity('43', 'length', 'cm')).toEqual({ value: 0.43, units: [] });
     expect(readQuantity('1 1/2', 'length', 'in')).toEqual({ value: expect.closeTo(0.0381, 12), units: [] });
@@ -111,7 +135,7 @@ describe('what is refused', () => {
     ['Infinity m', 'length', 'invalid-number', /one number/],
     ['1e999', 'none', 'invalid-number', /power of ten/],
     ['1e999 m', 'length', 'invalid-number', /power of ten|decimal point/],
-    ['about 3 m', 'length', 'invalid-number', /nothing else/],
+    ['about 3 m', 'length', 'invalid-number', /that it is a guess/],
     ['3 m deep', 'length', 'invalid-number', /nothing else/],
     ['0x10 m', 'length', 'unknown-unit', /Use m, cm/],
     ['--3 m', 'length', 'invalid-number', /nothing else/],
@@ -183,3 +207,34 @@ function catchError(run: () => unknown): QuantityError {
   }
   throw new Error('nothing was refused');
 }
+
+test('the same amount is the same number in whatever unit it is written', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: -99_999, max: 99_999 }),
+      fc.integer({ min: 0, max: 4 }),
+      (figures, down) => {
+        const metres = figures / 10 ** down;
+        const inches = `${metres / 0.0254} in`;
+        expect(parseQuantity(inches, 'length')).toBe(parseQuantity(String(metres), 'length', 'm'));
+        expect(parseQuantity(`${metres * 1000}`, 'length', 'mm')).toBe(
+          parseQuantity(`${metres} m`, 'length'),
+        );
+        const celsius = figures / 1000;
+        expect(parseQuantity(`${celsius * 1.8 + 32} F`, 'temperature')).toBe(
+          parseQuantity(`${celsius} C`, 'temperature'),
+        );
+      },
+    ),
+  );
+  // Freezing is freezing: 32 °F is no fraction of a degree above 0 °C.
+  expect(parseQuantity('32', 'temperature', 'F')).toBe(0);
+});
+
+test.each(['1.2¹', '0.9⁵ m', '3² m', '1.2²³'])(
+  'a superscript behind a digit, %s, is no digit of it',
+  (text) => {
+    expect(() => parseQuantity(text, 'length', 'm')).toThrow(QuantityError);
+    expect(parseQuantity('10⁻⁷ m/s', 'speed')).toBeCloseTo(1e-7, 20);
+  },
+);

@@ -100,14 +100,6 @@ const COMPUTE: Record<string, Compute> = {
       Gd_sub: holds * (g - W / KPA) * d,
     };
   },
-  'UPL-08a': () => ({
-    'UPL gG_stb': uplift.EUROCODE_7.uplift.holds,
-    'UPL gG_dst UK NA': uplift.EUROCODE_7.upliftUk.lifts,
-    'HYD gG_dst': uplift.EUROCODE_7.heave.lifts,
-    'HYD gG_stb': uplift.EUROCODE_7.heave.holds,
-  }),
-  'UPL-08b': () => ({ 'UPL gG_dst': uplift.EUROCODE_7.uplift.lifts }),
-  'UPL-09': () => uplift.USACE_FLOTATION,
   'UPL-10': (v) => ({ FS: uplift.heaveFactor.compute(v('gamma') * KPA, v('t'), v('h')) }),
   'UPL-11': (v) => ({ H: uplift.deepestCut.compute(v('T'), 1, v('h'), v('rho_sat') * 9.81) }),
   'UPL-12': (v) => ({
@@ -133,13 +125,6 @@ const COMPUTE: Record<string, Compute> = {
       H_crack_wet: uplift.wetCrackedCut.compute(c, g),
     };
   },
-  'UPL-19': () => ({
-    N_90deg: uplift.taylorNumber(90),
-    N_75deg: uplift.taylorNumber(75),
-    N_60deg: uplift.taylorNumber(60),
-    N_below_53deg_deep: uplift.taylorNumber(45),
-    Hc_coefficient_90: 1 / uplift.taylorNumber(90),
-  }),
   'UPL-20': (v) => {
     // The case takes γw = 10; the same ratio γw/γ is put in.
     const weight = (v('gamma_sat') / v('gamma_w')) * W;
@@ -152,29 +137,11 @@ const COMPUTE: Record<string, Compute> = {
       uplift.taylorFactor.compute(v('c') * KPA, number, g, v('H'));
     return { FS_full: factor(v('Sn_full'), weight - W), FS_drawdown: factor(v('Sn_drawdown'), weight) };
   },
+  // The rule gives each slope twice, as run over rise and as an angle: ours is the run.
   'UPL-23': () => {
-    const { A, B, C } = uplift.WORKING_SLOPES;
     const angle = (slope: number) => (Math.atan2(1, slope) * 180) / Math.PI;
-    return {
-      'Type A H:V': A,
-      'Type B H:V': B,
-      'Type C H:V': C,
-      'angle A': angle(A),
-      'angle B': angle(B),
-      'angle C': angle(C),
-      'Type A short-term <=24h <=12 ft H:V': uplift.SHORT_TERM_A.slope,
-    };
-  },
-  'UPL-24': () => {
-    const tsf = (pascal: number) => Number((pascal / (2000 * PSF)).toFixed(2));
-    const { A, B } = uplift.TYPE_LIMITS;
-    return {
-      'Type A min qu': tsf(A),
-      'Type B qu low': tsf(B),
-      'Type B qu high': tsf(A),
-      'Type C max qu': tsf(B),
-      'depth rule': uplift.PROTECTION_DEPTH / FT,
-    };
+    const { A, B, C } = uplift.WORKING_SLOPES;
+    return { 'angle A': angle(A), 'angle B': angle(B), 'angle C': angle(C) };
   },
   'UPL-36': (v) => {
     const [F, h, g] = [v('FS'), v('h_gw') * FT, v('gamma_dry') * PCF];
@@ -201,10 +168,20 @@ const COMPUTE: Record<string, Compute> = {
 
 /** Numbers of a case that nothing here computes. */
 const NOT_OURS: Record<string, string[]> = {
-  'UPL-08a': ['EQU gG_dst', 'EQU gG_stb', 'EQU gQ_dst', 'gamma_cu EQU'], // another limit state
-  'UPL-08b': ['UPL gQ_dst', 'HYD gQ_dst'], // no variable action: the head is one, with its spread
   'UPL-17': ['H_2c', 'z_crack'], // crack as deep as 2c/γ
+  // Runs, typed here as they are there.
+  'UPL-23': ['Type A H:V', 'Type B H:V', 'Type C H:V', 'Type A short-term <=24h <=12 ft H:V'],
   'UPL-38': ['Gs clay low', 'Gs clay high'], // given, not computed
+};
+
+/** Cases that are no test here: comparing what was typed with what it was typed from shows nothing. */
+const LEFT: Record<string, string> = {
+  'UPL-08a': 'factors of EN 1997-1: what they do is held against the worked examples UPL-06 and UPL-07',
+  'UPL-08b': 'as UPL-08a; from memory',
+  'UPL-09': 'least factors against flotation, from memory: a requirement, nothing is computed',
+  'UPL-19': 'a table from memory: the slip circles themselves are worked in taylor.test.ts',
+  'UPL-24': 'limits of a rule, tested at the limits below',
+  'UPL-25': 'bounds of consistency words, tested below',
 };
 
 const published = (c: Case) =>
@@ -212,7 +189,7 @@ const published = (c: Case) =>
   c.provenance === 'seen' &&
   c.agrees === true;
 
-const tested = cases.filter(({ id }) => id !== 'UPL-25');
+const tested = cases.filter(({ id }) => !(id in LEFT));
 
 test.each(
   tested.map(
@@ -264,4 +241,14 @@ test('no case is left out, none is counted as published that was not seen to agr
     'UPL-20',
     'UPL-23',
   ]);
+});
+
+test('UPL-24: the type of a clay changes at the unconfined strengths of the rule (29 CFR 1926 Subpart P, seen)', () => {
+  const { expected } = cases.find(({ id }) => id === 'UPL-24')!;
+  const typeAt = (tsf: number) =>
+    uplift.workingSlope({ strength: (tsf * 2000 * PSF) / 2, wet: false } as uplift.HoleSigns, 1).type;
+  const [a, b] = [Number(expected['Type A min qu']), Number(expected['Type C max qu'])];
+  // The rule gives 1.5 tsf as 144 kPa, which is 1.504.
+  expect([typeAt(1.01 * a), typeAt(0.99 * a)]).toEqual(['A', 'B']);
+  expect([typeAt(1.01 * b), typeAt(0.99 * b)]).toEqual(['B', 'C']);
 });

@@ -132,7 +132,8 @@ describe('the working slope', () => {
     ['soft', 20000, false, false, 'C', 1.5],
     ['strong but seeping', 80000, false, true, 'C', 1.5],
   ] as const)('%s', (_, strength, fissured, wet, type, slope) => {
-    expect(workingSlope({ strength, fissured, wet }, 1)).toMatchObject({
+    const sides = [{ texture: 'clay', structure: fissured ? 'cracked' : 'massive' }] as const;
+    expect(workingSlope({ strength, sides, wet }, 1)).toMatchObject({
       type,
       slope,
       protect: false,
@@ -141,7 +142,8 @@ describe('the working slope', () => {
   });
 
   test('at 5 ft protection is due, above 20 ft an engineer; the caution defers to local rules', () => {
-    const at = (depth: number) => workingSlope({ strength: 60000, fissured: true, wet: false }, depth);
+    const sides = [{ texture: 'clay', structure: 'cracked' }] as const;
+    const at = (depth: number) => workingSlope({ strength: 60000, sides, wet: false }, depth);
     expect([at(1.523).protect, at(1.524).protect, at(6.2).engineer]).toEqual([false, true, true]);
     for (const depth of [1, 2, 7]) expect(at(depth).caution).toContain('Your local rules decide');
     expect(at(1).caution).toContain('not safe for being shallow');

@@ -27,9 +27,3 @@ export const gardnerConductivity = formula({
   validity: 'one number a soil; the drainable water follows the same law; beside it films of dry soil, 1e-8',
   source: 'Gardner 1958, Soil Science 85 (from memory)',
 });
-
-/**
- * Sorptive numbers, 1/m: compacted or unstructured clay; fine soil without structure; most structured soils and loams;
- * coarse sand, gravel and cracked soil. Elrick & Reynolds 1992, from memory.
- */
-export const SORPTIVE = { 'tight clay': 1, 'fine soil': 4, loam: 12, 'coarse sand': 36 } as const;

@@ -55,7 +55,7 @@ export function sideBySide(count, record, sets, startOf) {
     let sum = 0;
     for (let i = 0; i < sets.length; i += count) {
       const states = sets.slice(i, i + count).map(startOf);
-      const some = sets.slice(i, i + count).map(columnConstants);
+      const some = sets.slice(i, i + count).map((p) => columnConstants(p));
       let closure = run(record, 0, STRETCH, some, states, series);
       for (let d = 0; d < days; d += STRETCH)
         closure += run(record, d, Math.min(d + STRETCH, days), some, states, series);

@@ -1,8 +1,7 @@
 import {
-  curveNumberDry,
+  curveNumberOf,
   curveNumberRetention,
   curveNumberRunoff,
-  curveNumberWet,
   greenAmptParameters,
   greenAmptRate,
   greenAmptTime,
@@ -258,23 +257,51 @@ const runoff: Check[] = [
       tolerance: 0.07,
     }),
   ),
-  {
-    ...recalled('Example 5.5.1'),
-    covers: ['curveNumberWet'],
-    what: 'curve number 83.8, wet',
-    ours: () => curveNumberWet.compute(83.8),
-    expected: 92.2,
-    tolerance: 0.05,
-  },
-  ...(['dry', 'wet'] as const).map(
-    (when): Check => ({
-      ...exact('limit: ground that holds nothing is 100 in any condition'),
-      covers: [when === 'dry' ? 'curveNumberDry' : 'curveNumberWet'],
-      what: `curve number 100, ${when}`,
-      ours: () => (when === 'dry' ? curveNumberDry : curveNumberWet).compute(100),
-      expected: 100,
-      tolerance: 1e-12,
-    }),
+  ...(
+    [
+      [90, 78, 96],
+      [80, 63, 91],
+      [70, 51, 85],
+      [60, 40, 78],
+      [50, 31, 70],
+      [40, 22, 60],
+      [30, 15, 50],
+      [100, 100, 100],
+    ] as const
+  ).flatMap(([ordinary, ...by]) =>
+    (['dry', 'wet'] as const).map(
+      (when, at): Check => ({
+        kind: 'published',
+        source: 'NEH-4 Table 10.1 as printed by Beven, Rainfall-Runoff Modelling, Table B6.3.2',
+        covers: ['curveNumberCondition'],
+        what: `curve number ${ordinary}, ${when}`,
+        ours: () => curveNumberOf(ordinary, when),
+        expected: by[at],
+        tolerance: 0.5,
+      }),
+    ),
+  ),
+  ...(
+    [
+      [98, 94, 99],
+      [86, 72, 94],
+      [77, 59, 89],
+      [74, 55, 88],
+      [61, 41, 78],
+      [39, 21, 59],
+    ] as const
+  ).flatMap(([ordinary, ...by]) =>
+    (['dry', 'wet'] as const).map(
+      (when, at): Check => ({
+        kind: 'recalled',
+        source: 'NEH-4 Table 10.1, rows between the tens, from memory',
+        covers: ['curveNumberCondition'],
+        what: `curve number ${ordinary}, ${when}`,
+        ours: () => curveNumberOf(ordinary, when),
+        expected: by[at],
+        tolerance: 1,
+      }),
+    ),
   ),
 ];
 

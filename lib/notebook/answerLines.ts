@@ -1,0 +1,88 @@
+/** The answer in six short lines, for a terminal. */
+import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from '../figures/words.js';
+import { changeWords } from '../risk/changeWords.js';
+import {
+  monthWords,
+  OPTIONS,
+  type OptionName,
+  type PossibleOption,
+  possibleOption,
+  type Result,
+} from '../risk/index.js';
+import { chanceText } from '../risk/say.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+
+/**
+ * Five lines of what to do, what stands against it, the pond full and emptied, and what to find out next; whoever calls
+ * adds the sixth, where the rest is.
+ * @param units in which lengths are shown
+ */
+export function answerLines(
+  { recommendation, options }: Pick<Result, 'recommendation' | 'options'>,
+  units: UnitSystem,
+): string[] {
+  const size = (metres: number) => formatQuantity(metres, 'length', units);
+  const { option, also, depth_m, raise_m, governs, measure_next, change } = recommendation;
+  const name = [option, ...also].find((one): one is OptionName =>
+    (OPTIONS as readonly string[]).includes(one),
+  );
+  const advised = name && possibleOption({ options }, name);
+  const shown = advised ?? possibleOption({ options }, 'no-drain');
+  const by = shown === advised ? '' : ' with nothing done';
+  const [next] = measure_next;
+  return [
+    [
+      [ADVICE_NAMES[option], ...also.map((one) => ADVICE_NAMES[one].toLowerCase())].join(', with '),
+      depth_m > 0 && `, dug ${size(depth_m)} deep`,
+      raise_m > 0 && `, raised by ${size(raise_m)}`,
+      change && `, ${changeWords(change, size).join(', ')}`,
+    ]
+      .filter(Boolean)
+      .join(''),
+    `against    ${GOVERNS_WORDS[governs]}`,
+    `full       ${shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
+    `emptied    ${shown ? `${emptiedLine(shown)}${by}` : 'not known'}`,
+    `next       ${
+      next
+        ? `${next.what}, at ${next.where}${next.month === null ? '' : `, in ${monthName(next.month)}`}: may change the answer (${chanceText(next.chance_to_change)})`
+        : `nothing tried would change this${depth_m > 0 ? '; read the dip pipe before lowering' : ''}`
+    }`,
+  ];
+}
+
+function fullLine({ full }: PossibleOption, units: UnitSystem): string {
+  const { p10 } = full.net_head_m;
+  const spare = formatBound(Math.abs(p10), 'length', units, 'down');
+  if (full.safe) return p10 >= 0 ? `stays down, ${spare} or more to spare nine years in ten` : 'stays down';
+  return p10 < 0 ? `lifts: ${spare} or more too low one year in ten` : 'fails oftener than accepted';
+}
+
+function emptiedLine({ lowest_safe_level_m }: PossibleOption): string {
+  const free = Array.from({ length: 12 }, (_, at) => at + 1).filter(
+    (month) => lowest_safe_level_m[month - 1] === null,
+  );
+  if (free.length === 12) return 'in any month';
+  return free.length === 0 ? 'in no month' : `in ${monthWords(free)} only`;
+}
+
+/** Room for the words that stand before every line, and as much again. */
+const NARROWEST = 24;
+
+/**
+ * Breaks lines at spaces so that they fit, further lines set in.
+ * @param columns characters of the terminal; on fewer than 24 they run over
+ */
+export function fitted(lines: readonly string[], columns: number): string[] {
+  const width = Math.max(columns, NARROWEST);
+  return lines.flatMap((line) => {
+    const parts: string[] = [];
+    let rest = line;
+    while (rest.length > width) {
+      const at = rest.lastIndexOf(' ', width);
+      const end = at > 11 ? at : width;
+      parts.push(rest.slice(0, end));
+      rest = `${' '.repeat(11)}${rest.slice(end).trimStart()}`;
+    }
+    return [...parts, rest];
+  });
+}

@@ -1,0 +1,3 @@
+export * from './openWater.js';
+export * from './pondBalance.js';
+export * from './pondStage.js';

@@ -1,0 +1,68 @@
+import type { Assumptions } from '../site/index.js';
+import type { SiteFacts } from '../survey/index.js';
+
+/**
+ * How rarely what is built fails, by how it is kept: facts of site.csv, else these. Years from one time to the next, and
+ * the upkeep that they suppose. Common practice, our choice.
+ */
+export const UPKEEP = {
+  drain_blocked_once_in: [200, 'filtered, looked into every autumn and flushed'],
+  flap_stuck_once_in: [20, 'freed every autumn'],
+  pump_out_once_in: [200, 'two pumps and an alarm, tested every month, and somebody to hear it'],
+  power_cut_once_in: [10, 'a long cut that comes with high water'],
+} as const satisfies Partial<Record<keyof SiteFacts, readonly [number, string]>>;
+/** Item of site.csv that says how rarely a part fails. */
+export type OnceIn = keyof typeof UPKEEP;
+
+/** A power cut that is reckoned with, s: the longest of ten winters. Our choice. */
+export const POWER_CUT = 24 * 3600;
+/** Chance that the pump on a battery fails when the power does. Our choice. */
+export const BATTERY_FAILS = 0.05;
+/** Log standard deviation, from site to site, of how rarely a drain blocks and a pump stands unattended. Our choice. */
+export const DRAIN_SPREAD = 0.8;
+export const PUMP_SPREAD = 0.5;
+
+/** Chances a year of what fails by wear and neglect, at the middle of what is likely. */
+export interface Reliability {
+  blocked: number;
+  flapStuck: number;
+  /** both pumps out and nobody there */
+  pumpOut: number;
+  /** a power cut of `cutSeconds` at high water, and the battery fails */
+  powerOut: number;
+  cutSeconds: number;
+}
+
+/** Chances a year by the survey, see {@link UPKEEP}; all but the flood and the water itself. Common practice, our choice. */
+export function reliabilityOf(facts: SiteFacts): Reliability {
+  const yearly = (item: OnceIn) => 1 / (facts[item] ?? UPKEEP[item][0]);
+  return {
+    blocked: yearly('drain_blocked_once_in'),
+    flapStuck: yearly('flap_stuck_once_in'),
+    pumpOut: yearly('pump_out_once_in'),
+    powerOut: yearly('power_cut_once_in') * BATTERY_FAILS,
+    cutSeconds: facts.power_cut_hours ?? POWER_CUT,
+  };
+}
+
+const ITEMS: Record<'outlet' | 'sump', OnceIn[]> = {
+  outlet: ['drain_blocked_once_in', 'flap_stuck_once_in'],
+  sump: ['drain_blocked_once_in', 'pump_out_once_in', 'power_cut_once_in'],
+};
+
+/** Lists what is assumed of the upkeep of a drain. */
+export function assumeUpkeep(kind: 'outlet' | 'sump', facts: SiteFacts, assume: Assumptions): void {
+  for (const item of ITEMS[kind]) {
+    const [years, reason] = UPKEEP[item];
+    assume.or(facts[item], item, years, 'years', reason);
+  }
+  if (kind === 'outlet') return;
+  assume.or(
+    facts.power_cut_hours,
+    'power_cut_hours',
+    POWER_CUT,
+    's',
+    'a day: the longest cut of ten winters',
+  );
+  assume.add('chance that the battery fails with the power', BATTERY_FAILS, '', 'tested every month');
+}

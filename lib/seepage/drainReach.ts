@@ -1,0 +1,72 @@
+import { formula, method } from '../formula/index.js';
+
+/** Water round a drain as it rises towards the end of its reach. */
+export const waterRoundDrain = formula({
+  title: 'Water round a drain in ground fed by rain (Dupuit)',
+  symbol: 'y',
+  unit: 'm',
+  expression: 'sqrt(d^2 + q/K*(R^2*log(p/r) - (p^2 - r^2)/2)) - d',
+  parameters: {
+    K: { meaning: 'hydraulic conductivity', unit: 'm/s', min: 1e-12, max: 1e-2 },
+    q: { meaning: 'recharge', unit: 'm/s', min: 1e-10, max: 1e-5 },
+    d: { meaning: 'depth below the drain in which water flows to it', unit: 'm', min: 0, max: 50 },
+    r: { meaning: 'radius of the drained circle', unit: 'm', min: 0.2, max: 20 },
+    R: { meaning: 'reach: beyond it rain does not come to the drain', unit: 'm', min: 0.2, max: 500 },
+    p: { meaning: 'distance from the middle', unit: 'm', min: 0.2, max: 500 },
+  },
+  compute: (K: number, q: number, d: number, r: number, R: number, p: number) =>
+    Math.sqrt(d * d + (q / K) * (R * R * Math.log(p / r) - (p * p - r * r) / 2)) - d,
+  together: { says: 'r <= p and p <= R', holds: (_K, _q, _d, r, R, p) => r <= p && p <= R },
+  validity: 'steady, flow nearly level; all rain within the reach goes to the drain',
+  source: 'Dupuit with uniform recharge round a circle, integrated',
+});
+
+export const loweringMethod = method({
+  title: 'Lowering of the water round a drained pond',
+  what:
+    'The reach at which the water is back where it stood, the rain within it being what the drain takes, and the lowering ' +
+    'on the way there. Deep ground counts as a layer that brings as much as the ground under a disc does: 2r/π ln(R/r).',
+  assumptions: [
+    'the pond as a circle of equal area; steady recharge',
+    'the same ground down to a tight layer',
+    'in deep ground that takes up little rain it lies above the drawdown round a disc, 2s/π asin(r/p)',
+  ],
+  source: 'Dupuit with recharge; flow to a disc on a half-space',
+});
+
+/** A drained circle in the ground, SI. */
+export interface DrainedGround {
+  /** water lowered at the drain, m, 0 and more */
+  lowered: number;
+  /** conductivity, m/s, above 0 */
+  k: number;
+  /** m/s, above 0 */
+  recharge: number;
+  /** thickness of the same ground below the drain, m, 0 and more; Infinity where no tight layer is known */
+  below: number;
+  /** of the circle, m, above 0 */
+  radius: number;
+}
+
+/**
+ * Lowering of the water at a distance from the edge of a drained pond, see {@link loweringMethod}.
+ * @param ground - lowering at the drain, ground and recharge, SI
+ * @param distance - from the edge, m, 0 and more
+ * @returns m; 0 from the end of the reach on
+ */
+export function loweringAt({ lowered, k, recharge, below, radius }: DrainedGround, distance: number): number {
+  if (lowered <= 0) return 0;
+  const depth = (reach: number) =>
+    Math.min(below, ((2 * radius) / Math.PI) * Math.max(Math.log(reach / radius), 1));
+  const water = (reach: number, at: number) =>
+    waterRoundDrain.compute(k, recharge, depth(reach), radius, reach, at);
+  let low = radius;
+  let high = 2 * radius;
+  while (water(high, high) < lowered) high *= 2;
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (water(middle, middle) < lowered) low = middle;
+    else high = middle;
+  }
+  return Math.max(lowered - water(high, Math.min(radius + distance, high)), 0);
+}

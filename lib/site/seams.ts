@@ -1,0 +1,193 @@
+import { method } from '../formula/index.js';
+import type { Look, Survey } from '../survey/index.js';
+import type { GroundLayer } from './profile.js';
+import { COVER_WEIGHT, type Seam } from './seam.js';
+import {
+  holesAt,
+  type LoggedSeam,
+  looksInto,
+  pressesFrom,
+  type Reading,
+  SPREAD,
+  toldOf,
+} from './seamReadings.js';
+
+export const seamsMethod = method({
+  title: 'Permeable layers under tighter ground, and their pressure',
+  what:
+    'Every layer at least ten times as permeable as the tightest above it is a seam from where it was logged. Its pressure is ' +
+    'the highest of what heads.csv says of it, of the level in a hole or pipe that is open to it, and of the rise after a strike.',
+  assumptions: [
+    'rock under other ground always counts; permeability of what else is no clay counts at its 95 % end; ten times as permeable, a seam 0.3 m thick keeps a quarter of its ' +
+      'pressure under 0.4 m of cover beside a pond 2 m in radius, a hundred times three quarters (leaky seam)',
+    'a level counts three lags of the seam after opening or bailing; sooner it is a lower limit, as a strike is',
+    'a month that nobody looked in has the highest level read, where three wet months were looked in or heads.csv knows one; else ' +
+      'water at the ground, or at the highest level known where that is higher: our choice; ground that rises nearby can lift it further',
+    'a seam that no hole is open to has the pressure of one in another hole, with 0.2 m of spread (our choice)',
+    'water struck below the end of the log comes from a seam there; water struck at a layer that is no clay, or standing above it ' +
+      'in a pipe open to it alone, makes it a seam however permeable it is',
+    'a hole that pits.csv does not log is read for every seam it is open to, its levels carried over',
+  ],
+  source: 'common practice; our choice where it says so',
+});
+
+/** How much more permeable than the tightest layer above it a seam is. */
+const CONTRAST = 10;
+/** What is called a clay is one only where it is known to be as permeable, m/s. Our choice. */
+const PERMEABLE_CLAY = 1e-6;
+const SCORE_95 = 1.645;
+/** Wet months to be looked in before the highest level read counts for the year. Our choice. */
+const WET_MONTHS_READ = 3;
+/** Least depth of a layer that is under something, m. */
+const UNDER = 0.3;
+
+/**
+ * The seams of a survey, see {@link seamsMethod}.
+ * @param layers - of all logs, with their permeability
+ * @param pits - ground at each pit, m above the datum
+ * @param wetMonths - 1–12
+ * @param depth - wished, m: what the site's own water stands in
+ * @param topsoil - its thickness, m: alone it is no cover
+ */
+export function seamsOf(
+  survey: Survey,
+  layers: readonly GroundLayer[],
+  pits: Map<string, number>,
+  wetMonths: readonly number[],
+  depth: number,
+  topsoil: number,
+): Seam[] {
+  const logged = [...new Set(survey.layers.map((l) => l.pit))];
+  const read = logged.flatMap((pit) => {
+    const holes = holesAt(survey, pit, logged, pits);
+    const log = layers.filter(({ row }) => row.pit === pit).sort((a, b) => a.row.top - b.row.top);
+    return loggedSeams(survey, pit, log, holes, topsoil).map((seam) => ({
+      seam,
+      readings: [...toldOf(survey, seam, depth), ...holes.flatMap((looks) => looksInto(looks, seam))],
+    }));
+  });
+  const measured = read.flatMap(({ seam, readings }) => {
+    const own = seamWith(survey, seam, readings, pits, wetMonths);
+    return own.known !== undefined && !own.assumed ? [own] : [];
+  });
+  return read.map(({ seam, readings }) => {
+    const own = seamWith(survey, seam, readings, pits, wetMonths);
+    const other = measured.filter(({ pit }) => pit !== seam.pit);
+    if (!own.assumed || other.length === 0) return own;
+    const heads = own.heads.map((_, m) => Math.min(...other.map((o) => o.heads[m]!)));
+    const known = Math.min(own.known ?? Number.POSITIVE_INFINITY, ...other.map((o) => o.known!));
+    return {
+      ...own,
+      heads,
+      headDepth: Math.min(...heads),
+      headSpread: Math.hypot(SPREAD.elsewhere, ...other.map((o) => o.headSpread)),
+      known,
+      assumed: false,
+    };
+  });
+}
+
+function seamWith(
+  survey: Survey,
+  { pit, top, coverWeight }: LoggedSeam,
+  readings: Reading[],
+  pits: Map<string, number>,
+  wetMonths: readonly number[],
+): Seam {
+  const ground = pits.get(pit) ?? 0;
+  const known = readings.length > 0 ? Math.min(...readings.map((r) => r.depth)) : undefined;
+  const settled = readings.filter((r) => !r.atLeast);
+  const months = new Set(settled.map((r) => r.month));
+  const wetRead = wetMonths.filter((m) => months.has(m)).length;
+  const year =
+    settled.some((r) => r.told && (r.month === undefined || wetMonths.includes(r.month))) ||
+    wetRead >= Math.min(WET_MONTHS_READ, wetMonths.length);
+  const atSite = survey.heads.filter((h) => h.place === 'site').map((h) => h.depth + ground);
+  const credible = Math.min(0, known ?? 0, ...atSite);
+  const unread = year ? known! : credible;
+  const heads = Array.from({ length: 12 }, (_, m) => {
+    const here = settled.filter((r) => r.month === m + 1).map((r) => r.depth);
+    return (here.length > 0 ? Math.min(...here) : unread) - ground;
+  });
+  return {
+    pit,
+    top: top - ground,
+    heads,
+    headDepth: Math.min(...heads),
+    // What is taken as high as is credible needs no more on top.
+    headSpread: year ? Math.max(...settled.map((r) => r.spread)) : known === undefined ? 0 : SPREAD.read,
+    known: known === undefined ? undefined : known - ground,
+    assumed: !year,
+    coverWeight,
+    from: readings.map((r) => r.origin),
+  };
+}
+
+/** Layers of one log that carry water under tighter ones, those that touch taken together; and what was struck below its end. */
+function loggedSeams(
+  survey: Survey,
+  pit: string,
+  log: GroundLayer[],
+  holes: Look[][],
+  topsoil: number,
+): LoggedSeam[] {
+  const seams: LoggedSeam[] = [];
+  const told = survey.heads.some((h) => h.place === `below:${pit}`);
+  const coverWeight = (top: number) =>
+    log.some(({ row, texture }) => texture === 'peat' && row.top < top)
+      ? COVER_WEIGHT.peat
+      : COVER_WEIGHT.mineral;
+  const add = (layer: GroundLayer, bottom: number) => {
+    const { row, ksat } = layer;
+    const last = seams.at(-1);
+    if (last && last.bottom >= row.top - 1e-9) last.bottom = bottom;
+    else
+      seams.push({
+        pit,
+        top: row.top,
+        bottom,
+        conductivity: ksat.median * Math.exp(-SCORE_95 * ksat.spread),
+        coverWeight: coverWeight(row.top),
+      });
+  };
+  for (const [i, layer] of log.entries()) {
+    const above = log.slice(0, i).filter(({ row }) => row.bottom > topsoil + 1e-9);
+    const cover = Math.min(...above.map((l) => l.ksat.median));
+    const bottom = i === log.length - 1 ? Number.POSITIVE_INFINITY : layer.row.bottom;
+    const isSeam = carries(layer, cover) || holes.some((looks) => pressesFrom(looks, layer, bottom));
+    if (layer.row.top >= UNDER && above.length > 0 && isSeam) add(layer, bottom);
+  }
+  // Somebody knows of a seam: it is what was logged as no clay under clay, else it lies below the log.
+  if (told && seams.length === 0) {
+    const at = log.findIndex(
+      ({ row, texture }, i) =>
+        row.top > UNDER &&
+        !texture.includes('clay') &&
+        log.slice(0, i).some((l) => l.texture.includes('clay')),
+    );
+    if (at >= 0) add(log[at]!, at === log.length - 1 ? Number.POSITIVE_INFINITY : log[at]!.row.bottom);
+  }
+  const end = Math.max(...log.map(({ row }) => row.bottom), 0);
+  const struck = holes
+    .flat()
+    .filter((l) => l.reading === 'strike' && l.depth! > end + 1e-9)
+    .map((l) => l.depth!);
+  const below = told && seams.length === 0 ? [end, ...struck] : struck;
+  const fastest = 1e-5;
+  if (end > 0 && below.length > 0)
+    seams.push({
+      pit,
+      top: Math.min(...below),
+      bottom: Number.POSITIVE_INFINITY,
+      conductivity: fastest,
+      coverWeight: coverWeight(end),
+    });
+  return seams;
+}
+
+function carries({ texture, ksat }: GroundLayer, cover: number): boolean {
+  // Its cracks carry what no table tells.
+  if (texture === 'rock') return Number.isFinite(cover);
+  if (texture.includes('clay')) return ksat.median >= Math.max(PERMEABLE_CLAY, CONTRAST * cover);
+  return ksat.median * Math.exp(SCORE_95 * ksat.spread) >= CONTRAST * cover;
+}

@@ -1,0 +1,37 @@
+import type { Survey, Warning } from '../survey/index.js';
+import type { Assumptions } from './assumptions.js';
+import type { Places } from './places.js';
+
+const LEFT_OUT = 'no pipe is led there: its run and fall are not known';
+const AT_EDGE = 'it is taken at the edge of the dig';
+
+/** What levels.csv does not say of the ways from the pond, each with what the answer does without it. */
+export function waysNotSaid(survey: Survey, { unplaced, outlets }: Places, assume: Assumptions): Warning[] {
+  const far = unplaced.map(({ name, role, origin }): Warning => {
+    const near = role !== 'outlet' && role !== 'discharge';
+    if (near) assume.add(`distance of ${name}`, 0, 'm', `levels.csv does not say how far the ${role} stands`);
+    return {
+      code: 'missing-distance',
+      message: `nothing says how far ${name} (${role}) is from the pond's edge: ${near ? AT_EDGE : LEFT_OUT}; write distance, or x and y here and at the rim`,
+      ...origin,
+      column: 'distance',
+    };
+  });
+  const open = outlets.filter((o) => o.wayUnknown);
+  if (open.length === 0) return far;
+  const names = open.map((o) => o.name).join(', ');
+  assume.add(
+    'outlet_within_boundary',
+    'yes',
+    '',
+    `how far the boundary is does not tell whether the way to ${names} crosses it`,
+  );
+  return [
+    ...far,
+    {
+      code: 'way-not-known',
+      message: `whether the boundary lies between the pond and ${names}, or nearer than it may, is not known: write outlet_within_boundary (yes or no), or x and y of rim, outlet and boundary`,
+      ...(survey.origins.site.outlet_within_boundary ?? { file: 'levels.csv' }),
+    },
+  ];
+}
