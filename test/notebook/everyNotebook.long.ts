@@ -75,8 +75,12 @@ function shown({ outputs = [] }: Cell): Record<string, string>[] {
     const last = list.at(-1);
     if ('data' in output)
       list.push(Object.fromEntries(Object.entries(output.data).map(([type, value]) => form(type, value))));
-    else if (last?.[output.name] !== undefined) last[output.name] += plain(output);
-    else list.push({ [output.name]: plain(output) });
+    else {
+      // A carriage return is a terminal's business there: the end of a CSV line loses its own.
+      const said = plain(output).replaceAll('\r\n', '\n');
+      if (last?.[output.name] !== undefined) last[output.name] += said;
+      else list.push({ [output.name]: said });
+    }
   }
   return list;
 }
