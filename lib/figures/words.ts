@@ -58,6 +58,7 @@ const RULE_WORDS: Record<string, string> = {
   'ask-way': 'Ask for the way to the outlet',
   'leave-gravel-out': 'Leave the gravel out',
   'vent-high-point': 'Vent at the high point',
+  'dig-in': 'When to dig',
   'batter-sides': 'Flatten the sides',
   'seam-unknown': 'Look into the seam',
   'footing-unknown': 'Find the footing',

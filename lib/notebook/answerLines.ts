@@ -2,9 +2,10 @@
 import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from '../figures/words.js';
 import { changeWords } from '../risk/changeWords.js';
 import {
+  advisedOption,
+  monthsFree,
+  monthsToEmpty,
   monthWords,
-  OPTIONS,
-  type OptionName,
   type PossibleOption,
   possibleOption,
   type Result,
@@ -23,10 +24,7 @@ export function answerLines(
 ): string[] {
   const size = (metres: number) => formatQuantity(metres, 'length', units);
   const { option, also, depth_m, raise_m, governs, measure_next, change } = recommendation;
-  const name = [option, ...also].find((one): one is OptionName =>
-    (OPTIONS as readonly string[]).includes(one),
-  );
-  const advised = name && possibleOption({ options }, name);
+  const advised = advisedOption({ options, recommendation });
   const shown = advised ?? possibleOption({ options }, 'no-drain');
   const by = shown === advised ? '' : ' with nothing done';
   const [next] = measure_next;
@@ -41,7 +39,7 @@ export function answerLines(
       .join(''),
     `against    ${GOVERNS_WORDS[governs]}`,
     `full       ${shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
-    `emptied    ${shown ? `${emptiedLine(shown)}${by}` : 'not known'}`,
+    `emptied    ${shown ? `${emptiedLine(advised ? monthsToEmpty(recommendation) : monthsFree(shown.lowest_safe_level_m))}${by}` : 'not known'}`,
     `next       ${
       next
         ? `${next.what}, at ${next.where}${next.month === null ? '' : `, in ${monthName(next.month)}`}: may change the answer (${chanceText(next.chance_to_change)})`
@@ -57,10 +55,8 @@ function fullLine({ full }: PossibleOption, units: UnitSystem): string {
   return p10 < 0 ? `lifts: ${spare} or more too low one year in ten` : 'fails oftener than accepted';
 }
 
-function emptiedLine({ lowest_safe_level_m }: PossibleOption): string {
-  const free = Array.from({ length: 12 }, (_, at) => at + 1).filter(
-    (month) => lowest_safe_level_m[month - 1] === null,
-  );
+/** Of the recommendation by its rules: at its depth, with what is built and done otherwise. */
+function emptiedLine(free: number[]): string {
   if (free.length === 12) return 'in any month';
   return free.length === 0 ? 'in no month' : `in ${monthWords(free)} only`;
 }

@@ -1,8 +1,7 @@
 /** The wish, the spot and the doubt in a gardener's words. */
 import { ADVICE_NAMES, listText } from '../figures/words.js';
-import type { Advice, OptionResult, Report } from '../risk/index.js';
+import { type Advice, advisedOption, type OptionResult, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { advisedOption } from './verdict.js';
 
 /** Advice that comes before any digging. */
 export const BEFORE_DIGGING: Advice[] = ['measure-first', 'move', 'do-not-dig'];
@@ -16,7 +15,7 @@ export function wishWords(report: Report, units: UnitSystem): string {
   const wish = report.pond.depth_m;
   const size = (value: number) => formatQuantity(value, 'length', units);
   const bare = options.find(({ option }) => option === 'no-drain');
-  const advised = advisedOption(report);
+  const advised = advisedOption(report.result);
   const may = ({ safe_depth_m: safe, depth_searched_m }: OptionResult) =>
     safe === 0
       ? 'no, at no depth'

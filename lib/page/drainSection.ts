@@ -2,13 +2,12 @@
 import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
-import { drainWords, type Report } from '../risk/index.js';
+import { advisedOption, drainWords, type Report } from '../risk/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { BEFORE_DIGGING } from './asked.js';
 import { figureHtml } from './figureHtml.js';
 import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { advisedOption } from './verdict.js';
 
 export function drainSection(report: Report, units: UnitSystem): string {
   const { drain, result } = report;
@@ -75,7 +74,10 @@ export function drainSection(report: Report, units: UnitSystem): string {
 
 /** What is to be bought and dug as recommended, with how it is carried. */
 export function carried(report: Report, units: UnitSystem): Table {
-  const quantities = report.result.drain?.quantities ?? advisedOption(report)?.work?.quantities ?? [];
+  const { result, pond } = report;
+  // An option's own works are those of the depth wished.
+  const advised = result.recommendation.depth_m === pond.depth_m ? advisedOption(result) : undefined;
+  const quantities = result.drain?.quantities ?? advised?.work.quantities ?? [];
   const plain = worksTable(quantities, units);
   return {
     ...plain,

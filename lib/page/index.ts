@@ -8,7 +8,7 @@ export type { Photos } from './record.js';
 export { shoppingCsv } from './shoppingCsv.js';
 export { PANEL_STYLE } from './style.js';
 export { todayWords } from './today.js';
-export { advisedOption, type VerdictWords, verdictWords } from './verdict.js';
+export { type VerdictWords, verdictWords } from './verdict.js';
 export { waterYearCsv } from './waterYearCsv.js';
 export { explorer, type WhatIf, whatIf } from './whatIf.js';
 export { viewOf } from './whatIfView.js';

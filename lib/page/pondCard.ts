@@ -5,11 +5,10 @@ import { spread } from '../figures/spread.js';
 import { px } from '../figures/svgParts.js';
 import { svgText } from '../figures/svgText.js';
 import { monthShort } from '../figures/words.js';
-import { possibleOption, type Report } from '../risk/index.js';
+import { advisedOption, possibleOption, type Report } from '../risk/index.js';
 import { formatBound, type UnitSystem } from '../units/index.js';
 import { text } from './markup.js';
 import { sourceHash } from './policy.js';
-import { advisedOption } from './verdict.js';
 
 const STYLE = `
 @page { size: 105mm 148mm; margin: 6mm; }
@@ -79,7 +78,7 @@ function columnsOf(report: Report): { title: string; marks: Mark[] }[] {
   const undrained = possibleOption(result, 'no-drain');
   const column = {
     title: result.drain ? 'drain runs' : '',
-    marks: marksOf(limits.lowestSafeLevel, full, advisedOption(report)?.full.safe),
+    marks: marksOf(limits.lowestSafeLevel, full, advisedOption(report.result)?.full.safe),
   };
   return result.drain && undrained
     ? [

@@ -3,11 +3,12 @@
 import { ADVICE_NAMES, listText, monthName, sentence } from '../figures/words.js';
 import { changeWords } from '../risk/changeWords.js';
 import {
+  advisedOption,
   type DrainResult,
   type Instead,
+  monthsFree,
+  monthsToEmpty,
   monthWords,
-  OPTIONS,
-  type OptionName,
   type PossibleOption,
   possibleOption,
   type Report,
@@ -40,33 +41,18 @@ export interface VerdictWords {
  */
 export function verdictWords(report: Report, units: UnitSystem = report.units): VerdictWords {
   const undrained = possibleOption(report.result, 'no-drain');
-  const advised = advisedOption(report);
+  const advised = advisedOption(report.result);
   const treated = advised?.option === 'no-drain' ? undefined : advised;
   return {
     full: paragraph([
       undrained && `With no drain ${fullWords(undrained, report, units)}`,
       treated && `${WITH_OPTION[treated.option]} ${treatedWords(treated, report, units)}`,
     ]),
-    emptied: paragraph([
-      undrained && `With no drain ${emptiedWords(undrained, report, units)}`,
-      treated && `${WITH_OPTION[treated.option]} ${emptiedWords(treated, report, units)}`,
-    ]),
+    emptied: emptiedParagraph(report, units),
     water: waterWords(report, units),
     unknown: unknownWords(report),
     recommendation: recommendationWords(report, units),
   };
-}
-
-/**
- * The option that is recommended, where it is one that was computed.
- * @param report - from {@link reportOf}
- * @returns the option, or nothing
- */
-export function advisedOption({ result }: Report): PossibleOption | undefined {
-  const { option, also } = result.recommendation;
-  const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
-  const name = [option, ...also].find(isOption);
-  return name && possibleOption(result, name);
 }
 
 /** The water that decides, in words; without an uphill side the clay stands alike all round. */
@@ -105,25 +91,70 @@ function treatedWords(option: PossibleOption, report: Report, units: UnitSystem)
     : fullWords(option, report, units);
 }
 
-function emptiedWords(option: PossibleOption, { pond }: Report, units: UnitSystem): string {
-  const months = Array.from({ length: 12 }, (_, at) => at + 1);
-  const levelIn = (month: number) => option.lowest_safe_level_m[month - 1] ?? null;
-  const free = months.filter((month) => levelIn(month) === null);
+/** As wished with nothing done, and as recommended: at that depth, with what is then built and done otherwise. */
+function emptiedParagraph(report: Report, units: UnitSystem): string {
+  const { result, pond, limits, emptying } = report;
+  const { depth_m, raise_m, change } = result.recommendation;
+  const undrained = possibleOption(result, 'no-drain');
+  const advised = advisedOption(result);
+  const asWished = depth_m === pond.depth_m && !change;
+  const dug = (depth: number) => ` and dug ${formatQuantity(depth, 'length', units)} deep`;
+  const when = asWished ? '' : depth_m === pond.depth_m ? ', as changed,' : dug(depth_m);
+  const wished = undrained && {
+    free: monthsFree(undrained.lowest_safe_level_m),
+    levels: undrained.lowest_safe_level_m,
+    hours: undrained.hours_empty_safe,
+    raised: 0,
+  };
+  const then = {
+    free: monthsToEmpty(result.recommendation),
+    levels: limits.lowestSafeLevel,
+    hours: emptying.map(({ hours }) => hours),
+    raised: raise_m,
+    emptiedIn: change?.emptied_in,
+  };
+  return paragraph([
+    wished &&
+      !(advised?.option === 'no-drain' && asWished) &&
+      `With no drain${asWished ? '' : dug(pond.depth_m)} ${emptiedWords(wished, report, units)}`,
+    advised && `${WITH_OPTION[advised.option]}${when} ${emptiedWords(then, report, units)}`,
+  ]);
+}
+
+/** A pond emptied, month by month. */
+interface EmptiedYear {
+  /** months in which it may be, 1–12 */
+  free: number[];
+  /** that it must not fall below, m; null where it may be emptied on any day */
+  levels: (number | null)[];
+  /** until something gives way */
+  hours: (number | null)[];
+  /** rim, m */
+  raised: number;
+  /** in other months than wished */
+  emptiedIn?: number[];
+}
+
+function emptiedWords(
+  { free, levels, hours, raised, emptiedIn }: EmptiedYear,
+  { pond }: Report,
+  units: UnitSystem,
+): string {
   if (free.length === 12) return 'it may be emptied in any month.';
+  const months = Array.from({ length: 12 }, (_, at) => at + 1);
+  const levelIn = (month: number) => levels[month - 1] ?? null;
   const bound = months.filter((month) => levelIn(month) !== null);
   const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));
-  const planned = pond.emptied_in === 'any' ? [] : pond.emptied_in.filter((month) => levelIn(month) !== null);
-  const hours = planned.flatMap((month) => option.hours_empty_safe[month - 1] ?? []);
+  const wished = emptiedIn ?? (pond.emptied_in === 'any' ? [] : pond.emptied_in);
+  const planned = wished.filter((month) => levelIn(month) !== null);
+  const until = planned.flatMap((month) => hours[month - 1] ?? []);
   const level = formatBound(levelIn(worst)!, 'level', units, 'up');
-  const above =
-    levelIn(worst)! > pond.full_level_m && option.option !== 'raise-pond'
-      ? ', higher than the pond itself'
-      : '';
+  const above = levelIn(worst)! > pond.full_level_m + raised ? ', higher than the pond itself' : '';
   return [
     free.length === 0 ? 'it may be emptied in no month' : `it may be emptied in ${monthWords(free)} only`,
     `; in ${monthName(worst)} its level must not fall below ${level} (from the lowest ground at the rim${above}).`,
-    hours.length > 0
-      ? ` Emptied in ${listText(planned.map(monthName))} as planned, the liner could lift ${timeWords(Math.min(...hours), units)}.`
+    until.length > 0
+      ? ` Emptied in ${listText(planned.map(monthName))} as ${emptiedIn ? 'changed' : 'planned'}, liner or sides could give way ${timeWords(Math.min(...until), units)}.`
       : '',
   ].join('');
 }
@@ -220,7 +251,7 @@ function recommendationWords({ result }: Report, units: UnitSystem): string {
 }
 
 /** The same pond used otherwise, which needs no drain or slab. */
-function insteadWords({ change, option, raise_m, per_year }: Instead, units: UnitSystem): string {
+function insteadWords({ change, option, also, raise_m, per_year }: Instead, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const built =
     option === 'no-drain'
@@ -228,7 +259,8 @@ function insteadWords({ change, option, raise_m, per_year }: Instead, units: Uni
       : raise_m > 0
         ? `it is enough to raise it by ${size(raise_m)}`
         : 'it is enough to keep surface water out';
-  return `Or otherwise: as wished but ${changeWords(change, size).join(' and ')}, ${built} (${chanceText(per_year)} of years fail).`;
+  const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
+  return `Or otherwise: as wished but ${changeWords(change, size).join(' and ')}, ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
 }
 
 function paragraph(sentences: (string | undefined | false | null)[]): string {

@@ -7,9 +7,9 @@ import { worstDig } from './digging.js';
 import { changesOf } from './leastChange.js';
 import { type Measures, NOTHING, namesOf } from './measures.js';
 import { type OpenFact, openFactAt } from './openFactAt.js';
-import { OPTIONS, type OptionName } from './optionNames.js';
+import { type Advice, OPTIONS, type OptionName } from './optionNames.js';
 import type { Option } from './options.js';
-import type { Advice, Governs } from './result.js';
+import type { Governs } from './result.js';
 import type { Shift } from './shift.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
 import { type Verdict, verdictsAt } from './verdict.js';
@@ -99,14 +99,8 @@ export function decide(
   const rejected: Weighed[] = [];
 
   const decided = ({ candidate, verdict }: Weighed, extra: Partial<Decision> = {}): Decision => {
-    const names = namesOf(candidate.measures).filter((n) => n !== candidate.option && n !== 'no-drain');
     const option: Advice = extra.option ?? candidate.option;
-    const vented = VENTED.has(option) && gasUnder(site, extra.depth ?? wish);
-    const also: Advice[] = [
-      ...(option === candidate.option || candidate.option === 'no-drain' ? [] : [candidate.option]),
-      ...names,
-      ...(vented ? (['vent'] as const) : []),
-    ];
+    const also = besides(site, candidate, option, extra.depth ?? wish);
     return {
       ...base,
       governs: nothing.governs,
@@ -169,6 +163,16 @@ export function decide(
   return nowhere(undone);
 }
 
+/** What goes with an answer: the works it rests on, and a vent where gas gathers. */
+function besides(site: Site, { option, measures }: Candidate, advice: Advice, depth: number): Advice[] {
+  const names = namesOf(measures).filter((name) => name !== option && name !== 'no-drain');
+  return [
+    ...(advice === option || option === 'no-drain' ? [] : [option]),
+    ...names,
+    ...(VENTED.has(advice) && gasUnder(site, depth) ? (['vent'] as const) : []),
+  ];
+}
+
 /** Beside works that serve the wish: the least change of it that makes them needless; null where there is none, or nothing is built. */
 export function insteadOf(basis: Basis, options: Option[], { option, verdict }: Decision): Instead | null {
   const built = OPTIONS.find((name) => name === option);
@@ -181,6 +185,7 @@ export function insteadOf(basis: Basis, options: Option[], { option, verdict }: 
   return {
     change,
     option: candidate.option,
+    also: besides(basis.site, candidate, candidate.option, basis.site.pond.depth),
     raise_m: candidate.measures.raise,
     per_year: found.verdict.chance.perYear,
   };

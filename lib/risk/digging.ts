@@ -11,6 +11,7 @@ import {
   type WorkingSlope,
   workingSlope,
 } from '../uplift/index.js';
+import type { Basis } from './basis.js';
 import { type Draws, highestOf } from './draws.js';
 import { deepestFloorOver } from './heave.js';
 import type { Measures } from './measures.js';
@@ -124,6 +125,31 @@ export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): 
       worstDig(a.chances).chance - worstDig(b.chances).chance || a.plan.wetWater - b.plan.wetWater;
     return tried.reduce((a, b) => (worse(a, b) > 0 ? b : a));
   });
+}
+
+/** Months in which a depth may be dug, where none was named and it is not all one. */
+export interface MonthsToDig {
+  months: number[];
+  /** what stands against most of the others */
+  against: Governs;
+}
+
+/** Months in which a depth is dug with no more than the accepted risk; absent where one is named, and where all or none will do. */
+export function monthsToDig(
+  { site, dig }: Pick<Basis, 'site' | 'dig'>,
+  m: Measures,
+  depth: number,
+): MonthsToDig | undefined {
+  if (site.pond.builtIn) return undefined;
+  const dug = dugDepth(site, m, depth);
+  const worst = dig.plans.map((plan) => worstDig(chancesPerDig(site, dig, plan, depth, dug)));
+  const fails = worst.filter(({ chance }) => chance > site.pond.acceptedRisk);
+  if (fails.length === 0 || fails.length === worst.length) return undefined;
+  const often = (what: Governs) => fails.filter(({ governs }) => governs === what).length;
+  return {
+    months: dig.plans.flatMap(({ months }, i) => (fails.includes(worst[i]) ? [] : months)),
+    against: fails.map(({ governs }) => governs).reduce((a, b) => (often(b) > often(a) ? b : a)),
+  };
 }
 
 /** Chances per dig at a depth. */

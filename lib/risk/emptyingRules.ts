@@ -4,6 +4,7 @@ import type { Decision } from './decide.js';
 import { NOTHING } from './measures.js';
 import { type Barred, type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
+import type { Recommendation } from './result.js';
 import { sayer } from './say.js';
 import type { AddRule } from './sideRules.js';
 
@@ -12,13 +13,13 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   const { pond } = site;
   const { lowestSafeLevel } = limits;
   const months = lowestSafeLevel.map((_, i) => i + 1);
-  const free = months.filter((m) => lowestSafeLevel[m - 1] === null);
+  const free = monthsFree(lowestSafeLevel);
   const bound = months.filter((m) => lowestSafeLevel[m - 1] !== null);
   if (bound.length === 0) return;
   // Found safe because the water comes too slowly: as briefly as planned, and no longer.
   const wished = d.change?.emptied_in ?? (pond.emptiedIn === 'any' ? [] : pond.emptiedIn);
   const days = d.change?.days_empty ?? pond.daysEmpty;
-  const planned = d.verdict?.safe && d.depth === pond.depth && d.option !== 'measure-first';
+  const planned = d.verdict?.safe && d.option !== 'measure-first';
   const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
   const briefly = `in ${monthWords(brief)} for at most ${days} days, as ${d.change ? 'changed' : 'planned'}`;
   const atMost = days > 0 ? ` for at most ${days} ${days === 1 ? 'day' : 'days'}` : '';
@@ -42,6 +43,18 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   );
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)
     add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
+}
+
+/** Months (1–12) with no level to keep to: it may be emptied on any day of them. */
+export function monthsFree(lowestSafeLevel: readonly (number | null)[]): number[] {
+  return lowestSafeLevel.flatMap((level, i) => (level === null ? [i + 1] : []));
+}
+
+/** Months in which a pond as recommended may be emptied, by its rules of use. */
+export function monthsToEmpty({ rules }: Pick<Recommendation, 'rules'>): number[] {
+  const only = rules.find(({ code }) => code === 'empty-only-in')?.months;
+  const bound = rules.some(({ code }) => code === 'do-not-lower');
+  return only ?? (bound ? [] : Array.from({ length: 12 }, (_, i) => i + 1));
 }
 
 const BARS: Record<Barred, string> = {
@@ -119,7 +132,7 @@ export function rebuildRule(basis: Basis, { measures: m }: Decision, add: AddRul
     );
     return;
   }
-  const free = lowestSafeLevel.flatMap((level, i) => (level === null ? [i + 1] : []));
+  const free = monthsFree(lowestSafeLevel);
   const never = barred.flatMap((cause, i) => (cause ? [i + 1] : []));
   const but =
     never.length > 0 ? ` Never ${inMonths(never)}: ${causes.map((cause) => BARS[cause]).join('; ')}.` : '';

@@ -1,3 +1,4 @@
+export * from './advisedOption.js';
 export * from './assess.js';
 export * from './basis.js';
 export * from './candidates.js';
@@ -19,6 +20,7 @@ export * from './draws.js';
 export * from './drivers.js';
 export * from './emptiedHeaves.js';
 export * from './emptying.js';
+export { monthsFree, monthsToEmpty } from './emptyingRules.js';
 export * from './flood.js';
 export * from './head.js';
 export * from './heave.js';

@@ -1,5 +1,5 @@
 import { method } from '../formula/index.js';
-import { siteModel } from '../site/index.js';
+import { type Site, siteModel } from '../site/index.js';
 import { type Basis, basisOf } from './basis.js';
 import { NOTHING } from './measures.js';
 import { Remembered } from './remembered.js';
@@ -32,6 +32,8 @@ const WEEKEND = 2;
 
 const simulated = new Remembered<Basis | null>();
 const changed = new Remembered<Basis>();
+
+type PondFacts = Site['survey']['pond'];
 
 /** A thing that is done otherwise. */
 type Thing = keyof WishChange;
@@ -92,23 +94,29 @@ export function emptiedBest(basis: Basis): Changed | undefined {
 export function toppedUpSooner(basis: Basis): Changed | undefined {
   const { kept } = basis.site.pond;
   const sooner = 'held' in kept ? kept.held > KEPT_FULL : kept.within > KEPT_FULL;
-  const { usual_drawdown: _, ...pond } = basis.site.survey.pond;
-  const then = sooner && usedAs(basis, { ...pond, kept_within: KEPT_FULL });
+  const { usual_drawdown: _, ...facts } = basis.site.survey.pond;
+  const then = sooner && usedAs(basis, { ...facts, kept_within: KEPT_FULL });
   return then ? { change: { kept_within_m: KEPT_FULL }, basis: then } : undefined;
 }
 
 /** Emptied for no longer than a weekend. */
 export function emptiedBriefly(basis: Basis): Changed | undefined {
   if (basis.site.pond.daysEmpty <= WEEKEND) return undefined;
-  const then = usedAs(basis, { ...basis.site.survey.pond, days_empty: WEEKEND });
+  const then = usedAs(basis, { ...heldAsTried(basis.site), days_empty: WEEKEND });
   return then && { change: { days_empty: WEEKEND }, basis: then };
 }
 
+/** Facts of the pond with the level it is held at, which a what-if may have changed. */
+function heldAsTried({ survey, pond: { kept } }: Site): PondFacts {
+  const { kept_within: _, ...facts } = survey.pond;
+  return 'held' in kept ? { ...facts, usual_drawdown: kept.held } : survey.pond;
+}
+
 /** What judgements rest on with other habits; undefined where they cannot be run through the same years. */
-function usedAs(basis: Basis, facts: Basis['site']['survey']['pond']): Basis | undefined {
+function usedAs(basis: Basis, facts: PondFacts): Basis | undefined {
   const { site } = basis;
-  const { kept_within, days_empty } = facts;
-  const used = simulated.of(site.water, `${kept_within} ${days_empty}`, () => {
+  const { usual_drawdown, kept_within, days_empty } = facts;
+  const used = simulated.of(site.water, `${usual_drawdown} ${kept_within} ${days_empty}`, () => {
     const survey = { ...site.survey, pond: facts };
     const after = siteModel(survey, { seed: site.seed, samples: site.water.samples, before: site });
     // Some years of the weather only: the pond was not run through those.
@@ -117,7 +125,7 @@ function usedAs(basis: Basis, facts: Basis['site']['survey']['pond']): Basis | u
   if (!used) return undefined;
   const { water, pond, survey } = used.site;
   const { kept, daysEmpty } = pond;
-  return changed.of(basis, `${kept_within} ${days_empty}`, () =>
+  return changed.of(basis, `used ${kept_within} ${days_empty}`, () =>
     basisOf({ ...site, survey, water, pond: { ...site.pond, kept, daysEmpty } }, used),
   );
 }

@@ -10,3 +10,13 @@ export const OPTIONS = [
 ] as const;
 /** What may be built, by name. */
 export type OptionName = (typeof OPTIONS)[number];
+
+/** What may be advised: an option, or something else than building. */
+export type Advice =
+  | OptionName
+  | 'shallower'
+  | 'move'
+  | 'vent'
+  | 'relieve-and-keep-full'
+  | 'measure-first'
+  | 'do-not-dig';

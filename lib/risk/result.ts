@@ -1,20 +1,10 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
-import type { OptionName } from './optionNames.js';
+import type { Advice, OptionName } from './optionNames.js';
 import type { Instead, WishChange } from './wishChange.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
-
-/** What may be advised: an option, or something else than building. */
-export type Advice =
-  | OptionName
-  | 'shallower'
-  | 'move'
-  | 'vent'
-  | 'relieve-and-keep-full'
-  | 'measure-first'
-  | 'do-not-dig';
 
 /** What limits the depth, by name. */
 export type Governs =

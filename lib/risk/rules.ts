@@ -4,7 +4,16 @@ import { emptyingRules, rebuildRule } from './emptyingRules.js';
 import { lawfulOutlets, questionOf } from './lawfulOutlets.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import type { Rule } from './result.js';
-import { type AddRule, fillingRule, pumpingRule, rimRule, sideRules, ventOf, wallRule } from './sideRules.js';
+import {
+  type AddRule,
+  fillingRule,
+  monthRule,
+  pumpingRule,
+  rimRule,
+  sideRules,
+  ventOf,
+  wallRule,
+} from './sideRules.js';
 import { stoppedRule } from './stoppedRule.js';
 import { stopOf } from './stops.js';
 import { topUpRule } from './topUpRule.js';
@@ -87,6 +96,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (tub && !drain && places.spill !== undefined)
     add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
   if (!pond.existing) sideRules(basis, d, add);
+  if (!pond.existing) monthRule(basis, d, add);
   if (!pond.existing) pumpingRule(basis, d, add);
   if (pond.existing) wallRule(site, d, add);
   if (pond.existing) rebuildRule(basis, d, add);

@@ -13,11 +13,11 @@ import {
 } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
-import { bestDig, dugDepth, workingSlopeAt } from './digging.js';
+import { bestDig, dugDepth, monthsToDig, workingSlopeAt } from './digging.js';
 import { floorLevel } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
-import type { Rule } from './result.js';
+import type { Governs, Rule } from './result.js';
 import { sayer } from './say.js';
 import { UNIT_WEIGHT } from './sides.js';
 import { BAILED, digInflow } from './wetDig.js';
@@ -114,6 +114,20 @@ export function rimRule({ pond, survey }: Site, { measures }: Decision, add: Add
     'rim-load',
     `The pond's water stands ${sayer({ survey }).length(above)} above the lowest ground: it pushes with ${Math.round(push)} N on every metre of rim. ${caution}`,
   );
+}
+
+const AGAINST: Partial<Record<Governs, string>> = {
+  'wet-dig': 'more water may come in than can be taken out',
+  'floor-heave': 'water under pressure below the clay may break the floor up',
+  'side-slump': 'the sides may slip',
+};
+
+/** The months to dig in, where the water of the others stands against it. */
+export function monthRule(basis: Basis, d: Decision, add: AddRule): void {
+  const best = d.depth > 0 && monthsToDig(basis, d.measures, d.depth);
+  if (!best) return;
+  const { months, against } = best;
+  add('dig-in', `Dig it in ${monthWords(months)}: in the other months ${AGAINST[against]}.`, { months });
 }
 
 /** Water that has to be pumped out of the hole while it is dug. */

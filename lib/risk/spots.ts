@@ -3,8 +3,9 @@ import type { SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Decision, decide, shiftedBy } from './decide.js';
 import { NOTHING } from './measures.js';
+import type { Advice } from './optionNames.js';
 import type { Option } from './options.js';
-import type { Advice, SpotResult } from './result.js';
+import type { SpotResult } from './result.js';
 import { sayer } from './say.js';
 import { NO_SHIFT } from './shift.js';
 

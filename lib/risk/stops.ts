@@ -1,7 +1,8 @@
 import type { Site } from '../site/index.js';
 import { BULGE_NEVER, BULGE_REMEDY, bulgeCause, gasExpected } from '../uplift/index.js';
+import type { Advice } from './optionNames.js';
 import { pairedReadings } from './readings.js';
-import type { Advice, Governs, Rule } from './result.js';
+import type { Governs, Rule } from './result.js';
 
 /** What ends the question before any chance is counted. */
 export interface Stop {

@@ -3,7 +3,8 @@ import { EUROCODE_7, upliftUtilisation, waterPressure } from '../uplift/index.js
 import type { Basis } from './basis.js';
 import { decidingDay } from './keptPond.js';
 import { floorLevel, type Measures } from './measures.js';
-import type { Advice, UpliftCheck } from './result.js';
+import type { Advice } from './optionNames.js';
+import type { UpliftCheck } from './result.js';
 
 /** Share of years whose highest water stays below the level that is checked. */
 export const CHECKED_SHARE = 0.95;

@@ -1,4 +1,4 @@
-import type { OptionName } from './optionNames.js';
+import type { Advice, OptionName } from './optionNames.js';
 
 /** What is done otherwise than wished, and needs no digging. */
 export interface WishChange {
@@ -14,6 +14,7 @@ export interface WishChange {
 export interface Instead {
   change: WishChange;
   option: OptionName;
+  also: Advice[];
   raise_m: number;
   per_year: number;
 }

@@ -6,7 +6,7 @@ import type { Judged } from './assess.js';
 import { relievedBy } from './head.js';
 import { decidingDay } from './keptPond.js';
 import { floorLevel, type Measures, NOTHING } from './measures.js';
-import type { Advice } from './result.js';
+import type { Advice } from './optionNames.js';
 import { sayer } from './say.js';
 import { CHECKED_SHARE, upliftCheck } from './upliftCheck.js';
 import { emptiedPart } from './workedEmptied.js';

@@ -138,6 +138,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
   const read = dipsOf(survey, (pit, from, to) => ksatOfHole(soil, pit, from, to));
   warnings.push(...read.warnings);
   const spots = spotHeads(survey, read.dips);
+  if (spots.noPlane) assume.add('water at the pond', 'as in the nearest hole', '', spots.noPlane);
   const dips = pooledDips(read.dips, survey, places, spots);
   const capacity = soil.rootCapacity.median;
   const ordinary = ordinaryYearOf(survey, latitude, capacity, warnings);

@@ -46,6 +46,8 @@ export interface SpotHead {
 /** Heads at the spots, and the plane they rest on where there is one. */
 export interface SpotHeads {
   plane?: WaterTablePlane;
+  /** why three or more levelled holes give no plane at the pond */
+  noPlane?: string;
   /** the planned one first; empty where no levelled hole has shown a level */
   spots: SpotHead[];
 }
@@ -88,6 +90,12 @@ export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
       : undefined;
   const [{ x, y }] = candidates;
   const plane = x === undefined || y === undefined || through?.reaches(x, y) ? through : undefined;
+  const noPlane =
+    pits.size < 3 || plane
+      ? undefined
+      : through
+        ? 'the pond lies more than ten times as far from the middle of the levelled holes as they do'
+        : 'the levelled holes lie nearly in a line, or their water rises more than 1 in 2: look whether a place or level is wrong';
 
   const heads = candidates.map((spot): Omit<SpotHead, 'planned' | 'rise'> => {
     if (plane && spot.x !== undefined && spot.y !== undefined && plane.reaches(spot.x, spot.y)) {
@@ -99,7 +107,7 @@ export function spotHeads(survey: Survey, dips: readonly PitDip[]): SpotHeads {
     return fromNearest(spot, best(rounds));
   });
   const planned = heads[0].head;
-  return { plane, spots: heads.map((h, i) => ({ ...h, planned: i === 0, rise: h.head - planned })) };
+  return { plane, noPlane, spots: heads.map((h, i) => ({ ...h, planned: i === 0, rise: h.head - planned })) };
 }
 
 interface Round<H extends Hole = Hole> {

@@ -107,3 +107,24 @@ describe('nothing is invented', () => {
     expect(spotHeads(site(), []).spots).toEqual([]);
   });
 });
+
+describe('levelled holes that give no plane at the pond are told', () => {
+  const moved = (x: number, y: number) => site([`A,spot,${x},${y},10.00`, ...LEVELS.slice(2)]);
+  const looks = round(100, 9.5);
+  test('because it lies far from them', () => {
+    const far = spotHeads(moved(400, 400), looks);
+    expect(far.plane).toBeUndefined();
+    expect(far.noPlane).toMatch(/ten times as far/);
+    expect(far.spots[0]!.by).toBe('nearest hole');
+    expect(spotHeads(moved(0, 0), looks).noPlane).toBeUndefined();
+  });
+
+  test('because their water rises too steeply to be one', () => {
+    const steep = looks.map((dip, i) => ({ ...dip, depth: dip.depth + 12 * i }));
+    expect(spotHeads(site(), steep).noPlane).toMatch(/more than 1 in 2/);
+  });
+
+  test('and two holes are not asked for a plane', () => {
+    expect(spotHeads(site(), round(100, 9.5, ['P1', 'P2'])).noPlane).toBeUndefined();
+  });
+});

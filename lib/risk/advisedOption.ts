@@ -1,0 +1,17 @@
+import { OPTIONS, type OptionName } from './optionNames.js';
+import { type PossibleOption, possibleOption, type Result } from './result.js';
+
+/**
+ * The option that is recommended, where it is one that was computed; dug less deep than wished with nothing built it is
+ * the one with no drain.
+ * @param result - as in `result.json`
+ * @returns the option, at the depth wished; or nothing
+ */
+export function advisedOption(
+  result: Pick<Result, 'options' | 'recommendation'>,
+): PossibleOption | undefined {
+  const { option, also } = result.recommendation;
+  const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
+  const name = [option, ...also].find(isOption) ?? (option === 'shallower' ? 'no-drain' : undefined);
+  return name && possibleOption(result, name);
+}

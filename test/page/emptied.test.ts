@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { answerLines } from '../../lib/notebook/answerLines.js';
+import { verdictWords } from '../../lib/page/index.js';
+import { assess, monthWords, reportOf } from '../../lib/risk/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { surveyOf, withItem } from '../folder.js';
+import { baseSurvey } from '../risk/base.js';
+
+/** Water that swings between two depths, m below the ground, deepest in August; emptied then. */
+function swinging(wet: number, dry: number, depth: number): Record<string, string> {
+  const rows = Array.from({ length: 12 }, (_, m) => {
+    const share = (1 - Math.cos(((m - 1) * Math.PI) / 6)) / 2;
+    return `site,${m + 1},${(wet + (dry - wet) * share).toFixed(3)},0.1,six winters in a sealed pipe`;
+  });
+  const files = {
+    ...baseSurvey({ level: -0.05 }),
+    'heads.csv': `place,month,depth_m,spread_m,source\n${rows.join('\n')}\n`,
+  };
+  return withItem(withItem(files, 'pond.csv', 'depth', `${depth}`, 'm'), 'pond.csv', 'emptied_in', '8');
+}
+
+const reported = (files: Record<string, string>) =>
+  reportOf(assess(siteModel(surveyOf(files), { samples: 64 })));
+
+/** The sentence on the pond as recommended. */
+const lastOf = (words: string) => words.split(/(?=With )/).at(-1)!;
+
+describe('when the pond may be emptied', () => {
+  test.each([
+    [0.6, 1.2, 1.5],
+    [0.9, 2, 2],
+  ])('water between %f and %f m, %f m wished: told of the depth recommended', (wet, dry, wish) => {
+    const deep = reported(swinging(wet, dry, wish));
+    const { option, depth_m } = deep.result.recommendation;
+    expect(option).toBe('shallower');
+    const words = lastOf(verdictWords(deep).emptied);
+    expect(words).toContain(`and dug ${depth_m.toFixed(2)} m deep`);
+
+    // A survey that wishes no more is told the same.
+    const wished = reported(swinging(wet, dry, depth_m));
+    expect(wished.result.recommendation).toMatchObject({ option: 'no-drain', depth_m });
+    const own = lastOf(verdictWords(wished).emptied);
+    expect(words.replace(` and dug ${depth_m.toFixed(2)} m deep`, '')).toBe(own);
+    expect(answerLines(deep.result, 'metric')[3]).toBe(answerLines(wished.result, 'metric')[3]);
+  });
+
+  test('page, terminal and rules name the same months', () => {
+    for (const files of [swinging(0.6, 1.2, 1.5), swinging(0.6, 1.2, 1), swinging(0.1, 1.6, 1.5)]) {
+      const report = reported(files);
+      const rule = report.result.recommendation.rules.find(({ code }) => code === 'empty-only-in')!;
+      const only = `in ${monthWords(rule.months!)} only`;
+      expect(answerLines(report.result, 'metric')[3]).toContain(only);
+      expect(lastOf(verdictWords(report).emptied)).toContain(only);
+    }
+  });
+});
