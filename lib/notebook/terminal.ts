@@ -4,7 +4,7 @@ import { visible } from '../figures/visible.js';
 /** Every line as {@link visible} shows it. */
 export function inert(text: string): string {
   return text
-    .split('\n')
+    .split(/\r?\n/)
     .map((line) => visible(line))
     .join('\n');
 }
