@@ -1,6 +1,12 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
 import { LINK_NAMES } from '../drain/index.js';
-import { type Advice, type Governs, monthWords, type TippingPoint } from '../risk/index.js';
+import {
+  type Advice,
+  type Governs,
+  monthWords,
+  type Recommendation,
+  type TippingPoint,
+} from '../risk/index.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {
@@ -40,6 +46,20 @@ export const ADVICE_NAMES: Record<Advice, string> = {
   'do-not-dig': 'Do not dig',
 };
 
+/**
+ * What is recommended, with what goes with it.
+ * @param recommendation - as in `result.json`
+ * @returns such as `Drain to an outlet, with gas vent under the liner`
+ */
+export function adviceWords({
+  option,
+  also,
+  as_built,
+}: Pick<Recommendation, 'option' | 'also' | 'as_built'>): string {
+  const main = as_built ? 'Keep the old drain' : ADVICE_NAMES[option];
+  return [main, ...also.map((name) => ADVICE_NAMES[name].toLowerCase())].join(', with ');
+}
+
 const RULE_WORDS: Record<string, string> = {
   'dip-pipe': 'Dip pipe',
   'do-not-lower': 'Do not lower the water',
@@ -55,6 +75,7 @@ const RULE_WORDS: Record<string, string> = {
   'pump-alarm': 'Pump alarm',
   'full-if-power-fails': 'Full if the power fails',
   'if-drain-stops': 'If the drain stops',
+  'old-drain': 'The old drain',
   'ask-way': 'Ask for the way to the outlet',
   'leave-gravel-out': 'Leave the gravel out',
   'vent-high-point': 'Vent at the high point',

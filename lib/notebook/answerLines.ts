@@ -1,5 +1,5 @@
 /** The answer in six short lines, for a terminal. */
-import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from '../figures/words.js';
+import { adviceWords, GOVERNS_WORDS, monthName } from '../figures/words.js';
 import { changeWords } from '../risk/changeWords.js';
 import {
   advisedOption,
@@ -23,15 +23,15 @@ export function answerLines(
   units: UnitSystem,
 ): string[] {
   const size = (metres: number) => formatQuantity(metres, 'length', units);
-  const { option, also, depth_m, raise_m, governs, measure_next, change } = recommendation;
+  const { depth_m, raise_m, governs, measure_next, change, as_built } = recommendation;
   const advised = advisedOption({ options, recommendation });
   const shown = advised ?? possibleOption({ options }, 'no-drain');
   const by = shown === advised ? '' : ' with nothing done';
   const [next] = measure_next;
   return [
     [
-      [ADVICE_NAMES[option], ...also.map((one) => ADVICE_NAMES[one].toLowerCase())].join(', with '),
-      depth_m > 0 && `, dug ${size(depth_m)} deep`,
+      adviceWords(recommendation),
+      depth_m > 0 && !as_built && `, dug ${size(depth_m)} deep`,
       raise_m > 0 && `, raised by ${size(raise_m)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
     ]

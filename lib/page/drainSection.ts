@@ -41,6 +41,11 @@ export function drainSection(report: Report, units: UnitSystem): string {
   return section(
     'drain',
     'The drain',
+    report.result.recommendation.as_built
+      ? paragraph(
+          'An old drain lies there and works; what it is made of nobody has seen. Told here is a new one in its place, should it stop.',
+        )
+      : '',
     paragraph(words.inflow),
     paragraph(`When the water stands high, ${day} a day come from the clay. ${words.leak}`),
     paragraph(words.weakest),
@@ -62,7 +67,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
     ),
     drain.links.length > 0 ? table(fallTable(drain, units)) : '',
     list(words.outlet.map(text)),
-    table(carried(report, units)),
+    drain.quantities.length > 0 ? table(carried(report, units)) : '',
     paragraph(
       `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell.`,
       'note',

@@ -1,6 +1,6 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
 
-import { ADVICE_NAMES, listText, monthName, sentence } from '../figures/words.js';
+import { ADVICE_NAMES, adviceWords, listText, monthName, sentence } from '../figures/words.js';
 import { changeWords } from '../risk/changeWords.js';
 import {
   advisedOption,
@@ -236,15 +236,14 @@ function seasonWords({ from, to, rank, of }: Result['water']['seasons_looked_in'
 }
 
 function recommendationWords({ result }: Report, units: UnitSystem): string {
-  const { option, also, depth_m, raise_m, reason } = result.recommendation;
+  const { depth_m, raise_m, reason, as_built } = result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
-  const what = [ADVICE_NAMES[option], ...also.map((name) => ADVICE_NAMES[name].toLowerCase())].join(
-    ', with ',
-  );
   const dug =
-    depth_m > 0 ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}` : '';
+    depth_m > 0 && !as_built
+      ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}`
+      : '';
   return paragraph([
-    `${what}${dug}.`,
+    `${adviceWords(result.recommendation)}${dug}.`,
     `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`,
     result.instead && insteadWords(result.instead, units),
   ]);

@@ -4,7 +4,7 @@ import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
-import { ADVICE_NAMES, GOVERNS_WORDS, sentence } from '../figures/words.js';
+import { adviceWords, GOVERNS_WORDS, sentence } from '../figures/words.js';
 import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
 import { chanceText, isUpkeep, LEAST_CHANCE, orderText, yearlyText } from '../risk/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
@@ -39,10 +39,8 @@ export function viewOf(a: Judged, units: UnitSystem): View {
     recommendation.raise_m > 0
       ? `, raised by ${formatQuantity(recommendation.raise_m, 'length', units)}`
       : '';
-  const also = recommendation.also.map((name) => ADVICE_NAMES[name].toLowerCase());
-  const name = [ADVICE_NAMES[recommendation.option], ...also].join(', with ');
   return {
-    headline: `${name}, ${formatQuantity(depth, 'length', units)} deep${raised}: ${verdict.safe ? 'safe' : 'not safe'}`,
+    headline: `${adviceWords(recommendation)}, ${formatQuantity(depth, 'length', units)} deep${raised}: ${verdict.safe ? 'safe' : 'not safe'}`,
     safe: verdict.safe,
     governs: governsWords(verdict),
     chances: chanceWords(verdict),

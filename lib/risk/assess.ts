@@ -8,6 +8,7 @@ import { driversOf } from './drivers.js';
 import { LOSS, type Loss } from './loss.js';
 import { withLowering } from './loweringRule.js';
 import { measureNext, mostTelling, type NextMeasurement, worthWaiting } from './measureNext.js';
+import { isAsBuilt } from './measures.js';
 import { type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { openFacts } from './openFacts.js';
 import { type Option, optionsOf } from './options.js';
@@ -125,6 +126,7 @@ export function recommend(a: Judged): Recommendation {
     rules: withLowering(rulesOf(basis, decision, limits), a.drain),
     close_call: isCloseCall(site, decision),
     change: decision.change ?? null,
+    as_built: isAsBuilt(decision.measures),
     measure_next: a.measureNext,
   };
 }

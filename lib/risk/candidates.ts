@@ -1,6 +1,6 @@
 import type { Basis } from './basis.js';
 import { lackAt } from './carrying.js';
-import { type Measures, NOTHING } from './measures.js';
+import { isAsBuilt, type Measures, NOTHING } from './measures.js';
 import type { OptionName } from './optionNames.js';
 import { type Option, raiseNeeded } from './options.js';
 
@@ -19,7 +19,9 @@ export function candidatesOf(basis: Basis, options: Option[]): Candidate[] {
   const surface = get('surface-water-only');
   const cutoff = get('cutoff-drain');
   const way = surface ? ('keptOut' as const) : NOTHING.way;
+  const outlet = get('drain-to-outlet');
   const list: Candidate[] = [{ option: 'no-drain', measures: NOTHING }];
+  if (isAsBuilt(outlet)) list.unshift({ option: 'drain-to-outlet', measures: outlet });
   const raised = (m: Measures): Measures => ({ ...m, raise: raiseNeeded(basis, m) });
   const add = (option: OptionName, measures: Measures | undefined) =>
     measures && list.push({ option, measures });
@@ -34,13 +36,12 @@ export function candidatesOf(basis: Basis, options: Option[]): Candidate[] {
   }
   for (const name of ['drain-to-outlet', 'drain-to-sump'] as const) {
     const drained = get(name);
-    add(name, drained);
+    if (!isAsBuilt(drained)) add(name, drained);
     // What a drain cannot carry may be storm water that need not reach it.
     if (drained && surface && lackAt(basis, drained, basis.site.pond.depth)?.governs === 'capacity')
       add(name, { ...drained, way });
   }
   add('ballast', get('ballast'));
-  const outlet = get('drain-to-outlet');
   if (outlet && get('raise-pond')) add('drain-to-outlet', raised({ ...outlet, way }));
   return list;
 }

@@ -5,7 +5,7 @@ import { deepestOf } from './depthCurve.js';
 import { depthsOf } from './depths.js';
 import { worstDig } from './digging.js';
 import { changesOf } from './leastChange.js';
-import { type Measures, NOTHING, namesOf } from './measures.js';
+import { isAsBuilt, type Measures, NOTHING, namesOf } from './measures.js';
 import { type OpenFact, openFactAt } from './openFactAt.js';
 import { type Advice, OPTIONS, type OptionName } from './optionNames.js';
 import type { Option } from './options.js';
@@ -113,7 +113,7 @@ export function decide(
     };
   };
 
-  const undone = { candidate: candidates[0], verdict: nothing };
+  const undone: Weighed = { candidate: { option: 'no-drain', measures: NOTHING }, verdict: nothing };
   const open = openFactAt(site, NOTHING, wish, nothing.governs);
   /** No depth is safe: another spot, or the look that decides whether it is. */
   const nowhere = (weighed: Weighed) =>
@@ -174,9 +174,13 @@ function besides(site: Site, { option, measures }: Candidate, advice: Advice, de
 }
 
 /** Beside works that serve the wish: the least change of it that makes them needless; null where there is none, or nothing is built. */
-export function insteadOf(basis: Basis, options: Option[], { option, verdict }: Decision): Instead | null {
+export function insteadOf(
+  basis: Basis,
+  options: Option[],
+  { option, measures, verdict }: Decision,
+): Instead | null {
   const built = OPTIONS.find((name) => name === option);
-  if (!built || EASY.includes(built) || !verdict?.safe) return null;
+  if (!built || EASY.includes(built) || isAsBuilt(measures) || !verdict?.safe) return null;
   const found = easedBy(basis, candidatesOf(basis, options), (m, depths, changed = basis) =>
     verdictsAt(changed, m, depths),
   );

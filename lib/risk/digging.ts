@@ -11,7 +11,6 @@ import {
   type WorkingSlope,
   workingSlope,
 } from '../uplift/index.js';
-import type { Basis } from './basis.js';
 import { type Draws, highestOf } from './draws.js';
 import { deepestFloorOver } from './heave.js';
 import type { Measures } from './measures.js';
@@ -135,11 +134,7 @@ export interface MonthsToDig {
 }
 
 /** Months in which a depth is dug with no more than the accepted risk; absent where one is named, and where all or none will do. */
-export function monthsToDig(
-  { site, dig }: Pick<Basis, 'site' | 'dig'>,
-  m: Measures,
-  depth: number,
-): MonthsToDig | undefined {
+export function monthsToDig(site: Site, dig: DigDraws, m: Measures, depth: number): MonthsToDig | undefined {
   if (site.pond.builtIn) return undefined;
   const dug = dugDepth(site, m, depth);
   const worst = dig.plans.map((plan) => worstDig(chancesPerDig(site, dig, plan, depth, dug)));

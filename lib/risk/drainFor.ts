@@ -20,7 +20,8 @@ import { aroundIt, type SiteDrain } from './drainAround.js';
 import { floodOf } from './flood.js';
 import { holeOf } from './hole.js';
 import { drawdownOf } from './keptPond.js';
-import { drainLevel, floorLevel, fullLevel, type Measures } from './measures.js';
+import { drainLevel, floorLevel, fullLevel, isAsBuilt, type Measures } from './measures.js';
+import { oldDrainWorks } from './oldDrain.js';
 import { assumeUpkeep } from './reliability.js';
 import { Remembered } from './remembered.js';
 import { STORM, type Storm } from './storm.js';
@@ -45,10 +46,11 @@ function designFor(basis: Basis, m: Measures, drain: DrainMeasure, depth: number
   const { site } = basis;
   const assume = new Assumptions();
   const { input, sources, storm, level, outside } = drainInputOf(basis, m, drain, depth, assume);
-  assumeUpkeep(drain.kind, site.survey.site, assume);
+  assumeUpkeep(drain.kind, site.survey.site, oldDrainWorks(site), assume);
   const design = designDrain(input);
   return {
     ...design,
+    ...(isAsBuilt(m) && { quantities: [], dug: 0 }),
     ...aroundIt(basis, design, depth, sources, storm, level, outside),
     assumptions: assume.list,
   };

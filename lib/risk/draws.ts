@@ -1,5 +1,6 @@
 import type { Site } from '../site/index.js';
 import { DesignHighs, type YearlyHighs } from './designHighs.js';
+import { oldDrainWorks } from './oldDrain.js';
 import { DRAIN_SPREAD, PUMP_SPREAD, type Reliability, reliabilityOf } from './reliability.js';
 
 /** Everything a chance is counted over, drawn once a site: water by year, and the quality of what is built. */
@@ -19,9 +20,10 @@ export interface Draws extends YearlyHighs {
 }
 
 /** Draws of a site; the same seed gives the same draws for every option and depth. */
-export function drawsOf({ water, unknowns, survey }: Site): Draws {
+export function drawsOf(site: Site): Draws {
+  const { water, unknowns, survey } = site;
   const { samples, years } = water;
-  const reliability = reliabilityOf(survey.site);
+  const reliability = reliabilityOf(survey.site, oldDrainWorks(site));
   const often = (median: number, spread: number, z: number) => Math.min(median * Math.exp(spread * z), 1);
   const yearly: YearlyHighs = {
     clayLow: highestOf(water.clayLow.month),

@@ -1,7 +1,7 @@
 import type { Site } from '../site/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
-import { NOTHING } from './measures.js';
+import { isAsBuilt, NOTHING } from './measures.js';
 import { type Barred, type MonthlyLimits, monthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import type { Recommendation } from './result.js';
@@ -121,7 +121,7 @@ function levelRule(site: Site, d: Decision, { bound, level, but }: Bound, add: A
  * the liner asks for the liner out.
  */
 export function rebuildRule(basis: Basis, { measures: m }: Decision, add: AddRule): void {
-  const under = m.drain !== undefined || m.raise > 0;
+  const under = (m.drain !== undefined && !isAsBuilt(m)) || m.raise > 0;
   if (!under && m.ballast === 0) return;
   const { lowestSafeLevel, barred } = monthlyLimits(basis, NOTHING, basis.site.pond.depth);
   const causes = (['floor-heave', 'side-slump'] as const).filter((cause) => barred.includes(cause));

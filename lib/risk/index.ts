@@ -34,6 +34,7 @@ export * from './measures.js';
 export * from './monthlyLimits.js';
 export * from './monthWords.js';
 export * from './nextDoor.js';
+export { oldDrainMethod, oldDrainOf } from './oldDrain.js';
 export * from './openFactAt.js';
 export { openFactsMethod } from './openFacts.js';
 export * from './optionNames.js';

@@ -24,6 +24,8 @@ interface OutletDrain {
   flood: number;
   /** that its pipe runs under before it leaves the pond's edge */
   sides: Pick<PondShape, 'sideSlope' | 'shelf'>;
+  /** it lies there already, and works */
+  asBuilt?: true;
 }
 
 /** Nothing done. */
@@ -38,6 +40,11 @@ export function namesOf(m: Measures): OptionName[] {
   if (m.drain) names.push(m.drain.kind === 'outlet' ? 'drain-to-outlet' : 'drain-to-sump');
   if (m.ballast > 0) names.push('ballast');
   return names.length > 0 ? names : ['no-drain'];
+}
+
+/** Whether the drain of these measures lies there already: nothing is built for it. */
+export function isAsBuilt(m: Measures | undefined): m is Measures {
+  return m?.drain?.kind === 'outlet' && m.drain.asBuilt === true;
 }
 
 /** Level to which a drain lets the water in its bed fall, for a floor level, without the receiver's own water. */

@@ -8,6 +8,7 @@ import type { Basis } from './basis.js';
 import { drawdownOf, keptHigh } from './keptPond.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING } from './measures.js';
+import { oldDrainOf } from './oldDrain.js';
 import type { OptionName } from './optionNames.js';
 import { drainTo, outletsOf, pumpedTo } from './outlets.js';
 import type { Obstacle } from './result.js';
@@ -132,7 +133,7 @@ function outletDrain(basis: Basis): Option {
   if (why) return { name, why };
   const floor = floorLevel(site.pond.depth, NOTHING);
   const [outlet] = outletsOf(basis);
-  const measures = { ...NOTHING, drain: drainTo(outlet, site.pond.shape) };
+  const measures = { ...NOTHING, drain: drainTo(outlet, site.pond.shape, oldDrainOf(site)) };
   const level = drainLevel(measures, floor);
   const lowest = fullLevel(site, NOTHING) - drawdownOf(basis, 0.5);
   if (level + BED_LOSS >= Math.min(lowest, highs.yearly(NOTHING, 0.5)) && level >= floor)

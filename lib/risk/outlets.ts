@@ -7,6 +7,7 @@ import { chancesOf } from './chance.js';
 import { floodOf } from './flood.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainLevel, floorLevel, type Measures, NOTHING } from './measures.js';
+import type { OldDrain } from './oldDrain.js';
 import { Remembered } from './remembered.js';
 import { LEAST_CHANCE } from './say.js';
 
@@ -24,9 +25,10 @@ export const outletChoice = method({
   source: 'chance of failing in a year; common practice',
 });
 
-/** A drain under the floor of a pond to an outlet. */
-export function drainTo(outlet: Outlet, { sideSlope, shelf }: PondShape): Measures['drain'] {
-  return { kind: 'outlet', outlet, flood: floodOf(outlet), sides: { sideSlope, shelf } };
+/** A drain under the floor of a pond to an outlet; `old`: one that lies there. */
+export function drainTo(outlet: Outlet, { sideSlope, shelf }: PondShape, old?: OldDrain): Measures['drain'] {
+  const drain = { kind: 'outlet', outlet, flood: floodOf(outlet), sides: { sideSlope, shelf } } as const;
+  return old?.works ? { ...drain, asBuilt: true } : drain;
 }
 
 /** The lawful place that a pump under the planned pond moves most water to, else the best outlet; undefined: there is none. */

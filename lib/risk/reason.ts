@@ -1,3 +1,4 @@
+import { isoDate } from '../climate/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import type { Site } from '../site/index.js';
 import { changeWords } from './changeWords.js';
@@ -10,9 +11,11 @@ import type { NextMeasurement } from './measureNext.js';
 import { floorLevel } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
+import { oldDrainOf } from './oldDrain.js';
 import type { OpenFact } from './openFactAt.js';
 import type { OptionName } from './optionNames.js';
 import type { Option } from './options.js';
+import type { OwnReading } from './readings.js';
 import type { Governs } from './result.js';
 import { chanceText, isUpkeep, orderText, sayer, WITH_OPTION } from './say.js';
 import { lacksEvidence, stopOf } from './stops.js';
@@ -113,6 +116,7 @@ function whyOf({ site, options, decision: d, limits, drain, measureNext }: Decid
     case 'drain-to-outlet': {
       const to = d.measures.drain;
       if (to?.kind !== 'outlet') throw new Error('a drain to an outlet without one');
+      if (to.asBuilt) return `${oldDrainWords(site)}${fails}`;
       const { most: level } = reliefBounds(d.measures, floorLevel(d.depth, d.measures), 'works', to.flood);
       return `${untreated}A filtered bed ${say.length(BED_THICKNESS)} thick with a pipe to ${to.outlet.name} holds the water under the liner at ${say.level(level)}${fails}${carried}`;
     }
@@ -136,6 +140,13 @@ function whyOf({ site, options, decision: d, limits, drain, measureNext }: Decid
     default:
       return untreated;
   }
+}
+
+/** What the looks into the dip pipe tell of the drain that is there. */
+function oldDrainWords(site: Site): string {
+  const { looks, highest } = oldDrainOf(site)!;
+  const date = ({ day }: OwnReading) => isoDate(Math.floor(day));
+  return `The old drain works: in ${looks.length} looks of wet months from ${date(looks[0])} to ${date(looks.at(-1)!)} the water under the liner stood no higher than ${sayer(site).level(highest)}. Keep it; nothing is rebuilt`;
 }
 
 /** Whether an option is what is recommended, and not only tried in its place. */

@@ -117,6 +117,8 @@ export interface Recommendation {
   close_call: boolean;
   /** what is done otherwise than wished, and makes it safe; null: as wished */
   change: WishChange | null;
+  /** the drain recommended is the one that lies under the pond already */
+  as_built: boolean;
   /** the most telling first */
   measure_next: {
     what: string;

@@ -3,6 +3,7 @@ import type { Decision } from './decide.js';
 import { emptyingRules, rebuildRule } from './emptyingRules.js';
 import { lawfulOutlets, questionOf } from './lawfulOutlets.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
+import { oldDrainRule } from './oldDrainRule.js';
 import type { Rule } from './result.js';
 import {
   type AddRule,
@@ -77,6 +78,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
       'Two pumps, one of them on a battery, and a high-water alarm on a battery too; test them every month of the wet half-year.',
     );
   }
+  oldDrainRule(basis, d, add);
   if (drain) stoppedRule(basis, d, add);
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
     add(

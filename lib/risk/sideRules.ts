@@ -123,8 +123,8 @@ const AGAINST: Partial<Record<Governs, string>> = {
 };
 
 /** The months to dig in, where the water of the others stands against it. */
-export function monthRule(basis: Basis, d: Decision, add: AddRule): void {
-  const best = d.depth > 0 && monthsToDig(basis, d.measures, d.depth);
+export function monthRule({ site, dig }: Basis, d: Decision, add: AddRule): void {
+  const best = d.depth > 0 && monthsToDig(site, dig, d.measures, d.depth);
   if (!best) return;
   const { months, against } = best;
   add('dig-in', `Dig it in ${monthWords(months)}: in the other months ${AGAINST[against]}.`, { months });

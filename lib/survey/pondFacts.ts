@@ -71,6 +71,7 @@ export const POND_ITEMS: Items<PondFacts> = {
   accepted_risk: quantity('fraction', { min: 1e-5, max: 0.9, unit: 'ratio', oddAbove: 0.11, oddBelow: 5e-4 }),
   state: word(['planned', 'existing']),
   bulge: word(['yes', 'no'], garden.YES_NO),
+  old_drain: word(['yes', 'no'], garden.YES_NO),
 };
 
 /** Reads pond.csv: a depth and a size are needed, and what it says must hold together. */
@@ -193,6 +194,12 @@ function contradictions(pond: PondFacts): [item: keyof PondFacts, message: strin
     pond.state === 'planned' && pond.bulge === 'yes',
     'bulge',
     'a planned pond has no bulge',
+    "Write 'existing' as the state.",
+  );
+  check(
+    pond.state === 'planned' && pond.old_drain === 'yes',
+    'old_drain',
+    'a planned pond has no drain yet',
     "Write 'existing' as the state.",
   );
   return found;

@@ -109,6 +109,8 @@ export interface PondFacts {
   accepted_risk?: number;
   state?: 'planned' | 'existing';
   bulge?: 'yes' | 'no';
+  /** a drain lies under the pond that is there */
+  old_drain?: 'yes' | 'no';
 }
 
 /** A row of `pits.csv`: a layer in a hole. Depths m below the ground at the pit. */

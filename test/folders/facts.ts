@@ -83,7 +83,12 @@ const TOGETHER: Record<string, Fact>[][] = [
     { bedding: ['sand', 'gravel', 'mat'], bedding_thickness: length(0, 1, 0.05) },
   ],
   [{}, { ballast: ['none'] }, { ballast: ['gravel', 'slab'], ballast_thickness: length(0, 1.5, 0.1) }],
-  [{}, { state: ['planned'] }, { state: ['existing'] }, { state: ['existing'], bulge: ['yes', 'no'] }],
+  [
+    {},
+    { state: ['planned'] },
+    { state: ['existing'] },
+    { state: ['existing'], bulge: ['yes', 'no'], old_drain: ['yes', 'no'] },
+  ],
 ];
 
 export function factsFile(file: 'pond.csv' | 'site.csv', ground: Ground): Rows {

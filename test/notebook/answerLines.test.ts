@@ -45,6 +45,7 @@ describe('the answer in five lines', () => {
       rules: [],
       close_call: false,
       change: null,
+      as_built: false,
       measure_next: [],
     };
     expect(answerLines({ recommendation, options: [] }, 'metric')).toEqual([

@@ -40,7 +40,7 @@ test('site.csv in SI, whatever it was written in', () => {
 
 test('pond.csv in SI, whatever it was written in', () => {
   const rows =
-    'shape,oval,,\narea,100,ft2,\nside_slope,1.5,,horizontal to 1 vertical\nshelf_depth,1 ft,,\nshelf_width,12,in,\nwater_above_rim_ground,-5 cm,,\nhighest_raise,0,,\nring_width,8,in,\nring_depth,0.6,m,\nring_fill,gravel,,\nring_cap,yes,,\nbedding,sand,,\nbedding_thickness,5,cm,\nliner,EPDM,,\nballast,slab,,\nballast_thickness,4,in,\nwall,block,,\nfloor_fall,1.5,%,\nedging_load,20,psf,\nusual_drawdown,0.1,m,\nemptied_in,9;3;9,,\ndays_empty,36,h,\nbuilt_in,7;8,,\nfilled_in,10,,\nmargin,0.1,m,\naccepted_risk,1 %,,\nstate,existing,,\nbulge,no,,\n';
+    'shape,oval,,\narea,100,ft2,\nside_slope,1.5,,horizontal to 1 vertical\nshelf_depth,1 ft,,\nshelf_width,12,in,\nwater_above_rim_ground,-5 cm,,\nhighest_raise,0,,\nring_width,8,in,\nring_depth,0.6,m,\nring_fill,gravel,,\nring_cap,yes,,\nbedding,sand,,\nbedding_thickness,5,cm,\nliner,EPDM,,\nballast,slab,,\nballast_thickness,4,in,\nwall,block,,\nfloor_fall,1.5,%,\nedging_load,20,psf,\nusual_drawdown,0.1,m,\nemptied_in,9;3;9,,\ndays_empty,36,h,\nbuilt_in,7;8,,\nfilled_in,10,,\nmargin,0.1,m,\naccepted_risk,1 %,,\nstate,existing,,\nbulge,no,,\nold_drain,yes,,\n';
   expect(read(pond(rows)).pond).toEqual({
     length: 4,
     width: 3,
@@ -73,6 +73,7 @@ test('pond.csv in SI, whatever it was written in', () => {
     accepted_risk: 0.01,
     state: 'existing',
     bulge: 'no',
+    old_drain: 'yes',
   });
 });
 
@@ -123,6 +124,7 @@ describe('a row at fault', () => {
     ['bedding none', 'bedding,none,,\nbedding_thickness,5,cm,\n', 'bedding_thickness'],
     ['ballast none', 'ballast,none,,\nballast_thickness,5,cm,\n', 'ballast_thickness'],
     ['planned with a bulge', 'state,planned,,\nbulge,yes,,\n', 'bulge'],
+    ['planned with an old drain', 'state,planned,,\nold_drain,yes,,\n', 'old_drain'],
     ['two water levels', 'full_level,9.9,m,\nwater_above_rim_ground,0,m,\n', 'water_above_rim_ground'],
   ])('two items against each other: %s', (_name, rows, item) => {
     const levels = 'point,role,level_m\nA,rim,10\n';

@@ -60,6 +60,7 @@ export const ITEMS: Record<'pond.csv' | 'site.csv', Record<string, Value[]>> = {
     ],
     state: words('planned', 'existing'),
     bulge: words('yes', 'no'),
+    old_drain: words('yes', 'no'),
   },
   'site.csv': {
     name: words('Nowhere', '<b>Lawn</b>', '__proto__'),
