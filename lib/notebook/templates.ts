@@ -82,6 +82,8 @@ const POND: Question[] = [
   },
   { item: 'overflow', ask: 'ring / away: where the rain goes when the pond is full' },
   { item: 'emptied_in', ask: 'months such as 3;9 in which it is emptied, or never' },
+  { item: 'state', ask: 'planned / existing: whether it is there already' },
+  { item: 'old_drain', ask: 'yes / no: whether a drain lies under the pond that is there' },
 ];
 
 /** Facts that come first, then those that may be left out, under a remark that says what empty means. */
