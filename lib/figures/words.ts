@@ -80,6 +80,8 @@ const RULE_WORDS: Record<string, string> = {
   'leave-gravel-out': 'Leave the gravel out',
   'vent-high-point': 'Vent at the high point',
   'dig-in': 'When to dig',
+  ice: 'Ice',
+  trees: 'Trees',
   'batter-sides': 'Flatten the sides',
   'seam-unknown': 'Look into the seam',
   'footing-unknown': 'Find the footing',

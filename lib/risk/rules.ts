@@ -4,6 +4,7 @@ import { emptyingRules, rebuildRule } from './emptyingRules.js';
 import { lawfulOutlets, questionOf } from './lawfulOutlets.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { oldDrainRule } from './oldDrainRule.js';
+import { placeRules } from './placeRules.js';
 import type { Rule } from './result.js';
 import {
   type AddRule,
@@ -131,6 +132,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
       { level_m: 0 },
     );
   rimRule(site, d, add);
+  if (d.option !== 'move') placeRules(site, add);
   if (involves('drain-to-outlet') || involves('drain-to-sump') || involves('cutoff-drain'))
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
   // One code may speak of several things.
