@@ -5,6 +5,7 @@ export * from './dipLikelihood.js';
 export * from './fitTable.js';
 export * from './modelError.js';
 export * from './relief.js';
+export * from './ringFlow.js';
 export * from './spinUp.js';
 export * from './tableLikelihood.js';
 export * from './tablePriors.js';

@@ -13,6 +13,8 @@ export const tubStore = method({
     'implicit step: never negative, stable for any conductance',
     'a drain takes what stands above its outlet and above the water it ends in; without a flap that water comes in, ' +
       'up to the level it stands at',
+    'a way out below the ground draws the ring down only as fast as its fill lets water along to it: the level is that farthest ' +
+      'from it, the depth it flows through that of the evening before',
     'run-off reaching it is what the clay above cannot take in the day, and what the full ground sheds',
     'rain on the ring goes in once the top of the fill is wet: it dries at the reference demand by at most 20 mm in ' +
       'soil, 10 mm in sand and nothing in gravel (FAO-56 eq. 73 over 0.1 m)',
@@ -32,8 +34,10 @@ export const CAP_LEAK = 0.05;
 export interface TubGeometry {
   /** floor of the ring: the liner's lowest point, or where the ring ends */
   floor: number;
-  /** lowest way out */
+  /** level of the ground, over which all runs off that the ring does not hold */
   spill: number;
+  /** a way out below it, through the fill of the ring */
+  exit?: TubDrain;
   ringArea: number;
   /** drainable, 0–1; that of the bed too */
   ringPorosity: number;
@@ -62,6 +66,8 @@ export interface TubDrain {
   level: number;
   /** flow per metre of head, m²/s */
   conductance: number;
+  /** the same for each metre of water over the floor of the ring at either end, m/s; absent: it flows in a pipe */
+  perDepth?: number;
   /** water it ends in, m above the datum, day by day; absent where it falls free */
   receiver?: Float64Array;
   /** a flap keeps the receiving water out */
@@ -117,7 +123,7 @@ export function tubHeads(g: TubGeometry, levels: Float64Array): void {
  * @param g - of the tub
  * @param forcing - what arrives, and the clay around it
  * @param level - filled with the level at the end of each day, m above the datum
- * @param drain - absent: none
+ * @param drain - absent: the ring's own way out below the ground, if there is one
  * @returns closure error, m³
  * @throws Error when the balance does not close to 1e-9 m over the ring, or over 1 m² where that is more
  */
@@ -125,7 +131,7 @@ export function runTub(
   g: TubGeometry,
   { inflow, clay, conductivity }: TubForcing,
   level: Float64Array,
-  drain?: TubDrain,
+  drain: TubDrain | undefined = g.exit,
 ): { closure: number } {
   // In hand before the loop: what is read of an object is fetched anew every day.
   const { floor, spill, ringArea, bedArea, perimeter, bedThickness } = g;
@@ -136,7 +142,8 @@ export function runTub(
   const bottom = tubBottom(g);
   const brim = tubVolume(g, spill);
   const perDay = conductivity * SECONDS_PER_DAY;
-  const drainPerDay = (drain?.conductance ?? 0) * SECONDS_PER_DAY;
+  const piped = (drain?.conductance ?? 0) * SECONDS_PER_DAY;
+  const perDepth = (drain?.perDepth ?? 0) * SECONDS_PER_DAY;
   const outlet = drain?.level ?? Number.POSITIVE_INFINITY;
   const receiver = drain?.receiver;
   const flap = drain?.flap ?? false;
@@ -160,6 +167,8 @@ export function runTub(
     const linked = most * PER_LENGTH;
     const own = v + came;
     const foot = receiver ? Math.max(outlet, receiver[d]) : outlet;
+    const deep = Math.max(z, foot);
+    const drainPerDay = perDepth > 0 ? piped + perDepth * (deep + foot - 2 * floor) : piped;
     // Without a flap a receiver above the outlet pushes back.
     const both = receiver !== undefined && !flap && foot > outlet;
     // Implicit in the new level: outwards the gradient is that of the new level, and at most 1.

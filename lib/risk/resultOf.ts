@@ -52,7 +52,7 @@ export function resultOf(a: Judged & Partial<Assessment>): Result {
         says,
       })),
       seasons_looked_in: seasonsLookedIn(site),
-      spill_level_m: site.tub?.spill ?? Math.min(0, site.places.spill ?? 0),
+      spill_level_m: site.tub?.exit?.level ?? Math.min(0, site.places.spill ?? 0),
       model: site.waterModel,
       closure_mm: water.closure * 1000,
       by_month: Array.from({ length: 12 }, (_, m) => monthOf(a, m)),

@@ -96,8 +96,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
       'leave-gravel-out',
       'Leave sand and gravel out from under and around the liner: without an outlet they only hold water there.',
     );
-  if (tub && !drain && places.spill !== undefined)
-    add('ring-outlet', 'Keep the way out of the ring open at the swale.', { level_m: places.spill });
+  if (tub?.exit && !drain) ringOutletRule(site, tub.exit.level, add);
   if (!pond.existing) sideRules(basis, d, add);
   if (!pond.existing) monthRule(basis, d, add);
   if (!pond.existing) pumpingRule(basis, d, add);
@@ -137,6 +136,16 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
   // One code may speak of several things.
   return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code && o.text === r.text) === i);
+}
+
+/** The way out of the ring, and whether its fill lets the water get there. */
+function ringOutletRule({ pond }: Basis['site'], level: number, add: AddRule): void {
+  const { fill, width } = pond.ring;
+  const slow =
+    fill === 'gravel' || width === 0
+      ? ''
+      : ` Water gets there through ${fill} only slowly: from the far side of the pond it stands higher than the swale. Gravel all round, down to the swale, would draw it down.`;
+  add('ring-outlet', `Keep the way out of the ring open at the swale.${slow}`, { level_m: level });
 }
 
 /** Rain on an open ring that makes a difference, m. Our choice. */

@@ -23,7 +23,13 @@ export interface Pond {
   /** by which the rim may be raised at most, m */
   highestRaise: number;
   /** dug wider and filled back: m, depth from the lowest natural ground; absent: to the floor */
-  ring: { width: number; depth?: number; fill: NonNullable<PondFacts['ring_fill']>; capped: boolean };
+  ring: {
+    width: number;
+    depth?: number;
+    fill: NonNullable<PondFacts['ring_fill']>;
+    capped: boolean /** m/s; absent: not said */;
+    conductivity?: number;
+  };
   /** under the liner, m thick */
   bedding: { kind: NonNullable<PondFacts['bedding']>; thickness: number };
   /** head held down on the floor by what lies there in every option, m */
@@ -138,6 +144,7 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
       ),
       depth: p.ring_depth,
       fill: assume.or(p.ring_fill, 'ring_fill', 'topsoil', '', 'filled back with what was dug'),
+      conductivity: p.ring_ksat,
       capped: assume.or(p.ring_cap, 'ring_cap', 'no', '', 'no cap mentioned') === 'yes',
     },
     bedding: {

@@ -116,7 +116,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
   const soil = groundOf(survey, tests, assume);
   const dug = laidBack(planned, soil, assume);
   warnings.push(...contradictions(soil.layers, tests));
-  const tub = tubOf(dug, places);
+  const tub = tubOf(dug, places, assume);
   if (tub) warnings.push(...spillBelow(tub, survey, places));
   const catchment: Catchment = {
     uphillArea: tub

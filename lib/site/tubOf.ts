@@ -1,10 +1,17 @@
 import { type ClimateRecord, HARD_SURFACE_FILM, runHardSurface } from '../climate/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
-import { CAP_LEAK, type ColumnSeries, type TubGeometry } from '../groundwater/index.js';
+import {
+  CAP_LEAK,
+  type ColumnSeries,
+  ringFlow,
+  type TubDrain,
+  type TubGeometry,
+} from '../groundwater/index.js';
 import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from '../soil/index.js';
 import type { SiteFacts, Survey, Warning } from '../survey/index.js';
 import { formatQuantity } from '../units/index.js';
 import { outline, planArea } from '../uplift/index.js';
+import type { Assumptions } from './assumptions.js';
 import type { Places } from './places.js';
 import type { Pond } from './pond.js';
 
@@ -16,8 +23,11 @@ const BED_POROSITY = { none: 0, sand: 0.25, gravel: 0.35, mat: 0.8 };
 /** Slack between liner and clay where bedding has no ring around it, m. Common practice. */
 const LINER_EDGE = 0.01;
 
+/** Conductivity of what a ring is filled with, m/s: towards the tight end of Freeze & Cherry 1979, Table 2.2 (from memory). */
+const FILL_CONDUCTIVITY = { clay: 1e-7, topsoil: 5e-6, sand: 1e-4, gravel: 3e-3 };
+
 /** The tub around a pond, or undefined where no permeable layer touches the liner. Levels on the site's datum. */
-export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
+export function tubOf(pond: Pond, places: Places, assume: Assumptions): TubGeometry | undefined {
   const { ring, bedding, shape, depth } = pond;
   if (ring.width === 0 && bedding.kind === 'none') return undefined;
   const ringDepth = ring.depth ?? depth;
@@ -25,7 +35,8 @@ export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
   const floor = -Math.min(ringDepth, depth);
   return {
     floor,
-    spill: wayOut(floor, places),
+    spill: 0,
+    exit: exitOf(pond, floor, perimeter, places, assume),
     ringArea: perimeter * Math.max(ring.width, LINER_EDGE),
     ringPorosity: ring.width > 0 ? FILL_POROSITY[ring.fill] : 1,
     ringHold: ring.width > 0 ? FILL_HOLD[ring.fill] : 0,
@@ -36,9 +47,24 @@ export function tubOf(pond: Pond, places: Places): TubGeometry | undefined {
   };
 }
 
-/** Level at which a ring runs over, m; a way out that lies below its floor is none: the ring does not reach it. */
-function wayOut(floor: number, { spill = 0 }: Places): number {
-  return spill > floor ? Math.min(0, spill) : 0;
+/** A way out below the ground; one that lies below the floor of the ring is none: the ring does not reach it. */
+function exitOf(
+  { ring }: Pond,
+  floor: number,
+  perimeter: number,
+  { spill = 0 }: Places,
+  assume: Assumptions,
+): TubDrain | undefined {
+  if (spill >= 0 || spill <= floor) return undefined;
+  const conductivity = assume.or(
+    ring.conductivity,
+    'ring_ksat',
+    FILL_CONDUCTIVITY[ring.width > 0 ? ring.fill : 'sand'],
+    'm/s',
+    'water in the ring has to flow along its fill to the way out',
+  );
+  const width = Math.max(ring.width, LINER_EDGE);
+  return { level: spill, conductance: 0, perDepth: ringFlow.compute(conductivity, width, perimeter, 1, 0) };
 }
 
 /** Warns of spill points that lie below the floor of the ring. */
@@ -66,6 +92,20 @@ export interface Catchment {
   overflow: Pond['overflow'];
   /** the ring has a lid of clay */
   capped: boolean;
+}
+
+/** Rain of a heavy day, m. Our choice. */
+const HEAVY_DAY = 0.03;
+
+/**
+ * Level at which a ring is taken to stand in a wet month whose weather nobody knows, m above the datum: at the ground, or
+ * where its way out takes the rain of a heavy day, every day, on the ring and all that drains to it.
+ */
+export function fullRing({ floor, spill, exit, ringArea }: TubGeometry, c: Catchment): number {
+  if (!exit?.perDepth) return spill;
+  const area = (ringArea + c.uphillArea + c.roofArea) * (c.capped ? CAP_LEAK : 1);
+  const inflow = (HEAVY_DAY * area) / SECONDS_PER_DAY;
+  return Math.min(floor + Math.sqrt((exit.level - floor) ** 2 + inflow / exit.perDepth), spill);
 }
 
 /**

@@ -5,6 +5,7 @@ import type { MonthlyLevels } from './monthlyHighs.js';
 import type { MonthlyWater } from './monthlyWater.js';
 import { type PondInWeather, pairByMonth, pondRunner } from './pondYears.js';
 import { type RingInWeather, simulateRing } from './ring.js';
+import { fullRing } from './tubOf.js';
 import { type Common, noPondYears, startEnsemble, uphillLevel, WAYS, type WaterEnsemble } from './water.js';
 
 const SYNTHETIC_YEARS = 20;
@@ -49,7 +50,10 @@ export function waterByMonth(
         if (e.tub && !simulated) {
           // No weather: the ring is taken as full in the wet months, and as the clay is otherwise.
           const full = wetMonths.includes(m + 1)
-            ? Math.max(ring?.tub.spill ?? Number.NEGATIVE_INFINITY, underLiner ?? Number.NEGATIVE_INFINITY)
+            ? Math.max(
+                ring ? fullRing(ring.tub, ring.catchment) : Number.NEGATIVE_INFINITY,
+                underLiner ?? Number.NEGATIVE_INFINITY,
+              )
             : low;
           e.tub.asIs.month[i] = full;
           e.tub.keptOut.month[i] = low;

@@ -51,6 +51,7 @@ export const POND_ITEMS: Items<PondFacts> = {
   ring_width: quantity('length', { min: 0, max: 5, oddAbove: 1 }),
   ring_depth: quantity('length', { min: 0, max: 6 }),
   ring_fill: word(RING_FILLS),
+  ring_ksat: quantity('speed', { min: 1e-9, max: 1 }),
   ring_cap: word(['yes', 'no'], garden.YES_NO),
   bedding: word(BEDDINGS),
   bedding_thickness: quantity('length', { min: 0, max: 1, oddAbove: 0.3 }),

@@ -81,6 +81,8 @@ export interface PondFacts {
   ring_width?: number;
   ring_depth?: number;
   ring_fill?: (typeof RING_FILLS)[number];
+  /** conductivity of the fill, m/s */
+  ring_ksat?: number;
   ring_cap?: 'yes' | 'no';
   bedding?: (typeof BEDDINGS)[number];
   bedding_thickness?: number;

@@ -16,6 +16,7 @@ import {
   errorCorrelation,
   pondedLevel,
   relievedHead,
+  ringFlow,
   tableEvaporation,
   tableRise,
   unflappedHead,
@@ -300,6 +301,26 @@ export const waterChecks: Check[] = [
     ours: () => unflappedHead.compute(-0.3, -1.4, 0.2, 0.02),
     expected: 0.2,
     tolerance: 0,
+  },
+  {
+    covers: ['ringFlow'],
+    what: 'flow along half a ring by the energy of its profile in 20,000 steps, m³/s',
+    kind: 'exact',
+    source: 'K w h dh/dx = N (ℓ − x) marched from the way out, both ways',
+    ours: () => {
+      const [K, w, P, o, N] = [3e-3, 0.2, 16, 0.4, 1.2e-6];
+      const steps = 20_000;
+      const dx = P / 2 / steps;
+      let h = o;
+      for (let i = 0; i < steps; i++) {
+        const slope = (depth: number, x: number) => (N * (P / 2 - x)) / (K * w * depth);
+        const half = h + (dx / 2) * slope(h, i * dx);
+        h += dx * slope(half, (i + 0.5) * dx);
+      }
+      return ringFlow.compute(K, w, P, h, o) / (N * P);
+    },
+    expected: 1,
+    tolerance: 1e-7,
   },
   {
     covers: ['blanketLoss'],

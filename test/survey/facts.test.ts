@@ -40,7 +40,7 @@ test('site.csv in SI, whatever it was written in', () => {
 
 test('pond.csv in SI, whatever it was written in', () => {
   const rows =
-    'shape,oval,,\narea,100,ft2,\nside_slope,1.5,,horizontal to 1 vertical\nshelf_depth,1 ft,,\nshelf_width,12,in,\nwater_above_rim_ground,-5 cm,,\nhighest_raise,0,,\nring_width,8,in,\nring_depth,0.6,m,\nring_fill,gravel,,\nring_cap,yes,,\nbedding,sand,,\nbedding_thickness,5,cm,\nliner,EPDM,,\nballast,slab,,\nballast_thickness,4,in,\nwall,block,,\nfloor_fall,1.5,%,\nedging_load,20,psf,\nusual_drawdown,0.1,m,\nemptied_in,9;3;9,,\ndays_empty,36,h,\nbuilt_in,7;8,,\nfilled_in,10,,\nmargin,0.1,m,\naccepted_risk,1 %,,\nstate,existing,,\nbulge,no,,\nold_drain,yes,,\n';
+    'shape,oval,,\narea,100,ft2,\nside_slope,1.5,,horizontal to 1 vertical\nshelf_depth,1 ft,,\nshelf_width,12,in,\nwater_above_rim_ground,-5 cm,,\nhighest_raise,0,,\nring_width,8,in,\nring_depth,0.6,m,\nring_fill,gravel,,\nring_cap,yes,,\nring_ksat,1e-4,m/s,\nbedding,sand,,\nbedding_thickness,5,cm,\nliner,EPDM,,\nballast,slab,,\nballast_thickness,4,in,\nwall,block,,\nfloor_fall,1.5,%,\nedging_load,20,psf,\nusual_drawdown,0.1,m,\nemptied_in,9;3;9,,\ndays_empty,36,h,\nbuilt_in,7;8,,\nfilled_in,10,,\nmargin,0.1,m,\naccepted_risk,1 %,,\nstate,existing,,\nbulge,no,,\nold_drain,yes,,\n';
   expect(read(pond(rows)).pond).toEqual({
     length: 4,
     width: 3,
@@ -56,6 +56,7 @@ test('pond.csv in SI, whatever it was written in', () => {
     ring_depth: 0.6,
     ring_fill: 'gravel',
     ring_cap: 'yes',
+    ring_ksat: 1e-4,
     bedding: 'sand',
     bedding_thickness: 0.05,
     liner: 'epdm',

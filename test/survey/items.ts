@@ -27,6 +27,10 @@ export const ITEMS: Record<'pond.csv' | 'site.csv', Record<string, Value[]>> = {
     ring_depth: lengths(0, 0.4, 6),
     ring_fill: words('clay', 'topsoil', 'sand', 'gravel'),
     ring_cap: words('yes', 'no'),
+    ring_ksat: [
+      ['1e-9', 'm/s'],
+      ['1', 'm/s'],
+    ],
     bedding: words('none', 'sand', 'gravel', 'mat'),
     bedding_thickness: lengths(0, 0.05, 1),
     liner: words('epdm', 'pvc', 'hdpe', 'other'),
