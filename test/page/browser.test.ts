@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { expect, vi } from 'vitest';
 import { itInChromium } from '../chromium.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { demoPage, fileOf } from './demoPage.js';
 import { labelFaults } from './labels.js';
 
@@ -17,7 +17,7 @@ const FIGURES = ['section-figure', 'risk-figure', 'year-figure', 'dig-figure'];
 
 for (const name of ['clay-slope', 'clay-hollow', 'loam-terrace'])
   itInChromium(`the page of ${name} draws every figure, cuts off no label and fits a phone`, async (page) => {
-    const html = await demoPage(surveyOf(demoFiles(name)));
+    const html = await demoPage(surveyOf(briefDemo(name)));
     expect(Buffer.byteLength(html)).toBeLessThan(6e6);
     const told: string[] = [];
     page.on('console', (message) => told.push(message.text()));
@@ -54,7 +54,7 @@ for (const name of ['clay-slope', 'clay-hollow', 'loam-terrace'])
   });
 
 itInChromium('the verdict is read before anything is computed', async (page) => {
-  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-slope'))));
+  const url = fileOf(await demoPage(surveyOf(briefDemo('clay-slope'))));
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.goto(url);
   await page.getByRole('heading', { name: 'When it is full' }).waitFor();
@@ -72,7 +72,7 @@ itInChromium('the verdict is read before anything is computed', async (page) => 
 
 for (const width of [1280, 360])
   itInChromium(`meets WCAG 2.2 AA by the automated audit at ${width} px, controls opened`, async (page) => {
-    const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+    const url = fileOf(await demoPage(surveyOf(briefDemo('clay-hollow'))));
     await page.setViewportSize({ width, height: 800 });
     await page.goto(`${url}#try=1&depth=1.2`);
     await page.locator('#what-if [data-key=depth]').waitFor();
@@ -108,7 +108,7 @@ for (const width of [1280, 360])
 itInChromium(
   'the what-if goes by keyboard, says what governs, keeps its state in the link and comes back',
   async (page) => {
-    const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+    const url = fileOf(await demoPage(surveyOf(briefDemo('clay-hollow'))));
     await page.setViewportSize({ width: 1280, height: 800 });
     await page.goto(url);
     await page.locator('#try').scrollIntoViewIfNeeded();
@@ -144,7 +144,7 @@ itInChromium(
 );
 
 itInChromium('turns the whole page into feet and inches, with the same numbers', async (page) => {
-  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+  const url = fileOf(await demoPage(surveyOf(briefDemo('clay-hollow'))));
   await page.setViewportSize({ width: 360, height: 800 });
   await page.goto(url);
   expect(await plain(page, 'header')).toContain('dug 0.90 m deep');
@@ -156,7 +156,7 @@ itInChromium('turns the whole page into feet and inches, with the same numbers',
 });
 
 itInChromium('a step of the what-if is quicker by far than the water it does not run', async (page) => {
-  const url = fileOf(await demoPage(surveyOf(demoFiles('clay-hollow'))));
+  const url = fileOf(await demoPage(surveyOf(briefDemo('clay-hollow'))));
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.goto(`${url}#try=1&depth=1`);
   await page.getByRole('slider', { name: 'Depth dug' }).waitFor();

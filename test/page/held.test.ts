@@ -2,13 +2,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { itInChromium } from '../chromium.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { demoPage, fileOf } from './demoPage.js';
 
 const PHOTO = 'data:image/jpeg;base64,/9j/4AAQ';
 const DATES = /\d{4}-\d{2}-\d{2}/g;
 
-const files = demoFiles('clay-slope');
+const files = briefDemo('clay-slope');
 const survey = surveyOf({
   ...files,
   'prices.csv': 'item,unit,price\nperforated pipe,m,4321.5\n',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { assess, driversOf, LOSS, lossesOf, NOTHING, recommend } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 /** Water whose level is the same every year and badly known, and a ditch low enough for a drain. */
@@ -70,7 +70,7 @@ describe('what drives the answer', () => {
   });
 
   test('where only the drain is in doubt, the drain does', () => {
-    const a = assess(siteModel(surveyOf(demoFiles('clay-slope'))));
+    const a = assess(siteModel(surveyOf(briefDemo('clay-slope'))));
     expect(a.decision.option).toBe('drain-to-outlet');
     expect(a.drivers[0].input).toBe('how well the drain is built and minded');
     expect(a.drivers[0].total).toBeCloseTo(1, 1);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey, SurveyError, type Warning } from '../../lib/survey/index.js';
-import { demoFiles, edited } from '../folder.js';
+import { briefDemo, edited } from '../folder.js';
 import { correctSurvey, filesOf } from './generated.js';
 import { ABSURD, type Files, type Slip, UNIT_SLIPS } from './slips.js';
 
@@ -29,7 +29,7 @@ const lastYears = (weather: string) => {
 };
 
 describe.each(DEMOS)('%s', (name) => {
-  const files = edited(demoFiles(name), 'weather.csv', lastYears);
+  const files = edited(briefDemo(name), 'weather.csv', lastYears);
   const before = new Set([...told(files)].flat());
   const isSilent = (slip: Slip) => {
     const slipped = slip.make(files);
@@ -57,7 +57,7 @@ test('no demo and no right survey has a doubtful fact', () => {
     );
     return doubts.map(({ file, message }) => `${file}: ${message}`);
   };
-  for (const name of [...DEMOS, 'loam-terrace']) expect(doubtful(demoFiles(name))).toEqual([]);
+  for (const name of [...DEMOS, 'loam-terrace']) expect(doubtful(briefDemo(name))).toEqual([]);
   const right = Array.from({ length: 200 }, (_, seed) => doubtful(filesOf(correctSurvey(seed + 1))));
   expect(right.flat()).toEqual([]);
 });
