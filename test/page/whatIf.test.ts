@@ -6,7 +6,7 @@ import { assess, type OptionName, recommend, resultOf } from '../../lib/risk/ind
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
-const OPTIONS = { seed: 1, samples: 100 };
+const OPTIONS = { seed: 1, samples: 48 };
 const files = briefDemo('clay-hollow');
 const survey = surveyOf(files);
 const judge = explorer(survey, OPTIONS);
@@ -52,7 +52,7 @@ describe('the what-if', () => {
     const { site } = slope({});
     expect(slope({ length: 6 }).site.water).toBe(site.water);
     expect(() => siteModel(site.survey, { ...OPTIONS, samples: 200, before: site })).toThrow(
-      'invalid site before: drawn with seed 1 and 100 samples',
+      'invalid site before: drawn with seed 1 and 48 samples',
     );
   });
 

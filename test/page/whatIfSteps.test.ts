@@ -4,7 +4,7 @@ import { resultOf } from '../../lib/risk/index.js';
 import { uniforms } from '../../lib/sampling/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 
-const OPTIONS = { seed: 1, samples: 40 };
+const OPTIONS = { seed: 1, samples: 24 };
 const STEPS = 10;
 
 /** A change of one or two of the controls, the others as they were left. */

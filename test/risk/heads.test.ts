@@ -14,7 +14,7 @@ import {
 } from '../../lib/risk/index.js';
 import { replicateChance } from '../../lib/sampling/index.js';
 import { REPLICATES, siteModel } from '../../lib/site/index.js';
-import { briefDemo, surveyOf, withItem } from '../folder.js';
+import { briefDemo, demoFiles, surveyOf, withItem } from '../folder.js';
 
 const files = briefDemo('loam-terrace');
 const wished = (depth: number) =>
@@ -84,7 +84,7 @@ describe('the water that decides is named', () => {
 });
 
 test('a chance never errs by less than its samples alone would have it', () => {
-  const basis = basisOf(siteModel(surveyOf(briefDemo('clay-hollow')), { samples: 64 }));
+  const basis = basisOf(siteModel(surveyOf(demoFiles('clay-hollow')), { samples: 64 }));
   for (const depth of [0.3, 0.6, 1]) {
     const { chance } = verdictAt(basis, NOTHING, depth);
     const bySample = replicateChance(chance.shares, REPLICATES);
