@@ -102,7 +102,7 @@ describe('the what-if', () => {
       ]!;
     expect(chance('wet')).toBeGreaterThan(chance('all'));
     expect(chance('all')).toBeGreaterThan(0);
-    expect(slope({ years: 'wet' }).site.water.years).toBe(5);
+    expect(slope({ years: 'wet' }).site.water.years).toBe(2);
   });
 
   it('moves the outlet', () => {
