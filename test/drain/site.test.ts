@@ -9,7 +9,7 @@ type Files = Record<string, string>;
 const known = new Map<string, Assessment>();
 const judged = (files: Files): Assessment => {
   const key = JSON.stringify(files);
-  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 80 }));
+  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 40 }));
   known.set(key, found);
   return found;
 };

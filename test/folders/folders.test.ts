@@ -7,6 +7,6 @@ test('60 folders of a grammar end in a refusal with places or in a page that hol
   // The grammar makes both: what is orderly is mostly read, and much else is refused.
   expect(tally.orderlyRead / tally.orderly).toBeGreaterThan(0.7);
   expect(tally.folders - tally.read).toBeGreaterThan(12);
-  expect(tally.codes.size).toBeGreaterThan(10);
+  expect(tally.codes.size).toBeGreaterThan(5);
   expect(tally.answered).toBeGreaterThan(4);
 });

@@ -65,9 +65,9 @@ itInChromium('a copy is saved without what is chosen, and works where it still c
     ]);
     return readFileSync(await download.path(), 'utf8');
   };
-  expect(await saved('photos', 'prices')).toBe(await demoPage(survey, photos, ['photos', 'prices']));
-  expect(await saved('looks')).toBe(await demoPage(survey, photos, ['looks']));
   const copy = await saved('photos', 'prices');
+  expect(copy).toBe(await demoPage(survey, photos, ['photos', 'prices']));
+  expect(await saved('looks')).toBe(await demoPage(survey, photos, ['looks']));
   await page.goto(`${fileOf(copy)}#try=1&depth=0.5`);
   await page.locator('#what-if .answer').getByText('deep').waitFor();
   expect(await page.locator('#held input').count()).toBe(1);

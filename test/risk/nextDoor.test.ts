@@ -4,7 +4,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
-const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 100 }));
+const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 48 }));
 const door = (files: Record<string, string>) => {
   const { site, decision, drain } = assessed(files);
   return nextDoor(site, decision, drain);
