@@ -14,8 +14,8 @@ vi.setConfig({ testTimeout: 120_000 });
 const plain = async (page: Page, part: string) =>
   ((await page.locator(part).textContent()) ?? '').replaceAll('\u00a0', ' ');
 
-// The other demos are in `browser.long.ts`.
-itIsDrawn('clay-hollow');
+// All demos, with all of their weather, are in `browser.long.ts`.
+itIsDrawn('clay-hollow', briefDemo('clay-hollow'));
 
 itInChromium('the verdict is read before anything is computed', async (page) => {
   const url = fileOf(await demoPage(surveyOf(briefDemo('clay-slope'))));

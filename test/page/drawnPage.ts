@@ -1,16 +1,16 @@
 /** What must hold of the page of a demo in a browser: every figure is drawn, no label cut off, and it fits a phone. */
 import { expect } from 'vitest';
 import { itInChromium } from '../chromium.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { surveyOf } from '../folder.js';
 import { demoPage, fileOf } from './demoPage.js';
 import { labelFaults } from './labels.js';
 
 const FIGURES = ['section-figure', 'risk-figure', 'year-figure', 'dig-figure'];
 
-/** The test of the page of one demo, with all of its weather. */
-export function itIsDrawn(name: string): void {
+/** The test of the page of one demo. */
+export function itIsDrawn(name: string, files: Record<string, string>): void {
   itInChromium(`the page of ${name} draws every figure, cuts off no label and fits a phone`, async (page) => {
-    const html = await demoPage(surveyOf(demoFiles(name)));
+    const html = await demoPage(surveyOf(files));
     expect(Buffer.byteLength(html)).toBeLessThan(6e6);
     const told: string[] = [];
     page.on('console', (message) => told.push(message.text()));

@@ -5,7 +5,7 @@ import { uniforms } from '../../lib/sampling/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 
 const OPTIONS = { seed: 1, samples: 24 };
-const STEPS = 10;
+const STEPS = 7;
 
 /** A change of one or two of the controls, the others as they were left. */
 function stepFrom(before: WhatIf, next: () => number): WhatIf {

@@ -243,7 +243,7 @@ describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])(
     ])(
       '%s',
       (_, survey) => {
-        const basis = basisOf(siteModel(surveyOf(survey), { samples: 12 }));
+        const basis = basisOf(siteModel(surveyOf(survey), { samples: 8 }));
         for (const { measures } of optionsOf(basis)) {
           if (!measures) continue;
           const quick = chancesOf(basis, measures, DEPTHS);
@@ -273,7 +273,7 @@ test('the search equals plain enumeration: sand under pressure below, and silt i
     withItem(sealed, 'pond.csv', 'days_empty', '20', 'd'),
   ];
   const between = ponds.map((survey) => {
-    const basis = basisOf(siteModel(surveyOf(survey), { samples: 16 }));
+    const basis = basisOf(siteModel(surveyOf(survey), { samples: 8 }));
     return optionsOf(basis).reduce((count, { measures }) => {
       if (!measures) return count;
       const quick = chancesOf(basis, measures, DEPTHS);
@@ -332,7 +332,7 @@ test.each([
   const flooding = edited(briefDemo('loam-terrace'), 'levels.csv', (text) =>
     text.replace('brook-flood,flood,66,94,', `brook-flood,flood,66,${flood},`),
   );
-  const basis = basisOf(siteModel(surveyOf(flooding), { samples: 12 }));
+  const basis = basisOf(siteModel(surveyOf(flooding), { samples: 8 }));
   const drained = optionsOf(basis).find(({ name }) => name === 'drain-to-outlet')?.measures;
   const chances = chancesOf(basis, drained!, DEPTHS);
   expect(Math.max(...chances.map(({ perYear }) => perYear))).toBeGreaterThan(0);
