@@ -13,6 +13,17 @@ export function demoFiles(name: string): Record<string, string> {
   );
 }
 
+/** Weather of a {@link briefDemo} begins on this day; ten water years are left. */
+const BRIEF_FROM = '2014-10-01';
+
+/** A demo survey with the last years of its weather only: for what does not hang on how long the record is. */
+export function briefDemo(name: string): Record<string, string> {
+  return edited(demoFiles(name), 'weather.csv', (text) => {
+    const [header = '', ...rows] = text.split('\n');
+    return [header, ...rows.filter((row) => row === '' || row >= BRIEF_FROM)].join('\n');
+  });
+}
+
 /** A survey with some rows of one file replaced or removed. */
 export function edited(
   files: Record<string, string>,
@@ -36,6 +47,12 @@ export function withItem(
   return { ...files, [file]: `${[...rows, `${item},${value},${unit},`].join('\n')}\n` };
 }
 
+const read = new Map<string, Survey>();
+
+/** The survey of some files: read once, and every time another object, which a test may change. */
 export function surveyOf(files: Record<string, string>): Survey {
-  return parseSurvey(files, { name: 'test' });
+  const key = JSON.stringify(files);
+  const survey = read.get(key) ?? parseSurvey(files, { name: 'test' });
+  read.set(key, survey);
+  return structuredClone(survey);
 }

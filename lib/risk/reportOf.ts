@@ -130,8 +130,11 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
   };
   const { daily } = water;
   if (daily) {
-    const gather = (from: Float32Array, d: number) =>
-      Float64Array.from({ length: daily.samples }, (_, s) => from[s * daily.days + d]);
+    const gather = (from: Float32Array, d: number) => {
+      const levels = new Float64Array(daily.samples);
+      for (let s = 0; s < levels.length; s++) levels[s] = from[s * daily.days + d];
+      return levels;
+    };
     const tub = site.tub && daily.tub?.asIs;
     return Array.from({ length: daily.days }, (_, d) => {
       const low = gather(daily.clay, d);

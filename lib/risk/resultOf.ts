@@ -105,11 +105,13 @@ function monthOf(a: Judged, m: number): Result['water']['by_month'][number] {
 function dailyBands(daily: NonNullable<WaterEnsemble['daily']>): Percentiles[] {
   return bands.of(daily, '', () => {
     const months = Array.from({ length: 12 }, () => [] as number[]);
-    for (let d = 0; d < daily.days; d++) {
-      const levels = months[calendarOf(daily.firstDay + d).month - 1];
-      for (let s = 0; s < daily.samples; s++) levels.push(daily.clay[s * daily.days + d]);
-    }
-    return months.map(percentiles);
+    for (let d = 0; d < daily.days; d++) months[calendarOf(daily.firstDay + d).month - 1].push(d);
+    return months.map((days) => {
+      const levels = new Float64Array(days.length * daily.samples);
+      for (let s = 0, i = 0; s < daily.samples; s++)
+        for (const d of days) levels[i++] = daily.clay[s * daily.days + d];
+      return percentiles(levels);
+    });
   });
 }
 

@@ -22,12 +22,13 @@ export function quantileSorted(sorted: ArrayLike<number>, p: number): number {
 /**
  * {@link quantileSorted} of values in any order.
  * @param values - at least one; left in another order
+ * @param from - place before which none is larger than any behind it, 0 to that of the quantile
  */
-export function quantile(values: Float64Array, p: number): number {
+export function quantile(values: Float64Array, p: number, from = 0): number {
   const at = p * (values.length - 1);
   const low = Math.floor(at);
   // The selection needs no more than an array of numbers.
-  quickselect(values as unknown as number[], low);
+  quickselect(values as unknown as number[], low, from);
   if (at === low) return values[low];
   let next = Number.POSITIVE_INFINITY;
   for (let i = low + 1; i < values.length; i++) if (values[i] < next) next = values[i];
@@ -44,6 +45,12 @@ export function quantile(values: Float64Array, p: number): number {
  * ```
  */
 export function percentiles(values: ArrayLike<number>): Percentiles {
-  const copy = Float64Array.from(values);
-  return { p10: quantile(copy, 0.1), p50: quantile(copy, 0.5), p90: quantile(copy, 0.9) };
+  const copy = new Float64Array(values);
+  const last = copy.length - 1;
+  // Each selection leaves the smaller values before its own place.
+  return {
+    p10: quantile(copy, 0.1),
+    p50: quantile(copy, 0.5, Math.floor(0.1 * last)),
+    p90: quantile(copy, 0.9, Math.floor(0.5 * last)),
+  };
 }

@@ -81,7 +81,8 @@ function readRecords(
   const records: SheetRow[] = [];
   let lastLine = 0;
   try {
-    parse(text, {
+    // As bytes: what it makes of a text itself takes a quarter of the time of reading a long record.
+    parse(new TextEncoder().encode(text), {
       comment: '#',
       comment_no_infix: true,
       delimiter: separator,

@@ -3,13 +3,13 @@ import { dischargeWords, inflowBySource, shoppingLines } from '../../lib/drain/i
 import { shoppingCsv } from '../../lib/page/index.js';
 import { type Assessment, assess, drainFor, resultOf, type SiteDrain } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 type Files = Record<string, string>;
 const known = new Map<string, Assessment>();
 const judged = (files: Files): Assessment => {
   const key = JSON.stringify(files);
-  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 80 }));
+  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 40 }));
   known.set(key, found);
   return found;
 };
@@ -17,8 +17,8 @@ const drainOf = (files: Files): SiteDrain => judged(files).drain!;
 const option = (files: Files, name: string) =>
   resultOf(judged(files)).options.find((o) => o.option === name)!;
 
-const slope = demoFiles('clay-slope');
-const hollow = demoFiles('clay-hollow');
+const slope = briefDemo('clay-slope');
+const hollow = briefDemo('clay-hollow');
 
 describe('the shopping list of the clay slope, line by line', () => {
   const drain = drainOf(slope);

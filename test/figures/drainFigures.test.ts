@@ -11,7 +11,7 @@ import {
 } from '../../lib/figures/index.js';
 import { assess } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 
 const INPUT: DrainInput = {
   floor: -1,
@@ -108,7 +108,7 @@ describe.each(['metric', 'us'] as const)('figures of the drain, %s', (units) => 
 });
 
 test('tables say what the drain says', () => {
-  const drain = assess(siteModel(surveyOf(demoFiles('clay-slope')), { samples: 100 })).drain!;
+  const drain = assess(siteModel(surveyOf(briefDemo('clay-slope')), { samples: 100 })).drain!;
   expect(drainLinkTable(drain).rows[0]).toEqual([
     LINK_NAMES[drain.weakestLink],
     expect.any(String),

@@ -1,7 +1,7 @@
 /** Reports that the engine makes of invented gardens, for figures and page; a test may change what it is about. */
 import { assess, type Report, reportOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, edited, surveyOf } from '../folder.js';
+import { briefDemo, edited, surveyOf } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
 
 type Files = Record<string, string>;
@@ -17,7 +17,7 @@ function reportFor(name: string, files: () => Files): Report {
 /** A clay slope where a drain to a ditch is the answer, a fence behind the ditch, a photo and a note of one hole. */
 export function invented(change: (report: Report) => void = () => {}): Report {
   const report = reportFor('slope', () => {
-    const demo = demoFiles('clay-slope');
+    const demo = briefDemo('clay-slope');
     const fenced = edited(
       demo,
       'levels.csv',

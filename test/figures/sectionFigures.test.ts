@@ -16,7 +16,7 @@ import { linerUplift, type PondGround, pondSection, solveFreeSurface } from '../
 import { pondGroundOf, siteModel } from '../../lib/site/index.js';
 import type { UnitSystem } from '../../lib/units/index.js';
 import { itInChromium } from '../chromium.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { labelFaults } from '../page/labels.js';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -29,7 +29,7 @@ const solved = (ground: PondGround) => {
 
 /** A demo without works, with one pipe and with three in its ground, and with its bed. */
 function casesOf(demo: string) {
-  const site = siteModel(surveyOf(demoFiles(demo)), { samples: 64 });
+  const site = siteModel(surveyOf(briefDemo(demo)), { samples: 64 });
   const drain = possibleDrain(assess(site))!;
   const { cut, ...bed } = worksOf(drain);
   const bare = pondGroundOf(site, { cut });

@@ -18,8 +18,49 @@ it('the README lists every notebook and no other, in an order to work through', 
   expect(listed.map(({ name }) => name).sort()).toEqual(names.sort());
 });
 
-describe.each(names)('%s', async (name) => {
-  const notebook = await readNotebook(join(FOLDER, name));
+/** Notebooks by name, and of each the file that its cells would make as one module. */
+const notebooks = new Map(
+  await Promise.all(names.map(async (name) => [name, await readNotebook(join(FOLDER, name))] as const)),
+);
+const moduleOf = (name: string) => join(FOLDER, name.replace('.ipynb', '.cells.mts'));
+
+let made: ts.Program | undefined;
+
+/** One program of them all, as what they import is read and bound but once. */
+function program(): ts.Program {
+  if (made) return made;
+  const options: ts.CompilerOptions = {
+    module: ts.ModuleKind.NodeNext,
+    target: ts.ScriptTarget.ES2022,
+    strict: true,
+    noEmit: true,
+    skipLibCheck: true,
+    types: ['node'],
+  };
+  const texts = new Map(
+    Array.from(notebooks, ([name, { cells }]) => [
+      moduleOf(name),
+      cells
+        .filter(({ cell_type }) => cell_type === 'code')
+        .map(sourceOf)
+        .join('\n'),
+    ]),
+  );
+  const host = ts.createCompilerHost(options);
+  const { getSourceFile, fileExists } = host;
+  host.fileExists = (path) => texts.has(path) || fileExists(path);
+  host.getSourceFile = (path, ...rest) => {
+    const text = texts.get(path);
+    return text === undefined
+      ? getSourceFile(path, ...rest)
+      : ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true);
+  };
+  made = ts.createProgram([...texts.keys()], options, host);
+  return made;
+}
+
+describe.each(names)('%s', (name) => {
+  const notebook = notebooks.get(name)!;
   const cells = notebook.cells.filter(({ cell_type }) => cell_type === 'code');
 
   it('is kept without outputs, in format 4.5, for the kernel that npm start runs', () => {
@@ -54,35 +95,18 @@ describe.each(names)('%s', async (name) => {
 
   /** The kernel checks types loosely, and loses what fails in a promise that no cell awaits. */
   it('passes the strict compiler as one module, and awaits every promise', () => {
-    const file = join(FOLDER, 'cells.mts');
-    const text = cells.map(sourceOf).join('\n');
-    const options: ts.CompilerOptions = {
-      module: ts.ModuleKind.NodeNext,
-      target: ts.ScriptTarget.ES2022,
-      strict: true,
-      noEmit: true,
-      skipLibCheck: true,
-      types: ['node'],
-    };
-    const host = ts.createCompilerHost(options);
-    const { getSourceFile, fileExists } = host;
-    host.fileExists = (path) => path === file || fileExists(path);
-    host.getSourceFile = (path, ...rest) =>
-      path === file
-        ? ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true)
-        : getSourceFile(path, ...rest);
-    const program = ts.createProgram([file], options, host);
-    const faults = ts.getPreEmitDiagnostics(program, program.getSourceFile(file));
+    const file = program().getSourceFile(moduleOf(name))!;
+    const faults = ts.getPreEmitDiagnostics(program(), file);
     expect(faults.map(({ messageText }) => ts.flattenDiagnosticMessageText(messageText, '\n'))).toEqual([]);
 
-    const checker = program.getTypeChecker();
+    const checker = program().getTypeChecker();
     const left: string[] = [];
     const visit = (node: ts.Node): void => {
       if (ts.isExpressionStatement(node) && checker.getTypeAtLocation(node.expression).getProperty('then'))
         left.push(node.getText());
       ts.forEachChild(node, visit);
     };
-    visit(program.getSourceFile(file)!);
+    visit(file);
     expect(left).toEqual([]);
   }, 60_000);
 });

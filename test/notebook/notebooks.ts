@@ -3,7 +3,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { onTestFinished } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
+import { runNotebook } from '../../lib/notebook/run.js';
 
 /** The project's own folder. */
 export const PROJECT = fileURLToPath(new URL('../..', import.meta.url));
@@ -36,4 +37,25 @@ export function notebookOf(...sources: string[]): string {
     }),
   );
   return path;
+}
+
+/** A line of a cell that leaves the kernel's process id in a file. */
+export const writePid = (path: string) =>
+  `import { writeFileSync } from 'node:fs'; writeFileSync(${JSON.stringify(path)}, String(process.pid));`;
+
+export function alive(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
+  } catch {
+    return false;
+  }
+}
+
+/** Runs a notebook of these cells and expects it to be refused at a cell in such words. */
+export async function refusalOf(sources: string[], cell: number, words: RegExp): Promise<void> {
+  const failure = await runNotebook(notebookOf(...sources), { cellLimit_s: 20 }).catch((error) => error);
+  expect(failure).toMatchObject({ name: 'NotebookError', cell });
+  expect(failure.message).toContain(`small.ipynb, cell ${cell}: `);
+  expect(failure.message).toMatch(words);
+  if (!failure.message.includes('no end within')) expect(failure.stderr).toMatch(words);
 }

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { LARGEST_PHOTO, madeAnew, photosOf, photoWarnings, pictureOf } from '../../lib/notebook/photos.js';
 import type { Pixels } from '../../lib/notebook/pixels.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { Dice } from '../survey/generated.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 
@@ -206,7 +206,7 @@ describe('what cannot be shown is told in words', () => {
 });
 
 describe('photos of a survey', () => {
-  const survey = surveyOf(demoFiles('clay-slope'));
+  const survey = surveyOf(briefDemo('clay-slope'));
   const named = (...photos: string[]) => ({
     ...survey,
     layers: photos.map((photo) => ({ ...survey.layers[0]!, photo })),
@@ -255,7 +255,7 @@ describe('photos of a survey', () => {
 
   it('one that cannot be read does not cost the run', () => {
     const folder = passingFolder();
-    for (const [name, text] of Object.entries(demoFiles('clay-slope')))
+    for (const [name, text] of Object.entries(briefDemo('clay-slope')))
       writeFileSync(
         join(folder, name),
         name === 'pits.csv' ? text.replace(/\n/, ',photo\n').replace(/(?<=\n)(.+)/g, '$1,gone.jpg') : text,

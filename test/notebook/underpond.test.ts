@@ -1,16 +1,23 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { readNotebook } from '../../lib/notebook/nbformat.js';
 import { OUTPUTS } from '../../lib/notebook/outputs.js';
 import { VERSION } from '../../lib/notebook/project.js';
+import { briefDemo } from '../folder.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 
 const start = (...args: string[]) =>
   spawnSync(process.execPath, [join(PROJECT, 'dist', 'notebook', 'underpond.js'), ...args], {
     encoding: 'utf8',
   });
+
+/** Lays a demo with ten years of its weather into a folder. */
+function lay(name: string, folder: string): void {
+  mkdirSync(folder, { recursive: true });
+  for (const [file, text] of Object.entries(briefDemo(name))) writeFileSync(join(folder, file), text);
+}
 
 const outOf = (folder: string) => join(PROJECT, 'out', basename(folder));
 
@@ -56,7 +63,7 @@ it('lays the executed notebook, the page, the water year and the result into out
   const folder = passingFolder();
   const out = outOf(folder);
   onTestFinished(() => rmSync(out, { recursive: true, force: true }));
-  cpSync(join(PROJECT, 'datasets', 'clay-slope'), folder, { recursive: true });
+  lay('clay-slope', folder);
   const { status, stderr, stdout } = start(folder);
   expect(stderr).toBe('');
   expect(status).toBe(0);
@@ -87,8 +94,7 @@ it('lays the executed notebook, the page, the water year and the result into out
 
 it('says what changed from one survey to another, and writes nothing', () => {
   const [before, after] = [passingFolder(), passingFolder()];
-  for (const folder of [before, after])
-    cpSync(join(PROJECT, 'datasets', 'clay-slope'), folder, { recursive: true });
+  for (const folder of [before, after]) lay('clay-slope', folder);
   const pond = join(after, 'pond.csv');
   writeFileSync(pond, readFileSync(pond, 'utf8').replace('depth,1,m', 'depth,1.4,m'));
   const { status, stdout, stderr } = start('compare', before, after);
@@ -106,8 +112,7 @@ it('says what changed from one survey to another, and writes nothing', () => {
 it('answers without the notebook where that is asked for, beside a survey of the same name', () => {
   const parent = passingFolder();
   const gardens = ['east', 'west'].map((side) => join(passingFolder(), side, 'garden'));
-  for (const folder of gardens)
-    cpSync(join(PROJECT, 'datasets', 'loam-terrace'), folder, { recursive: true });
+  for (const folder of gardens) lay('loam-terrace', folder);
   const pond = join(gardens[1] as string, 'pond.csv');
   writeFileSync(pond, `${readFileSync(pond, 'utf8')}margin,6 in,,\n`);
   // Tried, and of no use to the answer yet: a test in a hole that nobody logged, and a file that was left aside.

@@ -1,14 +1,14 @@
 import { expect, vi } from 'vitest';
 import { whatIfOutput } from '../../lib/notebook/whatIfOutput.js';
 import { itInChromium } from '../chromium.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
 itInChromium(
   'the what-if under a cell runs in an exported page and in a front end that trusts it',
   async (page) => {
-    const { html, alt } = await whatIfOutput(surveyOf(demoFiles('loam-terrace')), { samples: 100 });
+    const { html, alt } = await whatIfOutput(surveyOf(briefDemo('loam-terrace')), { samples: 48 });
     expect(alt).toMatch(/^No drain, 3 ft 3 in deep: safe\. /);
     expect(html).toMatch(
       /^<div class="tex2jax_ignore mathjax_ignore"><style>[^<]*<\/style><div id="what-if-[0-9a-f]{12}"><p>No drain/,

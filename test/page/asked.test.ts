@@ -2,20 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { doubtWords, spotWords, wishWords } from '../../lib/page/asked.js';
 import { pageHtml } from '../../lib/page/index.js';
 import { type Report, reportOf } from '../../lib/risk/index.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf } from './demoPage.js';
 
 const page = (report: Report) => pageHtml(report, { worked: [], version: '0.0.0' }).replaceAll('\u00a0', ' ');
 
 describe('the page says in plain words', () => {
-  const slope = reportOf(assessmentOf(surveyOf(demoFiles('clay-slope'))));
+  const slope = reportOf(assessmentOf(surveyOf(briefDemo('clay-slope'))));
 
   it('whether the depth wished may be dug', () => {
     expect(wishWords(slope, 'metric')).toBe(
       'With nothing done: no, at no depth. With what is recommended (drain to an outlet): yes, and down to 1.25 m.',
     );
     expect(page(slope)).toContain('<h3>May I dig 1.00 m deep, as wished?</h3>');
-    const dry = reportOf(assessmentOf(surveyOf(demoFiles('loam-terrace'))));
+    const dry = reportOf(assessmentOf(surveyOf(briefDemo('loam-terrace'))));
     // The water stands 2.5 m down and the ring is dry; from 4 ft 2 in down the sides are of sand, too steep as drawn.
     expect(wishWords(dry, 'us')).toBe('With nothing done: yes, and down to 4 ft 1 in.');
     const shallow = structuredClone(slope);
@@ -72,7 +72,7 @@ describe('the page says in plain words', () => {
   });
 
   it('what to buy and to dig where no drain is recommended, but not before the first measurement', () => {
-    const dry = reportOf(assessmentOf(surveyOf(demoFiles('loam-terrace'))));
+    const dry = reportOf(assessmentOf(surveyOf(briefDemo('loam-terrace'))));
     expect(page(dry)).toContain('clay to dig for the pond, as it lies');
     dry.result.recommendation.option = 'measure-first';
     expect(page(dry)).toContain('Buy and dig nothing yet');

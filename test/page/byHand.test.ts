@@ -5,15 +5,15 @@ import { assess, reportOf } from '../../lib/risk/index.js';
 import { workedSheet } from '../../lib/risk/workedSheet.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseQuantity } from '../../lib/units/index.js';
-import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 vi.setConfig({ testTimeout: 120_000 });
 
-const kept = edited(demoFiles('clay-slope'), 'pond.csv', (text) =>
+const kept = edited(briefDemo('clay-slope'), 'pond.csv', (text) =>
   text.replace(/^usual_drawdown,.*$/m, 'kept_within,0.1,m,'),
 );
 const flush = withItem(kept, 'pond.csv', 'water_above_rim_ground', '0', 'm');
-const inFeet = withItem(demoFiles('clay-hollow'), 'site.csv', 'show_units', 'us', '');
+const inFeet = withItem(briefDemo('clay-hollow'), 'site.csv', 'show_units', 'us', '');
 
 /** The text of a page, a cell's end as `|`. */
 function textOf(html: string): string {
@@ -35,8 +35,8 @@ function water(text: string): number {
 }
 
 describe.each([
-  ['clay slope', demoFiles('clay-slope')],
-  ['clay hollow', demoFiles('clay-hollow')],
+  ['clay slope', briefDemo('clay-slope')],
+  ['clay hollow', briefDemo('clay-hollow')],
   ['clay hollow in feet', inFeet],
   ['flush pond that is topped up', flush],
 ])('the page of the %s, by hand', (_, files) => {

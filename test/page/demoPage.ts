@@ -11,7 +11,7 @@ import { siteModel } from '../../lib/site/index.js';
 import type { Survey } from '../../lib/survey/index.js';
 
 const SEED = 1;
-const SAMPLES = 200;
+const SAMPLES = 64;
 let count = 0;
 
 const made = new Map<string, Assessment>();

@@ -5,7 +5,7 @@ import { marksOf } from '../../lib/page/pondCard.js';
 import { lowerToday } from '../../lib/risk/index.js';
 import { itInChromium } from '../chromium.js';
 import { invented } from '../figures/report.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf, fileOf } from './demoPage.js';
 import { labelFaults } from './labels.js';
 
@@ -43,7 +43,7 @@ itInChromium('the pond card is one A6 sheet without a label cut off', async (pag
 
 describe('may I lower it today', () => {
   const withDip = (rows: string) => {
-    const files = demoFiles('clay-slope');
+    const files = briefDemo('clay-slope');
     files['water.csv'] += rows;
     files['levels.csv'] += 'under-liner,dip-pipe,0.5,0,10.1,\n';
     return assessmentOf(surveyOf(files));

@@ -2,13 +2,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { itInChromium } from '../chromium.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { demoPage, fileOf } from './demoPage.js';
 
 const PHOTO = 'data:image/jpeg;base64,/9j/4AAQ';
 const DATES = /\d{4}-\d{2}-\d{2}/g;
 
-const files = demoFiles('clay-slope');
+const files = briefDemo('clay-slope');
 const survey = surveyOf({
   ...files,
   'prices.csv': 'item,unit,price\nperforated pipe,m,4321.5\n',
@@ -65,9 +65,9 @@ itInChromium('a copy is saved without what is chosen, and works where it still c
     ]);
     return readFileSync(await download.path(), 'utf8');
   };
-  expect(await saved('photos', 'prices')).toBe(await demoPage(survey, photos, ['photos', 'prices']));
-  expect(await saved('looks')).toBe(await demoPage(survey, photos, ['looks']));
   const copy = await saved('photos', 'prices');
+  expect(copy).toBe(await demoPage(survey, photos, ['photos', 'prices']));
+  expect(await saved('looks')).toBe(await demoPage(survey, photos, ['looks']));
   await page.goto(`${fileOf(copy)}#try=1&depth=0.5`);
   await page.locator('#what-if .answer').getByText('deep').waitFor();
   expect(await page.locator('#held input').count()).toBe(1);

@@ -20,13 +20,13 @@ import {
   yearlyText,
 } from '../../lib/risk/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf, demoPage } from './demoPage.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
 describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => {
-  const survey = surveyOf(demoFiles(name));
+  const survey = surveyOf(briefDemo(name));
   const assessment = assessmentOf(survey);
   const report = reportOf(assessment);
   const { units } = report;

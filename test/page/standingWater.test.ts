@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { yearSection } from '../../lib/page/sections.js';
 import { monthWords, reportOf, resultOf } from '../../lib/risk/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf } from './demoPage.js';
 
 describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => {
-  const assessment = assessmentOf(surveyOf(demoFiles(name)));
+  const assessment = assessmentOf(surveyOf(briefDemo(name)));
   const report = reportOf(assessment);
   const written = JSON.parse(JSON.stringify(resultOf(assessment)));
   const { units } = report;

@@ -1,6 +1,6 @@
 /** What makes a site safer never raises a chance nor lessens a safe depth; the wish moves none. */
 import { describe, expect, test } from 'vitest';
-import { demoFiles, withItem } from '../folder.js';
+import { briefDemo, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
 import { movedByWish, pipeLengths, STEPS, worsenings } from './safer.js';
 import { dippedGarden, plannedGarden } from './sites.js';
@@ -10,7 +10,7 @@ const emptied = withItem(baseSurvey({ level: -0.1 }), 'pond.csv', 'emptied_in', 
 const SITES: [string, Record<string, string>, RegExp][] = [
   ['one clay, emptied in March', emptied, /deeper|days|months|drawdown|stiffer|accepted/],
   ['a garden with a plan', plannedGarden(), /deeper|days|drawdown|flood|sheds|edging|stiffer|accepted/],
-  ['loam-terrace', demoFiles('loam-terrace'), /less rain/],
+  ['loam-terrace', briefDemo('loam-terrace'), /less rain/],
 ];
 
 describe.each(SITES)('%s', (_, files, chosen) => {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { basisOf, chancesOf, monthlyLimits, NOTHING } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 type Files = Record<string, string>;
@@ -22,7 +22,7 @@ function seasons(south = false): Files {
 
 /** A demo in whose holes nobody looked: nothing is to be fitted. */
 function unread(name: string): Files {
-  const { 'water.csv': _, ...files } = demoFiles(name);
+  const { 'water.csv': _, ...files } = briefDemo(name);
   return files;
 }
 

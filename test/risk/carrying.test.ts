@@ -15,12 +15,12 @@ import {
   verdictAt,
 } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 type Files = Record<string, string>;
-const hollow = demoFiles('clay-hollow');
-const slope = demoFiles('clay-slope');
+const hollow = briefDemo('clay-hollow');
+const slope = briefDemo('clay-slope');
 const site = (files: Files) => siteModel(surveyOf(files), { samples: 32 });
 /** Ground that lets water through, m/s, its water near the grass; a pump that may be had. */
 const inGround = (ksat: string): Files => {

@@ -9,7 +9,7 @@ import { baseSurvey } from './base.js';
 type Items = Record<string, string>;
 
 function run(files: Items) {
-  return resultOf(assess(siteModel(surveyOf(files), { samples: 128 })));
+  return resultOf(assess(siteModel(surveyOf(files), { samples: 64 })));
 }
 
 const withPond = (files: Items, items: Items) =>

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess, costOf, resultOf, unusedPrices, type Work, workOf } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { outline, pondVolume } from '../../lib/uplift/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 
 const ORIGIN = { file: 'prices.csv' };
 const price = (item: string, unit: string, amount: number) => ({ item, unit, price: amount, origin: ORIGIN });
@@ -47,7 +47,7 @@ describe('what an option costs', () => {
 });
 
 describe('the work of a demo', () => {
-  const files = demoFiles('clay-slope');
+  const files = briefDemo('clay-slope');
   const a = assess(siteModel(surveyOf(files), { samples: 64 }));
 
   test('the hole of a box with sides of one slope, by the prismoidal rule, and the wedge of ground that rises behind it, by hand', () => {

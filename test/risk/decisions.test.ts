@@ -5,9 +5,9 @@ import { edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 type Files = Record<string, string>;
-const run = (files: Files) => resultOf(assess(siteModel(surveyOf(files), { samples: 300 })));
+const run = (files: Files) => resultOf(assess(siteModel(surveyOf(files), { samples: 128 })));
 const decide = (files: Files): Recommendation =>
-  recommend(assess(siteModel(surveyOf(files), { samples: 300 })));
+  recommend(assess(siteModel(surveyOf(files), { samples: 128 })));
 const levels = (rows: string) => `point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\n${rows}`;
 
 /** Water 5 cm under the ground all winter, pond level with the ground: it lifts when drawn down. */

@@ -4,7 +4,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 
 const decide = (files: Record<string, string>) =>
-  recommend(assess(siteModel(surveyOf(files), { samples: 256 })));
+  recommend(assess(siteModel(surveyOf(files), { samples: 128 })));
 
 describe('the clay hollow', () => {
   const files = demoFiles('clay-hollow');

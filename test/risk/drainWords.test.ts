@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { assess, drainWords, recommend, reportOf, type SiteDrain } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, edited, surveyOf } from '../folder.js';
+import { briefDemo, edited, surveyOf } from '../folder.js';
 
 const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 64 }));
-const slope = assessed(demoFiles('clay-slope'));
-const hollow = assessed(demoFiles('clay-hollow'));
+const slope = assessed(briefDemo('clay-slope'));
+const hollow = assessed(briefDemo('clay-hollow'));
 const every = (drain: SiteDrain, units: 'metric' | 'us') =>
   Object.values(drainWords(drain, units)).flat().join('\n');
 
@@ -67,7 +67,7 @@ test('water lowered in shrinking clay under a house asks for an engineer; not un
     recommend(
       assessed(
         edited(
-          edited(demoFiles('clay-slope'), 'pits.csv', (t) => t.replace(/\de-\d/g, '9e-6')),
+          edited(briefDemo('clay-slope'), 'pits.csv', (t) => t.replace(/\de-\d/g, '9e-6')),
           'levels.csv',
           (t) => `${t.trimEnd()}\nkitchen,house,${distance},0,10.3,\n`,
         ),

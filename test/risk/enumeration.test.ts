@@ -18,7 +18,7 @@ import {
   siteModel,
 } from '../../lib/site/index.js';
 import { steepestByGround } from '../../lib/uplift/index.js';
-import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 const NONE = Number.NEGATIVE_INFINITY;
 
@@ -232,7 +232,7 @@ const DEPTHS = [0.25, 0.5, 0.9, 1.3];
 describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])(
   'the search over depths equals plain enumeration: %s',
   (name) => {
-    const files = demoFiles(name);
+    const files = briefDemo(name);
     test.each([
       ['as planned', files],
       ['no month named', edited(files, 'pond.csv', (text) => text.replace(/^emptied_in,.*\n/m, ''))],
@@ -243,7 +243,7 @@ describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])(
     ])(
       '%s',
       (_, survey) => {
-        const basis = basisOf(siteModel(surveyOf(survey), { samples: 12 }));
+        const basis = basisOf(siteModel(surveyOf(survey), { samples: 8 }));
         for (const { measures } of optionsOf(basis)) {
           if (!measures) continue;
           const quick = chancesOf(basis, measures, DEPTHS);
@@ -258,7 +258,7 @@ describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])(
 );
 
 test('the search equals plain enumeration: sand under pressure below, and silt in the sides', () => {
-  const files = edited(demoFiles('clay-slope'), 'pits.csv', (text) =>
+  const files = edited(briefDemo('clay-slope'), 'pits.csv', (text) =>
     text
       .replace('P1,1.2,2.2,clay,,,,2,,blocky,', 'P1,1.2,1.6,silt,,,,2,,,')
       .concat('P1,1.6,2.4,sand,,,,,,,,,,,\n'),
@@ -273,7 +273,7 @@ test('the search equals plain enumeration: sand under pressure below, and silt i
     withItem(sealed, 'pond.csv', 'days_empty', '20', 'd'),
   ];
   const between = ponds.map((survey) => {
-    const basis = basisOf(siteModel(surveyOf(survey), { samples: 16 }));
+    const basis = basisOf(siteModel(surveyOf(survey), { samples: 8 }));
     return optionsOf(basis).reduce((count, { measures }) => {
       if (!measures) return count;
       const quick = chancesOf(basis, measures, DEPTHS);
@@ -307,7 +307,7 @@ describe('the search equals plain enumeration for an odd pond', () => {
     const files = Object.entries(items).reduce((all, [item, cell]) => {
       const [value, unit = ''] = cell.split(' ');
       return withItem(all, 'pond.csv', item, value, unit);
-    }, demoFiles(name));
+    }, briefDemo(name));
     const one =
       items.shape === 'round' ? edited(files, 'pond.csv', (t) => t.replace(/^width,.*\n/m, '')) : files;
     const basis = basisOf(siteModel(surveyOf(one), { samples: 8 }));
@@ -329,10 +329,10 @@ test.each([
   ['a ring beside a brook that floods above the floor', '98.4'],
   ['and above the pond', '100.2'],
 ])('the search equals plain enumeration: %s', (_, flood) => {
-  const flooding = edited(demoFiles('loam-terrace'), 'levels.csv', (text) =>
+  const flooding = edited(briefDemo('loam-terrace'), 'levels.csv', (text) =>
     text.replace('brook-flood,flood,66,94,', `brook-flood,flood,66,${flood},`),
   );
-  const basis = basisOf(siteModel(surveyOf(flooding), { samples: 12 }));
+  const basis = basisOf(siteModel(surveyOf(flooding), { samples: 8 }));
   const drained = optionsOf(basis).find(({ name }) => name === 'drain-to-outlet')?.measures;
   const chances = chancesOf(basis, drained!, DEPTHS);
   expect(Math.max(...chances.map(({ perYear }) => perYear))).toBeGreaterThan(0);

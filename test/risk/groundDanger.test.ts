@@ -22,7 +22,7 @@ const HEADER = 'pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_
 const pits = (...rows: string[]) => ({
   'pits.csv': `${[HEADER, 'P1,0,0.3,clay loam,rooted,,firm,,', ...rows].join('\n')}\n`,
 });
-const judged = (files: Files) => judge(siteModel(surveyOf(files), { samples: 128 }));
+const judged = (files: Files) => judge(siteModel(surveyOf(files), { samples: 64 }));
 const told = (files: Files) => recommend(judged(files));
 const codes = (files: Files) => told(files).rules.map((rule) => rule.code);
 const set = (files: Files, items: Record<string, string>) =>

@@ -14,9 +14,9 @@ import {
 } from '../../lib/risk/index.js';
 import { replicateChance } from '../../lib/sampling/index.js';
 import { REPLICATES, siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { briefDemo, demoFiles, surveyOf, withItem } from '../folder.js';
 
-const files = demoFiles('loam-terrace');
+const files = briefDemo('loam-terrace');
 const wished = (depth: number) =>
   siteModel(surveyOf(withItem(files, 'pond.csv', 'depth', `${depth}`, 'm')), { samples: 64 });
 
@@ -71,7 +71,7 @@ describe('the water that decides is named', () => {
   });
 
   test.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('%s', (name) => {
-    const site = siteModel(surveyOf(demoFiles(name)), { samples: 64 });
+    const site = siteModel(surveyOf(briefDemo(name)), { samples: 64 });
     const { options } = resultOf(judge(site));
     for (const { full, lowest_safe_level_water, option } of options) {
       const named = [...(full ? [full.where] : []), ...(lowest_safe_level_water ?? [])];
@@ -94,7 +94,7 @@ test('a chance never errs by less than its samples alone would have it', () => {
 });
 
 test.each([1, 2, 3, 6])('%i years of weather leave an error, and one that a share can have', (years) => {
-  const files = demoFiles('clay-slope');
+  const files = briefDemo('clay-slope');
   const [header, ...days] = files['weather.csv'].trimEnd().split('\n');
   const short = [header, ...days.slice(-Math.ceil(365.25 * years + 180))].join('\n');
   const site = siteModel(surveyOf({ ...files, 'weather.csv': short }), { samples: 16 });

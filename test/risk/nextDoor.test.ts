@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { assess, NOTHING, nextDoor, upliftCheck } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
-const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 100 }));
+const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 48 }));
 const door = (files: Record<string, string>) => {
   const { site, decision, drain } = assessed(files);
   return nextDoor(site, decision, drain);
@@ -31,7 +31,7 @@ describe('next door', () => {
   });
 
   it('an ordinary winter day is rain less evaporation of the wet months', () => {
-    const files = demoFiles('loam-terrace');
+    const files = briefDemo('loam-terrace');
     const { site, decision, drain } = assessed(files);
     const { winter_day } = nextDoor(site, decision, drain);
     let [sum, days] = [0, 0];
@@ -49,7 +49,7 @@ describe('next door', () => {
 
   it('measures from the outlet to the boundary line, and says how far a lowering is felt', () => {
     const files = edited(
-      demoFiles('clay-slope'),
+      briefDemo('clay-slope'),
       'levels.csv',
       (text) => `${text}fence-a,boundary,-10,-20,8.2,\nfence-b,boundary,10,-20,8.2,\n`,
     );

@@ -10,10 +10,10 @@ import {
   resultOf,
 } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 type Files = Record<string, string>;
-const slope = demoFiles('clay-slope');
+const slope = briefDemo('clay-slope');
 const OPTIONS = { samples: 32 };
 const base = siteModel(surveyOf(slope), OPTIONS);
 const site = (files: Files) => siteModel(surveyOf(files), { ...OPTIONS, before: base });

@@ -4,11 +4,11 @@ import { assess, basisOf, chanceOf, NOTHING, type Result, resultOf } from '../..
 import { uniforms } from '../../lib/sampling/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import type { Survey } from '../../lib/survey/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 const OPTIONS = { seed: 1, samples: 32 };
-const FLUSH = withItem(demoFiles('clay-hollow'), 'pond.csv', 'usual_drawdown', '0', 'm');
+const FLUSH = withItem(briefDemo('clay-hollow'), 'pond.csv', 'usual_drawdown', '0', 'm');
 
 /** The chance that the ring, of a width, lifts a pond kept full to the level at which it spills. */
 function flushWith(width: number): number {
@@ -71,7 +71,7 @@ const decided = ({ recommendation, options }: Result) => ({
 });
 
 describe.each([
-  ['clay-slope', demoFiles('clay-slope')],
+  ['clay-slope', briefDemo('clay-slope')],
   ['a pond flush with its ring', FLUSH],
   [
     'levels known',

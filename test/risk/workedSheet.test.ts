@@ -2,7 +2,7 @@ import { evaluate } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { assess, resultOf, workedSheet } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { demoFiles, surveyOf, withItem } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 import { at } from './path.js';
 
@@ -14,9 +14,9 @@ const seamed = (() => {
 })();
 
 describe.each([
-  ['clay hollow', demoFiles('clay-hollow')],
-  ['clay slope', demoFiles('clay-slope')],
-  ['loam terrace', demoFiles('loam-terrace')],
+  ['clay hollow', briefDemo('clay-hollow')],
+  ['clay slope', briefDemo('clay-slope')],
+  ['loam terrace', briefDemo('loam-terrace')],
   ['a seam under the clay', seamed],
 ])('the worked sheet of %s', (_, files) => {
   const assessment = assess(siteModel(surveyOf(files), { samples: 200 }));

@@ -4,7 +4,7 @@ import { assess, possibleDrain } from '../../lib/risk/index.js';
 import { linerUplift, type PondGround, pondSection, solveFreeSurface } from '../../lib/seepage/index.js';
 import { pondGroundOf, siteModel } from '../../lib/site/index.js';
 import { sorptiveNumber } from '../../lib/soil/index.js';
-import { demoFiles, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 
 const COARSE = { across: 100, up: 60, hole: 2 } as const;
 const solved = (ground: PondGround) => {
@@ -14,7 +14,7 @@ const solved = (ground: PondGround) => {
 };
 
 describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('the section through %s', (demo) => {
-  const site = siteModel(surveyOf(demoFiles(demo)), { samples: 64 });
+  const site = siteModel(surveyOf(briefDemo(demo)), { samples: 64 });
   const ground = pondGroundOf(site);
   const floor = -site.pond.depth;
 
@@ -59,7 +59,7 @@ describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('the section throug
 });
 
 test('ground that falls across the pond is cut so, along it it is level', () => {
-  const site = siteModel(surveyOf(demoFiles('clay-slope')), { samples: 64 });
+  const site = siteModel(surveyOf(briefDemo('clay-slope')), { samples: 64 });
   const across = pondGroundOf(site);
   // 0.12 m over 3.4 m, carried on for three widths.
   expect(across.surface.map((p) => p.z)).toEqual(
@@ -72,7 +72,7 @@ test('ground that falls across the pond is cut so, along it it is level', () => 
 });
 
 test('what is not measured is as the pit log says: alike both ways, sorptive by texture; or as asked for', () => {
-  const site = siteModel(surveyOf(demoFiles('clay-hollow')), { samples: 64 });
+  const site = siteModel(surveyOf(briefDemo('clay-hollow')), { samples: 64 });
   for (const { soil } of pondGroundOf(site).layers) expect(soil.down).toBe(soil.across);
   for (const { soil } of pondGroundOf(site, { anisotropy: 10 }).layers)
     expect(soil.across / soil.down).toBeCloseTo(10, 9);
@@ -83,7 +83,7 @@ test('what is not measured is as the pit log says: alike both ways, sorptive by 
 });
 
 test('rain on loose fill round a tight liner makes the tub', () => {
-  const site = siteModel(surveyOf(demoFiles('clay-hollow')), { samples: 64 });
+  const site = siteModel(surveyOf(briefDemo('clay-hollow')), { samples: 64 });
   const summer = { month: 8 } as const;
   const dry = solved(pondGroundOf(site, summer));
   const wet = solved(pondGroundOf(site, { ...summer, rain: 0.002 / 86400 }));
