@@ -91,7 +91,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
       'keep-surface-water-out',
       'Cap the ring with rammed clay: the rain that falls on it alone stands higher against the liner than the water in the ground.',
     );
-  if (!drain && tub && holdsWater(pond))
+  if (!drain && tub && !tub.exit && holdsWater(pond))
     add(
       'leave-gravel-out',
       'Leave sand and gravel out from under and around the liner: without an outlet they only hold water there.',
