@@ -16,7 +16,7 @@ import { type Day, daysOf, referenceEt } from './weather.js';
 
 const PLAN: Plan = { shape: 'box', length: 4, width: 3, sideSlope: 1 };
 const DEPTH = 1;
-const SAMPLES = 32;
+const SAMPLES = 24;
 /** Levels that differ by half a millimetre are one. */
 const ROUNDING = 0.0005;
 const MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
@@ -42,7 +42,7 @@ function published(file: string, latitude: number, seed: number): Climate {
   const { rain_mm, pe_mm } = JSON.parse(
     readFileSync(new URL(`../fixtures/climate/${file}.json`, import.meta.url), 'utf8'),
   );
-  const made = daysOfNormals(rain_mm, pe_mm, 12, seed);
+  const made = daysOfNormals(rain_mm, pe_mm, 21, seed);
   const csv = `date,rain_mm,et0_mm\n${made.map((d) => [iso(d.day), d.rain, d.et0].join(',')).join('\n')}\n`;
   return {
     latitude,
