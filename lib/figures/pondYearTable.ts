@@ -17,15 +17,15 @@ export function pondYearTable({ result: { water }, pond }: Report, units: UnitSy
     name: 'The pond by month, as it is kept',
     columns: [
       { key: 'month', label: 'month' },
-      { key: 'drawdown_p50', label: 'below full at its lowest, middle year' },
-      { key: 'drawdown_p90', label: 'below full at its lowest, 1 in 10 lower' },
+      { key: 'drawdown_p50', label: 'lowest, below full' },
+      { key: 'drawdown_p90', label: '1 in 10 lower' },
       ...(filled
         ? [
-            { key: 'top_up_p50', label: 'to top up, middle year' },
-            { key: 'top_up_p90', label: 'to top up, 1 in 10 more' },
+            { key: 'top_up_p50', label: 'to top up' },
+            { key: 'top_up_p90', label: '1 in 10 more' },
           ]
         : []),
-      { key: 'net_head_p10', label: 'above the water outside at the least, 1 in 10 less' },
+      { key: 'net_head_p10', label: 'above the water outside, 1 in 10 less' },
     ],
     rows: by_month.map(({ month, drawdown_m, top_up_m3, net_head_m }) => [
       monthName(month),

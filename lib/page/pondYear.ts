@@ -32,6 +32,8 @@ export function pondYearWords({ result: { water }, pond }: Report, units: UnitSy
 export function pondYear(report: Report, units: UnitSystem): string {
   return (
     paragraph(pondYearWords(report, units).join(' ')) +
-    (report.pond.kept.habit === 'held' ? '' : table(pondYearTable(report, units)))
+    (report.pond.kept.habit === 'held'
+      ? ''
+      : `<details><summary>The pond by month, as it is kept</summary>${table(pondYearTable(report, units))}</details>`)
   );
 }

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { chanceOf } from '../../lib/risk/chance.js';
-import { judge, keptHeads, NOTHING } from '../../lib/risk/index.js';
+import { judge, keptHeads, NOTHING, pondYear } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
@@ -88,9 +88,16 @@ interface Told {
   lacks: number[][];
   litres: number[];
   lifts: number[];
+  /** least that the pond stands above the water outside in each month, m */
+  spare: number[][];
 }
 
-const nothingTold = (): Told => ({ lacks: MONTHS.map(() => []), litres: [], lifts: [] });
+const nothingTold = (): Told => ({
+  lacks: MONTHS.map(() => []),
+  litres: [],
+  lifts: [],
+  spare: MONTHS.map(() => []),
+});
 
 /** Own pond and the library's, of the same draws of the coefficient of open water, beside the same water outside. */
 function compared(climate: Climate, brim: number, habit: Habit, item: string, value: string) {
@@ -111,6 +118,7 @@ function compared(climate: Climate, brim: number, habit: Habit, item: string, va
     const pond = pondDays({ plan: PLAN, brim, depth: DEPTH }, rain, evaporation, habit);
     const clay = water.daily!.clay.subarray(s * days.length, (s + 1) * days.length);
     const most = Array.from({ length: count }, () => new Float64Array(12));
+    const least = most.map(() => new Float64Array(12).fill(Number.POSITIVE_INFINITY));
     const litres = new Float64Array(count);
     const lifted = new Uint8Array(count);
     days.forEach(({ month }, d) => {
@@ -118,6 +126,7 @@ function compared(climate: Climate, brim: number, habit: Habit, item: string, va
       if (y < 0) return;
       const lacks = pond.lacks[d]!;
       most[y]![month - 1] = Math.max(most[y]![month - 1]!, lacks);
+      least[y]![month - 1] = Math.min(least[y]![month - 1]!, brim - lacks - clay[d]!);
       litres[y]! += 1000 * pond.toppedUp[d]!;
       // A pond below its brim rises by what comes under its liner; held, that is let go.
       const taken = 'held' in habit ? 0 : floor / areaAt(PLAN, Math.max(lacks - brim, 0));
@@ -129,6 +138,7 @@ function compared(climate: Climate, brim: number, habit: Habit, item: string, va
       const kept = water.pond;
       MONTHS.forEach((_, m) => {
         own.lacks[m]!.push(most[y]![m]!);
+        own.spare[m]!.push(least[y]![m]!);
         if (kept) told.lacks[m]!.push(kept.drawdown[i * 12 + m]!);
       });
       own.litres.push(litres[y]!);
@@ -142,7 +152,7 @@ function compared(climate: Climate, brim: number, habit: Habit, item: string, va
   }
   // A short record is counted with wetter and drier twins besides.
   const chance = water.years === count ? chanceOf(basis, NOTHING, DEPTH).perYear : undefined;
-  return { own, told, chance };
+  return { own, told, chance, year: water.years === count ? pondYear(basis) : undefined };
 }
 
 /**
@@ -189,6 +199,32 @@ describe.each(CLIMATES)('%s', (_, climate, brim, hand) => {
     }
     expect(Math.abs(mean(told.lifts) - mean(own.lifts))).toBeLessThan(0.01);
     if (chance !== undefined) expect(Math.abs(chance - mean(own.lifts))).toBeLessThan(0.01);
+  });
+
+  test.each(HABITS)('%s: the year that is told', (name, habit) => {
+    const { own, year } = answers.get(name)!;
+    if (!year) return;
+    year.by_month.forEach(({ drawdown_m, net_head_m, top_up_m3 }, m) => {
+      for (const [p, at] of [
+        [0.1, 'p10'],
+        [0.5, 'p50'],
+        [0.9, 'p90'],
+      ] as const) {
+        const lacks = quantile(own.lacks[m]!, p);
+        expect(Math.abs(drawdown_m[at] - lacks)).toBeLessThan(Math.max(0.003, 0.01 * lacks));
+        // Where it is metres, a day's difference in when it is filled up shows.
+        const spare = quantile(own.spare[m]!, p);
+        expect(Math.abs(net_head_m[at] - spare)).toBeLessThan(Math.max(0.006, 0.01 * Math.abs(spare)));
+      }
+      expect(top_up_m3 === null).toBe('held' in habit);
+    });
+    if ('held' in habit) expect(year.top_up_year_m3).toBeNull();
+    else {
+      const dry = quantile(own.litres, 0.9);
+      expect(Math.abs(1000 * year.top_up_year_m3!.p90 - dry)).toBeLessThanOrEqual(0.01 * dry);
+    }
+    const spare = own.spare.map((values) => quantile(values, 0.1));
+    expect(spare[year.danger_month - 1]! - Math.min(...spare)).toBeLessThan(0.01);
   });
 
   test('as reckoned by hand', () => {
