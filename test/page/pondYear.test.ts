@@ -29,7 +29,7 @@ describe("the pond's own year in words", () => {
   test('months that differ by no more than a tape tells are named together, and water above the pond as that', () => {
     const [danger] = pondYearWords(kept('never', { 11: -0.098, 12: -0.1, 1: -0.05 }), 'metric');
     expect(danger).toContain(
-      'November and December: in 1 year of 10 the water outside stands 0.10 m or more above',
+      'November to December: in 1 year of 10 the water outside stands 0.10 m or more above',
     );
   });
 
