@@ -5,6 +5,9 @@ import { NOTHING } from './measures.js';
 import { Remembered } from './remembered.js';
 import type { PondYear } from './result.js';
 
+/** Months whose net heads differ by no more are alike, m. Our choice. */
+const ALIKE = 0.01;
+
 const found = new Remembered<WaterYears>(2);
 
 /** What of the pond's year does not depend on how high its full level is. */
@@ -19,7 +22,7 @@ interface WaterYears {
 /**
  * The pond's own year beside the water outside, with nothing done.
  * @param basis - site and draws
- * @returns by month what it lacks, what is topped up and its net head; and the month of greatest danger
+ * @returns by month what it lacks, what is topped up and its net head; and the months of greatest danger
  */
 export function pondYear(basis: Pick<Basis, 'site' | 'draws'>): PondYear {
   const { fullLevel } = basis.site.pond;
@@ -31,10 +34,13 @@ export function pondYear(basis: Pick<Basis, 'site' | 'draws'>): PondYear {
     // The higher the water the lower the net head: the percentiles change places.
     net_head_m: { p10: fullLevel - p90, p50: fullLevel - p50, p90: fullLevel - p10 },
   }));
+  const least = Math.min(...months.map(({ net_head_m }) => net_head_m.p10));
   return {
     by_month: months,
     top_up_year_m3: topUpYear,
-    danger_month: months.reduce((a, b) => (b.net_head_m.p10 < a.net_head_m.p10 ? b : a)).month,
+    danger_months: months
+      .filter(({ net_head_m }) => net_head_m.p10 <= least + ALIKE)
+      .map(({ month }) => month),
   };
 }
 

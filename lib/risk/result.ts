@@ -259,8 +259,8 @@ export interface PondYear {
   }[];
   /** filled up in a year, m³: `p90` is a dry one; null where a level is held */
   top_up_year_m3: Percentiles | null;
-  /** 1–12, in which the net head is least in the worst year of ten */
-  danger_month: number;
+  /** 1–12, in which the net head of the worst year in ten is least, or within 10 mm of it */
+  danger_months: number[];
 }
 
 /** The one check without chances: uplift of the floor at the usual lowest pond level. */

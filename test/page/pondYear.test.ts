@@ -14,7 +14,7 @@ const kept = (habit: 'topped-up' | 'never' | 'held', wettest: Record<number, num
       month.net_head_m = band(wettest[month.month] ?? 0.5, 0.6, 0.9);
       month.top_up_m3 = habit === 'held' ? null : band(0, 0.2, 0.4);
     });
-    pond.danger_month = 12;
+    pond.danger_months = Object.keys(wettest).map(Number);
     pond.top_up_year_m3 = habit === 'held' ? null : band(1, 2.4, 3.9);
   });
 
@@ -26,8 +26,8 @@ describe("the pond's own year in words", () => {
     expect(pondYearWords(kept('topped-up', { 12: 0.21 }), 'us')[0]).toContain('takes 634 gal');
   });
 
-  test('months that differ by no more than a tape tells are named together, and water above the pond as that', () => {
-    const [danger] = pondYearWords(kept('never', { 11: -0.098, 12: -0.1, 1: -0.05 }), 'metric');
+  test('months of like danger are named together, and water above the pond as that', () => {
+    const [danger] = pondYearWords(kept('never', { 11: -0.098, 12: -0.1 }), 'metric');
     expect(danger).toContain(
       'November to December: in 1 year of 10 the water outside stands 0.10 m or more above',
     );

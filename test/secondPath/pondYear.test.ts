@@ -224,7 +224,10 @@ describe.each(CLIMATES)('%s', (_, climate, brim, hand) => {
       expect(Math.abs(1000 * year.top_up_year_m3!.p90 - dry)).toBeLessThanOrEqual(0.01 * dry);
     }
     const spare = own.spare.map((values) => quantile(values, 0.1));
-    expect(spare[year.danger_month - 1]! - Math.min(...spare)).toBeLessThan(0.01);
+    // Within a millimetre or two of where the line of 10 mm is drawn it may fall either way.
+    const within = (line: number) => MONTHS.filter((m) => spare[m - 1]! <= Math.min(...spare) + line);
+    expect(year.danger_months).toEqual(expect.arrayContaining(within(0.006)));
+    expect(within(0.014)).toEqual(expect.arrayContaining(year.danger_months));
   });
 
   test('as reckoned by hand', () => {
