@@ -69,8 +69,10 @@ export function keptMonths(
         };
   const ring = tub?.[m.way];
   const lacks = held ?? 0;
+  // Of a pond that falls by its days the waters above are sums already.
+  const fallen = held === undefined ? water.pond!.drawdown : undefined;
   return clayLow.map((low, i) => {
-    const cutoff = m.cutoff === undefined ? undefined : m.cutoff + (water.pond?.drawdown[i] ?? 0);
+    const cutoff = m.cutoff === undefined ? undefined : m.cutoff + (fallen ? fallen[i] : 0);
     const standing = ring ? ring[i] : Number.NEGATIVE_INFINITY;
     return undrainedHead(cutoff, low + shift, clayHigh[i] + shift, standing) + lacks;
   });

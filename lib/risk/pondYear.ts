@@ -25,8 +25,10 @@ interface WaterYears {
  * @returns by month what it lacks, what is topped up and its net head; and the months of greatest danger
  */
 export function pondYear(basis: Pick<Basis, 'site' | 'draws'>): PondYear {
-  const { fullLevel } = basis.site.pond;
-  const { sums, drawdown, topUp, topUpYear } = found.of(basis.site.water, '', () => yearsOf(basis));
+  const { fullLevel, kept } = basis.site.pond;
+  // A level held leaves the water as it is; every other habit runs it again.
+  const held = 'held' in kept ? `${kept.held}` : '';
+  const { sums, drawdown, topUp, topUpYear } = found.of(basis.site.water, held, () => yearsOf(basis));
   const months = sums.map(({ p10, p50, p90 }, m) => ({
     month: m + 1,
     drawdown_m: drawdown[m],
