@@ -11,6 +11,7 @@ export type { FigureSize } from './layout.js';
 export { type LiftTimeRow, liftTimeFigure } from './liftTimeFigure.js';
 export { type LinerCase, type LinerHold, liftWords, linerUpliftFigure } from './linerUpliftFigure.js';
 export { hasPlan, planFigure } from './planFigure.js';
+export { pondYearTable } from './pondYearTable.js';
 export { pressureFigure } from './pressureFigure.js';
 export { riskDepthFigure } from './riskDepthFigure.js';
 export { sectionFigure } from './sectionFigure.js';

@@ -11,6 +11,8 @@ export const POND_WATER = 'rgba(90, 160, 200, 0.45)';
 export const LINER = '#111111';
 export const ALARM = '#a3321c';
 export const RING = '#8f7f63';
+/** The same in words and thin lines, 4.5 to 1 against paper. */
+export const RING_INK = '#6f6048';
 export const STONE = '#d9d2bd';
 
 export interface LineStyle {

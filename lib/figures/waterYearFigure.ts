@@ -1,4 +1,4 @@
-import type { Report } from '../risk/report.js';
+import type { Report, WaterDay } from '../risk/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import {
@@ -13,19 +13,22 @@ import {
   thinAxis,
   unbroken,
 } from './layout.js';
-import { ALARM, FAINT_INK, HAIRLINE, INK, WATER, WATER_BAND } from './palette.js';
+import { ALARM, FAINT_INK, HAIRLINE, INK, RING_INK, WATER, WATER_BAND } from './palette.js';
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
 import { waterRows } from './waterRows.js';
 import { monthName, monthShort } from './words.js';
 
 const SIGNS = { level: 'circle', below: 'triangle-down', above: 'triangle-up' } as const;
+/** A ring no higher over its floor is dry, m. */
+const DRY = 0.001;
 const MARKS = { level: '\u25cf', below: '\u25bc', above: '\u25b2' } as const;
 const SAYS = { level: 'level', below: 'dry, water lower', above: 'water here or higher' } as const;
 
 /**
- * Depth to water through the year: middle and the band of eight years in ten, the looks into the holes, the pond's
- * full level and floor. Daily over the last years of the weather, or by month where there is no weather.
+ * Depth to water through the year: middle and the band of eight years in ten, the pond's own level beside it as it is
+ * kept, the water in the ring, the looks into the holes, the pond's full level and floor. Daily over the last years of
+ * the weather, or by month where there is no weather.
  * @param report what was computed
  * @param units system of the axis and labels
  * @param size changes the layout only
@@ -43,6 +46,9 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
     const say = (depth: number) => formatQuantity(depth, 'length', units);
     return `${monthly ? monthName(at + 1) : row.date}: ${say(p50)}, eight in ten ${say(p10)} to ${say(p90)}`;
   });
+  const dry = -pond.ring_depth_m - pond.bedding_m;
+  const inRing = rows.map(({ tub_level_m: level }) => (level && level.p50 > dry + DRY ? -level.p50 : null));
+  const ring = inRing.some((depth) => depth !== null);
   const quiet = { type: 'scatter', mode: 'lines', hoverinfo: 'skip' };
   const shape = monthly ? 'hvh' : 'linear';
   const data: object[] = [
@@ -66,6 +72,30 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
       hoverinfo: 'text',
       text: hover,
     },
+    ...(ring
+      ? [
+          {
+            ...quiet,
+            name: 'ring, middle',
+            x,
+            y: inRing.map((depth) => depth && scaled(depth)),
+            line: { color: RING_INK, width: 1.75, dash: '2px,2px', shape },
+          },
+        ]
+      : []),
+    {
+      type: 'scatter',
+      mode: 'lines',
+      name: 'pond as kept',
+      x,
+      y: rows.map((row) => scaled(-row.pond_level_m.p50)),
+      line: { color: INK, width: 1.75, shape },
+      hoverinfo: 'text',
+      text: rows.map(({ date, pond_level_m: { p10, p50, p90 } }, at) => {
+        const say = (level: number) => formatQuantity(level, 'level', units);
+        return `pond as kept, ${monthly ? monthName(at + 1) : date}: ${say(p50)}, eight in ten ${say(p10)} to ${say(p90)}`;
+      }),
+    },
     ...(Object.keys(SIGNS) as (keyof typeof SIGNS)[]).flatMap((says) => {
       const looks = dips.filter((dip) => dip.says === says);
       if (looks.length === 0) return [];
@@ -88,12 +118,13 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
   ];
 
   const full = -pond.full_level_m;
-  const depths = [full, pond.depth_m, 0, ...rows.flatMap((r) => [r.table_depth_m.p10, r.table_depth_m.p90])];
+  const drawn = (r: WaterDay) => [r.table_depth_m.p10, r.table_depth_m.p90, -r.pond_level_m.p50];
+  const depths = [full, pond.depth_m, 0, ...rows.flatMap(drawn)];
   const seen = [...depths, ...dips.map((dip) => dip.depth_m)];
   const top = Math.min(...seen) - 0.12;
   const bottom = Math.max(...seen) + 0.12;
   const height = size === 'wide' ? 400 : 380;
-  const last = rows.at(-1)!.table_depth_m;
+  const { table_depth_m: last, pond_level_m: kept } = rows.at(-1)!;
   const ends = [
     { at: 0, text: 'ground', color: FAINT_INK },
     {
@@ -101,6 +132,7 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
       text: `pond full ${unbroken(formatQuantity(pond.full_level_m, 'level', units))}`,
       color: INK,
     },
+    { at: -kept.p50, text: 'pond as kept', color: INK },
     {
       at: pond.depth_m,
       text: `pond floor ${unbroken(formatQuantity(-pond.depth_m, 'level', units))}`,
@@ -111,8 +143,8 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
     { at: last.p90, text: '1 in 10 deeper', color: WATER },
   ];
   const texts = ends.map(({ text }) => (size === 'wide' ? text : folded(text, 13)));
-  const looks = key(dips, size);
-  const keyRows = looks === '' ? 0 : looks.split('<br>').length;
+  const signs = key(dips, ring, size);
+  const keyRows = signs.length;
   const leader = size === 'wide' ? 16 : 9;
   const margin = {
     l: size === 'wide' ? 52 : 40,
@@ -176,7 +208,7 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
     yaxis: { ...thinAxis(size), range: [scaled(bottom), scaled(top)] },
     shapes: [
       line(0, FAINT_INK, 'solid', 1),
-      line(full, INK, '8px,4px', 1.25),
+      line(full, FAINT_INK, '8px,4px', 1),
       line(pond.depth_m, ALARM, '3px,3px', 1.5),
     ],
     annotations: [
@@ -186,7 +218,7 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
         yshift: 10 + keyRows * 17,
         font: { color: FAINT_INK },
       }),
-      ...(dips.length > 0 ? [label(looks, 0, 1, { ...above, yshift: 8 })] : []),
+      ...(keyRows > 0 ? [label(signs.join('<br>'), 0, 1, { ...above, yshift: 8 })] : []),
     ],
   };
   return {
@@ -200,14 +232,17 @@ function dayBefore(date: string, days: number): string {
   return new Date(Date.parse(date) - days * 86_400_000).toISOString().slice(0, 10);
 }
 
-/** What the marks of the looks mean, those that occur. */
-function key(dips: Report['dips'], size: FigureSize): string {
-  if (dips.length === 0) return '';
+/** What the marks of the looks and the line of the ring mean, those that occur; a row each. */
+function key(dips: Report['dips'], ring: boolean, size: FigureSize): string[] {
   const kinds = (Object.keys(MARKS) as (keyof typeof MARKS)[]).filter((says) =>
     dips.some((dip) => dip.says === says),
   );
   const signs = kinds.map((says) => `${MARKS[says]} ${SAYS[says]}`);
-  return ['looks into holes:', ...signs].join(size === 'wide' ? '  ' : '<br>');
+  const looks = signs.length === 0 ? [] : ['looks into holes:', ...signs];
+  return [
+    ...(ring ? ['\u2508\u2508 water in what was filled back, while there is any'] : []),
+    ...(size === 'wide' ? looks.slice(0, 1).map(() => looks.join('  ')) : looks),
+  ];
 }
 
 function altOf(
@@ -222,12 +257,13 @@ function altOf(
   const by = result.water.by_month;
   const wet = by.reduce((a, b) => (b.table_depth_m.p50 < a.table_depth_m.p50 ? b : a));
   const dry = by.reduce((a, b) => (b.table_depth_m.p50 > a.table_depth_m.p50 ? b : a));
+  const low = result.water.pond.by_month.reduce((a, b) => (b.drawdown_m.p50 > a.drawdown_m.p50 ? b : a));
   return visible(
     `Depth to water through the year${monthly ? ', by month' : every > 1 ? `, every ${every} days` : ', day by day'}. ` +
       `In the middle of years it stands nearest the ground in ${monthName(wet.month)}, at ${say(wet.table_depth_m.p50)}, ` +
       `and deepest in ${monthName(dry.month)}, at ${say(dry.table_depth_m.p50)}. ` +
       `The year's highest water lies at ${say(high.p50)}, in one year of ten at ${say(high.p10)} or nearer. ` +
       `The pond's full level is ${formatQuantity(pond.full_level_m, 'level', units)} and its floor ${formatQuantity(-pond.depth_m, 'level', units)} ` +
-      `from the lowest ground at the rim. ${looks === 1 ? '1 look into a hole is' : `${looks} looks into holes are`} marked.`,
+      `from the lowest ground at the rim; as it is kept it stands lowest in ${monthName(low.month)}, ${say(low.drawdown_m.p50)} below full in a middle year. ${looks === 1 ? '1 look into a hole is' : `${looks} looks into holes are`} marked.`,
   );
 }

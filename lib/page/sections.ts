@@ -16,6 +16,7 @@ import { CAUTIONS } from './cautions.js';
 import { figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
 import { measurementWords } from './nextWords.js';
+import { pondYear } from './pondYear.js';
 import { standingWater } from './standingWater.js';
 import { todayWords } from './today.js';
 
@@ -156,10 +157,12 @@ export function yearSection(report: Report, units: UnitSystem): string {
           'year-figure',
           'Depth to water',
           (size) => waterYearFigure(report, units, size),
-          'Band: eight years in ten, counting everything unknown about the ground. Line: the middle. ' +
+          'Blue, the water in the ground. Band: eight years in ten, counting everything unknown about it; line: the middle. ' +
+            'Black, the pond as it is kept: where water outside stands higher than it, the liner is lifted. ' +
             'Looks: carried from their holes to the low side of the pond, so not the depths read in the hole.',
         )
       : '',
+    pondYear(report, units),
     digging
       ? figureHtml(
           'dig-figure',

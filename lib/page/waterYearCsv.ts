@@ -8,13 +8,15 @@ const SERIES: [key: Exclude<keyof WaterDay, 'date'>, column: string][] = [
   ['head_undrained_m', 'head_undrained_m'],
   ['head_drained_m', 'head_drained_m'],
   ['uphill_wall_m', 'uphill_wall_m'],
+  ['pond_level_m', 'pond_level_m'],
 ];
 const PARTS: (keyof Percentiles)[] = ['p10', 'p50', 'p90'];
 
 /**
  * `water-year.csv`: a row a day of the weather, or a month (`--MM`) of an ordinary year: depth to the water table (m
  * below the lowest ground at the rim), level in the tub and head under the liner, undrained and drained (m above it),
- * all at the low side; and the level in the clay behind the uphill wall (m above it), where there is one.
+ * all at the low side; the level in the clay behind the uphill wall (m above it), where there is one; and that of the
+ * pond as it is kept (m above it; of a month its lowest).
  * @param report - from {@link reportOf}
  * @returns header and rows ended by CR LF (RFC 4180); numbers with 6 significant digits, nothing where there is no such water
  */

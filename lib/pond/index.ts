@@ -1,3 +1,4 @@
 export * from './openWater.js';
 export * from './pondBalance.js';
+export * from './pondLosses.js';
 export * from './pondStage.js';

@@ -40,6 +40,8 @@ export interface PondSeries {
   overflow: Float64Array;
   /** filled up by hose, barrel or float valve, m³ a day */
   topUp: Float64Array;
+  /** through the liner, m³ a day; absent: not asked for */
+  leaked?: Float64Array;
 }
 
 /**
@@ -66,7 +68,7 @@ export function pondSeries(days: number): PondSeries {
 export function runPond(stage: PondStage, forcing: PondForcing, out: PondSeries): { closure: number } {
   const { catchment, volume, fall, area } = stage;
   const { rain, demand, coefficient, inflow, leak = 0, within = Number.POSITIVE_INFINITY } = forcing;
-  const { drawdown, overflow, topUp } = out;
+  const { drawdown, overflow, topUp, leaked } = out;
   const steps = fall.length - 1;
   const perVolume = steps / volume;
   let missing = 0;
@@ -77,6 +79,7 @@ export function runPond(stage: PondStage, forcing: PondForcing, out: PondSeries)
     const there = volume - missing + gain;
     const leaving = (openWaterEvaporation.compute(coefficient, demand[d]) + leak) * surface;
     const loss = Math.min(leaving, there);
+    if (leaked) leaked[d] = leaving > 0 ? (loss * leak * surface) / leaving : 0;
     let next = missing - gain + loss;
     const over = next < 0 ? -next : 0;
     if (next < 0) next = 0;

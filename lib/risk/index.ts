@@ -40,6 +40,7 @@ export { openFactsMethod } from './openFacts.js';
 export * from './optionNames.js';
 export * from './options.js';
 export * from './outlets.js';
+export * from './pondYear.js';
 export * from './possibleDrain.js';
 export * from './readings.js';
 export * from './reason.js';

@@ -45,16 +45,37 @@ export function keptHeads({ site, draws }: Kept, m: Undrained, shift = NO_SHIFT.
         undrainedHead(m.cutoff, low + shift, clayHigh[i] + shift, ring ? ring[i] : none) + kept.held,
     );
   }
-  const make = () => {
-    const { clayLow, clayHigh, tub, drawdown } = site.water.pond!;
-    const ring = tub?.[m.way];
-    const months = clayLow.map((low, i) => {
-      const cutoff = m.cutoff === undefined ? undefined : m.cutoff + drawdown[i];
-      return undrainedHead(cutoff, low + shift, clayHigh[i] + shift, ring ? ring[i] : none);
-    });
-    return Float64Array.from(highestOf(months));
-  };
+  const make = () => Float64Array.from(highestOf(keptMonths({ site }, m, shift)));
   return shift === NO_SHIFT.water ? sums.of(site.water, `${m.way} ${m.cutoff}`, make) : make();
+}
+
+/**
+ * The same of each month of each year, index (sample × years + year) × 12 + month − 1; m above the datum.
+ * @param shift - of the clay's water, m
+ */
+export function keptMonths(
+  { site: { water, pond } }: Pick<Basis, 'site'>,
+  m: Undrained,
+  shift = NO_SHIFT.water,
+): Float32Array {
+  const held = 'held' in pond.kept ? pond.kept.held : undefined;
+  const { clayLow, clayHigh, tub } =
+    held === undefined
+      ? water.pond!
+      : {
+          clayLow: water.clayLow.month,
+          clayHigh: water.clayHigh.month,
+          tub: water.tub && { asIs: water.tub.asIs.month, keptOut: water.tub.keptOut.month },
+        };
+  const ring = tub?.[m.way];
+  const lacks = held ?? 0;
+  // Of a pond that falls by its days the waters above are sums already.
+  const fallen = held === undefined ? water.pond!.drawdown : undefined;
+  return clayLow.map((low, i) => {
+    const cutoff = m.cutoff === undefined ? undefined : m.cutoff + (fallen ? fallen[i] : 0);
+    const standing = ring ? ring[i] : Number.NEGATIVE_INFINITY;
+    return undrainedHead(cutoff, low + shift, clayHigh[i] + shift, standing) + lacks;
+  });
 }
 
 /** That sum in the year that a share 1 − p exceeds, m above the datum. */

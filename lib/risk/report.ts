@@ -79,6 +79,8 @@ export interface WaterDay {
   /** level in the clay behind the uphill wall; null without an uphill side */
   uphill_wall_m: Percentiles | null;
   tub_level_m: Percentiles | null;
+  /** of the pond as it is kept; of a month its lowest */
+  pond_level_m: Percentiles;
   head_undrained_m: Percentiles;
   head_drained_m: Percentiles | null;
 }

@@ -100,7 +100,8 @@ function digDepths(wish: number): number[] {
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
 export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDay[] {
-  const { water } = site;
+  const { water, pond } = site;
+  const held = 'held' in pond.kept ? [pond.kept.held] : undefined;
   const drain = decision.measures.drain;
   const dry = site.tub ? tubBottom(site.tub) : Number.NEGATIVE_INFINITY;
   const headOf = (z: number) => (site.tub ? tubHead(site.tub, z) : z);
@@ -113,6 +114,7 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
     clay: Float64Array,
     tub: Float64Array | undefined,
     high: Float64Array,
+    lacks: ArrayLike<number>,
   ): WaterDay => {
     const undrained = tub ? clay.map((h, i) => Math.max(h, headOf(tub[i]))) : clay;
     const flip = (p: Percentiles): Percentiles => ({ p10: -p.p90, p50: -p.p50, p90: -p.p10 });
@@ -121,6 +123,7 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
       table_depth_m: flip(percentiles(clay)),
       uphill_wall_m: uphill ? percentiles(high) : null,
       tub_level_m: tub ? percentiles(tub.map((z) => Math.max(z, dry))) : null,
+      pond_level_m: percentiles(Float64Array.from(lacks, (below) => pond.fullLevel - below)),
       head_undrained_m: percentiles(undrained),
       head_drained_m:
         level === undefined
@@ -139,7 +142,8 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
     return Array.from({ length: daily.days }, (_, d) => {
       const low = gather(daily.clay, d);
       const high = low.map((level, s) => uphillLevel(level, water.rise[s], water.highRim));
-      return row(isoDate(daily.firstDay + d), low, tub && gather(tub, d), high);
+      const lacks = held ?? gather(daily.drawdown!, d);
+      return row(isoDate(daily.firstDay + d), low, tub && gather(tub, d), high, lacks);
     });
   }
   const n = draws.samples * draws.years;
@@ -151,6 +155,7 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
       month(water.clayLow.month, m),
       water.tub && month(water.tub.asIs.month, m),
       month(water.clayHigh.month, m),
+      held ?? month(water.pond!.drawdown, m),
     ),
   );
 }

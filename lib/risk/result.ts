@@ -221,6 +221,8 @@ export interface Result {
       tub_level_m: Percentiles | null;
       dry_floor_chance: number;
     }[];
+    /** the pond as it is kept, beside that water */
+    pond: PondYear;
   };
   options: OptionResult[];
   recommendation: Recommendation;
@@ -234,6 +236,23 @@ export interface Result {
   spots: SpotResult[];
   assumptions: Assumption[];
   warnings: Warning[];
+}
+
+/** A pond's own year as its level is kept, with nothing done about the water outside. */
+export interface PondYear {
+  by_month: {
+    month: number;
+    /** most that the pond lacks in the month, m below full */
+    drawdown_m: Percentiles;
+    /** filled up in the month by hose, barrel or float valve, m³; null where a level is held */
+    top_up_m3: Percentiles | null;
+    /** level of the pond less the head outside, on the day of the month on which it is least; positive holds */
+    net_head_m: Percentiles;
+  }[];
+  /** filled up in a year, m³: `p90` is a dry one; null where a level is held */
+  top_up_year_m3: Percentiles | null;
+  /** 1–12, in which the net head of the worst year in ten is least, or within 10 mm of it */
+  danger_months: number[];
 }
 
 /** The one check without chances: uplift of the floor at the usual lowest pond level. */

@@ -11,6 +11,7 @@ import { decidingWater } from './decidingWater.js';
 import { safeDepth } from './depthCurve.js';
 import { decidingDay } from './keptPond.js';
 import { monthlyLimits } from './monthlyLimits.js';
+import { pondYear } from './pondYear.js';
 import { Remembered } from './remembered.js';
 import type { DrainResult, OptionResult, PossibleOption, Result } from './result.js';
 import { upliftCheck } from './upliftCheck.js';
@@ -56,6 +57,7 @@ export function resultOf(a: Judged & Partial<Assessment>): Result {
       model: site.waterModel,
       closure_mm: water.closure * 1000,
       by_month: Array.from({ length: 12 }, (_, m) => monthOf(a, m)),
+      pond: pondYear(a.basis),
     },
     options: a.options.map((_, i) => optionResult(a, i, works[i])),
     recommendation: recommend(a),

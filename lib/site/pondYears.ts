@@ -1,16 +1,10 @@
 import type { ClimateRecord } from '../climate/index.js';
 import { method } from '../formula/index.js';
-import {
-  OPEN_WATER,
-  type PondSeries,
-  type PondStage,
-  pondSeries,
-  pondStage,
-  runPond,
-} from '../pond/index.js';
+import { type PondSeries, type PondStage, pondSeries, pondStage, runPond } from '../pond/index.js';
 import { keepHighestOf, monthsOfRecord } from './monthlyHighs.js';
 import type { Pond } from './pond.js';
 import { USUALLY_KEPT } from './pondKept.js';
+import type { PondLossDraws } from './pondLooks.js';
 import type { Unknowns } from './unknowns.js';
 import { type PondYears, WAYS, type WaterEnsemble } from './water.js';
 
@@ -24,7 +18,8 @@ export const pondYearsMethod = method({
     'topped up within what the survey says, else 0.1 m, log standard deviation 0.42 (our choice)',
     'what runs over the brim goes into the ring unless the survey leads it away; it is led away where surface water is kept out',
     'a level that is held stays as far below full all year; what runs over is that of a pond topped up within 0.1 m',
-    'the liner does not leak; roofs and ground uphill shed into the ring, not into the pond',
+    'coefficient and leak by the looks at the level of the pond itself, where they tell; else the liner does not leak',
+    'what leaks goes into the ring where there is one, else away below; roofs and ground uphill shed into the ring, not into the pond',
     'known month by month, the highest water of a month stands on every day of it',
   ],
   source: 'water balance',
@@ -33,14 +28,25 @@ export const pondYearsMethod = method({
 /** A pond to be run through the weather. */
 export interface PondInWeather extends Pick<Pond, 'kept' | 'overflow'> {
   stage: PondStage;
+  losses: PondLossDraws;
   unknowns: Unknowns;
 }
 
-/** A pond to be run where its days matter: its level follows from them, or they reach a ring. */
-export function pondInWeather(pond: Pond, unknowns: Unknowns, ring: boolean): PondInWeather | undefined {
+/**
+ * A pond to be run where its days matter: its level follows from them, or they reach a ring.
+ * @param lossesOf - what is drawn of its losses
+ */
+export function pondInWeather(
+  pond: Pond,
+  unknowns: Unknowns,
+  ring: boolean,
+  lossesOf: (stage: PondStage) => PondLossDraws,
+): PondInWeather | undefined {
   const { kept, overflow, shape, fullLevel, depth } = pond;
   const matters = !('held' in kept) || (ring && overflow === 'ring');
-  return matters ? { kept, overflow, unknowns, stage: pondStage(shape, fullLevel, depth) } : undefined;
+  if (!matters) return undefined;
+  const stage = pondStage(shape, fullLevel, depth);
+  return { kept, overflow, unknowns, stage, losses: lossesOf(stage) };
 }
 
 /**
@@ -50,21 +56,23 @@ export function pondInWeather(pond: Pond, unknowns: Unknowns, ring: boolean): Po
  */
 export function pondRunner(
   e: WaterEnsemble,
-  { stage, kept, unknowns }: PondInWeather,
+  { stage, kept, unknowns, losses }: PondInWeather,
   record: ClimateRecord,
   firstYear = 0,
 ): (s: number) => PondSeries {
   const n = record.rain.length;
   const months = monthsOfRecord(record);
   const out = pondSeries(n);
+  if (losses.leak) out.leaked = new Float64Array(n);
   const { daily } = e;
   return (s) => {
     const within =
       'held' in kept ? USUALLY_KEPT.within : kept.within * Math.exp(kept.spread * unknowns['topping up'][s]);
-    const coefficient = OPEN_WATER.coefficient * Math.exp(OPEN_WATER.spread * unknowns['open water'][s]);
+    const coefficient = losses.coefficient[s];
+    const leak = losses.leak?.[s];
     const { closure } = runPond(
       stage,
-      { rain: record.rain, demand: record.demand, coefficient, within },
+      { rain: record.rain, demand: record.demand, coefficient, leak, within },
       out,
     );
     e.closure = Math.max(e.closure, closure);

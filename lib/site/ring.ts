@@ -44,6 +44,8 @@ export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, 
     for (const way of WAYS) {
       tubInflow(record, series, tub, way === 'asIs' ? catchment : away, e.conductivity[s], inflow);
       if (pond) overflowToRing(way === 'asIs' ? catchment : away, pond.overflow, inflow);
+      const leaked = pond?.leaked;
+      if (leaked) for (let d = 0; d < n; d++) inflow[d] += leaked[d];
       const { closure } = runTub(tub, { inflow, clay, conductivity: e.conductivity[s] }, level);
       e.closure = Math.max(e.closure, Math.abs(closure) / tub.ringArea);
       if (firstYear === 0 && s < kept && daily?.tub) daily.tub[way].set(level, s * n);

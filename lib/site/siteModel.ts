@@ -15,6 +15,7 @@ import { notUsed } from './notUsed.js';
 import { type Places, placesOf } from './places.js';
 import { type Pond, pondOf } from './pond.js';
 import { heldAtWorst } from './pondKept.js';
+import { pondLossDraws } from './pondLooks.js';
 import { pondInWeather } from './pondYears.js';
 import { pooledDips } from './pooledDips.js';
 import { ksatAround, ksatOfHole } from './profile.js';
@@ -208,7 +209,11 @@ function waterOf(
     highRim: places.highRim,
     measuredRise,
   };
-  const kept = record && pondInWeather(pond, unknowns, tub !== undefined);
+  const kept =
+    record &&
+    pondInWeather(pond, unknowns, tub !== undefined, (stage) =>
+      pondLossDraws(survey, places, record, stage, pond.fullLevel, unknowns, seed, assume, warnings),
+    );
   const heads = monthlyFromHeads(survey, places, wetMonths, assume);
   if (!heads && record) {
     const fit =

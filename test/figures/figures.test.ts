@@ -171,6 +171,27 @@ describe('water year', () => {
     expect(report.dips).toHaveLength(33);
   });
 
+  it('draws the pond as it is kept, and the water in the ring while there is any', () => {
+    const report = invented((each) => {
+      each.pond.ring_depth_m = 0.9;
+      each.pond.bedding_m = 0.05;
+      each.water_year.forEach((day, at) => {
+        const level = at % 2 === 0 ? -0.95 : -0.4;
+        day.tub_level_m = { p10: level, p50: level, p90: level };
+        day.pond_level_m = { p10: 0.1, p50: 0.2, p90: 0.3 };
+      });
+    });
+    const { traces, labels } = drawn(waterYearFigure(report, 'metric'));
+    const of = (wanted: string) => traces.find(({ name }) => name === wanted)!;
+    expect(new Set(of('pond as kept').y)).toEqual(new Set([-0.2]));
+    expect(new Set(of('ring, middle').y)).toEqual(new Set([null, 0.4]));
+    expect(labels).toContain('pond as kept');
+    expect(labels.join()).toContain('what was filled back');
+    const none = drawn(waterYearFigure(invented(), 'metric'));
+    expect(none.traces.map(({ name }) => name)).not.toContain('ring, middle');
+    expect(none.labels.join()).not.toContain('what was filled back');
+  });
+
   it('has twelve months where there is no weather', () => {
     const { traces } = drawn(waterYearFigure(inventedByMonth(), 'metric'));
     expect(traces.find(({ name }) => name === 'middle')!.x).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { optionTable, quantityTable, waterMonthTable } from '../../lib/figures/index.js';
+import { optionTable, pondYearTable, quantityTable, waterMonthTable } from '../../lib/figures/index.js';
 import { invented } from './report.js';
 
 const report = invented();
@@ -45,4 +45,27 @@ it('quantities: in the units of the reader; none without a drain', () => {
     each.result.drain = null;
   });
   expect(quantityTable(dry, 'metric').rows).toEqual([]);
+});
+
+it('the pond by month: what is topped up only where it is, in either system', () => {
+  const band = (p50: number) => ({ p10: p50 / 2, p50, p90: 2 * p50 });
+  const kept = (habit: 'topped-up' | 'never') =>
+    invented((each) => {
+      each.pond.kept = { habit, within_m: habit === 'never' ? null : 0.1 };
+      each.result.water.pond.by_month = each.result.water.pond.by_month.map(({ month }) => ({
+        month,
+        drawdown_m: band(0.0508),
+        top_up_m3: band(0.6),
+        net_head_m: band(0.4),
+      }));
+    });
+  expect(pondYearTable(kept('topped-up'), 'metric').rows[6]).toEqual([
+    'July',
+    '51 mm',
+    '0.10 m',
+    '600 L',
+    '1.2 m³',
+    '0.20 m',
+  ]);
+  expect(pondYearTable(kept('never'), 'us').rows[0]).toEqual(['January', '2 in', '4 in', '7 3/4 in']);
 });

@@ -248,10 +248,12 @@ describe('water-year.csv', () => {
     expect(header).toBe(
       'date,table_depth_m_p10,table_depth_m_p50,table_depth_m_p90,tub_level_m_p10,tub_level_m_p50,tub_level_m_p90,' +
         'head_undrained_m_p10,head_undrained_m_p50,head_undrained_m_p90,head_drained_m_p10,head_drained_m_p50,head_drained_m_p90,' +
-        'uphill_wall_m_p10,uphill_wall_m_p50,uphill_wall_m_p90',
+        'uphill_wall_m_p10,uphill_wall_m_p50,uphill_wall_m_p90,pond_level_m_p10,pond_level_m_p50,pond_level_m_p90',
     );
     expect(first!.split(',').slice(0, 2)).toEqual(['2014-10-01', '0.333333']);
     expect(first!.split(',').slice(4, 7)).toEqual(['', '', '']);
+    // Held 50 mm below a full level of 0.3 m.
+    expect(first!.split(',').slice(-3)).toEqual(['0.25', '0.25', '0.25']);
     expect(rest).toHaveLength(report.water_year.length - 1);
   });
 
