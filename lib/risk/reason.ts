@@ -146,7 +146,7 @@ function whyOf({ site, options, decision: d, limits, drain, measureNext }: Decid
 function oldDrainWords(site: Site): string {
   const { looks, highest } = oldDrainOf(site)!;
   const date = ({ day }: OwnReading) => isoDate(Math.floor(day));
-  return `The old drain works: in ${looks.length} looks of wet months from ${date(looks[0])} to ${date(looks.at(-1)!)} the water under the liner stood no higher than ${sayer(site).level(highest)}. Keep it; nothing is rebuilt`;
+  return `The old drain works: in ${looks.length} looks of wet months from ${date(looks[0])} to ${date(looks.at(-1)!)} the water under the liner stood no higher than ${sayer(site).level(highest)}. Nothing is rebuilt`;
 }
 
 /** Whether an option is what is recommended, and not only tried in its place. */

@@ -2,9 +2,11 @@ import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import { emptyingRules, rebuildRule } from './emptyingRules.js';
 import { lawfulOutlets, questionOf } from './lawfulOutlets.js';
+import { isAsBuilt } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { oldDrainRule } from './oldDrainRule.js';
 import { placeRules } from './placeRules.js';
+import { readingsOf } from './readings.js';
 import type { Rule } from './result.js';
 import {
   type AddRule,
@@ -33,7 +35,6 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   const rules: Rule[] = [];
   const add: AddRule = (code, text, extra = {}) => rules.push({ code, text, ...extra });
   const { drain, cutoff, raise, way, ballast } = d.measures;
-  const involves = (name: string) => d.option === name || (d.also as string[]).includes(name);
   const { catchment, tub, pond, places, survey } = site;
 
   if (survey.site.wet_plants === 'yes' && survey.site.protected_ground !== 'no')
@@ -59,7 +60,9 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
     );
   add(
     'dip-pipe',
-    'Put a dip pipe down to the low point beside the liner and read it before the pond is lowered.',
+    readingsOf(site, 'dip-pipe').length > 0
+      ? 'Read the dip pipe before the pond is lowered.'
+      : 'Put a dip pipe down to the low point beside the liner and read it before the pond is lowered.',
   );
   // Another spot has another water.
   if (d.option !== 'move') emptyingRules(site, d, limits, add);
@@ -103,7 +106,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (pond.existing) wallRule(site, d, add);
   if (pond.existing) rebuildRule(basis, d, add);
   unknownRules(site, d, add);
-  if (involves('vent')) add('vent-high-point', ventOf(basis, d).words);
+  if (d.option === 'vent' || d.also.includes('vent')) add('vent-high-point', ventOf(basis, d).words);
   fillingRule(site, limits, add);
   if (d.governs === 'footing') {
     add('ask-engineer', 'Ask a licensed engineer before digging near a footing.');
@@ -132,7 +135,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
     );
   rimRule(site, d, add);
   if (d.option !== 'move') placeRules(site, add);
-  if (involves('drain-to-outlet') || involves('drain-to-sump') || involves('cutoff-drain'))
+  if ((drain && !isAsBuilt(d.measures)) || cutoff !== undefined)
     add('notify-neighbour', 'Tell the neighbour where the water comes out before the pipe is laid.');
   // One code may speak of several things.
   return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code && o.text === r.text) === i);
