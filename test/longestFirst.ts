@@ -5,20 +5,17 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 const LONG = [
   'page/browser',
   'notebook/underpond',
-  'notebook/display',
   'notebook/run',
   'notebook/lab',
   'risk/enumeration',
   'docs/readme',
   'guard/safe',
   'risk/measureFirst',
-  'page/held',
   'survey/slips',
   'drain/site',
   'page/hand',
   'figures/sectionFigures',
   'notebook/newSurvey',
-  'notebook/whatIfOutput',
 ].map((name) => `/test/${name}.test.ts`);
 
 export class LongestFirst extends BaseSequencer {

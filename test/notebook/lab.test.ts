@@ -2,22 +2,10 @@ import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { setTimeout } from 'node:timers/promises';
 import { expect, it, vi } from 'vitest';
-import { newConnection } from '../../lib/notebook/connection.js';
-import { kernelArguments } from '../../lib/notebook/kernel.js';
-import { PROJECT, passingFolder } from './notebooks.js';
+import { alive, PROJECT, passingFolder } from './notebooks.js';
 
 const COMMAND = join(PROJECT, 'dist', 'notebook', 'underpond.js');
-
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch {
-    return false;
-  }
-}
 
 /** Runs the command with only these programs on the path. */
 function run(programs: string, ...args: string[]) {
@@ -70,28 +58,6 @@ it.each(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const)(
     const server = Number(readFileSync(told, 'utf8'));
     lab.kill(signal);
     expect(await gone).toEqual(signal === 'SIGKILL' ? [null, 'SIGKILL'] : [0, null]);
-    await vi.waitUntil(() => !isAlive(server), { timeout: 20_000 });
+    await vi.waitUntil(() => !alive(server), { timeout: 20_000 });
   },
 );
-
-it('a kernel ends when whoever started it is gone', async () => {
-  const folder = passingFolder();
-  const file = join(folder, 'connection.json');
-  writeFileSync(file, JSON.stringify(await newConnection()));
-  const flags = await kernelArguments(file);
-  const starter = spawn(
-    process.execPath,
-    [
-      '-e',
-      `const { spawn } = require('node:child_process'); const { pid } = spawn(process.execPath, ${JSON.stringify(flags)}, { stdio: 'ignore', detached: true }); console.log(pid); setInterval(() => {}, 1000);`,
-    ],
-    { stdio: ['ignore', 'pipe', 'ignore'] },
-  );
-  const [line] = await once(starter.stdout, 'data');
-  const kernel = Number(String(line));
-  // Long enough for the watch to be set.
-  await setTimeout(2000);
-  expect(isAlive(kernel)).toBe(true);
-  starter.kill('SIGKILL');
-  await vi.waitUntil(() => !isAlive(kernel), { timeout: 20_000 });
-});

@@ -9,6 +9,13 @@ import { alive, notebookOf, PROJECT, passingFolder, refusalOf, writePid } from '
 describe('runNotebook, in the real kernel', () => {
   it.each([
     ['standard error', ["console.error('mind the pipe');", '1'], 2, /mind the pipe/],
+    ['an exception', ['const a = 1;', 'a', "throw new Error('too wet to dig');"], 4, /too wet to dig/],
+    [
+      'a promise nobody awaited',
+      ["Promise.reject(new Error('unheard'));", 'await new Promise((done) => setTimeout(done, 20));'],
+      2,
+      /unheard|no end within/,
+    ],
     [
       'a promise nobody awaited, at the end',
       ["async function f() { await null; throw new Error('unheard'); }\nf();"],
@@ -20,6 +27,15 @@ describe('runNotebook, in the real kernel', () => {
     'refuses %s, with the number of the cell',
     (_, sources, cell, words) => refusalOf(sources, cell, words),
   );
+
+  it('gives up on a cell that does not end, and leaves no process behind', async () => {
+    const pid = join(passingFolder(), 'pid');
+    const path = notebookOf(`${writePid(pid)}\nwhile (true) {}`);
+    await expect(runNotebook(path, { cellLimit_s: 1 })).rejects.toThrow(
+      'small.ipynb, cell 2: no end within the 1 s allowed',
+    );
+    expect(alive(Number(readFileSync(pid, 'utf8')))).toBe(false);
+  });
 
   it('has a kernel that ends with the process that started it', async () => {
     const pid = join(passingFolder(), 'pid');

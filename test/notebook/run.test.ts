@@ -1,9 +1,7 @@
 /** Runs of notebooks in the real kernel; `run.long.ts` has more of them. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { runNotebook } from '../../lib/notebook/run.js';
-import { alive, notebookOf, passingFolder, refusalOf, writePid } from './notebooks.js';
+import { notebookOf, refusalOf } from './notebooks.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -35,26 +33,10 @@ describe('runNotebook, in the real kernel', () => {
       3,
       /Type 'string' is not assignable/,
     ],
-    ['an exception', ['const a = 1;', 'a', "throw new Error('too wet to dig');"], 4, /too wet to dig/],
-    [
-      'a promise nobody awaited',
-      ["Promise.reject(new Error('unheard'));", 'await new Promise((done) => setTimeout(done, 20));'],
-      2,
-      /unheard|no end within/,
-    ],
   ] as [string, string[], number, RegExp][])(
     'refuses %s, with the number of the cell',
     (_, sources, cell, words) => refusalOf(sources, cell, words),
   );
-
-  it('gives up on a cell that does not end, and leaves no process behind', async () => {
-    const pid = join(passingFolder(), 'pid');
-    const path = notebookOf(`${writePid(pid)}\nwhile (true) {}`);
-    await expect(runNotebook(path, { cellLimit_s: 1 })).rejects.toThrow(
-      'small.ipynb, cell 2: no end within the 1 s allowed',
-    );
-    expect(alive(Number(readFileSync(pid, 'utf8')))).toBe(false);
-  });
 
   it('says so when the kernel dies', async () => {
     await expect(runNotebook(notebookOf('process.exit(3);'))).rejects.toThrow(

@@ -1,25 +1,10 @@
-import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { readNotebook } from '../../lib/notebook/nbformat.js';
-import { OUTPUTS } from '../../lib/notebook/outputs.js';
 import { VERSION } from '../../lib/notebook/project.js';
-import { briefDemo } from '../folder.js';
-import { PROJECT, passingFolder } from './notebooks.js';
-
-const start = (...args: string[]) =>
-  spawnSync(process.execPath, [join(PROJECT, 'dist', 'notebook', 'underpond.js'), ...args], {
-    encoding: 'utf8',
-  });
-
-/** Lays a demo with ten years of its weather into a folder. */
-function lay(name: string, folder: string): void {
-  mkdirSync(folder, { recursive: true });
-  for (const [file, text] of Object.entries(briefDemo(name))) writeFileSync(join(folder, file), text);
-}
-
-const outOf = (folder: string) => join(PROJECT, 'out', basename(folder));
+import { passingFolder } from './notebooks.js';
+import { lay, outOf, start } from './program.js';
 
 it('refuses a faulty survey with every problem, status 2 and nothing written', () => {
   const folder = passingFolder();
@@ -90,59 +75,6 @@ it('lays the executed notebook, the page, the water year and the result into out
   const notebook = await readNotebook(join(out, 'worked-analysis.ipynb'));
   for (const cell of notebook.cells.filter(({ cell_type }) => cell_type === 'code'))
     expect(cell.execution_count).toBeGreaterThan(0);
-}, 120_000);
-
-it('says what changed from one survey to another, and writes nothing', () => {
-  const [before, after] = [passingFolder(), passingFolder()];
-  for (const folder of [before, after]) lay('clay-slope', folder);
-  const pond = join(after, 'pond.csv');
-  writeFileSync(pond, readFileSync(pond, 'utf8').replace('depth,1,m', 'depth,1.4,m'));
-  const { status, stdout, stderr } = start('compare', before, after);
-  expect(stderr).toBe('');
-  expect(status).toBe(0);
-  expect(stdout).toMatch(/pond\.csv depth +1 +1\.4/);
-  expect(stdout).toMatch(/depth +1\.00 m +1\.\d\d m/);
-  expect(stdout).toMatch(
-    /Drain to an outlet: chance +about 1 year in \d+; set by how it is kept +[\d.]+ % a year/,
-  );
-  expect(stdout).not.toContain('weather.csv');
-  expect(existsSync(outOf(before))).toBe(false);
-}, 120_000);
-
-it('answers without the notebook where that is asked for, beside a survey of the same name', () => {
-  const parent = passingFolder();
-  const gardens = ['east', 'west'].map((side) => join(passingFolder(), side, 'garden'));
-  for (const folder of gardens) lay('loam-terrace', folder);
-  const pond = join(gardens[1] as string, 'pond.csv');
-  writeFileSync(pond, `${readFileSync(pond, 'utf8')}margin,6 in,,\n`);
-  // Tried, and of no use to the answer yet: a test in a hole that nobody logged, and a file that was left aside.
-  const [, west = ''] = gardens;
-  writeFileSync(
-    join(west, 'soakage.csv'),
-    'pit,test,minutes,depth_to_water_in,hole_depth_in,hole_diameter_in\nQ9,1,0,10,24,6\nQ9,1,60,11,,\nQ9,1,120,12,,\n',
-  );
-  mkdirSync(join(west, 'later'));
-  writeFileSync(join(west, 'later', 'heads.csv'), 'place,month,depth_ft\nsite,3,2\n');
-  const read = (name: string) => readFileSync(join(parent, name, 'result.json'), 'utf8');
-  const [first] = gardens.map((folder) => {
-    // A path to one of its files is as good as the folder.
-    const { status, stderr, stdout } = start(join(folder, 'pond.csv'), '--quick', '--out', parent);
-    expect(stderr).toBe('');
-    expect(status).toBe(0);
-    expect(stdout.trimEnd().split('\n').slice(-6)[0]).toMatch(/^No drain, dug /);
-    if (folder === west) {
-      expect(stdout).toMatch(/^Given and not used:$/m);
-      expect(stdout).toMatch(/^ {2}soakage\.csv:2[^\n]*Q9[^\n]*Log that hole too, or name the pit/m);
-      expect(stdout).toMatch(
-        /^ {2}heads\.csv: 'later\/heads\.csv' holds 1 row and was not read: move it up/m,
-      );
-    }
-    return read('garden');
-  });
-  expect(readdirSync(parent).sort()).toEqual(['garden', 'garden-2']);
-  expect(read('garden')).toBe(first);
-  expect(JSON.parse(read('garden-2')).survey.sha256).not.toBe(JSON.parse(read('garden')).survey.sha256);
-  expect(readdirSync(join(parent, 'garden')).sort()).toEqual(['.survey', ...OUTPUTS].sort());
 }, 120_000);
 
 it('says how it is used, with examples, and what is wrong with what was typed', () => {
