@@ -76,6 +76,7 @@ const RULE_WORDS: Record<string, string> = {
   'full-if-power-fails': 'Full if the power fails',
   'if-drain-stops': 'If the drain stops',
   'old-drain': 'The old drain',
+  'mend-leak': 'Mend the leak',
   'ask-way': 'Ask for the way to the outlet',
   'leave-gravel-out': 'Leave the gravel out',
   'vent-high-point': 'Vent at the high point',

@@ -38,6 +38,8 @@ export interface TubGeometry {
   spill: number;
   /** a way out below it, through the fill of the ring */
   exit?: TubDrain;
+  /** to which the water stands at times where that way out ends, and in the ring with it; absent: lower than the way out */
+  flooded?: number;
   ringArea: number;
   /** drainable, 0–1; that of the bed too */
   ringPorosity: number;

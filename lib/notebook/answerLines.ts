@@ -3,6 +3,7 @@ import { adviceWords, GOVERNS_WORDS, monthName } from '../figures/words.js';
 import { changeWords } from '../risk/changeWords.js';
 import {
   advisedOption,
+  isDug,
   monthsFree,
   monthsToEmpty,
   monthWords,
@@ -23,7 +24,7 @@ export function answerLines(
   units: UnitSystem,
 ): string[] {
   const size = (metres: number) => formatQuantity(metres, 'length', units);
-  const { depth_m, raise_m, governs, measure_next, change, as_built } = recommendation;
+  const { depth_m, raise_m, governs, measure_next, change } = recommendation;
   const advised = advisedOption({ options, recommendation });
   const shown = advised ?? possibleOption({ options }, 'no-drain');
   const by = shown === advised ? '' : ' with nothing done';
@@ -31,7 +32,7 @@ export function answerLines(
   return [
     [
       adviceWords(recommendation),
-      depth_m > 0 && !as_built && `, dug ${size(depth_m)} deep`,
+      isDug(recommendation) && `, dug ${size(depth_m)} deep`,
       raise_m > 0 && `, raised by ${size(raise_m)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
     ]

@@ -1,10 +1,7 @@
 /** The wish, the spot and the doubt in a gardener's words. */
 import { ADVICE_NAMES, listText } from '../figures/words.js';
-import { type Advice, advisedOption, type OptionResult, type Report } from '../risk/index.js';
+import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-
-/** Advice that comes before any digging. */
-export const BEFORE_DIGGING: Advice[] = ['measure-first', 'move', 'do-not-dig'];
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;

@@ -2,9 +2,8 @@
 import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
-import { advisedOption, drainWords, type Report } from '../risk/index.js';
+import { advisedOption, BEFORE_DIGGING, drainWords, type Report } from '../risk/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { BEFORE_DIGGING } from './asked.js';
 import { figureHtml } from './figureHtml.js';
 import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';

@@ -6,6 +6,7 @@ import {
   advisedOption,
   type DrainResult,
   type Instead,
+  isDug,
   monthsFree,
   monthsToEmpty,
   monthWords,
@@ -236,12 +237,11 @@ function seasonWords({ from, to, rank, of }: Result['water']['seasons_looked_in'
 }
 
 function recommendationWords({ result }: Report, units: UnitSystem): string {
-  const { depth_m, raise_m, reason, as_built } = result.recommendation;
+  const { depth_m, raise_m, reason } = result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
-  const dug =
-    depth_m > 0 && !as_built
-      ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}`
-      : '';
+  const dug = isDug(result.recommendation)
+    ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}`
+    : '';
   return paragraph([
     `${adviceWords(result.recommendation)}${dug}.`,
     `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`,

@@ -1,5 +1,5 @@
-import { OPTIONS, type OptionName } from './optionNames.js';
-import { type PossibleOption, possibleOption, type Result } from './result.js';
+import { type Advice, OPTIONS, type OptionName } from './optionNames.js';
+import { type PossibleOption, possibleOption, type Recommendation, type Result } from './result.js';
 
 /**
  * The option that is recommended, where it is one that was computed; dug less deep than wished with nothing built it is
@@ -14,4 +14,12 @@ export function advisedOption(
   const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
   const name = [option, ...also].find(isOption) ?? (option === 'shallower' ? 'no-drain' : undefined);
   return name && possibleOption(result, name);
+}
+
+/** Advice that comes before any digging. */
+export const BEFORE_DIGGING: readonly Advice[] = ['measure-first', 'move', 'do-not-dig'];
+
+/** Whether a recommendation is of a hole to be dug, or of a pond as deep as it is wished. */
+export function isDug({ option, as_built }: Pick<Recommendation, 'option' | 'as_built'>): boolean {
+  return !as_built && !BEFORE_DIGGING.includes(option);
 }

@@ -1,11 +1,10 @@
 import type { Site, SpotHead } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { type Candidate, candidatesOf } from './candidates.js';
-import { deepestOf } from './depthCurve.js';
-import { depthsOf } from './depths.js';
 import { worstDig } from './digging.js';
-import { changesOf } from './leastChange.js';
+import { deepestSafe, EASY, easedBy, easedShallower, type Judge, type Weighed } from './easedWish.js';
 import { isAsBuilt, type Measures, NOTHING, namesOf } from './measures.js';
+import { oldDrainOf } from './oldDrain.js';
 import { type OpenFact, openFactAt } from './openFactAt.js';
 import { type Advice, OPTIONS, type OptionName } from './optionNames.js';
 import type { Option } from './options.js';
@@ -38,26 +37,11 @@ export interface Decision {
   rejected: Weighed[];
 }
 
-/** A candidate with its verdict. */
-export interface Weighed {
-  candidate: Candidate;
-  verdict: Verdict;
-}
-
-/** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
-const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
-
 /** Candidates that are dearer to have or to keep than a pipe to an outlet. */
 const DEARER: OptionName[] = ['drain-to-sump', 'ballast'];
 
 /** Answers with a liner laid, which gas gathers under. */
 const VENTED: ReadonlySet<Advice> = new Set([...OPTIONS, 'shallower']);
-
-/** What is tried with a change of the wish, before anything dearer. */
-const EASY: OptionName[] = ['no-drain', 'surface-water-only', 'raise-pond'];
-
-/** Gives the verdicts of measures at depths, of the pond as wished or as `changed`. */
-export type Judge = (m: Measures, depths: number[], changed?: Basis) => Verdict[];
 
 /** Judges with the inputs shifted, counting at the depths that are asked for only. */
 export function shiftedBy(basis: Basis, shift: Shift): Judge {
@@ -115,14 +99,22 @@ export function decide(
 
   const undone: Weighed = { candidate: { option: 'no-drain', measures: NOTHING }, verdict: nothing };
   const open = openFactAt(site, NOTHING, wish, nothing.governs);
-  /** No depth is safe: another spot, or the look that decides whether it is. */
-  const nowhere = (weighed: Weighed) =>
-    decided(weighed, open ? { option: 'measure-first', governs: nothing.governs, open } : { option: 'move' });
+  /** No depth is safe as wished: the look that decides whether it is, less depth used otherwise, or another spot. */
+  const nowhere = (weighed: Weighed) => {
+    if (open) return decided(weighed, { option: 'measure-first', governs: nothing.governs, open });
+    const found = easedShallower(basis, candidates, judge, only);
+    return found
+      ? decided(found, { option: 'shallower', depth: found.depth, change: found.change })
+      : decided(weighed, { option: 'move' });
+  };
   if (lacksEvidence(site) && !nothing.dry)
     return decided(undone, { option: 'measure-first', governs: 'evidence' });
   // A drain that a look at the place may make possible comes before pump, concrete, less depth, and no pond.
   const asking = options.some(({ why }) => why?.asks);
   const askFirst = () => decided(undone, { option: 'measure-first', governs: nothing.governs });
+  // What an old drain does is looked up before anything is laid, raised or poured in its place.
+  const unread = oldDrainOf(site) !== undefined;
+  const rebuilds = ({ drain, raise, ballast }: Measures) => drain !== undefined || raise > 0 || ballast > 0;
   const gas = gasUnder(site, wish) && ({ option: 'vent', governs: 'gas' } as const);
   /** Used otherwise it may be safe with little built. */
   const eased = (): Decision | undefined => {
@@ -136,6 +128,7 @@ export function decide(
       const change = DEARER.includes(candidate.option) && eased();
       if (change) return change;
       if (asking && DEARER.includes(candidate.option)) return askFirst();
+      if (unread && rebuilds(candidate.measures) && !isAsBuilt(candidate.measures)) return askFirst();
       return decided({ candidate, verdict }, { ...gas, emptyingRuled: ruled });
     }
     rejected.push({ candidate, verdict });
@@ -144,16 +137,26 @@ export function decide(
   const dry = rejected.filter(({ verdict }) => verdict.dry || (ruledAnyway && verdict.kept));
   if (dry.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
-    const limited = deepestSafe(basis, dry, judge, ruledAnyway);
+    const limited = deepestSafe(
+      basis,
+      dry.map(({ candidate }) => candidate),
+      judge,
+      ruledAnyway,
+    );
     if (!limited) return nowhere(open ? undone : dry[0]);
     const emptyingRuled = ruledAnyway && !limited.verdict.safe;
     return decided(limited, { option: 'shallower', depth: limited.depth, emptyingRuled, open });
   }
   const change = eased();
   if (change) return change;
-  if (asking) return askFirst();
+  if (asking || unread) return askFirst();
   const kept = rejected.find(({ verdict }) => verdict.kept && verdict.diggable);
-  const shallower = deepestSafe(basis, rejected, judge, false);
+  const shallower = deepestSafe(
+    basis,
+    rejected.map(({ candidate }) => candidate),
+    judge,
+    false,
+  );
   if (shallower && (shallower.depth >= 0.7 * wish || !kept))
     return decided(shallower, { option: 'shallower', depth: shallower.depth, open });
   if (kept) return decided(kept, { emptyingRuled: true });
@@ -193,59 +196,6 @@ export function insteadOf(
     raise_m: candidate.measures.raise,
     per_year: found.verdict.chance.perYear,
   };
-}
-
-/**
- * The least change of the wish with which something easy is safe at it; undefined where none is.
- * @param only - no other change than this is tried; null: none
- */
-function easedBy(
-  basis: Basis,
-  candidates: readonly Candidate[],
-  judge: Judge,
-  only?: WishChange | null,
-): (Weighed & { change: WishChange }) | undefined {
-  if (only === null) return undefined;
-  const { depth, acceptedRisk } = basis.site.pond;
-  const easy = candidates
-    .filter(({ option }) => EASY.includes(option))
-    .map((candidate) => ({ candidate, verdict: judge(candidate.measures, [depth])[0] }))
-    .filter(({ verdict }) => verdict.diggable);
-  const emptied = ({ modes }: Verdict['chance']) =>
-    Math.max(modes['lift-emptied'] ?? 0, modes['floor-heave'] ?? 0, modes['side-slump'] ?? 0);
-  const mends = (things: readonly string[], { kept, chance }: Verdict) =>
-    (kept || things.includes('kept_within_m')) &&
-    (emptied(chance) <= acceptedRisk || things.includes('emptied_in') || things.includes('days_empty'));
-  const changes = changesOf(basis, (things) =>
-    only
-      ? things.length === Object.keys(only).length && things.every((thing) => thing in only)
-      : easy.some(({ verdict }) => mends(things, verdict)),
-  );
-  for (const { change, basis: changed } of changes)
-    for (const { candidate } of easy) {
-      const [verdict] = judge(candidate.measures, [depth], changed);
-      if (verdict.safe) return { candidate, verdict, change };
-    }
-  return undefined;
-}
-
-/** The depth above the wish that is safe with every shallower one, of the first candidate that has one worth digging. */
-function deepestSafe(
-  basis: Basis,
-  passedOver: Weighed[],
-  judge: Judge,
-  emptyingRuled: boolean,
-): (Weighed & { depth: number }) | undefined {
-  const { depth: wish } = basis.site.pond;
-  const depths = depthsOf(basis.site).filter((d) => d < wish);
-  if (depths.length === 0) return undefined;
-  for (const { candidate } of passedOver) {
-    const verdicts = judge(candidate.measures, depths);
-    const at = deepestOf(verdicts.map((v) => v.safe || (emptyingRuled && v.diggable && v.kept)));
-    if (at >= 0 && depths[at] >= WORTH_DIGGING(wish) - 1e-9)
-      return { candidate, depth: depths[at], verdict: verdicts[at] };
-  }
-  return undefined;
 }
 
 /** In order, beyond its limit, or too near to it to tell. */

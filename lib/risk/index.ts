@@ -18,6 +18,7 @@ export * from './drainOf.js';
 export * from './drainWords.js';
 export * from './draws.js';
 export * from './drivers.js';
+export type { Judge, Weighed } from './easedWish.js';
 export * from './emptiedHeaves.js';
 export * from './emptying.js';
 export { monthsFree, monthsToEmpty } from './emptyingRules.js';

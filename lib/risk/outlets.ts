@@ -28,7 +28,7 @@ export const outletChoice = method({
 /** A drain under the floor of a pond to an outlet; `old`: one that lies there. */
 export function drainTo(outlet: Outlet, { sideSlope, shelf }: PondShape, old?: OldDrain): Measures['drain'] {
   const drain = { kind: 'outlet', outlet, flood: floodOf(outlet), sides: { sideSlope, shelf } } as const;
-  return old?.works ? { ...drain, asBuilt: true } : drain;
+  return old?.state === 'works' ? { ...drain, asBuilt: true } : drain;
 }
 
 /** The lawful place that a pump under the planned pond moves most water to, else the best outlet; undefined: there is none. */

@@ -12,6 +12,7 @@ import { floorLevel } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
 import { monthWords } from './monthWords.js';
 import { oldDrainOf } from './oldDrain.js';
+import { oldDrainQuestion } from './oldDrainRule.js';
 import type { OpenFact } from './openFactAt.js';
 import type { OptionName } from './optionNames.js';
 import type { Option } from './options.js';
@@ -75,6 +76,7 @@ function changedWords({ site, decision: d }: Decided): string | undefined {
   const say = sayer(site);
   const first = d.rejected[0]?.verdict;
   const done = [
+    ...(d.depth < pond.depth ? [`dug ${say.length(d.depth)} deep`] : []),
     ...changeWords(d.change, say.length),
     ...(d.measures.way === 'keptOut' ? ['with surface water kept out of the ring'] : []),
     ...(d.measures.raise > 0 ? [`with rim and floor raised ${say.length(d.measures.raise)}`] : []),
@@ -146,7 +148,7 @@ function whyOf({ site, options, decision: d, limits, drain, measureNext }: Decid
 function oldDrainWords(site: Site): string {
   const { looks, highest } = oldDrainOf(site)!;
   const date = ({ day }: OwnReading) => isoDate(Math.floor(day));
-  return `The old drain works: in ${looks.length} looks of wet months from ${date(looks[0])} to ${date(looks.at(-1)!)} the water under the liner stood no higher than ${sayer(site).level(highest)}. Nothing is rebuilt`;
+  return `The old drain works: in ${looks.length} looks of wet months from ${date(looks[0])} to ${date(looks.at(-1)!)} the water under the liner stood no higher than ${sayer(site).level(highest!)}. Nothing is rebuilt`;
 }
 
 /** Whether an option is what is recommended, and not only tried in its place. */
@@ -248,6 +250,8 @@ function asPlanned({ pond }: Site, { lowestSafeLevel }: MonthlyLimits): string {
 function whyWait(site: Site, d: Decision, options: Option[], next: NextMeasurement[]): string {
   if (lacksEvidence(site))
     return 'The survey says too little of the wet half-year to decide; a wet season of dips in sealed standpipes would.';
+  const old = oldDrainQuestion(site);
+  if (old) return `${old.known} ${old.ask}`;
   if (d.open === 'seam') return 'A pipe that is open in that layer only would tell.';
   if (d.open === 'footing') return 'A small hole beside the wall, down to its underside, would tell.';
   if (d.governs !== 'evidence') {

@@ -4,6 +4,7 @@ import { emptyingRules, rebuildRule } from './emptyingRules.js';
 import { lawfulOutlets, questionOf } from './lawfulOutlets.js';
 import { isAsBuilt } from './measures.js';
 import type { MonthlyLimits } from './monthlyLimits.js';
+import { oldDrainOf } from './oldDrain.js';
 import { oldDrainRule } from './oldDrainRule.js';
 import { placeRules } from './placeRules.js';
 import { readingsOf } from './readings.js';
@@ -48,15 +49,17 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   if (d.option === 'measure-first')
     add(
       'measure-first',
-      d.open === 'seam'
-        ? 'Put a pipe into the layer under the clay, open in that layer only, and read it every week through one wet half-year before it is dug.'
-        : d.open === 'footing'
-          ? 'Find out how deep the footing goes before it is dug: a small hole beside the wall, down to its underside.'
-          : d.governs === 'evidence'
-            ? 'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.'
-            : lacking?.asks
-              ? `Measure before anything is bought: ${lacking.text}.`
-              : 'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
+      oldDrainOf(site)
+        ? 'Find out what the old drain does before anything is built: it is cheaper than any of the works.'
+        : d.open === 'seam'
+          ? 'Put a pipe into the layer under the clay, open in that layer only, and read it every week through one wet half-year before it is dug.'
+          : d.open === 'footing'
+            ? 'Find out how deep the footing goes before it is dug: a small hole beside the wall, down to its underside.'
+            : d.governs === 'evidence'
+              ? 'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.'
+              : lacking?.asks
+                ? `Measure before anything is bought: ${lacking.text}.`
+                : 'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
     );
   add(
     'dip-pipe',
@@ -83,6 +86,11 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
     );
   }
   oldDrainRule(basis, d, add);
+  if (site.warnings.some(({ code }) => code === 'pond-leaks'))
+    add(
+      'mend-leak',
+      'The pond loses more than the air takes: find and mend the leak before anything else is done. What is told here counts with it.',
+    );
   if (drain) stoppedRule(basis, d, add);
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
     add(
@@ -147,7 +155,7 @@ function ringOutletRule({ pond }: Basis['site'], level: number, add: AddRule): v
   const slow =
     fill === 'gravel' || width === 0
       ? ''
-      : ` Water gets there through ${fill} only slowly: from the far side of the pond it stands higher than the swale. Gravel all round, down to the swale, would draw it down.`;
+      : ` Water gets there through ${fill} only slowly: from the far side of the pond it stands higher than the swale.`;
   add('ring-outlet', `Keep the way out of the ring open at the swale.${slow}`, { level_m: level });
 }
 

@@ -59,8 +59,9 @@ export interface Places {
   /** outlets and discharges are left out, footings and houses taken at the pond's edge */
   unplaced: Unplaced[];
   footings: Footing[];
-  /** lowest spill point, m */
+  /** lowest spill point, m, and the highest water there where the survey says it */
   spill?: number;
+  spillFlood?: number;
   /** `distance` from the pond's edge, m */
   houses: { name: string; level: number; distance: number; neighbour: boolean }[];
   /** from the pond's edge to the line that joins the boundary points, m */
@@ -145,6 +146,8 @@ export function placesOf(survey: Survey): Places {
     return near.length > 0 ? Math.max(...near.map(level)) : undefined;
   };
   const boundary = boundaryOf(of('boundary'), rims, survey);
+  const spills = of('spill');
+  const swale = spills.find((p) => level(p) === lowest(spills));
   const placed = (points: LevelPoint[]) =>
     points.flatMap((point) => {
       const distance = way(point);
@@ -171,7 +174,8 @@ export function placesOf(survey: Survey): Places {
     })),
     unplaced,
     footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: way(p) ?? AT_EDGE })),
-    spill: lowest(of('spill')),
+    spill: lowest(spills),
+    spillFlood: swale && nearest(of('flood'), swale),
     houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
       name: p.point,
       level: level(p),

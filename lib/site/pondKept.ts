@@ -1,3 +1,4 @@
+import { OPEN_WATER, openWaterEvaporation } from '../pond/index.js';
 import type { PondFacts } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 
@@ -9,8 +10,10 @@ export type PondKept = { held: number } | { within: number; spread: number };
 
 /** Topped up when it shows: a hand's width. Our choice, as is its spread: from 5 to 20 cm in nine ponds of ten. */
 export const USUALLY_KEPT = { within: 0.1, spread: 0.42 };
-/** Fall of a pond that nobody tops up, where no weather tells it, m: a dry summer of an ordinary climate. Our choice. */
-const NEVER_TOPPED_UP = 0.5;
+/** Fall of a pond that nobody tops up where nothing tells of the climate, m, and how far from the equator that is enough. Our choice. */
+const NEVER_TOPPED_UP = { fall: 0.5, from: 45 };
+/** A dry year against an ordinary one: what falls and what the air takes. Our choice. */
+const DRY_YEAR = { rain: 0.7, demand: 1.15 };
 
 /** How a survey says that the level is kept. */
 export function keptOf({ usual_drawdown, kept_within }: PondFacts, assume: Assumptions): PondKept {
@@ -26,21 +29,54 @@ export function keptOf({ usual_drawdown, kept_within }: PondFacts, assume: Assum
   return USUALLY_KEPT;
 }
 
+/** What is known of the climate where no days of weather are. */
+export interface ClimateKnown {
+  /** degrees */
+  latitude: number;
+  /** rain and demand of an ordinary year, m a month */
+  ordinary?: { liquid: number[]; demand: number[] };
+}
+
 /**
  * The same without days of weather to run it through: as low all year as it may fall.
  * @param depth - of the pond, m
  */
-export function heldAtWorst(kept: PondKept, depth: number, assume: Assumptions): PondKept {
+export function heldAtWorst(
+  kept: PondKept,
+  depth: number,
+  climate: ClimateKnown,
+  assume: Assumptions,
+): PondKept {
   if ('held' in kept) return kept;
   if (kept.within < Number.POSITIVE_INFINITY) return { held: kept.within };
-  const held = Math.min(NEVER_TOPPED_UP, depth);
-  assume.add(
-    'usual_drawdown',
-    held,
-    'm',
-    'never topped up, and no weather tells how far it falls: taken as low all year as after a dry summer',
-  );
+  const { fall, by } = fallOf(climate);
+  const held = Math.min(fall, depth);
+  assume.add('fall of the pond', held, 'm', `never topped up: taken as low all year as ${by}`);
   return { held };
+}
+
+/** How far a pond falls that nobody tops up, m, and by what that is known. */
+function fallOf({ latitude, ordinary }: ClimateKnown): { fall: number; by: string } {
+  if (ordinary) {
+    const { liquid, demand } = ordinary;
+    let [fall, most] = [0, 0];
+    // Twice round: it may begin in the dry months.
+    for (let i = 0; i < 24; i++) {
+      const evaporation = openWaterEvaporation.compute(
+        OPEN_WATER.coefficient,
+        DRY_YEAR.demand * demand[i % 12],
+      );
+      fall = Math.max(fall + evaporation - DRY_YEAR.rain * liquid[i % 12], 0);
+      most = Math.max(most, fall);
+    }
+    return { fall: most, by: 'after the dry months of climate.csv in a dry year' };
+  }
+  if (Math.abs(latitude) >= NEVER_TOPPED_UP.from)
+    return { fall: NEVER_TOPPED_UP.fall, by: 'after a dry summer; no weather tells how far it falls' };
+  return {
+    fall: Number.POSITIVE_INFINITY,
+    by: 'it can: no weather tells how far it falls, and a summer there may dry it out',
+  };
 }
 
 /**

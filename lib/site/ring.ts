@@ -5,6 +5,7 @@ import {
   runColumn,
   runTub,
   type TableParameters,
+  type TubForcing,
   type TubGeometry,
   tubHeads,
 } from '../groundwater/index.js';
@@ -21,6 +22,8 @@ export interface RingInWeather {
   catchment: Catchment;
   record: ClimateRecord;
   daysEmpty: number;
+  /** of the pond, m above the datum */
+  fullLevel: number;
   /** parameter sets for the run-off from above, one a sample */
   sets: TableParameters[];
 }
@@ -39,15 +42,25 @@ export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, 
   const kept = Math.min(DAILY_SAMPLES, e.samples);
   const { daily } = e;
   if (daily) daily.tub ??= { asIs: new Float32Array(kept * n), keptOut: new Float32Array(kept * n) };
+  const fed = new Float64Array(n);
+  /** Adds what leaks out of the pond: it runs only as long as the pond stands higher, so that it raises no ring above it. */
+  const raiseByLeak = (drawdown: Float64Array, leaked: Float64Array, forcing: TubForcing) => {
+    for (let d = 0; d < n; d++) forcing.inflow[d] += leaked[d];
+    runTub(tub, forcing, fed);
+    for (let d = 0; d < n; d++) level[d] = Math.min(fed[d], Math.max(level[d], ring.fullLevel - drawdown[d]));
+  };
   const away: Catchment = { ...catchment, uphillArea: 0, roofArea: 0, overflow: 'away', capped: true };
   return (s: number, series: ColumnSeries, clay: Float64Array, pond?: PondSeries) => {
     for (const way of WAYS) {
       tubInflow(record, series, tub, way === 'asIs' ? catchment : away, e.conductivity[s], inflow);
       if (pond) overflowToRing(way === 'asIs' ? catchment : away, pond.overflow, inflow);
-      const leaked = pond?.leaked;
-      if (leaked) for (let d = 0; d < n; d++) inflow[d] += leaked[d];
-      const { closure } = runTub(tub, { inflow, clay, conductivity: e.conductivity[s] }, level);
+      const forcing = { inflow, clay, conductivity: e.conductivity[s] };
+      const { closure } = runTub(tub, forcing, level);
       e.closure = Math.max(e.closure, Math.abs(closure) / tub.ringArea);
+      if (pond?.leaked) raiseByLeak(pond.drawdown, pond.leaked, forcing);
+      // On which days the swale is in flood nobody knows: it may be any.
+      if (tub.flooded !== undefined)
+        for (let d = 0; d < n; d++) if (level[d] < tub.flooded) level[d] = tub.flooded;
       if (firstYear === 0 && s < kept && daily?.tub) daily.tub[way].set(level, s * n);
       tubHeads(tub, level);
       const first = (s * e.years + firstYear) * 12;

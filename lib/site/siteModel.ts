@@ -144,7 +144,9 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
   const capacity = soil.rootCapacity.median;
   const ordinary = ordinaryYearOf(survey, latitude, capacity, warnings);
   const record = recordOf(survey, latitude, ordinary, warnings);
-  const pond = record ? dug : { ...dug, kept: heldAtWorst(dug.kept, dug.depth, assume) };
+  const pond = record
+    ? dug
+    : { ...dug, kept: heldAtWorst(dug.kept, dug.depth, { latitude, ordinary }, assume) };
   const wetMonths = wetMonthsOf(
     bestYear(record && ordinaryYearOfRecord(record, latitude, capacity), ordinary),
     latitude,
@@ -242,7 +244,7 @@ function waterOf(
         fit,
         freeLevel(dips),
         pond.daysEmpty,
-        tub && { tub, catchment },
+        tub && { tub, catchment, fullLevel: pond.fullLevel },
         kept,
       );
     // With a level held and no ring the water does not know how large the pond is.
@@ -260,7 +262,7 @@ function waterOf(
   const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume, dips);
   const sets =
     record && tub ? fitTable(record, [], tablePriors(forTable(ground, record), []), samples, seed).sets : [];
-  const ring = tub && { tub, catchment, sets };
+  const ring = tub && { tub, catchment, fullLevel: pond.fullLevel, sets };
   const days = record && { record, pond: kept };
   const seen = dipPipeLevel(survey, places);
   const water = waterByMonth(common, monthly, wetMonths, ring, seen, pond.daysEmpty, days);

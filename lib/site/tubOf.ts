@@ -37,6 +37,7 @@ export function tubOf(pond: Pond, places: Places, assume: Assumptions): TubGeome
     floor,
     spill: 0,
     exit: exitOf(pond, floor, perimeter, places, assume),
+    flooded: floodedTo(floor, places),
     ringArea: perimeter * Math.max(ring.width, LINER_EDGE),
     ringPorosity: ring.width > 0 ? FILL_POROSITY[ring.fill] : 1,
     ringHold: ring.width > 0 ? FILL_HOLD[ring.fill] : 0,
@@ -94,6 +95,11 @@ export interface Catchment {
   capped: boolean;
 }
 
+/** Highest water where the way out of the ring ends, no higher than the ground; undefined where it does not reach the way out. */
+function floodedTo(floor: number, { spill = 0, spillFlood = spill }: Places): number | undefined {
+  return spill > floor && spillFlood > spill ? Math.min(spillFlood, 0) : undefined;
+}
+
 /** Rain of a heavy day, m. Our choice. */
 const HEAVY_DAY = 0.03;
 
@@ -101,11 +107,15 @@ const HEAVY_DAY = 0.03;
  * Level at which a ring is taken to stand in a wet month whose weather nobody knows, m above the datum: at the ground, or
  * where its way out takes the rain of a heavy day, every day, on the ring and all that drains to it.
  */
-export function fullRing({ floor, spill, exit, ringArea }: TubGeometry, c: Catchment): number {
+export function fullRing(
+  { floor, spill, exit, flooded = floor, ringArea }: TubGeometry,
+  c: Catchment,
+): number {
   if (!exit?.perDepth) return spill;
   const area = (ringArea + c.uphillArea + c.roofArea) * (c.capped ? CAP_LEAK : 1);
   const inflow = (HEAVY_DAY * area) / SECONDS_PER_DAY;
-  return Math.min(floor + Math.sqrt((exit.level - floor) ** 2 + inflow / exit.perDepth), spill);
+  const steady = floor + Math.sqrt((exit.level - floor) ** 2 + inflow / exit.perDepth);
+  return Math.min(Math.max(steady, flooded), spill);
 }
 
 /**

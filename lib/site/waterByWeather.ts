@@ -36,7 +36,7 @@ export function waterByWeather(
   fit: TableFit,
   free: number,
   daysEmpty: number,
-  ring: Pick<RingInWeather, 'tub' | 'catchment'> | undefined,
+  ring: Pick<RingInWeather, 'tub' | 'catchment' | 'fullLevel'> | undefined,
   pond: PondInWeather | undefined,
 ): WaterEnsemble {
   const { samples, seed, unknowns } = common;

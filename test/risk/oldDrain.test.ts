@@ -84,7 +84,7 @@ describe('an old drain under a pond that is there', () => {
     ],
   ])('%s is not counted on', (_, looks, facts) => {
     const told = judged(there(looks, facts));
-    expect(oldDrainOf(told.site)?.works ?? false).toBe(false);
+    expect(oldDrainOf(told.site)?.state).not.toBe('works');
     expect(recommend(told).as_built).toBe(false);
   });
 
@@ -98,16 +98,37 @@ describe('an old drain under a pond that is there', () => {
     }
   });
 
-  test('whose mouth nobody found is looked for before anything is built', () => {
-    const told = recommend(judged(there(LOW, {}, false)));
-    expect(ruleOf(told)).toMatch(/Look for the mouth of an old drain/);
+  test.each<[string, Looks, Record<string, string>, boolean, RegExp]>([
+    [
+      'whose mouth nobody found',
+      LOW,
+      {},
+      false,
+      /Look for the mouth of an old drain before anything is built/,
+    ],
+    ['that stopped', [...LOW, ['2024-04', 0.4]], {}, true, /flush it before anything is rebuilt/],
+    ['that nobody looked at', [], { old_drain: 'yes' }, true, /nobody has read the dip pipe in wet months/],
+    [
+      'that was once high and is low now',
+      [['2023-10', 0.6], ['2023-11', 0.8], ...LOW.slice(1)],
+      { old_drain: 'yes' },
+      true,
+      /some stood above the floor/,
+    ],
+    ['that was looked at twenty years ago', [...LOW, ['2044-07', 1.2]], {}, true, /too old/],
+  ])('%s: looked up before any works', (_, looks, facts, outlet, words) => {
+    // A look in July is of no wet month, but tells what day it is.
+    const told = recommend(judged(there(looks, facts, outlet)));
+    expect(told).toMatchObject({ option: 'measure-first', as_built: false });
+    expect(told.reason).toMatch(words);
+    expect(ruleOf(told)).toMatch(words);
   });
 
-  test('is not read out of dry ground', () => {
+  test('is not read out of dry ground, whoever says that it is there', () => {
     const files = { ...there(LOW), 'heads.csv': baseSurvey({ depth: 1.2 })['heads.csv']! };
     expect(oldDrainOf(judged(files).site)).toBeUndefined();
     expect(oldDrainOf(judged(withItem(files, 'pond.csv', 'old_drain', 'yes')).site)).toMatchObject({
-      works: true,
+      state: 'untold',
     });
   });
 });

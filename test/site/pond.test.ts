@@ -133,9 +133,20 @@ test('how its level is kept: topped up, never, or held; without weather as low a
   expect(kept('kept_within,never,')).toEqual({ within: Number.POSITIVE_INFINITY, spread: 0 });
   expect(kept('usual_drawdown,0.2,m')).toEqual({ held: 0.2 });
   const assume = new Assumptions();
-  expect(heldAtWorst({ within: 0.05, spread: 0 }, 1, assume)).toEqual({ held: 0.05 });
+  const never = { within: Number.POSITIVE_INFINITY, spread: 0 };
+  expect(heldAtWorst({ within: 0.05, spread: 0 }, 1, { latitude: 52 }, assume)).toEqual({ held: 0.05 });
   expect(assume.list).toEqual([]);
-  expect(heldAtWorst({ within: Number.POSITIVE_INFINITY, spread: 0 }, 0.3, assume)).toEqual({ held: 0.3 });
+  expect(heldAtWorst(never, 0.3, { latitude: 52 }, assume)).toEqual({ held: 0.3 });
+  expect(heldAtWorst(never, 1.2, { latitude: 52 }, assume)).toEqual({ held: 0.5 });
+  // Nearer the equator a summer may dry it out.
+  expect(heldAtWorst(never, 1.2, { latitude: -38 }, assume)).toEqual({ held: 1.2 });
+  // Five months of 0.2 m without rain, filled up again after them: 1.05 × 1.15 × 1 m of a dry year, whatever month is the first.
+  for (const first of [1, 9]) {
+    const dry = Array.from({ length: 12 }, (_, i) => (i + first) % 12 < 5);
+    const ordinary = { demand: dry.map((d) => (d ? 0.2 : 0.02)), liquid: dry.map((d) => (d ? 0 : 0.3)) };
+    const { held } = heldAtWorst(never, 3, { latitude: 52, ordinary }, assume) as { held: number };
+    expect(held).toBeCloseTo(1.05 * 1.15, 9);
+  }
   expect(assume.list[0].reason).toContain('never topped up');
 });
 

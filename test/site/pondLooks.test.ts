@@ -98,6 +98,19 @@ describe('a twin of a known leak', () => {
   });
 });
 
+test('what leaks raises no ring above the pond it comes from', () => {
+  const [site, sound] = [twin({ leak: 0.008, ring: '0.3' }), twin({ leak: 0.008, ring: '0.3', looks: 0 })];
+  const { tub, drawdown } = site.water.daily!;
+  const without = sound.water.daily!.tub!.keptOut;
+  let raised = 0;
+  tub!.keptOut.forEach((level, i) => {
+    const pond = site.pond.fullLevel - drawdown![i]!;
+    expect(level).toBeLessThanOrEqual(Math.max(without[i]!, pond) + 1e-6);
+    if (level > without[i]! + 1e-3) raised++;
+  });
+  expect(raised).toBeGreaterThan(100);
+});
+
 describe('the fit of the losses', () => {
   const interval = (days: number, evaporation: number, lost: number): PondInterval => ({
     days,

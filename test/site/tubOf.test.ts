@@ -226,6 +226,16 @@ describe('a way out of the ring', () => {
     expect(assume.list.map(({ item }) => item)).toContain('ring_ksat');
   });
 
+  test('in flood lets the water in as high as the mark beside it, and no higher than the ground', () => {
+    const flooded = (spillFlood: number, spill = -0.5) =>
+      tubOf(pond('gravel'), { ...NO_PLACES, spill, spillFlood }, assume)!;
+    expect([-0.8, -0.2, 0.3].map((mark) => flooded(mark).flooded)).toEqual([undefined, -0.2, 0]);
+    expect(flooded(-0.2, -1).flooded).toBeUndefined();
+    const dry: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: true };
+    expect(fullRing(flooded(-0.8), dry)).toBeLessThan(-0.49);
+    expect(fullRing(flooded(-0.2), dry)).toBe(-0.2);
+  });
+
   test('that lies at the floor of the ring or below it is none', () => {
     for (const spill of [-0.9, -1, -5]) {
       expect(tub(spill)).toMatchObject({ floor: -0.9, spill: 0 });
