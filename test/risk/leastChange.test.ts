@@ -74,6 +74,34 @@ describe('the least change that makes it safe', () => {
     expect(told.reason).toMatch(/emptied in August only and topped up whenever it has fallen by/);
   });
 
+  test('is tried with less depth before another spot', () => {
+    // Loose ground, wet in March and all through a metre: too much water to dig so deep, emptied in March it lifts.
+    const rows = [0.3, 0.3, 0.35, 0.4, 0.5, 0.6, 0.68, 0.72, 0.7, 0.6, 0.45, 0.35];
+    const base = inMonths({ wet: 0.3, dry: 0.7 }, '3', '5e-6');
+    const at = (depth: string, month: string) => {
+      const files = {
+        ...base,
+        'heads.csv': `place,month,depth_m,spread_m,source\n${rows.map((z, m) => `site,${m + 1},${z},0.04,pipe`).join('\n')}\n`,
+      };
+      const wished = withItem(
+        withItem(files, 'pond.csv', 'depth', depth, 'm'),
+        'pond.csv',
+        'emptied_in',
+        month,
+      );
+      return judged(withItem(wished, 'pond.csv', 'days_empty', '10', 'd'));
+    };
+    const wish = at('1', '3');
+    const told = recommend(wish);
+    expect(told).toMatchObject({ option: 'shallower', change: { emptied_in: [8] } });
+    expect(told.depth_m).toBeLessThan(1);
+    expect(told.reason).toMatch(/As wished but dug 0\.\d+ m deep and emptied in August only it holds/);
+    // A survey that wishes just that is safe, by the same chance.
+    const said = at(`${told.depth_m}`, '8');
+    expect(recommend(said)).toMatchObject({ option: 'no-drain', change: null });
+    expect(said.decision.verdict!.chance.perYear).toBeCloseTo(wish.decision.verdict!.chance.perYear, 9);
+  });
+
   test('is told beside a drain, which serves the wish as it is', () => {
     const drained = {
       ...withItem(inMonths({ wet: 0.1, dry: 1.6 }, '3'), 'site.csv', 'discharge_allowed', 'yes'),
