@@ -58,8 +58,8 @@ test('50 years of days and 200 dips: under 400 MB, and the time of one processor
   const figures = JSON.parse(output);
   expect(figures).toMatchObject({ years: 50, looks: 202 });
   expect(figures.memory_mb).toBeLessThan(400);
-  // About 11 s where the yardstick takes 0.5 s; the aim is 5 s, and other work beside doubles the ratio.
+  // About 10 s where the yardstick takes 1 s; the aim is 5 s, and other work beside may double the ratio.
   const rod = (before + yardstick()) / 2;
   console.info(`${(figures.cpu_s / rod).toFixed(1)} times the yardstick of ${rod.toFixed(2)} s`);
-  expect(figures.cpu_s / rod).toBeLessThan(45);
+  expect(figures.cpu_s / rod).toBeLessThan(20);
 });
