@@ -1,3 +1,4 @@
+import type { TubGeometry } from '../groundwater/index.js';
 import type { Basis } from './basis.js';
 import type { Decision } from './decide.js';
 import { emptyingRules, rebuildRule } from './emptyingRules.js';
@@ -107,7 +108,7 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
       'leave-gravel-out',
       'Leave sand and gravel out from under and around the liner: without an outlet they only hold water there.',
     );
-  if (tub?.exit && !drain) ringOutletRule(site, tub.exit.level, add);
+  if (tub?.exit && !drain) ringOutletRule(site, tub, add);
   if (!pond.existing) sideRules(basis, d, add);
   if (!pond.existing) monthRule(basis, d, add);
   if (!pond.existing) pumpingRule(basis, d, add);
@@ -149,14 +150,22 @@ export function rulesOf(basis: Basis, d: Decision, limits: MonthlyLimits): Rule[
   return rules.filter((r, i) => rules.findIndex((o) => o.code === r.code && o.text === r.text) === i);
 }
 
-/** The way out of the ring, and whether its fill lets the water get there. */
-function ringOutletRule({ pond }: Basis['site'], level: number, add: AddRule): void {
+/** The way out of the ring: whether its fill lets the water get there, and whether a flood comes in by it. */
+function ringOutletRule({ pond }: Basis['site'], { exit, flooded }: TubGeometry, add: AddRule): void {
   const { fill, width } = pond.ring;
+  if (flooded !== undefined && flooded > pond.fullLevel) {
+    add(
+      'ring-outlet',
+      'In flood the water in the swale stands above the full pond and fills the ring from there: close that way with rammed clay, and run the analysis again without it.',
+      { level_m: flooded },
+    );
+    return;
+  }
   const slow =
     fill === 'gravel' || width === 0
       ? ''
       : ` Water gets there through ${fill} only slowly: from the far side of the pond it stands higher than the swale.`;
-  add('ring-outlet', `Keep the way out of the ring open at the swale.${slow}`, { level_m: level });
+  add('ring-outlet', `Keep the way out of the ring open at the swale.${slow}`, { level_m: exit!.level });
 }
 
 /** Rain on an open ring that makes a difference, m. Our choice. */

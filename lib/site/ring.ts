@@ -58,10 +58,10 @@ export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, 
       const { closure } = runTub(tub, forcing, level);
       e.closure = Math.max(e.closure, Math.abs(closure) / tub.ringArea);
       if (pond?.leaked) raiseByLeak(pond.drawdown, pond.leaked, forcing);
-      // On which days the swale is in flood nobody knows: it may be any.
+      if (firstYear === 0 && s < kept && daily?.tub) daily.tub[way].set(level, s * n);
+      // On which days the swale is in flood nobody knows: it may be any. Shown day by day is the ring without.
       if (tub.flooded !== undefined)
         for (let d = 0; d < n; d++) if (level[d] < tub.flooded) level[d] = tub.flooded;
-      if (firstYear === 0 && s < kept && daily?.tub) daily.tub[way].set(level, s * n);
       tubHeads(tub, level);
       const first = (s * e.years + firstYear) * 12;
       keepHighestOf(e.tub![way].month, first, months, level);

@@ -37,4 +37,18 @@ describe('a swale beside the ring', () => {
     const { rules } = recommend(judged(ringed('topsoil', { highest_raise: ['0.3', 'm'] })));
     expect(rules.find(({ code }) => code === 'ring-outlet')!.text).toMatch(/through topsoil only slowly/);
   });
+
+  test('in flood above the pond lifts the liner through it, and is told to be closed', () => {
+    const marked = (level: string) => {
+      const files = ringed('gravel');
+      files['levels.csv'] += `F,flood,3,${level}\n`;
+      return withItem(files, 'pond.csv', 'water_above_rim_ground', '-0.2', 'm');
+    };
+    expect(chance(marked('9.55'))).toBe(0);
+    expect(chance(marked('9.9'))).toBeGreaterThan(0.9);
+    const rule = (level: string) =>
+      recommend(judged(marked(level))).rules.find(({ code }) => code === 'ring-outlet')?.text;
+    expect(rule('9.55')).toMatch(/^Keep the way out/);
+    expect(rule('9.9')).toMatch(/close that way with rammed clay/);
+  });
 });
