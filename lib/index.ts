@@ -1,41 +1,38 @@
 /** underpond: what groundwater will do to a lined pond, and what to do about it. The part that runs anywhere. */
+
+export type * from './basis/index.js';
+export { keptPondMethod } from './basis/index.js';
 export * from './climate/index.js';
-export * from './drain/index.js';
-export * from './figures/index.js';
-export * from './formula/index.js';
-export * from './groundwater/index.js';
-export * from './page/index.js';
-export * from './pond/index.js';
-export type * from './risk/index.js';
+export type * from './contract/index.js';
+export type * from './decision/index.js';
 export {
   assess,
-  chanceMethod,
-  chanceOf,
-  chanceText,
-  diggingMethod,
-  drainWords,
-  driversMethod,
   judge,
-  keptPondMethod,
   LOSS,
   leastChangeMethod,
   lossMethod,
   measureNextMethod,
-  monthWords,
-  NOTHING,
-  nextDoorMethod,
   openFactsMethod,
   possibleDrain,
   recommend,
-  reportOf,
-  resultOf,
   spotsMethod,
   tippingMethod,
-  verdictAt,
-  wetDigMethod,
-  workedSheet,
-  workMethod,
-} from './risk/index.js';
+} from './decision/index.js';
+export type * from './digging/index.js';
+export { diggingMethod, wetDigMethod } from './digging/index.js';
+export * from './drain/index.js';
+export * from './figures/index.js';
+export * from './formula/index.js';
+export * from './groundwater/index.js';
+export type * from './heads/index.js';
+export { NOTHING } from './heads/index.js';
+export type * from './options/index.js';
+export * from './page/index.js';
+export * from './pond/index.js';
+export type * from './reliability/index.js';
+export { chanceMethod, chanceOf, driversMethod, verdictAt } from './reliability/index.js';
+export type * from './report/index.js';
+export { nextDoorMethod, reportOf, resultOf, workedSheet, workMethod } from './report/index.js';
 export {
   givenDataIndices,
   type Percentiles,
@@ -131,5 +128,8 @@ export {
   surveyFiles,
   surveyFrom,
 } from './survey/index.js';
+export type * from './text/index.js';
+export { chanceText, drainWords, monthWords } from './text/index.js';
 export * from './units/index.js';
 export * from './uplift/index.js';
+export type * from './works/index.js';

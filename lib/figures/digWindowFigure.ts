@@ -1,6 +1,6 @@
-import { monthWords } from '../risk/index.js';
-import { atLeastText, chanceText, wholePercent } from '../risk/say.js';
 import type { DigWindow } from '../site/index.js';
+import { monthWords } from '../text/index.js';
+import { atLeastText, chanceText, wholePercent } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';

@@ -1,6 +1,6 @@
-import type { Report } from '../risk/report.js';
-import { chanceText } from '../risk/say.js';
+import type { Report } from '../contract/report.js';
 import type { Percentiles } from '../sampling/index.js';
+import { chanceText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, monthName, turnWords } from './words.js';

@@ -1,5 +1,5 @@
+import type { SiteDrain } from '../contract/index.js';
 import { LINK_NAMES, pipesAgainst, SOURCE_NAMES, shoppingLines } from '../drain/index.js';
-import type { SiteDrain } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 

@@ -1,5 +1,5 @@
 /** Colours of every figure: apart in lightness as well as hue, and never the only sign (lines differ in dash too). */
-import type { OptionName } from '../risk/optionNames.js';
+import type { OptionName } from '../contract/optionNames.js';
 
 export const INK = '#22262b';
 export const FAINT_INK = '#5b6168';

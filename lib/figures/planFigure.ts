@@ -1,4 +1,4 @@
-import type { Report } from '../risk/report.js';
+import type { Report } from '../contract/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short, textWidth } from './layout.js';

@@ -1,4 +1,4 @@
-import type { Report } from '../risk/report.js';
+import type { Report } from '../contract/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { monthName } from './words.js';

@@ -1,5 +1,5 @@
-import type { Report } from '../risk/report.js';
-import { chanceText, yearlyText } from '../risk/say.js';
+import type { Report } from '../contract/report.js';
+import { chanceText, yearlyText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';

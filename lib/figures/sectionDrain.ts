@@ -1,4 +1,4 @@
-import type { Report } from '../risk/report.js';
+import type { Report } from '../contract/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, LABEL_SIZE, label, short } from './layout.js';
 import { ALARM, FAINT_INK, INK, LINER, WATER } from './palette.js';

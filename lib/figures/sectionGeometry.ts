@@ -1,5 +1,5 @@
+import type { Report } from '../contract/report.js';
 import { BED_THICKNESS } from '../drain/index.js';
-import type { Report } from '../risk/report.js';
 
 /** A point of the section: m along it from the pond's uphill rim, m above the lowest natural ground at the rim. */
 export type Point = [x: number, z: number];

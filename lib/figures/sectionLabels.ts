@@ -1,6 +1,6 @@
 /** Direct labels of the section. */
-import type { Report } from '../risk/report.js';
-import { possibleOption } from '../risk/result.js';
+import type { Report } from '../contract/report.js';
+import { possibleOption } from '../contract/result.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, folded, LABEL_SIZE, label, short, unbroken } from './layout.js';
 import { ALARM, FAINT_INK, INK, WATER } from './palette.js';

@@ -1,5 +1,5 @@
 /** What is drawn in the section. */
-import type { Report } from '../risk/index.js';
+import type { Report } from '../contract/index.js';
 import { short } from './layout.js';
 import { FAINT_INK, LINER, POND_WATER, RING, STONE, soilColour, WATER } from './palette.js';
 import { BANK, type DrainWay } from './sectionDrain.js';

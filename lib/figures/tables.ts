@@ -1,6 +1,6 @@
-import type { Report } from '../risk/report.js';
-import type { PossibleOption } from '../risk/result.js';
-import { atLeastText, chanceText, isUpkeep, LEAST_CHANCE, yearlyText } from '../risk/say.js';
+import type { Report } from '../contract/report.js';
+import type { PossibleOption } from '../contract/result.js';
+import { atLeastText, chanceText, isUpkeep, LEAST_CHANCE, yearlyText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from './words.js';

@@ -1,4 +1,4 @@
-import type { Report, WaterDay } from '../risk/report.js';
+import type { Report, WaterDay } from '../contract/report.js';
 
 /** Most rows a figure draws: about a pixel each, and a small page. */
 const MOST_ROWS = 1200;

@@ -1,4 +1,4 @@
-import type { Report, WaterDay } from '../risk/report.js';
+import type { Report, WaterDay } from '../contract/report.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import {

@@ -1,12 +1,8 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
+
+import type { Advice, Governs, Recommendation, TippingPoint } from '../contract/index.js';
 import { LINK_NAMES } from '../drain/index.js';
-import {
-  type Advice,
-  type Governs,
-  monthWords,
-  type Recommendation,
-  type TippingPoint,
-} from '../risk/index.js';
+import { monthWords } from '../text/index.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {

@@ -1,7 +1,8 @@
 /** From a survey folder to its output folder: the worked notebook where it can be run, the answer without it elsewhere. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { assess, type Result } from '../risk/index.js';
+import type { Result } from '../contract/index.js';
+import { assess } from '../decision/index.js';
 import { siteModel } from '../site/index.js';
 import { noticeLines, type Survey } from '../survey/index.js';
 import { answerLines } from './answerLines.js';

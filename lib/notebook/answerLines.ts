@@ -1,17 +1,11 @@
 /** The answer in six short lines, for a terminal. */
+
+import { advisedOption, isDug, type PossibleOption, possibleOption, type Result } from '../contract/index.js';
+import { monthsFree, monthsToEmpty } from '../decision/index.js';
 import { adviceWords, GOVERNS_WORDS, monthName } from '../figures/words.js';
-import { changeWords } from '../risk/changeWords.js';
-import {
-  advisedOption,
-  isDug,
-  monthsFree,
-  monthsToEmpty,
-  monthWords,
-  type PossibleOption,
-  possibleOption,
-  type Result,
-} from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { changeWords } from '../text/changeWords.js';
+import { monthWords } from '../text/index.js';
+import { chanceText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /**

@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
+import { assess } from '../decision/index.js';
 import { changesText } from '../page/index.js';
-import { assess, reportOf } from '../risk/index.js';
+import { reportOf } from '../report/index.js';
 import { siteModel } from '../site/index.js';
 import { noticeLines, type Survey, SurveyError } from '../survey/index.js';
 import { readSurvey, surveyFolder } from './readSurvey.js';

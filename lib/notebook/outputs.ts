@@ -1,7 +1,8 @@
 /** What an analysis leaves in a folder besides its notebook. */
 import { join } from 'node:path';
+import type { Assessment } from '../decision/index.js';
 import { type PrivatePart, pageHtml, pondCardHtml, waterYearCsv, workedCsv } from '../page/index.js';
-import { type Assessment, reportOf, workedSheet } from '../risk/index.js';
+import { reportOf, workedSheet } from '../report/index.js';
 import { writeAtomically } from './files.js';
 import { liveScript } from './liveScript.js';
 import { photosOf } from './photos.js';

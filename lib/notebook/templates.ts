@@ -1,5 +1,5 @@
 /** Survey files to fill in: what to ask for, in the units chosen, with remarks that the reader passes over. */
-import { type OnceIn, POWER_CUT, UPKEEP } from '../risk/index.js';
+import { type OnceIn, POWER_CUT, UPKEEP } from '../heads/index.js';
 import { FLOOD_EVERY } from '../site/index.js';
 import { COVERS, SHAPES } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';

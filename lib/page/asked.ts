@@ -1,6 +1,7 @@
 /** The wish, the spot and the doubt in a gardener's words. */
+
+import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../contract/index.js';
 import { ADVICE_NAMES, listText } from '../figures/words.js';
-import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** A share below this is not worth a word. */

@@ -1,8 +1,10 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
+
+import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
 import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
-import { advisedOption, BEFORE_DIGGING, drainWords, type Report } from '../risk/index.js';
+import { drainWords } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { figureHtml } from './figureHtml.js';
 import { bucketWords, bulkWords, measureSizes } from './handy.js';

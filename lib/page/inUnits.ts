@@ -1,5 +1,6 @@
 /** The whole page in the other system of units, written anew in the browser. */
-import { type Assessment, assess, reportOf, workedSheet } from '../risk/index.js';
+import { type Assessment, assess } from '../decision/index.js';
+import { reportOf, workedSheet } from '../report/index.js';
 import { siteModel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import type { LiveData } from './liveData.js';

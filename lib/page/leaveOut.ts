@@ -1,5 +1,6 @@
 /** What the page holds of the survey, and the page without what its owner keeps to themselves. */
-import type { Report, WorkedPart } from '../risk/index.js';
+import type { Report } from '../contract/index.js';
+import type { WorkedPart } from '../report/index.js';
 import type { Survey } from '../survey/index.js';
 import type { Photos } from './record.js';
 

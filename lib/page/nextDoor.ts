@@ -1,9 +1,9 @@
 /** What changes for you next door: where water comes out, how much, before and after, and what to look for. */
 
+import type { Flows, NextDoor, Report } from '../contract/index.js';
 import { NOTICEABLE } from '../drain/index.js';
 import type { Table } from '../figures/table.js';
 import { listText } from '../figures/words.js';
-import type { Flows, NextDoor, Report } from '../risk/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { bucketWords, rainText } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';

@@ -1,8 +1,8 @@
 /** What to measure next, in sentences for the page and the end of every notebook. */
 
+import type { Recommendation, Report } from '../contract/index.js';
 import { monthName } from '../figures/words.js';
-import type { Recommendation, Report } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { chanceText } from '../text/say.js';
 
 /** A measurement with its place, its month and what it may do to the answer; no capital, no stop. */
 export function measurementWords({

@@ -1,5 +1,6 @@
+import type { Report } from '../contract/index.js';
 import { scriptJson } from '../figures/escape.js';
-import type { Report, WorkedPart } from '../risk/index.js';
+import type { WorkedPart } from '../report/index.js';
 import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';

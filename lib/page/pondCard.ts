@@ -1,11 +1,11 @@
 /** The pond card: one printed A6 to keep in the shed. */
 
+import { advisedOption, possibleOption, type Report } from '../contract/index.js';
 import { escapeHtml } from '../figures/escape.js';
 import { spread } from '../figures/spread.js';
 import { px } from '../figures/svgParts.js';
 import { svgText } from '../figures/svgText.js';
 import { monthShort } from '../figures/words.js';
-import { advisedOption, possibleOption, type Report } from '../risk/index.js';
 import { formatBound, type UnitSystem } from '../units/index.js';
 import { text } from './markup.js';
 import { sourceHash } from './policy.js';

@@ -1,6 +1,8 @@
 /** The pond's own year, in words and a table. */
+
+import type { Report } from '../contract/index.js';
 import { pondYearTable } from '../figures/pondYearTable.js';
-import { monthWords, type Report } from '../risk/index.js';
+import { monthWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { paragraph, table } from './markup.js';
 

@@ -1,23 +1,32 @@
 /** What the page rests on: ground, assumptions, warnings, methods, digest, and who stands for it. */
 
+import * as basis from '../basis/index.js';
 import * as climate from '../climate/index.js';
+import type { Report } from '../contract/index.js';
+import * as decision from '../decision/index.js';
+import * as digging from '../digging/index.js';
 import * as drain from '../drain/index.js';
 import type { Table } from '../figures/table.js';
 import { catalogue } from '../formula/index.js';
 import * as groundwater from '../groundwater/index.js';
-import * as risk from '../risk/index.js';
+import * as heads from '../heads/index.js';
+import * as options from '../options/index.js';
+import * as reliability from '../reliability/index.js';
+import * as reportRoom from '../report/index.js';
 import * as seepage from '../seepage/index.js';
 import * as site from '../site/index.js';
 import * as soil from '../soil/index.js';
+import { chanceText, monthWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
+import * as works from '../works/index.js';
 import { rainText } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 /** Photos of the pits by the file name the survey gives, as data URIs. */
 export type Photos = Readonly<Record<string, string>>;
 
-export function groundSection({ result, pits }: risk.Report, units: UnitSystem, photos: Photos): string {
+export function groundSection({ result, pits }: Report, units: UnitSystem, photos: Photos): string {
   const rows = result.ground.layers.map(({ pit, top_m, bottom_m, texture, ksat_m_s, evidence }) => [
     pit,
     `${formatQuantity(top_m, 'length', units)} to ${formatQuantity(bottom_m, 'length', units)}`,
@@ -51,7 +60,7 @@ export function groundSection({ result, pits }: risk.Report, units: UnitSystem, 
   );
 }
 
-function photoHtml({ pit, photo, note }: risk.Report['pits'][number], photos: Photos): string {
+function photoHtml({ pit, photo, note }: Report['pits'][number], photos: Photos): string {
   if (photo === null) return '';
   const words = `Photo of ${pit}${note ? `: ${note}` : ''}`;
   // Only the names the survey gives are looked up, none that every object has.
@@ -64,18 +73,16 @@ function photoHtml({ pit, photo, note }: risk.Report['pits'][number], photos: Ph
 /** A value that was taken, as the reader would write it. */
 function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
   if (typeof value === 'string')
-    return /^\d+(;\d+)*$/.test(value)
-      ? risk.monthWords(value.split(';').map(Number))
-      : `${value} ${unit}`.trim();
+    return /^\d+(;\d+)*$/.test(value) ? monthWords(value.split(';').map(Number)) : `${value} ${unit}`.trim();
   if (item === 'storm_rain') return rainText(value, units);
-  if (unit === 'a year') return `${risk.chanceText(value)} a year`;
+  if (unit === 'a year') return `${chanceText(value)} a year`;
   const kind = ({ m: 'length', s: 'time', Pa: 'pressure', 'm/s': 'conductivity' } as const)[unit];
   return kind
     ? formatQuantity(value, item.endsWith('level') ? 'level' : kind, units)
     : `${Number(value.toPrecision(3))} ${unit}`.trim();
 }
 
-export function assumptionsSection({ result }: risk.Report, units: UnitSystem): string {
+export function assumptionsSection({ result }: Report, units: UnitSystem): string {
   const assumptions: Table = {
     name: 'Assumed, not measured',
     columns: [
@@ -103,7 +110,23 @@ export function assumptionsSection({ result }: risk.Report, units: UnitSystem): 
 
 /** Every method of the library with its source; formulas stand with theirs in the worked steps. */
 export function methodsSection(): string {
-  const rooms = [climate, soil, seepage, groundwater, uplift, drain, site, risk];
+  const rooms = [
+    climate,
+    soil,
+    seepage,
+    groundwater,
+    uplift,
+    drain,
+    site,
+    heads,
+    digging,
+    basis,
+    works,
+    reliability,
+    options,
+    decision,
+    reportRoom,
+  ];
   const entries = rooms.flatMap((room) => Object.values(catalogue({ ...room })));
   return section(
     'methods',
@@ -132,7 +155,7 @@ export function methodsSection(): string {
 }
 
 /** How its level is kept. */
-function keptWords({ kept, usual_drawdown_m }: risk.Report['pond'], size: (value: number) => string): string {
+function keptWords({ kept, usual_drawdown_m }: Report['pond'], size: (value: number) => string): string {
   if (kept.habit === 'held') return `held ${size(usual_drawdown_m)} below it`;
   const habit =
     kept.within_m === null ? 'never topped up' : `topped up when it has fallen by ${size(kept.within_m)}`;
@@ -140,14 +163,14 @@ function keptWords({ kept, usual_drawdown_m }: risk.Report['pond'], size: (value
 }
 
 /** The pond as the survey has it, in a sentence. */
-function pondWords({ pond }: risk.Report, units: UnitSystem): string {
+function pondWords({ pond }: Report, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const emptied =
     pond.emptied_in === 'any'
       ? 'any month, none being named'
       : pond.emptied_in.length === 0
         ? 'no month'
-        : risk.monthWords(pond.emptied_in);
+        : monthWords(pond.emptied_in);
   return (
     `Pond as wished: ${pond.shape}, ${size(pond.length_m)} by ${size(pond.width_m)}, ${size(pond.depth_m)} deep below the lowest ground at the rim, ` +
     `sides ${Number(pond.side_slope.toPrecision(3))} horizontal to 1 vertical; full level ${formatQuantity(pond.full_level_m, 'level', units)}, ${keptWords(pond, size)}; ` +
@@ -156,7 +179,7 @@ function pondWords({ pond }: risk.Report, units: UnitSystem): string {
   );
 }
 
-export function signSection(report: risk.Report, units: UnitSystem, version: string): string {
+export function signSection(report: Report, units: UnitSystem, version: string): string {
   const { result } = report;
   const lines = [
     'Prepared by (not an engineer unless licensed)',

@@ -1,5 +1,5 @@
 /** Saves a copy of the page without what its owner keeps to themselves; in the browser. */
-import { reportOf, workedSheet } from '../risk/index.js';
+import { reportOf, workedSheet } from '../report/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { assessmentIn, photosShown } from './inUnits.js';
 import { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';

@@ -1,4 +1,6 @@
 /** The parts of the page below the verdict. */
+
+import type { Report } from '../contract/index.js';
 import { digWindowFigure } from '../figures/digWindowFigure.js';
 import { hasPlan, planFigure } from '../figures/planFigure.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
@@ -7,8 +9,8 @@ import type { Table } from '../figures/table.js';
 import { optionTable, waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
 import { ADVICE_NAMES, ruleWords, sentence, turnWords } from '../figures/words.js';
-import { monthWords, type Report } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { monthWords } from '../text/index.js';
+import { chanceText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
 import { doubtWords, spotWords, wishWords } from './asked.js';

@@ -1,8 +1,10 @@
 /** How long water stands in what was dug, what else speaks of its highest level, and when to dig, in words. */
+
+import type { Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { monthName } from '../figures/words.js';
-import { monthWords, type Report } from '../risk/index.js';
-import { chanceText } from '../risk/say.js';
+import { monthWords } from '../text/index.js';
+import { chanceText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { list, paragraph, table, text } from './markup.js';
 

@@ -1,6 +1,7 @@
 /** May I lower it today? The answer of the last look into the dip pipe, and how to find the next. */
+
+import type { Report } from '../contract/index.js';
 import { monthName } from '../figures/words.js';
-import type { Report } from '../risk/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /**

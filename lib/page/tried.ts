@@ -1,4 +1,4 @@
-import type { Change } from '../risk/index.js';
+import type { Change } from '../decision/index.js';
 import type { Outlet, Site } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 

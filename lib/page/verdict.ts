@@ -1,23 +1,22 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
 
-import { ADVICE_NAMES, adviceWords, listText, monthName, sentence } from '../figures/words.js';
-import { changeWords } from '../risk/changeWords.js';
 import {
   advisedOption,
   type DrainResult,
   type Instead,
   isDug,
-  monthsFree,
-  monthsToEmpty,
-  monthWords,
   type PossibleOption,
   possibleOption,
   type Report,
   type Result,
   type Water,
-} from '../risk/index.js';
-import { chanceText, WITH_OPTION } from '../risk/say.js';
+} from '../contract/index.js';
+import { monthsFree, monthsToEmpty } from '../decision/index.js';
+import { ADVICE_NAMES, adviceWords, listText, monthName, sentence } from '../figures/words.js';
 import { LEVEL_RIM } from '../site/index.js';
+import { changeWords } from '../text/changeWords.js';
+import { monthWords } from '../text/index.js';
+import { chanceText, WITH_OPTION } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** The verdicts in sentences. */

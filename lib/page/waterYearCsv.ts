@@ -1,4 +1,4 @@
-import type { Report, WaterDay } from '../risk/index.js';
+import type { Report, WaterDay } from '../contract/index.js';
 import type { Percentiles } from '../sampling/index.js';
 import { csvText } from './csv.js';
 

@@ -1,17 +1,9 @@
-import {
-  type Assessment,
-  basisOf,
-  type Decision,
-  drainFor,
-  explained,
-  type Judged,
-  judge,
-  monthlyLimits,
-  NOTHING,
-  type OptionName,
-  outletsOf,
-  verdictAt,
-} from '../risk/index.js';
+import { basisOf } from '../basis/index.js';
+import type { OptionName } from '../contract/index.js';
+import { type Assessment, type Decision, explained, type Judged, judge } from '../decision/index.js';
+import { NOTHING } from '../heads/index.js';
+import { outletsOf } from '../options/index.js';
+import { monthlyLimits, verdictAt } from '../reliability/index.js';
 import {
   type MonthlyLevels,
   planOf,
@@ -21,6 +13,7 @@ import {
   type WaterEnsemble,
 } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
+import { drainFor } from '../works/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
 import { changesOf, type TriedNumbers } from './tried.js';
 

@@ -1,8 +1,11 @@
 /** The what-if in a browser: controls, answer and figures in one element. */
+
+import type { OptionName } from '../contract/index.js';
+import type { Judged } from '../decision/index.js';
 import { DESIGN_WIDTH, type FigureSize } from '../figures/layout.js';
 import { figureSvg } from '../figures/svg.js';
 import { ADVICE_NAMES } from '../figures/words.js';
-import { type Judged, type OptionName, outletsOf } from '../risk/index.js';
+import { outletsOf } from '../options/index.js';
 import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { hasWeatherYears } from './inYears.js';

@@ -1,5 +1,5 @@
 /** The state of the what-if as text: in the page's address, and as a line for a notebook. */
-import { OPTIONS } from '../risk/index.js';
+import { OPTIONS } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { type NumberKey, TRIED } from './tried.js';
 import type { WhatIf } from './whatIf.js';

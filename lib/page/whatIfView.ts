@@ -1,12 +1,16 @@
 /** What the what-if shows of an assessment. */
+
+import type { Governs } from '../contract/index.js';
+import type { Judged } from '../decision/index.js';
 import type { Figure } from '../figures/figure.js';
 import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { adviceWords, GOVERNS_WORDS, sentence } from '../figures/words.js';
-import { type Governs, type Judged, reportOf, type Verdict, verdictAt } from '../risk/index.js';
-import { chanceText, isUpkeep, LEAST_CHANCE, orderText, yearlyText } from '../risk/say.js';
+import { type Verdict, verdictAt } from '../reliability/index.js';
+import { reportOf } from '../report/index.js';
+import { chanceText, isUpkeep, LEAST_CHANCE, orderText, yearlyText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { carried } from './drainSection.js';
 

@@ -1,4 +1,4 @@
-import type { WorkedPart } from '../risk/index.js';
+import type { WorkedPart } from '../report/index.js';
 import { csvText } from './csv.js';
 
 const COLUMNS = [

@@ -1,5 +1,5 @@
 /** The worked calculation, step by step, as it was recorded. */
-import type { WorkedPart, WorkedStep } from '../risk/index.js';
+import type { WorkedPart, WorkedStep } from '../report/index.js';
 import { formatQuantity, type QuantityKind, type UnitSystem } from '../units/index.js';
 import { paragraph, section, table, text } from './markup.js';
 

@@ -4,6 +4,7 @@ export * from './normal.js';
 export * from './percentile.js';
 export * from './populationMoves.js';
 export * from './preposterior.js';
+export * from './remembered.js';
 export * from './replicates.js';
 export * from './sobolIndices.js';
 export * from './sobolSequence.js';

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import type { SiteDrain } from '../../lib/contract/index.js';
+import { type Assessment, assess } from '../../lib/decision/index.js';
 import { dischargeWords, inflowBySource, shoppingLines } from '../../lib/drain/index.js';
 import { shoppingCsv } from '../../lib/page/index.js';
-import { type Assessment, assess, drainFor, resultOf, type SiteDrain } from '../../lib/risk/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { drainFor } from '../../lib/works/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 type Files = Record<string, string>;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../lib/decision/index.js';
 import { type DrainInput, designDrain, LINK_NAMES } from '../../lib/drain/index.js';
 import {
   drainLinkTable,
@@ -9,7 +10,6 @@ import {
   pipeTable,
   shoppingTable,
 } from '../../lib/figures/index.js';
-import { assess } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 

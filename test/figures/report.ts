@@ -1,5 +1,8 @@
 /** Reports that the engine makes of invented gardens, for figures and page; a test may change what it is about. */
-import { assess, type Report, reportOf } from '../../lib/risk/index.js';
+
+import type { Report } from '../../lib/contract/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';

@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
+import { assess, possibleDrain } from '../../lib/decision/index.js';
 import { BARE_RADIUS, evenPlaces, type SectionWorks, withWorks, worksOf } from '../../lib/drain/index.js';
 import { contourLines } from '../../lib/figures/contourLines.js';
 import { FreeRoom } from '../../lib/figures/freeRoom.js';
@@ -11,7 +12,6 @@ import {
   sectionHeadsFigure,
 } from '../../lib/figures/index.js';
 import { DESIGN_WIDTH } from '../../lib/figures/layout.js';
-import { assess, possibleDrain } from '../../lib/risk/index.js';
 import { linerUplift, type PondGround, pondSection, solveFreeSurface } from '../../lib/seepage/index.js';
 import { pondGroundOf, siteModel } from '../../lib/site/index.js';
 import type { UnitSystem } from '../../lib/units/index.js';

@@ -13,10 +13,11 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
+import { assess } from '../../lib/decision/index.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
 import { inert } from '../../lib/notebook/terminal.js';
 import { pageHtml, pondCardHtml, waterYearCsv, workedCsv } from '../../lib/page/index.js';
-import { assess, reportOf, workedSheet } from '../../lib/risk/index.js';
+import { reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { formatWarning, parseSurvey, type Survey, SurveyError } from '../../lib/survey/index.js';
 import { checkResult, orRefusal } from '../survey/verdict.js';

@@ -1,5 +1,6 @@
 /** Runs the library on a folder's files, as the guard is to judge it. */
-import { judge, resultOf } from '../../lib/risk/index.js';
+import { judge } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
 import type { Told } from './told.js';

@@ -1,6 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
+import type { Result } from '../../lib/contract/index.js';
+import { assess } from '../../lib/decision/index.js';
 import { answerLines, fitted } from '../../lib/notebook/answerLines.js';
-import { assess, type Result, resultOf } from '../../lib/risk/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyFrom } from '../../lib/survey/index.js';
 import { demoFiles, surveyOf } from '../folder.js';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
+import type { DepthCurve } from '../../lib/contract/index.js';
 import { deepestSafe } from '../../lib/page/acceptedRisks.js';
-import type { DepthCurve } from '../../lib/risk/index.js';
 
 const curve: DepthCurve = {
   option: 'drain-to-outlet',

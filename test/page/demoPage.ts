@@ -4,9 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { onTestFinished } from 'vitest';
+import { type Assessment, assess } from '../../lib/decision/index.js';
 import { liveScript } from '../../lib/notebook/liveScript.js';
 import { type PrivatePart, pageHtml } from '../../lib/page/index.js';
-import { type Assessment, assess, reportOf, workedSheet } from '../../lib/risk/index.js';
+import { reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import type { Survey } from '../../lib/survey/index.js';
 

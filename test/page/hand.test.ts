@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { pondCardHtml, todayWords } from '../../lib/page/index.js';
 import { marksOf } from '../../lib/page/pondCard.js';
-import { lowerToday } from '../../lib/risk/index.js';
+import { lowerToday } from '../../lib/report/index.js';
 import { itInChromium } from '../chromium.js';
 import { invented } from '../figures/report.js';
 import { briefDemo, surveyOf } from '../folder.js';

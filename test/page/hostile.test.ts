@@ -3,7 +3,7 @@ import { homedir, userInfo } from 'node:os';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it, vi } from 'vitest';
 import { changesText, pondCardHtml, shoppingCsv, workedCsv } from '../../lib/page/index.js';
-import { reportOf, workedSheet } from '../../lib/risk/index.js';
+import { reportOf, workedSheet } from '../../lib/report/index.js';
 import type { Survey } from '../../lib/survey/index.js';
 import { itInChromium } from '../chromium.js';
 import { surveyOf } from '../folder.js';

@@ -10,15 +10,8 @@ import {
 } from '../../lib/figures/index.js';
 import { changesText, upliftLine, verdictWords, viewOf } from '../../lib/page/index.js';
 import { stepNumber } from '../../lib/page/workedSection.js';
-import {
-  chanceText,
-  isUpkeep,
-  orderText,
-  reportOf,
-  resultOf,
-  workedSheet,
-  yearlyText,
-} from '../../lib/risk/index.js';
+import { reportOf, resultOf, workedSheet } from '../../lib/report/index.js';
+import { chanceText, isUpkeep, orderText, yearlyText } from '../../lib/text/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf, demoPage } from './demoPage.js';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
+import type { Report } from '../../lib/contract/index.js';
 import { type PageOptions, pageHtml, upliftLine, verdictWords, waterYearCsv } from '../../lib/page/index.js';
-import type { Report } from '../../lib/risk/index.js';
 import { invented, inventedByMonth } from '../figures/report.js';
 import { surveyOf } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';

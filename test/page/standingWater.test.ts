@@ -1,7 +1,8 @@
 /** What the page says of standing water and the digging window are the numbers of the report and of result.json. */
 import { describe, expect, test } from 'vitest';
 import { yearSection } from '../../lib/page/sections.js';
-import { monthWords, reportOf, resultOf } from '../../lib/risk/index.js';
+import { reportOf, resultOf } from '../../lib/report/index.js';
+import { monthWords } from '../../lib/text/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf } from './demoPage.js';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { explorer, type WhatIf } from '../../lib/page/index.js';
-import { resultOf } from '../../lib/risk/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { uniforms } from '../../lib/sampling/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 

@@ -1,5 +1,8 @@
 /** What a survey is answered, and how two answers differ. */
-import { assess, type Report, reportOf } from '../../lib/risk/index.js';
+
+import type { Report } from '../../lib/contract/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf } from '../folder.js';
 import type { Files } from './sheets.js';

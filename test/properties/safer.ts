@@ -1,13 +1,9 @@
 /** Steps from a more dangerous site to a safer one: along them no chance may rise, and no safe depth lessen. */
-import {
-  assess,
-  type DepthCurve,
-  depthCurve,
-  type Judged,
-  judge,
-  resultOf,
-  safeDepth,
-} from '../../lib/risk/index.js';
+
+import type { DepthCurve } from '../../lib/contract/index.js';
+import { assess, type Judged, judge } from '../../lib/decision/index.js';
+import { depthCurve, safeDepth } from '../../lib/options/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf } from '../folder.js';
 import { SAMPLES } from './answer.js';

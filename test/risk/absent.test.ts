@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { assess, resultOf } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 

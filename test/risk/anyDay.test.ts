@@ -1,6 +1,8 @@
 /** An emptying starts on any day of its month, lasts as long as it lasts, and runs into the next ones. */
 import { describe, expect, test } from 'vitest';
-import { basisOf, chancesOf, monthlyLimits, NOTHING } from '../../lib/risk/index.js';
+import { basisOf } from '../../lib/basis/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { chancesOf, monthlyLimits } from '../../lib/reliability/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

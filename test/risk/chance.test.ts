@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { basisOf, chanceOf, lifeChance, type Measures, NOTHING } from '../../lib/risk/index.js';
+import { basisOf } from '../../lib/basis/index.js';
+import { type Measures, NOTHING } from '../../lib/heads/index.js';
+import { chanceOf, lifeChance } from '../../lib/reliability/index.js';
 import { normalCdf } from '../../lib/sampling/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { assess, type OptionName, resultOf } from '../../lib/risk/index.js';
+import type { OptionName } from '../../lib/contract/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

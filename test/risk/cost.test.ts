@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { assess, costOf, resultOf, unusedPrices, type Work, workOf } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { costOf, resultOf, unusedPrices, type Work, workOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { outline, pondVolume } from '../../lib/uplift/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';

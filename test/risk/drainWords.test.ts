@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assess, drainWords, recommend, reportOf, type SiteDrain } from '../../lib/risk/index.js';
+import type { SiteDrain } from '../../lib/contract/index.js';
+import { assess, recommend } from '../../lib/decision/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { drainWords } from '../../lib/text/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 
 const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 64 }));

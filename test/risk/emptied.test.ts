@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { assess, firstTaller, reportOf } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { firstTaller } from '../../lib/digging/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

@@ -1,14 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { type Basis, basisOf } from '../../lib/basis/index.js';
 import { LEVEL_RESOLUTION, SECONDS_PER_DAY } from '../../lib/formula/index.js';
-import {
-  type Basis,
-  basisOf,
-  chancesOf,
-  type DrainState,
-  drainFor,
-  type Measures,
-  optionsOf,
-} from '../../lib/risk/index.js';
+import type { DrainState, Measures } from '../../lib/heads/index.js';
+import { optionsOf } from '../../lib/options/index.js';
+import { chancesOf } from '../../lib/reliability/index.js';
 import {
   conductivityAround,
   letFall,
@@ -18,6 +13,7 @@ import {
   siteModel,
 } from '../../lib/site/index.js';
 import { steepestByGround } from '../../lib/uplift/index.js';
+import { drainFor } from '../../lib/works/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 const NONE = Number.NEGATIVE_INFINITY;

@@ -1,17 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { basisOf } from '../../lib/basis/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { type TubGeometry, tubBottom, tubHead } from '../../lib/groundwater/index.js';
-import {
-  basisOf,
-  chanceOf,
-  chancesOf,
-  highestOfThree,
-  judge,
-  NOTHING,
-  resultOf,
-  secondsToLift,
-  verdictAt,
-} from '../../lib/risk/index.js';
+import { highestOfThree, NOTHING, secondsToLift } from '../../lib/heads/index.js';
+import { chanceOf, chancesOf, verdictAt } from '../../lib/reliability/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { replicateChance } from '../../lib/sampling/index.js';
 import { REPLICATES, siteModel } from '../../lib/site/index.js';
 import { briefDemo, demoFiles, surveyOf, withItem } from '../folder.js';

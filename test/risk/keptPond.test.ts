@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { keptHeads } from '../../lib/basis/index.js';
 import { calendarOf } from '../../lib/climate/index.js';
-import { chanceOf } from '../../lib/risk/chance.js';
-import { assess, judge, keptHeads, NOTHING, resultOf } from '../../lib/risk/index.js';
+import { assess, judge } from '../../lib/decision/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { chanceOf } from '../../lib/reliability/chance.js';
+import { resultOf } from '../../lib/report/index.js';
 import { type Site, siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { flush } from './flush.js';

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { assess, driversOf, LOSS, lossesOf, NOTHING, recommend } from '../../lib/risk/index.js';
+import { assess, LOSS, lossesOf, recommend } from '../../lib/decision/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { driversOf } from '../../lib/reliability/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

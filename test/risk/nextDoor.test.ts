@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { assess, NOTHING, nextDoor, upliftCheck } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { upliftCheck } from '../../lib/reliability/index.js';
+import { nextDoor } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { judge, recommend } from '../../lib/risk/index.js';
+import { judge, recommend } from '../../lib/decision/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess, resultOf } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf } from '../folder.js';
 import { baseSurvey } from './base.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { Remembered } from '../../lib/risk/remembered.js';
+import { Remembered } from '../../lib/sampling/remembered.js';
 
 test('what was not asked for the longest is forgotten first, and every object has its own', () => {
   const worked: string[] = [];

@@ -1,6 +1,11 @@
 /** Nothing is decided by the last digit: of a level, of an input, of a width. */
 import { describe, expect, test } from 'vitest';
-import { assess, basisOf, chanceOf, NOTHING, type Result, resultOf } from '../../lib/risk/index.js';
+import { basisOf } from '../../lib/basis/index.js';
+import type { Result } from '../../lib/contract/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { chanceOf } from '../../lib/reliability/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { uniforms } from '../../lib/sampling/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import type { Survey } from '../../lib/survey/index.js';

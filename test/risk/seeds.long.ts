@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { assess, recommend } from '../../lib/risk/index.js';
+import { assess, recommend } from '../../lib/decision/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { assess } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

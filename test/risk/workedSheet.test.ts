@@ -1,6 +1,7 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { assess, resultOf, workedSheet } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { resultOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

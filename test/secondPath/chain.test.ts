@@ -3,8 +3,12 @@
  * only (`weather.ts`, `calibration.ts`, `pond.ts`), against the library, for a pond in plain clay and one in a ring.
  */
 import { describe, expect, test } from 'vitest';
+import { basisOf } from '../../lib/basis/index.js';
+import { assess } from '../../lib/decision/index.js';
 import { columnSeries, runColumn, runTub } from '../../lib/groundwater/index.js';
-import { assess, basisOf, chanceOf, NOTHING, reportOf } from '../../lib/risk/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { chanceOf } from '../../lib/reliability/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { ksatAround, siteModel, tubInflow } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 import { calibrated, type Draw, type Reading, Scores } from './calibration.js';

@@ -4,8 +4,10 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { chanceOf } from '../../lib/risk/chance.js';
-import { judge, keptHeads, NOTHING, pondYear } from '../../lib/risk/index.js';
+import { keptHeads, pondYear } from '../../lib/basis/index.js';
+import { judge } from '../../lib/decision/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { chanceOf } from '../../lib/reliability/chance.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';

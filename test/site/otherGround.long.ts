@@ -11,7 +11,8 @@ import {
   type ObservedDay,
   solarDeclination,
 } from '../../lib/climate/index.js';
-import { assess, reportOf } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { read } from '../survey/folder.js';
 import { LATITUDE, realDays } from '../weather.js';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { assess, possibleDrain } from '../../lib/decision/index.js';
 import { withWorks, worksOf } from '../../lib/drain/index.js';
-import { assess, possibleDrain } from '../../lib/risk/index.js';
 import { linerUplift, type PondGround, pondSection, solveFreeSurface } from '../../lib/seepage/index.js';
 import { pondGroundOf, siteModel } from '../../lib/site/index.js';
 import { sorptiveNumber } from '../../lib/soil/index.js';

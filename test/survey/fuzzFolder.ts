@@ -3,9 +3,9 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect } from 'vitest';
+import { assess } from '../../lib/decision/index.js';
 import { OUTPUTS, writeOutputs } from '../../lib/notebook/outputs.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
-import { assess } from '../../lib/risk/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { SurveyError } from '../../lib/survey/index.js';
 import { caseOf } from './fuzz.js';

@@ -1,9 +1,10 @@
 /** A survey as an object: the same as through files, to and from them. */
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../lib/decision/index.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
 import { writeSurvey } from '../../lib/notebook/surveyFolder.js';
-import { assess, resultOf } from '../../lib/risk/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import {
   formatProblem,

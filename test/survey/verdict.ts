@@ -1,5 +1,8 @@
 /** What a run on a folder of files must end in: a result in which every number is possible, or a refusal with places. */
-import { assess, type Result, resultOf } from '../../lib/risk/index.js';
+
+import type { Result } from '../../lib/contract/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey, SURVEY_FILES, SurveyError } from '../../lib/survey/index.js';
 

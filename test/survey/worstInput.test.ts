@@ -1,6 +1,7 @@
 /** Every reader given about a megabyte of its worst: it answers or refuses in words, and soon. */
 import { expect, test } from 'vitest';
-import { assess, resultOf } from '../../lib/risk/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey, SurveyError } from '../../lib/survey/index.js';
 import { QuantityError, readQuantity } from '../../lib/units/index.js';

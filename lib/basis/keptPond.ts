@@ -1,0 +1,131 @@
+import { method } from '../formula/index.js';
+import {
+  floorLevel,
+  fullLevel,
+  highestOf,
+  type Measures,
+  NO_SHIFT,
+  relievedBy,
+  undrainedHead,
+} from '../heads/index.js';
+import { quantile, Remembered } from '../sampling/index.js';
+import { excessTaken, LIFT_VOLUME_DEPTH, planArea } from '../uplift/index.js';
+import type { Basis } from './basis.js';
+
+export const keptPondMethod = method({
+  title: 'The pond as it is kept',
+  what:
+    'The yearly highest of the head outside and what the pond lacks on the same day. Above the full level, and what ballast ' +
+    'holds, the liner lifts: the net head of the day is the full level less that sum.',
+  assumptions: [
+    'with a drain, or one uphill, the sum is at most what the drain leaves and the most that the pond lacks: a bound',
+    'below its brim a pond rises by what comes under its liner; an excess that brings less than 20 mm over the floor is no lift',
+    'a level that is held lacks the same every day, and what comes under the liner is let go',
+  ],
+  source: 'level against level, day by day; balance of volumes for the small excess',
+});
+
+const sums = new Remembered<Float64Array>(6);
+const found = new Remembered<number>();
+
+type Undrained = Pick<Measures, 'way' | 'cutoff'>;
+
+/** What is drawn of the water and how the pond is kept in it. */
+type Kept = Pick<Basis, 'site' | 'draws' | 'highs'>;
+
+/**
+ * Highest sum of the undrained head and what the pond lacks that day, of each year; m above the datum.
+ * @param shift - of the clay's water, m
+ */
+export function keptHeads({ site, draws }: Kept, m: Undrained, shift = NO_SHIFT.water): Float64Array {
+  const { kept } = site.pond;
+  const none = Number.NEGATIVE_INFINITY;
+  if ('held' in kept) {
+    const { clayLow, clayHigh } = draws;
+    const ring = draws.tub?.[m.way];
+    return Float64Array.from(
+      clayLow,
+      (low, i) =>
+        undrainedHead(m.cutoff, low + shift, clayHigh[i] + shift, ring ? ring[i] : none) + kept.held,
+    );
+  }
+  const make = () => Float64Array.from(highestOf(keptMonths({ site }, m, shift)));
+  return shift === NO_SHIFT.water ? sums.of(site.water, `${m.way} ${m.cutoff}`, make) : make();
+}
+
+/**
+ * The same of each month of each year, index (sample × years + year) × 12 + month − 1; m above the datum.
+ * @param shift - of the clay's water, m
+ */
+export function keptMonths(
+  { site: { water, pond } }: Pick<Basis, 'site'>,
+  m: Undrained,
+  shift = NO_SHIFT.water,
+): Float32Array {
+  const held = 'held' in pond.kept ? pond.kept.held : undefined;
+  const { clayLow, clayHigh, tub } =
+    held === undefined
+      ? water.pond!
+      : {
+          clayLow: water.clayLow.month,
+          clayHigh: water.clayHigh.month,
+          tub: water.tub && { asIs: water.tub.asIs.month, keptOut: water.tub.keptOut.month },
+        };
+  const ring = tub?.[m.way];
+  const lacks = held ?? 0;
+  // Of a pond that falls by its days the waters above are sums already.
+  const fallen = held === undefined ? water.pond!.drawdown : undefined;
+  return clayLow.map((low, i) => {
+    const cutoff = m.cutoff === undefined ? undefined : m.cutoff + (fallen ? fallen[i] : 0);
+    const standing = ring ? ring[i] : Number.NEGATIVE_INFINITY;
+    return undrainedHead(cutoff, low + shift, clayHigh[i] + shift, standing) + lacks;
+  });
+}
+
+/** That sum in the year that a share 1 − p exceeds, m above the datum. */
+export function keptHigh(basis: Kept, m: Undrained, p: number): number {
+  const { kept } = basis.site.pond;
+  if ('held' in kept) return basis.highs.yearly(m, p) + kept.held;
+  return found.of(basis.site.water, `${m.way} ${m.cutoff} ${p}`, () =>
+    quantile(keptHeads(basis, m).slice(), p),
+  );
+}
+
+/** The most that the pond lacks in the year that a share 1 − p exceeds, m below full. */
+export function drawdownOf({ site }: Pick<Basis, 'site'>, p: number): number {
+  const { kept } = site.pond;
+  if ('held' in kept) return kept.held;
+  return found.of(site.water, `drawdown ${p}`, () =>
+    quantile(Float64Array.from(highestOf(site.water.pond!.drawdown)), p),
+  );
+}
+
+/** Excess of the sum above what the pond holds that brings no lift, m; see {@link keptPondMethod}. */
+export function excessLetBe({ pond }: Basis['site']): number {
+  if ('held' in pond.kept) return 0;
+  return excessTaken.compute(LIFT_VOLUME_DEPTH, planArea(pond.shape, pond.depth), planArea(pond.shape, 0));
+}
+
+/**
+ * Head outside and pond level of the day that decides in the year that a share 1 − p exceeds, m above the datum: the
+ * yearly highest head, and the pond as far below full as the sum of the day tells.
+ * @param depth - on the axis of the wish, m
+ * @param relieve - what a drain leaves of a head; absent: as it works with its outlet in flood
+ */
+export function decidingDay(
+  basis: Kept,
+  m: Measures,
+  depth: number,
+  p: number,
+  relieve = relievedInFlood(m, depth),
+): { head: number; pond: number } {
+  const head = relieve(basis.highs.yearly(m, p));
+  const most = drawdownOf(basis, 1);
+  const sum = m.drain ? relieve(keptHigh(basis, m, p) - most) + most : keptHigh(basis, m, p);
+  return { head, pond: fullLevel(basis.site, m) + head - sum };
+}
+
+function relievedInFlood(m: Measures, depth: number): (undrained: number) => number {
+  const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
+  return relievedBy(m, floorLevel(depth, m), 'works', flood);
+}

@@ -1,0 +1,13 @@
+/** What the last look into the dip pipe under the liner allows. Levels m above the datum. */
+export interface LowerToday {
+  date: string;
+  /** 1–12 */
+  month: number;
+  /** water under the liner; for a dry pipe the floor of the pipe, below which it stands */
+  water_m: number;
+  dry: boolean;
+  /** lowest pond level on that day; null: may be emptied */
+  lowest_m: number | null;
+  /** lowest level of that month without a dip; null: may be emptied */
+  month_lowest_m: number | null;
+}

@@ -1,0 +1,29 @@
+/** What leaves the ground of the pond, m³/s: before, over the brim, out of the drain as is likely and at the high end. */
+export interface Flows {
+  before: number;
+  brim: number;
+  drain: number;
+  drain_high: number;
+}
+
+/** What the pond and its drain change for others. m, m³/s. */
+export interface NextDoor {
+  /** where the water comes out; level above the datum, way from the pond and to the boundary, null: not surveyed */
+  exit: {
+    kind: 'outlet' | 'sump' | 'brim';
+    name: string;
+    level_m: number | null;
+    distance_m: number | null;
+    to_boundary_m: number | null;
+  };
+  /** where a full pond runs over: the lowest ground of the rim, or away as planned */
+  overflow: 'rim' | 'away';
+  /** from the pond's edge */
+  boundary_m: number | null;
+  /** mean of the wet half-year from the weather; null without weather */
+  winter_day: Flows | null;
+  storm: Flows & { rain_m: number; seconds: number; named: boolean };
+  lowered: { name: string; distance_m: number; likely_m: number; most_m: number; words: string }[];
+  /** distance within which a lowering of the water can be told at all; 0: nowhere */
+  felt_m: number;
+}

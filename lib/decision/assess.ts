@@ -1,0 +1,137 @@
+import { type Basis, basisOf } from '../basis/index.js';
+import type {
+  DepthCurve,
+  Driver,
+  Instead,
+  MonthlyLimits,
+  Recommendation,
+  SiteDrain,
+  SpotResult,
+  TippingPoint,
+} from '../contract/index.js';
+import { isAsBuilt } from '../heads/index.js';
+import { depthCurve, type Option, optionsOf } from '../options/index.js';
+import { driversOf, monthlyLimits } from '../reliability/index.js';
+import type { Pond, Site } from '../site/index.js';
+import { type Decision, decide, insteadOf, isCloseCall } from './decide.js';
+import { drainOf } from './drainOf.js';
+import { LOSS, type Loss } from './loss.js';
+import { withLowering } from './loweringRule.js';
+import { measureNext, mostTelling, type NextMeasurement, worthWaiting } from './measureNext.js';
+import { openFacts } from './openFacts.js';
+import { reasonOf } from './reason.js';
+import { rulesOf } from './rules.js';
+import { elsewhere, spotsOf } from './spots.js';
+import { tippingPoints } from './tippingPoints.js';
+
+/** A site judged: every option against depth, and the decision; all that a step of a what-if shows. */
+export interface Judged {
+  site: Site;
+  basis: Basis;
+  options: Option[];
+  curves: DepthCurve[];
+  decision: Decision;
+  limits: MonthlyLimits;
+  drain: SiteDrain | null;
+  measureNext: NextMeasurement[];
+  loss: Loss;
+  assumptions: Site['assumptions'];
+}
+
+/** A site judged, with what else is worth looking up, what drives the answer, where it turns, and other spots. */
+export interface Assessment extends Judged {
+  tippingPoints: TippingPoint[];
+  drivers: Driver[];
+  spots: SpotResult[];
+  /** beside a drain or slab: the wish used otherwise, which needs none */
+  instead: Instead | null;
+}
+
+/** What a what-if may change without running the water again. */
+export interface Change
+  extends Partial<
+    Pick<Pond, 'depth' | 'fullLevel' | 'kept' | 'highestRaise' | 'emptiedIn' | 'acceptedRisk' | 'margin'>
+  > {
+  /** what decisions are weighed by */
+  loss?: Loss;
+}
+
+/**
+ * Judges a site: chance against depth for every option, the stops, the decision and the drain it needs.
+ * @param site - from {@link siteModel}
+ * @param change - what-if on the pond; the water outside stays as simulated
+ * @param before - an earlier judgement: what it rests on and counted is kept where the change leaves it as it was
+ * @returns for {@link recommend}, {@link resultOf}, {@link reportOf} and the figures
+ */
+export function assess(site: Site, change: Change = {}, before?: Judged): Assessment {
+  return explained(judge(site, change, before));
+}
+
+/** Adds to a judgement what takes a multiple of its time: open facts, what drives the answer, where it turns, and other spots. */
+export function explained(judged: Judged): Assessment {
+  const { site, basis, options, decision } = judged;
+  return {
+    ...judged,
+    measureNext: [...judged.measureNext, ...openFacts(basis, options, judged.loss)].sort(mostTelling),
+    drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
+    tippingPoints: tippingPoints(basis, options),
+    spots: spotsOf(basis, options, decision),
+    instead: insteadOf(basis, options, decision),
+  };
+}
+
+/**
+ * {@link assess} without what takes a multiple of its time: open facts, drivers, tipping points and other spots.
+ * @param site - from {@link siteModel}
+ * @param change - what is other than surveyed
+ * @param before - an earlier judgement, as for {@link assess}
+ * @returns for {@link recommend}, {@link resultOf} and {@link reportOf}
+ */
+export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, before?: Judged): Judged {
+  const changed: Site = { ...site, pond: { ...site.pond, ...change } };
+  const basis = basisOf(changed, before?.basis);
+  const options = optionsOf(basis);
+  const curves = options.map((o) => depthCurve(basis, o));
+  const here = decide(basis, options);
+  const next = measureNext(basis, options, here, loss);
+  const decided = elsewhere(basis, options, here);
+  const decision: Decision =
+    worthWaiting(next, loss) && !changed.pond.existing && !decided.spot
+      ? { ...decided, option: 'measure-first', also: [], governs: 'evidence' }
+      : decided;
+  const drain = drainOf(basis, decision);
+  return {
+    site: changed,
+    basis,
+    options,
+    curves,
+    decision,
+    limits: monthlyLimits(basis, decision.measures, decision.depth || changed.pond.depth),
+    drain,
+    measureNext: next,
+    loss,
+    assumptions: [...site.assumptions, ...(drain?.assumptions ?? [])],
+  };
+}
+
+/**
+ * The recommendation of an assessment, in words and numbers.
+ * @param a - from {@link assess} or {@link judge}
+ * @returns option, depth and raise in m, reason and rules, as in `result.json`
+ */
+export function recommend(a: Judged): Recommendation {
+  const { site, basis, decision, limits } = a;
+  return {
+    option: decision.option,
+    also: decision.also,
+    depth_m: decision.depth,
+    raise_m: decision.measures.raise,
+    governs: decision.governs,
+    reason: reasonOf(a),
+    rules: withLowering(rulesOf(basis, decision, limits), a.drain),
+    close_call: isCloseCall(site, decision),
+    change: decision.change ?? null,
+    as_built: isAsBuilt(decision.measures),
+    measure_next: a.measureNext,
+  };
+}

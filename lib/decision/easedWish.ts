@@ -1,0 +1,95 @@
+import type { Basis } from '../basis/index.js';
+import type { OptionName, WishChange } from '../contract/index.js';
+import type { Measures } from '../heads/index.js';
+import type { Candidate } from '../options/index.js';
+import { deepestOf } from '../options/index.js';
+import type { Verdict } from '../reliability/index.js';
+import { depthsOf } from '../reliability/index.js';
+import { changesOf } from './leastChange.js';
+
+/** A candidate with its verdict. */
+export interface Weighed {
+  candidate: Candidate;
+  verdict: Verdict;
+}
+
+/** Gives the verdicts of measures at depths, of the pond as wished or as `changed`. */
+export type Judge = (m: Measures, depths: number[], changed?: Basis) => Verdict[];
+
+/** Shallowest answer worth digging: 0.3 m and a third of the wish; below that another spot is better. Our choice. */
+const WORTH_DIGGING = (wish: number) => Math.max(0.3, 0.33 * wish);
+
+/** What is tried with a change of the wish, before anything dearer. */
+export const EASY: OptionName[] = ['no-drain', 'surface-water-only', 'raise-pond'];
+
+/**
+ * The least change of the wish with which something easy is safe at it; undefined where none is.
+ * @param only - no other change than this is tried; null: none
+ */
+export function easedBy(
+  basis: Basis,
+  candidates: readonly Candidate[],
+  judge: Judge,
+  only?: WishChange | null,
+): (Weighed & { change: WishChange }) | undefined {
+  if (only === null) return undefined;
+  const { depth, acceptedRisk } = basis.site.pond;
+  const easy = candidates
+    .filter(({ option }) => EASY.includes(option))
+    .map((candidate) => ({ candidate, verdict: judge(candidate.measures, [depth])[0] }))
+    .filter(({ verdict }) => verdict.diggable);
+  const emptied = ({ modes }: Verdict['chance']) =>
+    Math.max(modes['lift-emptied'] ?? 0, modes['floor-heave'] ?? 0, modes['side-slump'] ?? 0);
+  const mends = (things: readonly string[], { kept, chance }: Verdict) =>
+    (kept || things.includes('kept_within_m')) &&
+    (emptied(chance) <= acceptedRisk || things.includes('emptied_in') || things.includes('days_empty'));
+  const changes = changesOf(basis, (things) =>
+    only ? isJust(only, things) : easy.some(({ verdict }) => mends(things, verdict)),
+  );
+  for (const { change, basis: changed } of changes)
+    for (const { candidate } of easy) {
+      const [verdict] = judge(candidate.measures, [depth], changed);
+      if (verdict.safe) return { candidate, verdict, change };
+    }
+  return undefined;
+}
+
+/** Whether a change is of just these things. */
+function isJust(change: WishChange, things: readonly string[]): boolean {
+  return things.length === Object.keys(change).length && things.every((thing) => thing in change);
+}
+
+/** Less depth and a change of the wish with which something easy is safe; undefined where none is worth digging. */
+export function easedShallower(
+  basis: Basis,
+  candidates: readonly Candidate[],
+  judge: Judge,
+  only?: WishChange | null,
+): (Weighed & { depth: number; change: WishChange }) | undefined {
+  if (only === null) return undefined;
+  const easy = candidates.filter(({ option }) => EASY.includes(option));
+  for (const { change, basis: changed } of changesOf(basis, (things) => !only || isJust(only, things))) {
+    const found = deepestSafe(basis, easy, (m, depths) => judge(m, depths, changed), false);
+    if (found) return { ...found, change };
+  }
+  return undefined;
+}
+
+/** The depth above the wish that is safe with every shallower one, of the first candidate that has one worth digging. */
+export function deepestSafe(
+  basis: Basis,
+  passedOver: readonly Candidate[],
+  judge: Judge,
+  emptyingRuled: boolean,
+): (Weighed & { depth: number }) | undefined {
+  const { depth: wish } = basis.site.pond;
+  const depths = depthsOf(basis.site).filter((d) => d < wish);
+  if (depths.length === 0) return undefined;
+  for (const candidate of passedOver) {
+    const verdicts = judge(candidate.measures, depths);
+    const at = deepestOf(verdicts.map((v) => v.safe || (emptyingRuled && v.diggable && v.kept)));
+    if (at >= 0 && depths[at] >= WORTH_DIGGING(wish) - 1e-9)
+      return { candidate, depth: depths[at], verdict: verdicts[at] };
+  }
+  return undefined;
+}

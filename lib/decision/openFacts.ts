@@ -1,0 +1,186 @@
+import { type Basis, basisOf } from '../basis/index.js';
+import { firstOfSeason } from '../climate/index.js';
+import { perDig, UNIT_WEIGHT, worstDig } from '../digging/index.js';
+import { BED_THICKNESS } from '../drain/index.js';
+import { method } from '../formula/index.js';
+import type { Measures } from '../heads/index.js';
+import { FLOOD_ABOVE, floodOf } from '../heads/index.js';
+import { type Option, optionsOf, outletsOf } from '../options/index.js';
+import type { Seam, Site } from '../site/index.js';
+import { decide } from './decide.js';
+import { type Loss, lossesOf } from './loss.js';
+import type { NextMeasurement } from './measureNext.js';
+
+export const openFactsMethod = method({
+  title: 'What a look at an open fact is worth',
+  what:
+    'A fact of the site that nobody looked up may turn out in a few ways. The site is decided anew for each; the worth of ' +
+    'looking is the expected loss of the best choice made blindly less that of the best choice in each case.',
+  assumptions: [
+    'a ditch without a flood mark floods 0.2, 0.4 or 0.8 m above its ordinary water, with chances of 3, 4 and 3 in 10 (our choice)',
+    'below a log that ends less than 0.5 m under the dig a seam under the pressure of the wet season is found once in 10 ' +
+      'holes (our choice)',
+    'a seam that nobody looked into in the wet half-year stands no higher than it was seen in one of two (our choice)',
+    'a dig that heaves, slumps or floods is a failure at the loss of one',
+    'where a case leaves only another spot, that has no price here: the worth then comes out too low',
+  ],
+  source: 'preposterior analysis (Raiffa & Schlaifer 1961); chances and loss our choice',
+});
+
+/** How a fact may turn out. */
+interface Case {
+  chance: number;
+  site: Site;
+}
+
+/** A fact to be looked up without waiting for a wet season. */
+interface OpenFact {
+  what: string;
+  where: string;
+  month: number;
+  cases: Case[];
+}
+
+/** Least depth of ground known under the dig, m. Common practice. */
+const KNOWN_BELOW = 0.5;
+const SEAM_CHANCE = 0.1;
+/** Chance that a seam stands no higher in the wet half-year than it was seen, or than its top. Our choice. */
+const SEAM_AT_REST = 0.5;
+/** Spread of the pressure in a seam that nobody has seen, m. Our choice. */
+const SEAM_SPREAD = 0.2;
+
+/** Worth of looking up what the survey leaves open, and the chance that it changes the answer. */
+export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeasurement[] {
+  const base = decide(basis, options);
+  if (!base.verdict) return [];
+  return factsOf(basis).flatMap(({ what, where, month, cases }) => {
+    const decided = cases.map(({ site, chance }) => {
+      const moved = basisOf(site, basis);
+      const { option, measures, depth, verdict } = decide(
+        moved,
+        optionsOf(moved),
+        undefined,
+        base.change ?? null,
+      );
+      const choice = verdict && option !== 'move' && option !== 'measure-first' ? [{ measures, depth }] : [];
+      return { basis: moved, chance, option, choice };
+    });
+    const chance_to_change = decided.reduce(
+      (sum, { option, chance }) => sum + (option === base.option ? 0 : chance),
+      0,
+    );
+    if (chance_to_change === 0) return [];
+    const choices = [base, ...decided.flatMap(({ choice }) => choice)];
+    const losses = choices.map((choice) => decided.map((turn) => lossIn(turn.basis, choice, loss)));
+    const mean = (values: number[]) => values.reduce((sum, v, i) => sum + v * decided[i].chance, 0);
+    const blind = Math.min(...losses.map(mean));
+    const seeing = mean(decided.map((_, i) => Math.min(...losses.map((row) => row[i]))));
+    return [
+      { what, where, month, waits: false, chance_to_change, worth_drains: Math.max(blind - seeing, 0) },
+    ];
+  });
+}
+
+function factsOf(basis: Basis): OpenFact[] {
+  const { site, highs } = basis;
+  const { places, pond, survey, ground } = site;
+  const facts: OpenFact[] = [];
+  const month = firstOfSeason(site.wetMonths);
+  const marked = outletsOf(basis).filter(({ ditch, flood }) => ditch !== undefined && flood === undefined);
+  if (marked.length > 0)
+    facts.push({
+      what: 'the level of the ditch in flood: the line of debris on its bank, or whoever has seen it full',
+      where: marked[0].name,
+      month,
+      cases: [
+        [0.3, FLOOD_ABOVE / 2],
+        [0.4, FLOOD_ABOVE],
+        [0.3, 2 * FLOOD_ABOVE],
+      ].map(([chance, above]) => ({
+        chance,
+        site: {
+          ...site,
+          places: {
+            ...places,
+            outlets: places.outlets.map((o) =>
+              o.ditch === undefined || o.flood !== undefined ? o : { ...o, flood: o.ditch + above },
+            ),
+          },
+        },
+      })),
+    });
+  const bottom = Math.max(...survey.layers.map((layer) => layer.bottom), 0);
+  if (
+    !pond.existing &&
+    ground.seams.length === 0 &&
+    bottom > 0 &&
+    bottom < pond.depth + BED_THICKNESS + KNOWN_BELOW
+  ) {
+    const pressure = highs.yearly({ way: 'asIs' }, 0.5);
+    const seam: Seam = {
+      pit: survey.layers[0].pit,
+      top: bottom,
+      heads: new Array(12).fill(-pressure),
+      headDepth: -pressure,
+      headSpread: SEAM_SPREAD,
+      assumed: false,
+      coverWeight: UNIT_WEIGHT.mean,
+      from: [],
+    };
+    facts.push({
+      what: 'a deeper hole, half a metre below the dig: sand under pressure there would lift the floor',
+      where: survey.layers[0].pit,
+      month,
+      cases: [
+        { chance: 1 - SEAM_CHANCE, site },
+        { chance: SEAM_CHANCE, site: { ...site, ground: { ...ground, seams: [seam] } } },
+      ],
+    });
+  }
+  const open = ground.seams.filter((seam) => seam.assumed);
+  if (open.length > 0) {
+    const atRest = (seam: Seam): Seam =>
+      seam.assumed
+        ? {
+            ...seam,
+            heads: new Array(12).fill(seam.known ?? seam.top),
+            headDepth: seam.known ?? seam.top,
+            assumed: false,
+          }
+        : seam;
+    facts.push({
+      what: 'how high the water rises in the layer under the clay: a pipe open in that layer only, in the wet half-year',
+      where: open[0].pit,
+      month,
+      cases: [
+        { chance: 1 - SEAM_AT_REST, site },
+        {
+          chance: SEAM_AT_REST,
+          site: { ...site, ground: { ...ground, seams: ground.seams.map(atRest) } },
+        },
+      ],
+    });
+  }
+  return facts;
+}
+
+/** Expected loss of a choice in one case, in drains: its cost, its failures, and a dig that fails. */
+function lossIn(
+  basis: Basis,
+  { measures, depth }: { measures: Measures; depth: number },
+  loss: Loss,
+): number {
+  const { site } = basis;
+  const met = floodedAs(site, measures);
+  const inUse = lossesOf(basis, met, depth, loss);
+  const dig = site.pond.existing ? 0 : worstDig(perDig(site, basis.dig, met, depth)).chance;
+  return inUse.reduce((sum, v) => sum + v, 0) / inUse.length + loss.failure * dig;
+}
+
+/** Measures whose ditch floods as high as it does at a site. */
+function floodedAs({ places }: Site, m: Measures): Measures {
+  const { drain } = m;
+  if (drain?.kind !== 'outlet') return m;
+  const outlet = places.outlets.find(({ name }) => name === drain.outlet.name) ?? drain.outlet;
+  return { ...m, drain: { ...drain, outlet, flood: floodOf(outlet) } };
+}

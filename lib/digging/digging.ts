@@ -1,0 +1,281 @@
+import type { Governs, PerDig } from '../contract/index.js';
+import { BED_THICKNESS } from '../drain/index.js';
+import { LEVEL_RESOLUTION, method } from '../formula/index.js';
+import type { Measures } from '../heads/index.js';
+import { type Draws, highestOf } from '../heads/index.js';
+import { quantile, Remembered } from '../sampling/index.js';
+import { discInflow } from '../seepage/index.js';
+import { conductivityAround, digRadius, layersInSide, type Site, strengthAt } from '../site/index.js';
+import { sayer } from '../text/index.js';
+import {
+  deepestFloor,
+  HEAVE_FACTOR_WANTED,
+  PROTECTION_DEPTH,
+  SIDE_FACTOR_WANTED,
+  type WorkingSlope,
+  workingSlope,
+} from '../uplift/index.js';
+import { deepestFloorOver } from './heave.js';
+import { type Sides, slipLevel } from './sides.js';
+import { boilingHead, takenOut } from './wetDig.js';
+
+export const diggingMethod = method({
+  title: 'Chances while digging',
+  what:
+    'Chance that the floor lacks a factor of 1.25 against heave over a seam, that the sides lack 1.5 against ' +
+    'slumping, and that more water comes in than can be taken out.',
+  assumptions: [
+    'seams at their highest level in the months of digging; unit weight of clay 18.5 ± 0.7 kN/m³',
+    'sides of clay wet and cracked to half their height; of other ground by its kind, see the sides by the kind of ground',
+    'from 1.5 m (5 ft) the sides are no steeper than the class of the ground in 29 CFR 1926 Subpart P, or an engineer designs what holds them',
+    'a floor counts as wet when more seeps in than can be taken out, or it boils, see the water in the hole',
+    'where no month of digging is named, each depth is dug in the month in which least goes wrong',
+  ],
+  source: 'formulas cited; limits common practice and our choice',
+});
+
+/** How deep is dug for a depth on the axis of the wish, m below the datum. */
+export function dugDepth(site: Site, m: Measures, depth: number): number {
+  return depth - m.raise + (m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
+}
+
+/** A hole to be dug, drawn often. */
+export interface DigDraws {
+  /** the months named; where none is, every month by itself, and the best counts */
+  plans: DigPlan[];
+  /** depths below the ground at which the sides of a hole so deep lack their factor, m; ascending, one a sample; absent where they meet no clay */
+  slumps(dug: number): Float64Array | undefined;
+}
+
+/** When it is dug: how its floor heaves then, and where the water stands. */
+export interface DigPlan {
+  /** 1–12 */
+  months: number[];
+  /** depths below the ground at which the floor lacks its factor over a seam, m; ascending, one a sample */
+  heaves: Float64Array;
+  /** highest level in the clay in the months of digging, m above the datum; each sample's years ascending */
+  water: Float32Array;
+  /** level that one year in ten exceeds then, m above the datum */
+  wetWater: number;
+}
+
+const holes = new Remembered<DigDraws>();
+
+const slumping = new Remembered<Float64Array>();
+
+/** A site's hole, drawn as often as everything else. */
+export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
+  const { ground, pond } = site;
+  const each = (f: (s: number) => number) =>
+    Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
+  const { shape, wall, edgingLoad, builtIn } = pond;
+  const key = JSON.stringify([
+    shape,
+    wall,
+    edgingLoad,
+    ground.strengths,
+    ground.sides,
+    ground.seams,
+    builtIn,
+  ]);
+  return holes.of(draws, key, () => ({
+    plans: (builtIn ? [builtIn] : EACH_MONTH).map((months) => {
+      const water = waterWhileDug(site, draws, months);
+      return {
+        months,
+        heaves: each((s) => deepestFloorOver(site, draws, s, months)),
+        water,
+        wetWater: quantile(Float64Array.from(water), WET_YEAR),
+      };
+    }),
+    slumps: (dug) => {
+      const stands = sides(dug);
+      return stands && slumping.of(stands, '', () => each((s) => stands.dug[s] / SIDE_FACTOR_WANTED));
+    },
+  }));
+}
+
+const EACH_MONTH = Array.from({ length: 12 }, (_, month) => [month + 1]);
+/** One year in ten is wetter. */
+const WET_YEAR = 0.9;
+
+function waterWhileDug(site: Site, { samples, years }: Draws, months: number[]): Float32Array {
+  const water = highestOf(site.water.clayLow.month, months);
+  for (let s = 0; s < samples; s++) water.subarray(s * years, (s + 1) * years).sort();
+  return water;
+}
+
+/** The best of the plans of a dig, and its chances. */
+export interface BestDig {
+  plan: DigPlan;
+  chances: PerDig;
+}
+
+const digs = new Remembered<BestDig>();
+
+/** When a depth is best dug; of months alike the driest. */
+export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): BestDig {
+  const dug = dugDepth(site, m, depth);
+  // Measures that are dug alike share their chances.
+  return digs.of(dig, `${depth} ${dug}`, () => {
+    const tried = dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug) }));
+    const worse = (a: BestDig, b: BestDig) =>
+      worstDig(a.chances).chance - worstDig(b.chances).chance || a.plan.wetWater - b.plan.wetWater;
+    return tried.reduce((a, b) => (worse(a, b) > 0 ? b : a));
+  });
+}
+
+/** Months in which a depth may be dug, where none was named and it is not all one. */
+export interface MonthsToDig {
+  months: number[];
+  /** what stands against most of the others */
+  against: Governs;
+}
+
+/** Months in which a depth is dug with no more than the accepted risk; absent where one is named, and where all or none will do. */
+export function monthsToDig(site: Site, dig: DigDraws, m: Measures, depth: number): MonthsToDig | undefined {
+  if (site.pond.builtIn) return undefined;
+  const dug = dugDepth(site, m, depth);
+  const worst = dig.plans.map((plan) => worstDig(chancesPerDig(site, dig, plan, depth, dug)));
+  const fails = worst.filter(({ chance }) => chance > site.pond.acceptedRisk);
+  if (fails.length === 0 || fails.length === worst.length) return undefined;
+  const often = (what: Governs) => fails.filter(({ governs }) => governs === what).length;
+  return {
+    months: dig.plans.flatMap(({ months }, i) => (fails.includes(worst[i]) ? [] : months)),
+    against: fails.map(({ governs }) => governs).reduce((a, b) => (often(b) > often(a) ? b : a)),
+  };
+}
+
+/** Chances per dig at a depth. */
+export function perDig(site: Site, dig: DigDraws, m: Measures, depth: number): PerDig {
+  return bestDig(site, dig, m, depth).chances;
+}
+
+function chancesPerDig(
+  site: Site,
+  dig: DigDraws,
+  { heaves, water: stands }: DigPlan,
+  depth: number,
+  dug: number,
+): PerDig {
+  const { water, pond } = site;
+  const radius = digRadius(pond.shape, depth);
+  const { samples, years } = water;
+  const slumps = dig.slumps(dug);
+  const conductivity = conductivityAround(site, depth);
+  const slips = slipLevel(site, dug);
+  const slipping = shareAbove(stands, slips);
+  const boils = boilingHead(site, depth, dug);
+  const most = takenOut(site);
+  let wet = 0;
+  for (let s = 0; s < samples; s++) {
+    // Seepage is in proportion to the head, so the head that makes it wet is known.
+    const limit = Math.min(most / discInflow.compute(conductivity(s), radius, 1), boils) - dug;
+    const end = (s + 1) * years;
+    for (let i = end - 1; i >= s * years && stands[i] > limit; i--) wet++;
+  }
+  return {
+    heave: shareBelow(heaves, dug),
+    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, dug) : 0, slipping) : 0,
+    wet_floor: wet / (samples * years),
+    factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },
+  };
+}
+
+/** Share of levels above a limit. */
+function shareAbove(levels: Float32Array, limit: number): number {
+  if (!Number.isFinite(limit)) return limit < 0 ? 1 : 0;
+  let above = 0;
+  for (const level of levels) if (level > limit) above++;
+  return above / levels.length;
+}
+
+/** Share of ascending values below a limit. */
+function shareBelow(values: Float64Array, limit: number): number {
+  let [low, high] = [0, values.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (values[middle] < limit) low = middle + 1;
+    else high = middle;
+  }
+  return low / values.length;
+}
+
+/** The chance per dig that stands out, and what it is. */
+export function worstDig(dig: PerDig): { chance: number; governs: Governs } {
+  const all: [number, Governs][] = [
+    [dig.heave, 'floor-heave'],
+    [dig.slump, 'side-slump'],
+    [dig.wet_floor, 'wet-dig'],
+  ];
+  const [chance, governs] = all.reduce((a, b) => (b[0] > a[0] ? b : a));
+  return { chance, governs };
+}
+
+/** Depth of dig at which the 45° line from a footing is reached, m; Infinity where sides lean back as far. */
+export interface FootingLimit {
+  depth: number;
+  name: string;
+  /** the footing is taken as shallow because nobody has seen it */
+  assumed?: true;
+}
+
+/** The footing that limits the dig most. */
+export function footingLimit(site: Site): FootingLimit {
+  const { footings } = site.places;
+  const { sideSlope } = site.pond.shape;
+  let limit: FootingLimit = { depth: Number.POSITIVE_INFINITY, name: '' };
+  for (const f of footings) {
+    // The side leans away from the footing by its slope, and the line falls at 45°.
+    const edge = -f.level + f.distance - site.pond.ring.width;
+    const depth = sideSlope >= 1 ? Number.POSITIVE_INFINITY : Math.max(edge, 0) / (1 - sideSlope);
+    if (depth < limit.depth) limit = { depth, name: f.name, assumed: f.assumed };
+  }
+  return limit;
+}
+
+/** Levelling error on a limit, m; two of it make a condition doubtful. */
+const LEVELLING_ERROR = 0.015;
+
+/** A condition of a dig: met, not met, or doubtful within the levelling error. */
+export interface Condition {
+  governs: Governs;
+  met: 'yes' | 'no' | 'doubtful';
+  text: string;
+}
+
+/** The published working slope for the ground in the sides of a dig; water in a wet year m above the datum. */
+export function workingSlopeAt({ ground }: Site, wetWater: number, dug: number): WorkingSlope {
+  const sides = layersInSide(ground.sides, dug);
+  return workingSlope({ strength: strengthAt(ground, dug)?.median, sides, wet: wetWater > -dug }, dug);
+}
+
+/** Conditions of the dig itself at a depth. */
+export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: number): Condition[] {
+  const conditions: Condition[] = [];
+  const dug = dugDepth(site, m, depth);
+  const { length } = sayer(site);
+  const { slope } = workingSlopeAt(site, bestDig(site, dig, m, depth).plan.wetWater, dug);
+  if (dug >= PROTECTION_DEPTH && site.pond.wall === 'none' && site.pond.shape.sideSlope < slope)
+    conditions.push({
+      governs: 'side-slump',
+      met: 'no',
+      text: `from ${length(PROTECTION_DEPTH)} deep the sides are laid back ${slope} to 1 in this ground, or an engineer designs what holds them`,
+    });
+  const limit = footingLimit(site);
+  if (Number.isFinite(limit.depth)) {
+    const spare = limit.depth - dug;
+    conditions.push({
+      governs: 'footing',
+      met: spare > 2 * LEVELLING_ERROR ? 'yes' : spare < -2 * LEVELLING_ERROR ? 'no' : 'doubtful',
+      text: `the 45° line from the footing ${limit.assumed ? `of ${limit.name}, taken as shallow because nobody has seen it,` : limit.name} allows a dig of ${length(limit.depth)}`,
+    });
+  }
+  if (depth > deepestFloor(site.pond.shape) + LEVEL_RESOLUTION)
+    conditions.push({
+      governs: 'side-slump',
+      met: 'no',
+      text: `at this slope the sides meet at ${length(deepestFloor(site.pond.shape))}`,
+    });
+  return conditions;
+}

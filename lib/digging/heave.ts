@@ -1,0 +1,93 @@
+import { method } from '../formula/index.js';
+import type { Draws, Measures } from '../heads/index.js';
+import type { Seam, Site } from '../site/index.js';
+import { deepestCut, HEAVE_FACTOR_WANTED, waterOverPlug } from '../uplift/index.js';
+import { UNIT_WEIGHT } from './sides.js';
+
+export const heaveMethod = method({
+  title: 'Heave of the floor over a seam',
+  what:
+    'Deepest floor whose ground down to a seam, and what lies on the liner, weigh 1.25 times the pressure in the seam: of the dig ' +
+    'in its months, and of the emptied pond, planned or there, in the months it stands empty.',
+  assumptions: [
+    'an emptied pond has no water left in it; a drain under the liner does not reach the seam',
+    'the plug is wide against its thickness and heaves at once; every year of a sample alike',
+    'a seam that the floor has cut into counts the same: where its water stands above its top, the last of the plug breaks before',
+  ],
+  source: 'total-stress balance in every soil-mechanics text (Das; from memory); factor our choice',
+});
+
+/** Highest level of a seam in some months (1–12), m below the datum ground. */
+export function headIn({ heads }: Seam, months: readonly number[]): number {
+  return Math.min(...months.map((month) => heads[month - 1]!));
+}
+
+/**
+ * Deepest floor over a seam that keeps its factor, m below the datum ground; Infinity where nothing presses.
+ * @param head - level in the seam, m below the datum ground
+ * @param ballast - head of water that what lies on the floor weighs, m
+ * @param weightShift - of the unit weight, standard normal
+ */
+export function deepestOver(seam: Seam, head: number, ballast = 0, weightShift = 0): number {
+  const pressure = seam.top - head - ballast / HEAVE_FACTOR_WANTED;
+  if (seam.top <= head || pressure <= 0) return Number.POSITIVE_INFINITY;
+  const weight = seam.coverWeight + UNIT_WEIGHT.spread * weightShift;
+  return deepestCut.compute(seam.top, HEAVE_FACTOR_WANTED, pressure, weight);
+}
+
+/** Deepest floor of a sample over all seams in some months. */
+export function deepestFloorOver(
+  { ground }: Site,
+  draws: Draws,
+  sample: number,
+  months: readonly number[],
+  ballast = 0,
+): number {
+  let deepest = Number.POSITIVE_INFINITY;
+  for (const seam of ground.seams) {
+    const head = headIn(seam, months) + seam.headSpread * draws.seamHead[sample];
+    deepest = Math.min(deepest, deepestOver(seam, head, ballast, draws.unitWeight[sample]));
+  }
+  return deepest;
+}
+
+/** Days of a month, the longest. */
+const MONTH = 31;
+
+/** Months (1–12) that an emptying begun on any day of a month reaches into. */
+export function monthsEmpty(month: number, days: number): number[] {
+  const count = Math.min(1 + Math.ceil(days / MONTH), 12);
+  return Array.from({ length: count }, (_, i) => ((month - 1 + i) % 12) + 1);
+}
+
+/**
+ * Lowest pond level of a month at which the floor keeps its factor over the seams, m above the datum; null: may be emptied.
+ * @param floor - level of the liner's lowest point, m above the datum
+ * @param score - of the seams' level and the plug's weight, standard normal, positive: worse
+ */
+export function levelOverSeams(
+  site: Site,
+  m: Measures,
+  floor: number,
+  month: number,
+  score: number,
+): number | null {
+  const { ground, pond } = site;
+  const months = monthsEmpty(month, pond.daysEmpty);
+  const heads = ground.seams.map((seam) => {
+    const pressure = seam.top - (headIn(seam, months) - score * seam.headSpread);
+    if (pressure <= 0) return 0;
+    const weight = seam.coverWeight - UNIT_WEIGHT.spread * score;
+    return waterOverPlug.compute(HEAVE_FACTOR_WANTED, pressure, weight, Math.max(seam.top + floor, 0));
+  });
+  const lacking = Math.max(0, ...heads) - pond.floorBallast - m.ballast;
+  return lacking > 0 ? floor + lacking : null;
+}
+
+/** Seams whose pressure nobody looked at, and which alone make a floor so deep unsafe, m below the datum ground. */
+export function unknownSeams({ ground }: Site, deep: number): Seam[] {
+  const holds = (seam: Seam, head: number | undefined) =>
+    head === undefined || deepestOver(seam, head) >= deep;
+  if (ground.seams.some((seam) => !holds(seam, seam.assumed ? seam.known : seam.headDepth))) return [];
+  return ground.seams.filter((seam) => seam.assumed && !holds(seam, seam.headDepth));
+}

@@ -1,0 +1,80 @@
+import type { Draws, Measures } from '../heads/index.js';
+import { Remembered } from '../sampling/index.js';
+import { COVER_WEIGHT, layersInSide, type Site, strengthAt } from '../site/index.js';
+import { type LogEstimate, logValue } from '../soil/index.js';
+import { SOFTENED_SHARE, standingHeight, wetShareAllowed } from '../uplift/index.js';
+
+/** Unit weight of wet clay, N/m³. Common practice. */
+export const UNIT_WEIGHT = { mean: COVER_WEIGHT.mineral, spread: 700 };
+
+/** Heights that clay sides stand, m, one a sample. */
+export interface SideHeights {
+  /** as dug, wet and cracked */
+  dug: Float64Array;
+  /** softened behind a liner, with water or air in the crack */
+  softWet: Float64Array;
+  softDry: Float64Array;
+}
+
+/** Heights at which the sides of a pond so deep fail, depth m; undefined where they meet no clay, and where walls hold them. */
+export type Sides = (depth: number) => SideHeights | undefined;
+
+const standing = new Remembered<SideHeights>();
+
+/** The sides of a site, at the strength of the clay that a pond so deep meets. */
+export function sidesOf(site: Site, draws: Draws): Sides {
+  return (depth) => sideHeights(site, draws, depth);
+}
+
+function sideHeights({ ground, pond }: Site, draws: Draws, depth: number): SideHeights | undefined {
+  const strength = strengthAt(ground, depth);
+  const { shape, edgingLoad } = pond;
+  if (!strength || pond.wall !== 'none') return undefined;
+  return standing.of(draws, JSON.stringify([strength, shape.sideSlope, edgingLoad]), () =>
+    heightsOf(strength, shape.sideSlope, edgingLoad, draws),
+  );
+}
+
+function heightsOf(strength: LogEstimate, slope: number, edgingLoad: number, draws: Draws): SideHeights {
+  const stands = (share: number, crack?: 'water' | 'air') =>
+    Float64Array.from(draws.strength, (z, s) =>
+      standingHeight(
+        share * logValue(strength, z),
+        UNIT_WEIGHT.mean + UNIT_WEIGHT.spread * draws.unitWeight[s],
+        slope,
+        edgingLoad,
+        crack,
+      ),
+    );
+  return { dug: stands(1), softWet: stands(SOFTENED_SHARE), softDry: stands(SOFTENED_SHARE, 'air') };
+}
+
+/** Heights of the sides that an emptied pond bares, m, by depth. */
+export function baredSides({ raise }: Measures, depths: ArrayLike<number>): Float64Array {
+  return Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
+}
+
+/** First of ascending sides that is taller than it stands, by side; their count where none is, as where none is bared. */
+export function firstTaller(sides: Float64Array, stands: (j: number) => number): number {
+  let j = 0;
+  while (j < sides.length && sides[j] <= Math.max(stands(j), 0)) j++;
+  return j;
+}
+
+/**
+ * Share of its height up to which the water outside may stand before a side is too steep for the kinds of ground in it;
+ * −1 where it is too steep dry, 1 where no water makes it so or walls hold it.
+ */
+export function shareAllowed({ ground, pond }: Site, height: number): number {
+  if (pond.wall !== 'none') return 1;
+  const shares = layersInSide(ground.sides, height).map(({ texture, structure }) =>
+    wetShareAllowed(texture, structure, pond.shape.sideSlope),
+  );
+  return Math.min(1, ...shares);
+}
+
+/** Level outside above which a side of some height slips by the kinds of ground in it, m above the datum; ±Infinity: always, never. */
+export function slipLevel(site: Site, height: number): number {
+  const share = height > 0 ? shareAllowed(site, height) : 1;
+  return share < 0 ? Number.NEGATIVE_INFINITY : share >= 1 ? Number.POSITIVE_INFINITY : (share - 1) * height;
+}

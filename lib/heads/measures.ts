@@ -1,0 +1,65 @@
+import type { OptionName } from '../contract/index.js';
+import { pipeRun, reliefLevel } from '../drain/index.js';
+import type { Outlet, PumpedTo, Site, Way } from '../site/index.js';
+import { insetAt, type PondShape } from '../uplift/index.js';
+
+/** What is done about the water, whatever the depth. Levels m above the datum. */
+export interface Measures {
+  /** surface water turned away and the ring capped */
+  way: Way;
+  /** rim and floor lifted together, m */
+  raise: number;
+  /** a drain uphill of the pond: level of its water behind the uphill wall; absent: none */
+  cutoff?: number;
+  /** where that drain ends */
+  cutoffTo?: Outlet;
+  drain?: OutletDrain | { kind: 'sump'; to: PumpedTo };
+  /** head held down by a slab with facings, on floor and sides, m */
+  ballast: number;
+}
+
+interface OutletDrain {
+  kind: 'outlet';
+  outlet: Outlet;
+  flood: number;
+  /** that its pipe runs under before it leaves the pond's edge */
+  sides: Pick<PondShape, 'sideSlope' | 'shelf'>;
+  /** it lies there already, and works */
+  asBuilt?: true;
+}
+
+/** Nothing done. */
+export const NOTHING: Measures = { way: 'asIs', raise: 0, ballast: 0 };
+
+/** The options that make up a set of measures, for `recommendation.also`. */
+export function namesOf(m: Measures): OptionName[] {
+  const names: OptionName[] = [];
+  if (m.way === 'keptOut') names.push('surface-water-only');
+  if (m.raise > 0) names.push('raise-pond');
+  if (m.cutoff !== undefined) names.push('cutoff-drain');
+  if (m.drain) names.push(m.drain.kind === 'outlet' ? 'drain-to-outlet' : 'drain-to-sump');
+  if (m.ballast > 0) names.push('ballast');
+  return names.length > 0 ? names : ['no-drain'];
+}
+
+/** Whether the drain of these measures lies there already: nothing is built for it. */
+export function isAsBuilt(m: Measures | undefined): m is Measures {
+  return m?.drain?.kind === 'outlet' && m.drain.asBuilt === true;
+}
+
+/** Level to which a drain lets the water in its bed fall, for a floor level, without the receiver's own water. */
+export function drainLevel({ drain, raise }: Measures, floor: number): number {
+  return drain?.kind === 'outlet'
+    ? reliefLevel(floor, drain.outlet.level, pipeRun(drain.outlet, insetAt(drain.sides, raise - floor)))
+    : reliefLevel(floor, Number.NEGATIVE_INFINITY, 0);
+}
+
+/** Liner's lowest point, m above the datum, for a depth on the axis of the wish. */
+export function floorLevel(depth: number, m: Measures): number {
+  return m.raise - depth;
+}
+
+/** Level of the full pond, m above the datum. */
+export function fullLevel(site: Site, m: Measures): number {
+  return site.pond.fullLevel + m.raise;
+}

@@ -1,0 +1,46 @@
+import type { Basis } from '../basis/index.js';
+import type { DepthCurve } from '../contract/index.js';
+import { worstDig } from '../digging/index.js';
+import { depthsOf, verdictsAt } from '../reliability/index.js';
+import type { Option } from './options.js';
+
+/** Risk against depth of one option. */
+export function depthCurve(basis: Basis, option: Option): DepthCurve {
+  const depths = depthsOf(basis.site);
+  const { name, measures } = option;
+  const curve: DepthCurve = {
+    option: name,
+    possible: measures !== undefined,
+    depth_m: depths,
+    per_year: [],
+    upkeep: [],
+    per_dig: [],
+    governs: [],
+    safe: [],
+  };
+  if (!measures) return curve;
+  for (const v of verdictsAt(basis, measures, depths)) {
+    curve.per_year.push(v.chance.perYear);
+    curve.upkeep.push(v.chance.upkeep);
+    curve.per_dig.push(worstDig(v.dig).chance);
+    curve.governs.push(v.governs);
+    curve.safe.push(v.safe);
+  }
+  return curve;
+}
+
+/** Place of the deepest of depths that is safe with every shallower one; −1 where not even the first is. */
+export function deepestOf(safe: readonly boolean[]): number {
+  const first = safe.indexOf(false);
+  return (first < 0 ? safe.length : first) - 1;
+}
+
+/** Deepest depth that is safe with every shallower one: 0 where none is, null where all are. */
+export function safeDepth(curve: DepthCurve): {
+  depth: number | null;
+  governs: DepthCurve['governs'][number];
+} {
+  const deepest = deepestOf(curve.safe);
+  if (deepest === curve.safe.length - 1) return { depth: null, governs: 'none' };
+  return { depth: curve.depth_m[deepest] ?? 0, governs: curve.governs[deepest + 1] };
+}

@@ -1,0 +1,218 @@
+import type { Basis } from '../basis/index.js';
+import { drawdownOf, keptHigh } from '../basis/index.js';
+import type { Obstacle, OptionName } from '../contract/index.js';
+import { BED_LOSS } from '../drain/index.js';
+import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING, oldDrainOf } from '../heads/index.js';
+import { quantile } from '../sampling/index.js';
+import { discInflow } from '../seepage/index.js';
+import { ksatAround, type Site } from '../site/index.js';
+import { sayer } from '../text/index.js';
+import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
+import { lawfulOutlets } from './lawfulOutlets.js';
+import { drainTo, outletsOf, pumpedTo } from './outlets.js';
+
+/** An option made concrete for a site, or the reason why it cannot be had. */
+export interface Option {
+  name: OptionName;
+  measures?: Measures;
+  why?: Obstacle;
+}
+
+/** Thickest slab offered inside a liner, m; beyond it another answer is cheaper. Our choice. */
+const THICKEST_SLAB = 0.3;
+/** Rise of the ground at the rim that makes an uphill side, m. Our choice. */
+const UPHILL = 0.1;
+/** A cut-off drain stands half a metre off the wall and as deep as the pond, at most 1 m. Common practice. */
+export const CUTOFF = { distance: 0.5, depth: 1 };
+/** Steady winter recharge over the conductivity holds up the water between cut-off and wall: mean 2 mm/d. */
+const WINTER_RECHARGE = 0.002 / 86400;
+const STEP = 0.05;
+
+/** Every option of the contract, concrete at the wished depth. */
+export function optionsOf(basis: Basis): Option[] {
+  const { site } = basis;
+  return [
+    { name: 'no-drain', measures: NOTHING },
+    surfaceWater(site),
+    cutoff(basis),
+    outletDrain(basis),
+    sumpDrain(basis),
+    raise(basis),
+    ballast(basis),
+  ];
+}
+
+/** Raise enough for the design high and the margin, in steps of 5 cm, at most what is allowed. */
+export function raiseNeeded(basis: Basis, m: Measures): number {
+  const { site } = basis;
+  const high = keptHigh(basis, m, 1 - site.pond.acceptedRisk / 2);
+  const lacking = high + site.pond.margin - site.pond.fullLevel;
+  const wanted = Math.ceil(Math.max(lacking, STEP) / STEP - 1e-9) * STEP;
+  return Number(Math.min(wanted, site.pond.highestRaise).toFixed(4));
+}
+
+function surfaceWater(site: Site): Option {
+  const name = 'surface-water-only';
+  const { catchment, tub } = site;
+  if (!tub)
+    return {
+      name,
+      why: {
+        governs: 'none',
+        text: 'no permeable layer touches the liner, so no surface water gets behind it',
+      },
+    };
+  if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
+    return { name, why: { governs: 'none', text: 'surface water is already kept out' } };
+  return { name, measures: { ...NOTHING, way: 'keptOut' } };
+}
+
+function cutoff(basis: Basis): Option {
+  const name = 'cutoff-drain';
+  const { site } = basis;
+  const { highRim } = site.places;
+  if (highRim < UPHILL)
+    return {
+      name,
+      why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is nearly level' },
+    };
+  const lawful = lawfulReason(site);
+  if (lawful) return { name, why: lawful };
+  const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
+  const invert = highRim - depth;
+  const outlet = outletsOf(basis).find(
+    (o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert,
+  );
+  if (!outlet)
+    return {
+      name,
+      why: { governs: 'fall', text: 'no outlet lies low enough for a drain uphill of the pond' },
+    };
+  const k = ksatAround(site.ground, site.pond.depth).median;
+  const left = CUTOFF.distance * Math.min(Math.sqrt(WINTER_RECHARGE / k), 1);
+  return { name, measures: { ...NOTHING, cutoff: invert + left, cutoffTo: outlet } };
+}
+
+function lawfulReason(site: Site): Obstacle | undefined {
+  const said = site.survey.site.discharge_allowed;
+  if (said === 'no')
+    return { governs: 'discharge', text: 'there is no lawful place for the water (discharge_allowed is no)' };
+  if (said !== 'yes')
+    return {
+      governs: 'discharge',
+      text: 'nobody has said that water may be discharged (discharge_allowed is not yes): ask first',
+    };
+  return undefined;
+}
+
+function endlessFlow(site: Site, level: number): Obstacle | undefined {
+  const limit = site.survey.site.abstraction_limit;
+  if (limit === undefined) return undefined;
+  const winter = quantile(Float64Array.from(site.water.clayLow.month), 0.9);
+  const { shape, depth } = site.pond;
+  const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
+  const flow = discInflow.compute(ksatAround(site.ground, depth).median, radius, Math.max(winter - level, 0));
+  if (flow <= limit) return undefined;
+  const { flow: words } = sayer(site);
+  return {
+    governs: 'discharge',
+    text: `it would run for ever with about ${words(flow)}, above the limit of ${words(limit)}`,
+  };
+}
+
+function outletDrain(basis: Basis): Option {
+  const name = 'drain-to-outlet';
+  const { site, highs } = basis;
+  const lawful = lawfulReason(site);
+  const { why } = lawfulOutlets(site);
+  if (site.places.outlets.length === 0) return { name, why };
+  if (lawful) return { name, why: lawful };
+  if (why) return { name, why };
+  const floor = floorLevel(site.pond.depth, NOTHING);
+  const [outlet] = outletsOf(basis);
+  const measures = { ...NOTHING, drain: drainTo(outlet, site.pond.shape, oldDrainOf(site)) };
+  const level = drainLevel(measures, floor);
+  const lowest = fullLevel(site, NOTHING) - drawdownOf(basis, 0.5);
+  if (level + BED_LOSS >= Math.min(lowest, highs.yearly(NOTHING, 0.5)) && level >= floor)
+    return {
+      name,
+      why: {
+        governs: 'fall',
+        text: `the outlet ${outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}`,
+      },
+    };
+  const endless = endlessFlow(site, level);
+  if (endless) return { name, why: endless };
+  return { name, measures };
+}
+
+function sumpDrain(basis: Basis): Option {
+  const name = 'drain-to-sump';
+  const { site } = basis;
+  const { mains_power, pump_acceptable } = site.survey.site;
+  if (mains_power !== 'yes' || pump_acceptable !== 'yes')
+    return {
+      name,
+      why: { governs: 'lift-power-out', text: 'it needs mains power and an owner who accepts a pump' },
+    };
+  const lawful = lawfulReason(site);
+  if (lawful) return { name, why: lawful };
+  const to = pumpedTo(basis);
+  if (!to) {
+    const far = site.places.unplaced.find(({ role }) => role === 'discharge');
+    if (far)
+      return {
+        name,
+        why: {
+          governs: 'discharge',
+          asks: true,
+          text: `the survey does not say how far ${far.name} is from the pond (levels.csv, distance or x and y)`,
+        },
+      };
+    return {
+      name,
+      why: {
+        governs: 'discharge',
+        text: 'the survey has no lawful place for pumped water (levels.csv, role discharge)',
+      },
+    };
+  }
+  const measures = { ...NOTHING, drain: { kind: 'sump' as const, to } };
+  const endless = endlessFlow(site, drainLevel(measures, floorLevel(site.pond.depth, NOTHING)));
+  if (endless) return { name, why: endless };
+  return { name, measures };
+}
+
+function raise(basis: Basis): Option {
+  const name = 'raise-pond';
+  if (basis.site.pond.highestRaise <= 0)
+    return { name, why: { governs: 'none', text: 'the rim must stay (highest_raise is 0)' } };
+  return { name, measures: { ...NOTHING, raise: raiseNeeded(basis, NOTHING) } };
+}
+
+/** A concrete slab with facings inside the liner, thick enough for the design high with the margin. */
+function ballast(basis: Basis): Option {
+  const name = 'ballast';
+  const { site } = basis;
+  const lacking =
+    keptHigh(basis, NOTHING, 1 - site.pond.acceptedRisk / 2) + site.pond.margin - site.pond.fullLevel;
+  if (lacking <= 0)
+    return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
+  const thickness = Math.ceil(slabThickness.compute(1, lacking, CONCRETE_UNIT_WEIGHT) * 100) / 100;
+  if (thickness > THICKEST_SLAB)
+    return {
+      name,
+      why: {
+        governs: 'lift-full',
+        text: `it would need ${sayer(site).length(thickness)} of concrete on floor and sides`,
+      },
+    };
+  return {
+    name,
+    measures: {
+      ...NOTHING,
+      ballast: ballastHead.compute(CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER, thickness),
+    },
+  };
+}

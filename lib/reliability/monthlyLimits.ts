@@ -1,0 +1,135 @@
+import type { Basis } from '../basis/index.js';
+import { drawdownOf } from '../basis/index.js';
+import type { Barred, MonthlyLimits } from '../contract/index.js';
+import { levelOverSeams, shareAllowed, UNIT_WEIGHT } from '../digging/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
+import { normalQuantile } from '../sampling/index.js';
+import { ksatAround, type Site, strengthAt } from '../site/index.js';
+import { logPercentiles } from '../soil/index.js';
+import { emptyTime, LIFT_DEPTHS, secondsSidesAllow } from '../uplift/index.js';
+import { type MonthWater, soonestLift } from './liftByMonth.js';
+
+/** What a month's limits rest on. */
+export interface MonthlyDesign extends MonthWater {
+  /** head outside that the month exceeds only as often as is accepted, m above the datum */
+  high: number;
+  /** the same of the emptyings that start in it, which run into the next */
+  emptied: number;
+  /** permeability at the 90 % end, m/s */
+  conductivity: number;
+  /** liner's lowest point with the head that ballast holds there, m above the datum */
+  holds: number;
+}
+
+/** Design values of a month (1–12) for measures at a depth. */
+export function monthlyDesign(
+  { site, highs }: Basis,
+  m: Measures,
+  depth: number,
+  month: number,
+): MonthlyDesign {
+  const { pond } = site;
+  const floor = floorLevel(depth, m);
+  const p = 1 - pond.acceptedRisk;
+  const receiver = m.drain?.kind === 'outlet' ? Math.max(m.drain.flood, m.drain.outlet.level) : floor;
+  // A drain keeps the order of heads, so the head it leaves of the design head is the design head it leaves.
+  const relieved = relievedBy(m, floor, 'works', receiver);
+  const high = relieved(highs.monthly(m, month, p));
+  return {
+    high,
+    emptied: Math.max(relieved(highs.monthly(m, month, p, 'emptied')), high),
+    // What was seen under the liner without a store to come from comes as the clay's.
+    clay: site.tub ? relieved(highs.clay(m, month, p)) : high,
+    standing: Math.min(highs.ring(m, month, p), high),
+    conductivity: logPercentiles(ksatAround(site.ground, depth)).p90,
+    holds: emptiedHold(site, m, depth),
+  };
+}
+
+/**
+ * Limits of measures at a depth: the level that the water outside exceeds in that month only as often as is
+ * accepted, with the margin; and the time an emptied pond has from any day of it on, with ground at the permeable end
+ * (90 %) and sides of middling strength with their factor.
+ */
+export function monthlyLimits(basis: Basis, m: Measures, depth: number): MonthlyLimits {
+  const { site } = basis;
+  const limits: MonthlyLimits = { lowestSafeLevel: [], empty: [], barred: [], liftTimes: [] };
+  const months = Array.from({ length: 12 }, (_, i) => monthlyDesign(basis, m, depth, i + 1));
+  const lifts = LIFT_DEPTHS.map((lifted) => soonestLift(site, depth, months, lifted));
+  months.forEach((water, i) => {
+    const { level, free, sides, barred } = lowestLevel(basis, m, depth, i + 1, water);
+    limits.lowestSafeLevel.push(level);
+    limits.barred.push(barred);
+    const times = LIFT_DEPTHS.map((depth, k) => ({ depth, seconds: lifts[k](i, free) }));
+    limits.liftTimes.push(times);
+    limits.empty.push(emptyTime(times[COUNTED].seconds, sides, barred === 'floor-heave'));
+  });
+  return limits;
+}
+
+/** How low the pond may be let with some water outside. */
+interface LowestLevel {
+  /** m above the datum; null: may be emptied */
+  level: number | null;
+  /** the water outside does not reach what holds the emptied liner */
+  free: boolean;
+  /** seconds the bared sides stand */
+  sides: number;
+  /** see {@link MonthlyLimits} */
+  barred: Barred | null;
+}
+
+/**
+ * How low the pond may be let in a month (1–12): to the water outside and the margin, to what the ground over a seam
+ * needs, and no lower than usual where the sides slip as soon as they are bared.
+ * @param water - head outside, and the highest while it stands empty, m above the datum
+ */
+export function lowestLevel(
+  basis: Basis,
+  m: Measures,
+  depth: number,
+  month: number,
+  water: Pick<MonthlyDesign, 'high' | 'emptied'>,
+): LowestLevel {
+  const { site } = basis;
+  const { margin, acceptedRisk } = site.pond;
+  const floor = floorLevel(depth, m);
+  const holds = emptiedHold(site, m, depth);
+  const free = water.emptied <= holds + LEVEL_RESOLUTION;
+  const sides = sidesAllow(site, m, depth, water.emptied);
+  const heaved = levelOverSeams(site, m, floor, month, normalQuantile(1 - acceptedRisk));
+  const levels = [
+    ...(free ? [] : [Math.max(water.high, holds) + margin - m.ballast]),
+    ...(heaved === null ? [] : [heaved]),
+    // A side that slips as soon as it is bared is held by the pond at its usual level.
+    ...(sides === 0 ? [Math.max(fullLevel(site, m) - drawdownOf(basis, 0.5), floor)] : []),
+  ];
+  const slips = sidesAllow(site, m, depth, Number.NEGATIVE_INFINITY) === 0;
+  return {
+    level: levels.length > 0 ? Math.max(...levels) : null,
+    free,
+    sides,
+    barred: heaved !== null ? 'floor-heave' : slips ? 'side-slump' : null,
+  };
+}
+
+/** Place of the depth that counts as lifted. */
+const COUNTED = 1;
+
+/** Seconds the bared sides stand with a head outside. */
+function sidesAllow(site: Site, m: Measures, depth: number, head: number): number {
+  const { pond } = site;
+  const height = depth - m.raise;
+  if (height <= 0 || pond.wall !== 'none') return Number.POSITIVE_INFINITY;
+  const wetShare = Math.min(Math.max((head + height) / height, 0), 1);
+  if (wetShare > shareAllowed(site, height)) return 0;
+  const strength = strengthAt(site.ground, depth);
+  if (!strength) return Number.POSITIVE_INFINITY;
+  const clay = {
+    strength: strength.median,
+    unitWeight: UNIT_WEIGHT.mean,
+    edgingLoad: pond.edgingLoad,
+  };
+  return secondsSidesAllow(clay, height, pond.shape.sideSlope, wetShare);
+}

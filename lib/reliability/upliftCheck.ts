@@ -1,0 +1,41 @@
+import type { Basis } from '../basis/index.js';
+import { decidingDay } from '../basis/index.js';
+import type { Advice, UpliftCheck } from '../contract/index.js';
+import { UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
+import { floorLevel, type Measures } from '../heads/index.js';
+import { EUROCODE_7, upliftUtilisation, waterPressure } from '../uplift/index.js';
+
+/** Share of years whose highest water stays below the level that is checked. */
+export const CHECKED_SHARE = 0.95;
+
+/**
+ * EN 1997-1 limit state UPL (2.4.7.4) on the floor, with measures at a depth.
+ * @param depth - on the axis of the wish, m
+ * @param use - a recorder, for the worked sheet
+ */
+export function upliftCheck(
+  { basis }: { basis: Basis },
+  option: Advice,
+  m: Measures,
+  depth: number,
+  use: Use = unrecorded,
+): UpliftCheck {
+  const floor = floorLevel(depth, m);
+  const { head: high, pond } = decidingDay(basis, m, depth, CHECKED_SHARE);
+  const { lifts, holds } = EUROCODE_7.uplift;
+  const uplift = use(waterPressure, Math.max(high - floor, 0));
+  const weight = use(waterPressure, Math.max(pond - floor, 1e-6)) + m.ballast * UNIT_WEIGHT_OF_WATER;
+  const utilisation = use(upliftUtilisation, lifts, uplift, holds, weight);
+  return {
+    option,
+    depth_m: depth,
+    high_m: high,
+    pond_m: pond,
+    floor_m: floor,
+    ballast_m: m.ballast,
+    lifting_pa: lifts * uplift,
+    holding_pa: holds * weight,
+    utilisation,
+    met: utilisation <= 1,
+  };
+}

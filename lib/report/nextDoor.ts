@@ -1,0 +1,123 @@
+import type { NextDoor, SiteDrain } from '../contract/index.js';
+import type { Decision } from '../decision/index.js';
+import { loweringOf, rationalRunoff } from '../drain/index.js';
+import { method } from '../formula/index.js';
+import { drainLevel, floorLevel } from '../heads/index.js';
+import type { Site } from '../site/index.js';
+import { RUNOFF_COEFFICIENT } from '../soil/index.js';
+import { planArea } from '../uplift/index.js';
+import { loweredGround, stormOf } from '../works/index.js';
+
+export const nextDoorMethod = method({
+  title: 'What changes next door',
+  what:
+    'Water that leaves the ground of the pond before and after: on a mean day of the wet half-year rain less evaporation, ' +
+    'in the storm its run-off; with what a drain brings to one point, and how far its lowering can be told.',
+  assumptions: [
+    'before: lawn; after: a pond full to the brim sheds all rain that falls on it',
+    'a drain is counted with its likely inflow at the highest water of one year in ten, so an ordinary day brings less; ' +
+      'beside it the high end of its sources; a hole in the liner is told of apart',
+    'no storm named: 30 mm in one hour (our choice)',
+  ],
+  source: 'water balance; rational method; lowering by Dupuit with recharge',
+});
+
+/** Farthest that a lowering is looked for, m. */
+const FARTHEST = 200;
+
+/** What changes for others with a decision and its drain. */
+export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): NextDoor {
+  const { places, pond, survey, tub } = site;
+  const area = planArea(pond.shape, 0);
+  const storm = stormOf(site);
+  const shed = (c: number, a: number) => rationalRunoff.compute(c, storm.rain / storm.seconds, a);
+  const surplus = winterSurplus(site);
+  const ground = area + (tub?.ringArea ?? 0);
+  return {
+    exit: exitOf(site, d),
+    overflow: survey.pond.overflow === 'away' ? 'away' : 'rim',
+    boundary_m: places.boundary ?? null,
+    winter_day:
+      surplus === undefined
+        ? null
+        : {
+            before: surplus * ground,
+            brim: surplus * area,
+            drain: drain?.inflow.clay ?? 0,
+            drain_high: drain?.sources.find(({ source }) => source === 'clay')?.high ?? 0,
+          },
+    storm: {
+      rain_m: storm.rain,
+      seconds: storm.seconds,
+      named: survey.site.storm_rain !== undefined,
+      // What a drain catches of roof and slope ran off before as well.
+      before:
+        shed(RUNOFF_COEFFICIENT.lawn.likely, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
+      brim: shed(1, area),
+      drain: drain?.governing.total.likely ?? 0,
+      drain_high: drain?.governing.total.high ?? 0,
+    },
+    lowered: (drain?.lowering ?? []).map(({ name, distance, lowered, words }) => ({
+      name,
+      distance_m: distance,
+      likely_m: lowered.likely,
+      most_m: lowered.high,
+      words,
+    })),
+    felt_m: drain ? feltTo(site, d, drain) : 0,
+  };
+}
+
+/** Rain less evaporation on a mean day of the wet half-year, m/s; never below nothing. */
+function winterSurplus({ record, wetMonths }: Site): number | undefined {
+  if (!record) return undefined;
+  let sum = 0;
+  let days = 0;
+  record.month.forEach((month, day) => {
+    if (!wetMonths.includes(month)) return;
+    sum += record.rain[day] - record.demand[day];
+    days++;
+  });
+  return Math.max(sum / Math.max(days, 1), 0) / 86_400;
+}
+
+function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
+  const { drain } = measures;
+  const { places } = site;
+  const leads = drain !== undefined && option !== 'measure-first' && option !== 'move';
+  const end = !leads ? undefined : drain.kind === 'outlet' ? drain.outlet : drain.to;
+  if (!end)
+    return {
+      kind: 'brim',
+      name: 'lowest ground of the rim',
+      level_m: 0,
+      distance_m: 0,
+      to_boundary_m: places.boundary ?? null,
+    };
+  return {
+    kind: drain!.kind,
+    name: end.name,
+    level_m: end.level,
+    distance_m: end.distance,
+    to_boundary_m: drain?.kind === 'outlet' ? (drain.outlet.toBoundary ?? null) : null,
+  };
+}
+
+/** Distance within which the lowering is more than nobody could tell, at the permeable end of the ground. */
+function feltTo(site: Site, d: Decision, { input }: SiteDrain): number {
+  const { ground, survey } = site;
+  const level = drainLevel(d.measures, floorLevel(d.depth, d.measures));
+  const lowered = Math.max((input.outside ?? 0) - level, 0);
+  const around = loweredGround(site, level, d.depth);
+  const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
+  const felt = (distance: number) =>
+    loweringOf({ name: '', distance }, lowered, around, shrinkable).words !== 'not noticeable';
+  if (!felt(0)) return 0;
+  let [near, far] = [0, FARTHEST];
+  for (let i = 0; i < 24; i++) {
+    const middle = (near + far) / 2;
+    if (felt(middle)) near = middle;
+    else far = middle;
+  }
+  return far;
+}

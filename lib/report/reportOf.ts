@@ -1,0 +1,168 @@
+import { drawdownOf } from '../basis/index.js';
+import { isoDate } from '../climate/index.js';
+import type { Report, WaterDay } from '../contract/index.js';
+import type { Assessment, Judged } from '../decision/index.js';
+import { BED_LOSS } from '../drain/index.js';
+import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
+import { drainLevel, floorLevel, NOTHING } from '../heads/index.js';
+import { type Percentiles, percentiles } from '../sampling/index.js';
+import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
+import { stormOf } from '../works/index.js';
+import { lowerToday } from './lowerToday.js';
+import { nextDoor } from './nextDoor.js';
+import { resultOf } from './resultOf.js';
+
+/** Spacing of the depths of the digging window, m. */
+const DIG_STEP = 0.2;
+
+/**
+ * Everything figures and page show of an assessment.
+ * @param a - from {@link assess} or {@link judge}
+ * @param quick - leaves out what a step of a what-if does not show: water year, digging window, tub
+ * @returns plain data; depths and levels m from the lowest natural ground at the rim
+ */
+export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report {
+  const { site, decision } = a;
+  const { pond, places } = site;
+  const drain = decision.measures.drain;
+  return {
+    result: resultOf(a),
+    units: site.survey.site.show_units ?? 'metric',
+    curves: a.curves,
+    accepted_risk: pond.acceptedRisk,
+    high_m: a.basis.highs.yearly(NOTHING, 0.9),
+    life_years: site.life,
+    pond: {
+      shape: pond.shape.shape,
+      length_m: pond.shape.length,
+      width_m: pond.shape.width,
+      depth_m: pond.depth,
+      side_slope: pond.shape.sideSlope,
+      full_level_m: pond.fullLevel,
+      usual_drawdown_m: drawdownOf(a.basis, 0.5),
+      kept: keptOf(pond.kept),
+      ring_width_m: pond.ring.width,
+      ring_depth_m: pond.ring.depth ?? pond.depth,
+      bedding_m: pond.bedding.thickness,
+      high_rim_m: places.highRim,
+      emptied_in: pond.emptiedIn,
+      margin_m: pond.margin,
+    },
+    emptying: a.limits.empty.map(({ seconds, governs }, i) => ({
+      month: i + 1,
+      hours: hoursOf(seconds),
+      ends: governs,
+      lift_hours: a.limits.liftTimes[i].map((t) => ({ water_m: t.depth, hours: hoursOf(t.seconds) })),
+    })),
+    drain: a.drain,
+    outlet:
+      drain?.kind === 'outlet'
+        ? {
+            name: drain.outlet.name,
+            level_m: drain.outlet.level,
+            distance_m: drain.outlet.distance,
+            flood_m: drain.outlet.flood ?? null,
+          }
+        : null,
+    water_year: quick ? [] : waterYear(a),
+    dips: site.dips.map((d) => ({
+      day: d.day,
+      date: isoDate(d.day),
+      depth_m: d.depth,
+      says: d.says,
+      pit: d.pit,
+    })),
+    digging: quick ? null : digWindow(site.water, pond.shape, digDepths(pond.depth)),
+    tub: quick ? null : (tubYear(site, stormOf(site)) ?? null),
+    limits: a.limits,
+    next_door: nextDoor(site, decision, a.drain),
+    lower_today: lowerToday(a),
+    points: site.survey.levels.map(({ point, role, x, y, distance, level }) => ({
+      name: point,
+      role,
+      x_m: x ?? null,
+      y_m: y ?? null,
+      distance_m: distance ?? null,
+      level_m: level - places.datum,
+    })),
+    pits: site.survey.layers
+      .filter(({ photo, note }) => photo || note)
+      .map(({ pit, photo, note }) => ({ pit, photo: photo ?? null, note: note ?? null })),
+  };
+}
+
+const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);
+/** Depths about the wish, the wish among them. */
+function digDepths(wish: number): number[] {
+  const below = Math.floor((wish - 0.1) / DIG_STEP + 1e-9);
+  return Array.from({ length: below + 3 }, (_, i) => Number((wish + (i - below) * DIG_STEP).toFixed(3)));
+}
+
+/** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
+export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDay[] {
+  const { water, pond } = site;
+  const held = 'held' in pond.kept ? [pond.kept.held] : undefined;
+  const drain = decision.measures.drain;
+  const dry = site.tub ? tubBottom(site.tub) : Number.NEGATIVE_INFINITY;
+  const headOf = (z: number) => (site.tub ? tubHead(site.tub, z) : z);
+  const level = drain && drainLevel(decision.measures, floorLevel(decision.depth, decision.measures));
+  const calm =
+    drain?.kind === 'outlet' ? (drain.outlet.ditch ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY;
+  const uphill = site.places.highRim > LEVEL_RIM;
+  const row = (
+    date: string,
+    clay: Float64Array,
+    tub: Float64Array | undefined,
+    high: Float64Array,
+    lacks: ArrayLike<number>,
+  ): WaterDay => {
+    const undrained = tub ? clay.map((h, i) => Math.max(h, headOf(tub[i]))) : clay;
+    const flip = (p: Percentiles): Percentiles => ({ p10: -p.p90, p50: -p.p50, p90: -p.p10 });
+    return {
+      date,
+      table_depth_m: flip(percentiles(clay)),
+      uphill_wall_m: uphill ? percentiles(high) : null,
+      tub_level_m: tub ? percentiles(tub.map((z) => Math.max(z, dry))) : null,
+      pond_level_m: percentiles(Float64Array.from(lacks, (below) => pond.fullLevel - below)),
+      head_undrained_m: percentiles(undrained),
+      head_drained_m:
+        level === undefined
+          ? null
+          : percentiles(undrained.map((u) => relievedHead.compute(u, level, calm, BED_LOSS))),
+    };
+  };
+  const { daily } = water;
+  if (daily) {
+    const gather = (from: Float32Array, d: number) => {
+      const levels = new Float64Array(daily.samples);
+      for (let s = 0; s < levels.length; s++) levels[s] = from[s * daily.days + d];
+      return levels;
+    };
+    const tub = site.tub && daily.tub?.asIs;
+    return Array.from({ length: daily.days }, (_, d) => {
+      const low = gather(daily.clay, d);
+      const high = low.map((level, s) => uphillLevel(level, water.rise[s], water.highRim));
+      const lacks = held ?? gather(daily.drawdown!, d);
+      return row(isoDate(daily.firstDay + d), low, tub && gather(tub, d), high, lacks);
+    });
+  }
+  const n = draws.samples * draws.years;
+  const month = (levels: Float32Array, m: number) =>
+    Float64Array.from({ length: n }, (_, i) => levels[i * 12 + m]);
+  return Array.from({ length: 12 }, (_, m) =>
+    row(
+      `--${String(m + 1).padStart(2, '0')}`,
+      month(water.clayLow.month, m),
+      water.tub && month(water.tub.asIs.month, m),
+      month(water.clayHigh.month, m),
+      held ?? month(water.pond!.drawdown, m),
+    ),
+  );
+}
+
+function keptOf(kept: PondKept): Report['pond']['kept'] {
+  if ('held' in kept) return { habit: 'held', within_m: null };
+  return Number.isFinite(kept.within)
+    ? { habit: 'topped-up', within_m: kept.within }
+    : { habit: 'never', within_m: null };
+}

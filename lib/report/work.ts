@@ -1,0 +1,85 @@
+import type { Basis } from '../basis/index.js';
+import { holeOf } from '../digging/index.js';
+import { CLAY_SWELL, type DrainQuantity, SPOIL } from '../drain/index.js';
+import { method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import type { Measures } from '../heads/index.js';
+import { CUTOFF } from '../options/index.js';
+import { CONCRETE_UNIT_WEIGHT, outline, planArea } from '../uplift/index.js';
+import { drainFor } from '../works/index.js';
+
+export const workMethod = method({
+  title: 'Work that an option is',
+  what: 'What is to be dug, filled and bought for the pond with its measures, and the hours that takes by hand.',
+  assumptions: [
+    'a person digs and lifts 0.4 m³ of clay an hour and fills and rams 0.7 (common practice: 0.3 to 0.5 and 0.5 to 1)',
+    'a bank is 0.4 m wide on top with sides of 1.5 to 1; a cap of clay 0.15 m thick; a swale or cut-off drain runs 1 m ' +
+      'past the pond on either side (our choice)',
+    'spoil is counted loose, with 30 % of swell, and moved as it is dug',
+    'the liner itself is counted with a drain, where its bed is measured out',
+  ],
+  source: 'geometry; common practice for the rates',
+});
+
+const DIG_RATE = 0.4 / 3600;
+const FILL_RATE = 0.7 / 3600;
+const BANK = { crest: 0.4, slope: 1.5 };
+const CAP = 0.15;
+const PAST = 1;
+const TRENCH = 0.3;
+
+/** Quantities of an option and the time it takes. */
+export interface Work {
+  quantities: DrainQuantity[];
+  /** by hand, s */
+  seconds: number;
+}
+
+/** Work for measures at a depth, from the untouched garden on; nothing is dug for a pond that is there. */
+export function workOf(basis: Basis, m: Measures, depth: number): Work {
+  const { pond, tub, places } = basis.site;
+  const { shape } = pond;
+  const quantities: DrainQuantity[] = [];
+  let seconds = 0;
+  let dug = 0;
+  const add = (item: string, amount: number, unit: string, rate?: number) => {
+    if (amount <= 0) return;
+    quantities.push({ item, amount, unit });
+    if (rate) seconds += amount / rate;
+  };
+  const dig = (item: string, amount: number) => {
+    add(item, amount, 'm³', DIG_RATE);
+    dug += Math.max(amount, 0);
+  };
+  const rim = outline(shape);
+  const across = shape.width + 2 * PAST;
+  if (!pond.existing) dig('clay to dig for the pond, as it lies', holeOf(basis.site, m, depth));
+  if (m.raise > 0)
+    add('bank around the rim, rammed', rim * m.raise * (BANK.crest + BANK.slope * m.raise), 'm³', FILL_RATE);
+  if (m.way === 'keptOut') {
+    add('cap of rammed clay over the ring', (tub?.ringArea ?? 0) * CAP, 'm³', FILL_RATE);
+    add('swale or low bank uphill', across, 'm', DIG_RATE / TRENCH ** 2);
+  }
+  if (m.cutoff !== undefined) {
+    const run = m.cutoffTo?.distance ?? 0;
+    const trench = across * TRENCH * Math.min(CUTOFF.depth, depth + places.highRim);
+    dig('clay to dig for the cut-off trench, as it lies', trench);
+    add('washed stone in fabric for the cut-off trench', trench, 'm³', FILL_RATE);
+    add('perforated pipe, 100 mm (4 in)', across, 'm');
+    add('solid pipe, 100 mm (4 in)', run, 'm', DIG_RATE / TRENCH ** 2);
+  }
+  if (m.ballast > 0) {
+    const thickness = (m.ballast * UNIT_WEIGHT_OF_WATER) / (CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER);
+    const floor = planArea(shape, depth);
+    const sides = ((rim + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
+    add('concrete for slab and facings', thickness * (floor + sides), 'm³', FILL_RATE);
+  }
+  const drain = drainFor(basis, m, depth);
+  if (drain) dig('clay to dig for the drain, as it lies', drain.dug);
+  for (const quantity of drain?.quantities ?? []) {
+    if (quantity.item === SPOIL) continue;
+    quantities.push(quantity);
+    if (quantity.unit === 'm³') seconds += quantity.amount / FILL_RATE;
+  }
+  add(SPOIL, (1 + CLAY_SWELL) * dug, 'm³');
+  return { quantities, seconds };
+}

@@ -1,0 +1,190 @@
+import type { SiteDrain } from '../contract/index.js';
+import { dischargeWords, LINK_NAMES, SOURCE_NAMES, SUMP_SIDE } from '../drain/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+
+/** What is known of a designed drain, in plain sentences. */
+export interface DrainWords {
+  /** where most of the water comes from, and what keeps it away */
+  inflow: string;
+  /** what a small hole in the liner would add */
+  leak: string;
+  weakest: string;
+  pipe: string;
+  /** how the bed keeps the soil out; every other bed after it */
+  bed: string;
+  otherBeds: string[];
+  /** net pressure under the emptied liner */
+  relief: string;
+  /** cover, frost, erosion and backwater; empty for a sump */
+  outlet: string[];
+  /** lowering, water that comes out, soakaway, flow without end */
+  neighbours: string[];
+  /** sump and power cut; absent for an outlet */
+  power?: string;
+  upkeep: string[];
+}
+
+const times = (ratio: number) => (ratio >= 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
+const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/**
+ * A drain in plain sentences.
+ * @param drain - of an assessment or a report
+ * @param units - of the reader
+ * @returns sentences by subject
+ */
+export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
+  return {
+    inflow: inflowWords(drain, units),
+    leak: `A hole of 3 mm (1/8 in) in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
+    weakest: weakestWords(drain),
+    pipe: pipeWords(drain, units),
+    bed: sentence(drain.envelope.words),
+    otherBeds: otherBedWords(drain),
+    relief: reliefWords(drain, units),
+    outlet: outletWords(drain, units),
+    neighbours: neighbourWords(drain, units),
+    ...(drain.sump ? { power: powerWords(drain, units) } : {}),
+    upkeep: drain.maintenance,
+  };
+}
+
+/** Where most of the water comes from, and what keeps it away above ground; storm water by the minute. */
+function inflowWords({ governing }: SiteDrain, units: UnitSystem): string {
+  const { source, total, left } = governing;
+  const storm = source.source !== 'clay';
+  const flow = (v: number) =>
+    storm ? `${formatQuantity(v * 60, 'volume', units)} a minute` : formatQuantity(v, 'flow', units);
+  const nearlyAll = source.likely > 0.95 * total.likely;
+  const ends = `${flow(total.low)} to ${flow(total.high)}`;
+  const most =
+    `${nearlyAll ? 'Its' : 'Most of its'} water${storm ? ' in the design storm' : ''} is ${SOURCE_NAMES[source.source]}: ` +
+    (nearlyAll
+      ? `${flow(total.likely)} (${ends})`
+      : `${flow(source.likely)} of ${flow(total.likely)} (all: ${ends})`);
+  return source.measure
+    ? `${most}. What keeps it away: ${source.measure}; ${flow(left)} is left then.`
+    : `${most}; nothing above ground keeps it away.`;
+}
+
+/** Beds that would serve too in one sentence, then those that would not. */
+function otherBedWords({ verdicts, bed }: SiteDrain): string[] {
+  const others = verdicts.filter((v) => v.bed !== bed);
+  const serve = others.filter((v) => v.retention >= 1);
+  const sure = serve.filter((v) => !v.doubtful).map((v) => v.bed);
+  const doubtful = serve.filter((v) => v.doubtful).map((v) => v.bed);
+  return [
+    ...(sure.length > 0 ? [`Would serve too: ${sure.join('; ')}.`] : []),
+    ...(doubtful.length > 0
+      ? [`Would keep it out but may clog in time, so fine is this ground: ${doubtful.join('; ')}.`]
+      : []),
+    ...others.filter((v) => v.retention < 1).map((v) => sentence(v.words)),
+  ];
+}
+
+/** The link with the least reserve. */
+function weakestWords({ weakestLink, reserve }: SiteDrain): string {
+  const ratio = reserve[weakestLink];
+  if (weakestLink === 'outlet in flood' && ratio < 1)
+    return 'In flood the ditch stands higher than the water that the drain is to hold: a flap keeps it out, and nothing runs off until it falls.';
+  const name = LINK_NAMES[weakestLink] ?? weakestLink;
+  return ratio < 1
+    ? `The ${name} does not serve: it has ${percent(Math.max(ratio, 0))} of what it must.`
+    : `The weakest link is the ${name}, ${times(ratio)} times what it must be.`;
+}
+
+function pipeWords({ pipe, smallest, totalInflow, cleansing, slope }: SiteDrain, units: UnitSystem): string {
+  const aMinute = (v: number) => `${formatQuantity(v * 60, 'volume', units)} a minute`;
+  const carries = `${sentence(pipe.pipe.name)} carries ${aMinute(pipe.capacity)} if its wall is as rough as any, ${aMinute(pipe.most)} if it is smooth; ${aMinute(totalInflow)} must go through, a hole in the liner counted, so it serves ${times(pipe.times)} times over.`;
+  const least =
+    smallest && smallest.diameter < pipe.diameter
+      ? ` ${sentence(smallest.pipe.name)} would carry it, ${times(smallest.times)} times over, but cannot be flushed and looked into.`
+      : '';
+  const clean =
+    slope >= cleansing.silty
+      ? ' It keeps itself clean at this fall.'
+      : slope >= cleansing.filtered
+        ? ' It keeps itself clean at this fall as long as no silt comes in.'
+        : ' At this fall it does not keep itself clean: flush it every year.';
+  return carries + least + clean;
+}
+
+function reliefWords({ netHead, pipesWithoutBed }: SiteDrain, units: UnitSystem): string {
+  const length = (v: number) => formatQuantity(v, 'length', units);
+  const { bed, lonePipe } = netHead;
+  const worst = Math.max(bed.middle, bed.between, bed.edge, bed.walls);
+  const floor = Math.max(lonePipe.middle, lonePipe.between, lonePipe.edge);
+  const bedWords =
+    worst <= 0
+      ? `With this bed the water stays ${length(-worst)} below what would lift the empty liner, floor and sides alike.`
+      : `Even with this bed the water presses the empty liner up by ${length(worst)}.`;
+  if (floor <= 0 && lonePipe.walls <= 0) return bedWords;
+  const alone =
+    floor > 0
+      ? `One pipe in the ground alone would leave ${length(floor)} pressing up at the edge of the floor`
+      : 'One pipe in the ground alone would hold the floor down';
+  const many =
+    pipesWithoutBed === undefined || pipesWithoutBed === 1
+      ? ''
+      : `, ${pipesWithoutBed} pipes side by side would hold the floor`;
+  return `${bedWords} ${alone}${many}${lonePipe.walls > 0 ? '; the sides it would not relieve at all' : ''}.`;
+}
+
+function outletWords({ works }: SiteDrain, units: UnitSystem): string[] {
+  if (!works) return [];
+  const { cover, frost, erosion, backwater } = works;
+  const under = (place: string, c: typeof cover.pond) =>
+    `Earth over the pipe ${place}: ${formatQuantity(Math.max(c.cover, 0), 'length', units)}, ${c.words}.`;
+  const level = (v: number) => formatQuantity(v, 'level', units);
+  return [
+    under('at the pond', cover.pond),
+    under('at its mouth', cover.mouth),
+    frost,
+    `Below the mouth: ${erosion}.`,
+    ...(backwater
+      ? [
+          `With the ditch in flood the water under the liner stands at ${level(backwater.flap)} behind a flap that shuts, at ${level(backwater.open)} without one.`,
+        ]
+      : []),
+  ];
+}
+
+function neighbourWords(drain: SiteDrain, units: UnitSystem): string[] {
+  const length = (v: number) => formatQuantity(v, 'length', units);
+  const lowering = drain.lowering.map(
+    ({ name, distance, lowered, words }) =>
+      `Water in the ground at ${name}, ${length(distance)} away, lowered by about ${length(lowered.likely)} (${length(lowered.high)} at the permeable end of the estimates): ${words}.`,
+  );
+  return [
+    ...lowering,
+    dischargeWords(drain.discharge, units),
+    `A soakaway instead: ${drain.soakaway.words}.`,
+    ...(drain.endless
+      ? [
+          `The ground lets water through: about ${formatQuantity(drain.endless.flow, 'flow', units)} runs for ever, felt to ${length(drain.endless.felt)} from the pond.`,
+        ]
+      : []),
+  ];
+}
+
+function powerWords({ sump, sumpDepth, powerCut }: SiteDrain, units: UnitSystem): string {
+  const { working, duty, energy, hoursStorm, filledByStorm, words, startsAnHour } = sump!;
+  const least = powerCut?.reduce((a, b) => (a === null || (b !== null && b < a) ? b : a), null) ?? null;
+  const hold = (hours: number) =>
+    Number.isFinite(hours) ? formatQuantity(hours * 3600, 'time', units) : 'any time';
+  const wet = least === null ? 'a year at least' : hold(least);
+  const storm =
+    filledByStorm >= 1
+      ? `, after ${hold(hoursStorm)} in the design storm`
+      : `; the design storm fills ${percent(filledByStorm)} of sump and bed and ends` +
+        (Number.isFinite(hoursStorm)
+          ? `, and the rest takes until ${hold(hoursStorm)} from its beginning`
+          : '');
+  const side = formatQuantity(SUMP_SIDE, 'length', units);
+  return (
+    `The sump is ${side} by ${side} and ${formatQuantity(sumpDepth!, 'length', units)} deep below the lowest ground. The pump moves ${formatQuantity(duty.flow * 60, 'volume', units)} a minute against ${formatQuantity(duty.head, 'length', units)} of lift and losses, ` +
+    `starts at most ${startsAnHour} times an hour with ${formatQuantity(working, 'volume', units)} between start and stop, and uses about ` +
+    `${Number(energy.toPrecision(2))} kWh a year. Without power the water reaches the liner after ${wet} in the wettest month${storm}. ${sentence(words)}.`
+  );
+}

@@ -1,0 +1,4 @@
+export * from './changeWords.js';
+export * from './drainWords.js';
+export * from './monthWords.js';
+export * from './say.js';

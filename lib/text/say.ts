@@ -1,0 +1,87 @@
+import type { OptionName } from '../contract/index.js';
+import type { Survey } from '../survey/index.js';
+import { formatBound, formatQuantity } from '../units/index.js';
+
+/** Numbers in words, in the units the survey asks for. */
+export function sayer({ survey }: { survey: Survey }) {
+  const system = survey.site.show_units ?? 'metric';
+  return {
+    length: (m: number) => formatQuantity(m, 'length', system),
+    /** above (+) or below (−) the lowest ground at the rim */
+    level: (m: number) => formatQuantity(m, 'level', system),
+    /** a level not to fall below, rounded up */
+    lowest: (m: number) => formatBound(m, 'level', system, 'up'),
+    flow: (m3s: number) => formatQuantity(m3s, 'flow', system),
+  };
+}
+
+/** An option as the beginning of a sentence. */
+export const WITH_OPTION: Record<OptionName, string> = {
+  'no-drain': 'With no drain',
+  'surface-water-only': 'With surface water kept out',
+  'cutoff-drain': 'With a cut-off drain uphill',
+  'drain-to-outlet': 'With the drain to an outlet',
+  'drain-to-sump': 'With the drain to a pumped sump',
+  'raise-pond': 'With the pond raised',
+  ballast: 'With the slab on the liner',
+};
+
+/** Least chance that is shown as a number: below it lies within what the sampling can tell. */
+export const LEAST_CHANCE = 0.001;
+
+/** A good chance in percent, rounded down to a whole one as the figure of the digging window has it: `94 %`. */
+export function atLeastText(chance: number): string {
+  return chance < 0.01 ? chanceText(chance) : `${wholePercent(chance)} %`;
+}
+
+/** Whole percents that a chance reaches. */
+export function wholePercent(chance: number): number {
+  return Math.floor(100 * chance + 1e-9);
+}
+
+/**
+ * A chance in percent, two digits, that never rounds a doubt away: `4.1 %`, `less than 0.1 %`, `more than 99 %`.
+ * @param chance - 0–1
+ * @returns text
+ * @example
+ * ```ts
+ * chanceText(0.041); // '4.1 %'
+ * ```
+ */
+export function chanceText(chance: number): string {
+  if (chance < LEAST_CHANCE) return 'less than 0.1 %';
+  if (chance >= 0.995 && chance < 1) return 'more than 99 %';
+  return `${Number((100 * chance).toPrecision(2))} %`;
+}
+
+/** Orders in which rare years are told. */
+const ORDERS = [1, 1.5, 2, 3, 5, 7, 10];
+
+/**
+ * A chance that rests on how something is kept, as an order: `about 1 year in 150`.
+ * @param chance - a year, above 0 and at most 1
+ * @returns text
+ * @example
+ * ```ts
+ * orderText(0.0068); // 'about 1 year in 150'
+ * ```
+ */
+export function orderText(chance: number): string {
+  const years = 1 / chance;
+  const ten = 10 ** Math.floor(Math.log10(years) + 1e-9);
+  const off = (order: number) => Math.abs(Math.log(years / (order * ten)));
+  const order = ORDERS.reduce((a, b) => (off(b) < off(a) ? b : a));
+  return `about 1 year in ${Math.round(order * ten)}`;
+}
+
+/** A chance a year as it may be told: `4.1 % a year`, or as an order where it rests on upkeep. */
+export function yearlyText(risk: { per_year: number; upkeep: number }): string {
+  return isUpkeep(risk)
+    ? `${orderText(risk.per_year)}; set by how it is kept`
+    : `${chanceText(risk.per_year)} a year`;
+}
+
+/** Whether most of a chance comes of how drain, flap and pump are kept, and not of the water. */
+export function isUpkeep({ per_year, upkeep }: { per_year: number; upkeep: number }): boolean {
+  return upkeep > 0.5 * per_year && per_year >= LEAST_CHANCE;
+}

@@ -1,0 +1,3 @@
+export * from './drainFor.js';
+export * from './loweredGround.js';
+export * from './storm.js';
