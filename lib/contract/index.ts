@@ -1,4 +1,5 @@
 export * from './advisedOption.js';
+export * from './governs.js';
 export * from './lowerTodayFound.js';
 export * from './monthLimits.js';
 export * from './nextDoorChanges.js';
@@ -6,4 +7,5 @@ export * from './optionNames.js';
 export * from './report.js';
 export * from './result.js';
 export * from './siteDrain.js';
+export * from './situation.js';
 export * from './wishChange.js';

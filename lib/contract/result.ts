@@ -1,33 +1,12 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
+import type { Governs, Water } from './governs.js';
 import type { Advice, OptionName } from './optionNames.js';
+import type { LadderRung, Situation } from './situation.js';
 import type { Instead, WishChange } from './wishChange.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
-
-/** What limits the depth, by name. */
-export type Governs =
-  | 'lift-full'
-  | 'lift-drawn-down'
-  | 'lift-emptied'
-  | 'lift-power-out'
-  | 'floor-heave'
-  | 'side-slump'
-  | 'wet-dig'
-  | 'fall'
-  | 'outlet-flood'
-  | 'envelope'
-  | 'capacity'
-  | 'discharge'
-  | 'footing'
-  | 'gas'
-  | 'protected'
-  | 'evidence'
-  | 'none';
-
-/** The water that sets the head under the liner: in the clay at the low side or behind the uphill wall, in the ring, at the outlet, or what a drain leaves. */
-export type Water = 'low side' | 'uphill wall' | 'ring' | 'receiver' | 'drain';
 
 /** Why something cannot be had. */
 export interface Obstacle {
@@ -182,7 +161,7 @@ export interface TippingPoint {
 
 /** The contract's `result.json`. */
 export interface Result {
-  contract: 1;
+  contract: 2;
   survey: { name: string; sha256: string };
   ground: {
     layers: {
@@ -221,10 +200,14 @@ export interface Result {
       tub_level_m: Percentiles | null;
       dry_floor_chance: number;
     }[];
+    /** every water that is spoken of, by its statistic; see {@link LadderRung} */
+    ladder: LadderRung[];
     /** the pond as it is kept, beside that water */
     pond: PondYear;
   };
   options: OptionResult[];
+  /** options and the recommendation in every design situation; what is told of them elsewhere is read from here */
+  situations: Situation[];
   recommendation: Recommendation;
   /** beside a drain or slab: the wish used otherwise, which needs none; null: there is no such change */
   instead: Instead | null;

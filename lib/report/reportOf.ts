@@ -26,7 +26,7 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
   const { pond, places } = site;
   const drain = decision.measures.drain;
   return {
-    result: resultOf(a),
+    result: resultOf(a, quick),
     units: site.survey.site.show_units ?? 'metric',
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,
