@@ -32,6 +32,8 @@ export interface Report {
     high_rim_m: number;
     emptied_in: number[] | 'any';
     margin_m: number;
+    /** it is there already */
+    existing: boolean;
   };
   /** years that chances in its life are counted over */
   life_years: number;

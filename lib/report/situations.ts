@@ -52,14 +52,14 @@ function toldOf(a: Judged, quick: boolean): Told[] {
     const planned = verdict.safe ? wished : [];
     return [{ of: name, basis, measures, depth: pond.depth, verdict, limits, planned, assumed }];
   });
-  const { measures, verdict, change } = decision;
+  const { measures, verdict, change, changed = basis } = decision;
   if (!verdict || decision.depth <= 0 || ADVISED_ELSEWHERE.has(decision.option)) return options;
   const planned = verdict.safe && decision.option !== 'measure-first' ? (change?.emptied_in ?? wished) : [];
   return [
     ...options,
     {
       of: 'recommended',
-      basis,
+      basis: changed,
       measures,
       depth: decision.depth,
       verdict,
