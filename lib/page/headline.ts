@@ -12,11 +12,13 @@ import {
   type Situation,
 } from '../contract/index.js';
 import { monthsToEmpty } from '../decision/index.js';
+import { decidingRows } from '../figures/situationTables.js';
 import { monthName } from '../figures/words.js';
 import { changeWords } from '../text/changeWords.js';
 import { monthWords } from '../text/index.js';
 import { oftenText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import { insteadWords } from './verdict.js';
 
 /** The first screen. */
 export interface Headline {
@@ -24,6 +26,8 @@ export interface Headline {
   answer: string;
   /** how far it holds, and what happens beyond */
   margin: string;
+  /** what would do without what is built; empty where nothing would */
+  otherwise: string;
   /** how often it fails */
   chance: string;
   /** what the water may still rise */
@@ -74,6 +78,7 @@ export function headlineOf(report: Report, units: UnitSystem = report.units): He
   return {
     answer: answerWords(report, units),
     margin: marginWords(report, units),
+    otherwise: report.result.instead ? insteadWords(report.result.instead, units) : '',
     chance: chanceWords(report),
     inHand: inHandWords(report, units),
     next: nextStep(report),
@@ -170,12 +175,6 @@ function edgeOf({ depth_m, safe, governs, per_year, per_dig }: DepthCurve, from:
     governs: governs[at]!,
     chance: per_year[at]! > per_dig[at]! ? per_year[at]! : 0,
   };
-}
-
-/** Rows of what is recommended, else of the wish with nothing done. */
-export function decidingRows({ result }: Report): Situation[] {
-  const advised = result.situations.filter(({ of }) => of === 'recommended');
-  return advised.length > 0 ? advised : result.situations.filter(({ of }) => of === 'no-drain');
 }
 
 function chanceWords(report: Report): string {

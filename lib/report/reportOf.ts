@@ -8,7 +8,7 @@ import { drainLevel, floorLevel, NOTHING } from '../heads/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import { stormOf } from '../works/index.js';
-import { lowerToday } from './lowerToday.js';
+import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
 
@@ -78,6 +78,7 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
     limits: a.limits,
     next_door: nextDoor(site, decision, a.drain),
     lower_today: lowerToday(a),
+    lower_by_reading: lowerByReading(a),
     points: site.survey.levels.map(({ point, role, x, y, distance, level }) => ({
       name: point,
       role,
