@@ -32,6 +32,8 @@ export interface Report {
     high_rim_m: number;
     emptied_in: number[] | 'any';
     margin_m: number;
+    /** that it stands empty, as planned or as changed */
+    days_empty: number;
     /** it is there already */
     existing: boolean;
   };

@@ -47,6 +47,7 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       high_rim_m: places.highRim,
       emptied_in: pond.emptiedIn,
       margin_m: pond.margin,
+      days_empty: decision.change?.days_empty ?? pond.daysEmpty,
       existing: pond.existing,
     },
     emptying: a.limits.empty.map(({ seconds, governs }, i) => ({
