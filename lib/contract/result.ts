@@ -1,50 +1,15 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
+import type { Governs } from './governs.js';
 import type { Advice, OptionName } from './optionNames.js';
+import type { ToldRule } from './rule.js';
 import type { Instead, WishChange } from './wishChange.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
 
-/** What limits the depth, by name. */
-export type Governs =
-  | 'lift-full'
-  | 'lift-drawn-down'
-  | 'lift-emptied'
-  | 'lift-power-out'
-  | 'floor-heave'
-  | 'side-slump'
-  | 'wet-dig'
-  | 'fall'
-  | 'outlet-flood'
-  | 'envelope'
-  | 'capacity'
-  | 'discharge'
-  | 'footing'
-  | 'gas'
-  | 'protected'
-  | 'evidence'
-  | 'none';
-
 /** The water that sets the head under the liner: in the clay at the low side or behind the uphill wall, in the ring, at the outlet, or what a drain leaves. */
 export type Water = 'low side' | 'uphill wall' | 'ring' | 'receiver' | 'drain';
-
-/** Why something cannot be had. */
-export interface Obstacle {
-  governs: Governs;
-  /** a fact not said keeps it back, that may be had by looking */
-  asks?: true;
-  text: string;
-}
-
-/** A rule of use that the recommendation depends on. */
-export interface Rule {
-  code: string;
-  /** months it holds in; absent: always */
-  months?: number[];
-  level_m?: number;
-  text: string;
-}
 
 /** Chances of failing while it is dug, each for itself. */
 export interface PerDig {
@@ -113,7 +78,7 @@ export interface Recommendation {
   raise_m: number;
   governs: Governs;
   reason: string;
-  rules: Rule[];
+  rules: ToldRule[];
   close_call: boolean;
   /** what is done otherwise than wished, and makes it safe; null: as wished */
   change: WishChange | null;

@@ -1,5 +1,6 @@
 import type { SiteDrain } from '../contract/index.js';
-import { LINK_NAMES, pipesAgainst, SOURCE_NAMES, shoppingLines } from '../drain/index.js';
+import { pipesAgainst, shoppingLines } from '../drain/index.js';
+import { LINK_NAMES, SOURCE_NAMES } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 

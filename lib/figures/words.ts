@@ -1,8 +1,7 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
 
 import type { Advice, Governs, Recommendation, TippingPoint } from '../contract/index.js';
-import { LINK_NAMES } from '../drain/index.js';
-import { monthWords } from '../text/index.js';
+import { LINK_NAMES, monthWords } from '../text/index.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {

@@ -1,6 +1,8 @@
 import type { SiteDrain } from '../contract/index.js';
-import { dischargeWords, LINK_NAMES, SOURCE_NAMES, SUMP_SIDE } from '../drain/index.js';
+import { dischargeWords, SUMP_SIDE } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { LINK_NAMES, SOURCE_NAMES } from './drainNames.js';
+import { type Say, sayer } from './say.js';
 
 /** What is known of a designed drain, in plain sentences. */
 export interface DrainWords {
@@ -36,9 +38,9 @@ const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.sli
  */
 export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
   return {
-    inflow: inflowWords(drain, units),
+    inflow: inflowWords(drain.governing, sayer(units)),
     leak: `A hole of 3 mm (1/8 in) in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
-    weakest: weakestWords(drain),
+    weakest: weakestWords({ link: drain.weakestLink, reserve: drain.reserve[drain.weakestLink] }),
     pipe: pipeWords(drain, units),
     bed: sentence(drain.envelope.words),
     otherBeds: otherBedWords(drain),
@@ -51,11 +53,9 @@ export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
 }
 
 /** Where most of the water comes from, and what keeps it away above ground; storm water by the minute. */
-function inflowWords({ governing }: SiteDrain, units: UnitSystem): string {
-  const { source, total, left } = governing;
+export function inflowWords({ source, total, left }: SiteDrain['governing'], say: Say): string {
   const storm = source.source !== 'clay';
-  const flow = (v: number) =>
-    storm ? `${formatQuantity(v * 60, 'volume', units)} a minute` : formatQuantity(v, 'flow', units);
+  const flow = (v: number) => (storm ? say.aMinute(v) : say.flow(v));
   const nearlyAll = source.likely > 0.95 * total.likely;
   const ends = `${flow(total.low)} to ${flow(total.high)}`;
   const most =
@@ -84,11 +84,10 @@ function otherBedWords({ verdicts, bed }: SiteDrain): string[] {
 }
 
 /** The link with the least reserve. */
-function weakestWords({ weakestLink, reserve }: SiteDrain): string {
-  const ratio = reserve[weakestLink];
-  if (weakestLink === 'outlet in flood' && ratio < 1)
+export function weakestWords({ link, reserve: ratio }: { link: string; reserve: number }): string {
+  if (link === 'outlet in flood' && ratio < 1)
     return 'In flood the ditch stands higher than the water that the drain is to hold: a flap keeps it out, and nothing runs off until it falls.';
-  const name = LINK_NAMES[weakestLink] ?? weakestLink;
+  const name = LINK_NAMES[link] ?? link;
   return ratio < 1
     ? `The ${name} does not serve: it has ${percent(Math.max(ratio, 0))} of what it must.`
     : `The weakest link is the ${name}, ${times(ratio)} times what it must be.`;

@@ -1,18 +1,31 @@
-import type { OptionName } from '../contract/index.js';
-import type { Survey } from '../survey/index.js';
-import { formatBound, formatQuantity } from '../units/index.js';
+import { LEAST_CHANCE, type OptionName, type Said } from '../contract/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
-/** Numbers in words, in the units the survey asks for. */
-export function sayer({ survey }: { survey: Survey }) {
-  const system = survey.site.show_units ?? 'metric';
+/** Numbers in words, in a system of units. */
+export function sayer(units: UnitSystem) {
   return {
-    length: (m: number) => formatQuantity(m, 'length', system),
+    length: (m: number) => formatQuantity(m, 'length', units),
     /** above (+) or below (−) the lowest ground at the rim */
-    level: (m: number) => formatQuantity(m, 'level', system),
+    level: (m: number) => formatQuantity(m, 'level', units),
     /** a level not to fall below, rounded up */
-    lowest: (m: number) => formatBound(m, 'level', system, 'up'),
-    flow: (m3s: number) => formatQuantity(m3s, 'flow', system),
+    lowest: (m: number) => formatBound(m, 'level', units, 'up'),
+    flow: (m3s: number) => formatQuantity(m3s, 'flow', units),
+    /** a flow of minutes */
+    aMinute: (m3s: number) => `${formatQuantity(m3s * 60, 'volume', units)} a minute`,
   };
+}
+
+/** What puts numbers into words, from {@link sayer}. */
+export type Say = ReturnType<typeof sayer>;
+
+/** The words for everything that a catalogue can say. */
+export type Wording<Catalogue> = {
+  [Code in keyof Catalogue]: (values: Catalogue[Code], say: Say) => string;
+};
+
+/** The words of a table for what is said. */
+export function wordsOf<Catalogue>(words: Wording<Catalogue>, { code, values }: Said<Catalogue>, say: Say) {
+  return words[code](values, say);
 }
 
 /** An option as the beginning of a sentence. */
@@ -25,9 +38,6 @@ export const WITH_OPTION: Record<OptionName, string> = {
   'raise-pond': 'With the pond raised',
   ballast: 'With the slab on the liner',
 };
-
-/** Least chance that is shown as a number: below it lies within what the sampling can tell. */
-export const LEAST_CHANCE = 0.001;
 
 /** A good chance in percent, rounded down to a whole one as the figure of the digging window has it: `94 %`. */
 export function atLeastText(chance: number): string {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
 import { possibleOption } from '../../lib/contract/index.js';
-import { judge, recommend } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { optionsOf } from '../../lib/options/index.js';
 import { marksOf } from '../../lib/page/pondCard.js';
 import { carryingOf, chanceOf, chancesOf, verdictAt } from '../../lib/reliability/index.js';
-import { resultOf } from '../../lib/report/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { orderText } from '../../lib/text/index.js';
 import { drainFor } from '../../lib/works/index.js';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Recommendation, Result } from '../../lib/contract/index.js';
-import { judge, recommend } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { oldDrainOf } from '../../lib/heads/index.js';
-import { resultOf } from '../../lib/report/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

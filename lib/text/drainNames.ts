@@ -1,4 +1,4 @@
-import type { DrainInflow } from './inflow.js';
+import type { DrainInflow } from '../drain/index.js';
 
 /** Sources of inflow as people name them. */
 export const SOURCE_NAMES: Record<keyof DrainInflow | 'overflow', string> = {

@@ -1,0 +1,26 @@
+import type { ConditionValues, Said } from '../contract/index.js';
+import type { UnitSystem } from '../units/index.js';
+import { type Say, sayer, type Wording, wordsOf } from './say.js';
+
+const CONDITIONS: Wording<ConditionValues> = {
+  'laid-back': ({ from_m, slope }, { length }) =>
+    `from ${length(from_m)} deep the sides are laid back ${slope} to 1 in this ground, or an engineer designs what holds them`,
+  'footing-line': ({ name, assumed, depth_m }, { length }) =>
+    `the 45° line from the footing ${assumed ? `of ${name}, taken as shallow because nobody has seen it,` : name} allows a dig of ${length(depth_m)}`,
+  'sides-meet': ({ depth_m }, { length }) => `at this slope the sides meet at ${length(depth_m)}`,
+};
+
+/**
+ * A condition of a dig, as the end of a sentence.
+ * @param condition - its code with its values
+ * @param units - of the reader
+ * @returns words without a full stop
+ */
+export function conditionText(condition: Said<ConditionValues>, units: UnitSystem): string {
+  return conditionIn(condition, sayer(units));
+}
+
+/** {@link conditionText} in a sentence that is being put together. */
+export function conditionIn(condition: Said<ConditionValues>, say: Say): string {
+  return wordsOf(CONDITIONS, condition, say);
+}
