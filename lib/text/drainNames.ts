@@ -1,4 +1,4 @@
-import type { DrainInflow } from '../drain/index.js';
+import type { DrainInflow, FallLink, Measure } from '../drain/index.js';
 
 /** Sources of inflow as people name them. */
 export const SOURCE_NAMES: Record<keyof DrainInflow | 'overflow', string> = {
@@ -20,4 +20,22 @@ export const LINK_NAMES: Record<string, string> = {
   fall: 'fall to the outlet',
   'outlet in flood': 'height above the ditch in flood',
   pump: 'pump',
+};
+
+/** Cheap measures that keep a source away, as people name them. */
+export const MEASURE_NAMES: Record<Measure, string> = {
+  cap: 'a cap of rammed clay over the ring, which still lets a twentieth in',
+  downpipe: 'the downpipe led past the pond',
+  swale: 'a swale or a low bank above the pond, the lawn regraded to it, which a twentieth still passes',
+  spout: 'a spout at the rim that leads the overflow away from the ring',
+  'tested-liner': 'the liner tested and mended before it is covered',
+};
+
+/** Steps of the fall budget as people name them. */
+export const FALL_NAMES: Record<FallLink['link'], string> = {
+  bed: 'bed under the floor',
+  pipe: 'pipe in the bed',
+  run: 'run to the outlet',
+  drop: 'drop at the outlet',
+  flood: 'floor above the flood',
 };

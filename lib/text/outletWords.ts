@@ -1,0 +1,34 @@
+import type { Cover, Erosion, OutletWorks } from '../drain/index.js';
+import type { Say } from './say.js';
+
+const LIES: Record<Cover['lies'], string> = {
+  deep: 'deep enough for spade and wheelbarrow',
+  shallow: 'shallow: mark it, keep vehicles off, and lay stiff pipe',
+  bare: 'the pipe would lie above the ground here',
+};
+
+const EROSION: Record<Erosion, string> = {
+  'flat-stone': 'a flat stone under the mouth is enough',
+  paved: 'pave half a metre below the mouth with stones the size of a fist',
+  apron: 'the bank would wash out: lay a stone apron on fabric, or flatten the last run',
+};
+
+const FROST =
+  'A free-draining pipe empties itself and may lie above the frost; its mouth must not freeze shut under snow or in standing water.';
+
+/** Cover, frost, erosion and backwater of a run to an outlet. */
+export function outletWords({ cover, erosion, backwater }: OutletWorks, { length, level }: Say): string[] {
+  const under = (place: string, c: Cover) =>
+    `Earth over the pipe ${place}: ${length(Math.max(c.cover, 0))}, ${LIES[c.lies]}.`;
+  return [
+    under('at the pond', cover.pond),
+    under('at its mouth', cover.mouth),
+    FROST,
+    `Below the mouth: ${EROSION[erosion]}.`,
+    ...(backwater
+      ? [
+          `With the ditch in flood the water under the liner stands at ${level(backwater.flap)} behind a flap that shuts, at ${level(backwater.open)} without one.`,
+        ]
+      : []),
+  ];
+}
