@@ -44,8 +44,11 @@ function literal(node: ts.Node): string | undefined {
   return undefined;
 }
 
-/** Four words and more, one after another as people write them: no code, no unit, no path. */
-const isProse = (text: string) => /(?:^|[\s(])(?:[A-Za-z’'-]+[,;:]?\s+){3,}[A-Za-z’'-]+/.test(text);
+/** Four words and more, one after another as people write them, two of them at least no letter or gap. */
+const isProse = (text: string) =>
+  (text.match(/(?:[A-Za-z’'-]+[,;:]?\s+){3,}[A-Za-z’'-]+/g) ?? []).some(
+    (run) => (run.match(/[A-Za-z]{2,}/g) ?? []).length > 1,
+  );
 
 /** Sentences among the literals of a source, but for cards, errors, goods and reasons of what is assumed. */
 function sentencesIn(name: string, code: string): string[] {
