@@ -1,5 +1,8 @@
 import type { Recommendation } from './result.js';
 
+/** Least depth of ground known under the dig, m. Common practice. */
+export const KNOWN_BELOW = 0.5;
+
 /** What may still be looked up, by code. */
 export type Measurement = 'season-of-dips' | 'recovery-test' | 'ditch-in-flood' | 'deeper-hole' | 'seam-pipe';
 

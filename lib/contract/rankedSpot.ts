@@ -8,7 +8,7 @@ export type RankedSpot = Omit<SpotResult, 'reason'> & {
   /** water higher below the ground of the spot than below that of the planned one, m; negative: deeper */
   higher_m: number;
   /** how its water was found */
-  by: string;
+  by: 'plane' | 'nearest hole';
   /** the answer with the water higher by its spread; null: the same */
   if_higher: Advice | null;
 };

@@ -1,6 +1,6 @@
 import { type Basis, basisOf } from '../basis/index.js';
 import { firstOfSeason } from '../climate/index.js';
-import type { Measurement, NextMeasurement } from '../contract/index.js';
+import { KNOWN_BELOW, type Measurement, type NextMeasurement } from '../contract/index.js';
 import { perDig, UNIT_WEIGHT, worstDig } from '../digging/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import { method } from '../formula/index.js';
@@ -41,8 +41,6 @@ interface OpenFact {
   cases: Case[];
 }
 
-/** Least depth of ground known under the dig, m. Common practice. */
-const KNOWN_BELOW = 0.5;
 const SEAM_CHANCE = 0.1;
 /** Chance that a seam stands no higher in the wet half-year than it was seen, or than its top. Our choice. */
 const SEAM_AT_REST = 0.5;

@@ -1,7 +1,7 @@
 import type { Recommendation, ToldRule } from '../contract/index.js';
 import { isCloseCall, type Judged, reasonOf, rulesOf } from '../decision/index.js';
 import { isAsBuilt } from '../heads/index.js';
-import { MEASUREMENT_NAMES, POND_SITE, reasonText, ruleText } from '../text/index.js';
+import { measurementText, POND_SITE, reasonText, ruleText } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { unitsOf } from './unitsOf.js';
 
@@ -33,7 +33,7 @@ export function recommend(a: Judged, units: UnitSystem = unitsOf(a)): Recommenda
     as_built: isAsBuilt(decision.measures),
     measure_next: a.measureNext.map((next) => ({
       ...next,
-      what: MEASUREMENT_NAMES[next.what],
+      what: measurementText(next.what, units),
       where: next.where ?? POND_SITE,
     })),
   };

@@ -18,10 +18,10 @@ export const ASKING_RULES: Wording<AskingRules> = {
   'measure-first/discharge': () =>
     'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
   'measure-first/place': (lacking, say) => `Measure before anything is bought: ${obstacleIn(lacking, say)}.`,
-  'seam-unknown/layer': ({ pit, top_m, deepest_m }, { length }) =>
-    `Under tighter ground, from ${length(top_m)} down in ${pit}, lies a layer that carries water, and how high that water rises in the wet half-year is not known. Water as high as the ground would heave a floor deeper than ${length(deepest_m)}: before digging deeper, read a pipe that is open in that layer only, every week through a wet half-year.`,
-  'footing-unknown/houses': ({ names, taken_m, allows_m }, { length }) =>
+  'seam-unknown/layer': ({ pit, top_m, deepest_m }, { length, atMost }) =>
+    `Under tighter ground, from ${length(top_m)} down in ${pit}, lies a layer that carries water, and how high that water rises in the wet half-year is not known. Water as high as the ground would heave a floor deeper than ${atMost(deepest_m)}: before digging deeper, read a pipe that is open in that layer only, every week through a wet half-year.`,
+  'footing-unknown/houses': ({ names, taken_m, allows_m }, { length, atMost }) =>
     `How deep the footing of ${names.join(' and ')} goes nobody has looked: taken as ${length(taken_m)} below its ground${
-      allows_m === null ? '' : `, the 45° line from it allows a dig of ${length(allows_m)}`
+      allows_m === null ? '' : `, the 45° line from it allows a dig of ${atMost(allows_m)}`
     }. Open a small hole beside the wall down to its underside, level it, or ask a licensed engineer before digging.`,
 };

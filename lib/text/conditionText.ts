@@ -3,11 +3,11 @@ import type { UnitSystem } from '../units/index.js';
 import { type Say, sayer, type Wording, wordsOf } from './say.js';
 
 const CONDITIONS: Wording<ConditionValues> = {
-  'laid-back': ({ from_m, slope }, { length }) =>
-    `from ${length(from_m)} deep the sides are laid back ${slope} to 1 in this ground, or an engineer designs what holds them`,
-  'footing-line': ({ name, assumed, depth_m }, { length }) =>
-    `the 45° line from the footing ${assumed ? `of ${name}, taken as shallow because nobody has seen it,` : name} allows a dig of ${length(depth_m)}`,
-  'sides-meet': ({ depth_m }, { length }) => `at this slope the sides meet at ${length(depth_m)}`,
+  'laid-back': ({ from_m, slope }, { atMost }) =>
+    `in this ground a hole ${atMost(from_m)} deep or more has its sides laid back ${slope} to 1, or an engineer designs what holds them`,
+  'footing-line': ({ name, assumed, depth_m }, { atMost }) =>
+    `the 45° line from the footing ${assumed ? `of ${name}, taken as shallow because nobody has seen it,` : name} allows a dig of ${atMost(depth_m)}`,
+  'sides-meet': ({ depth_m }, { atMost }) => `at this slope the sides meet at ${atMost(depth_m)}`,
 };
 
 /**

@@ -21,8 +21,8 @@ export const DRAIN_RULES: Wording<DrainRules> = {
     const storm = storm_hours === null ? 'all' : hoursDown(storm_hours, LITTLE);
     return `Without the pump even the full pond may lift ${anyMonth(months)}: bed and sump take up ${time} of seepage, ${storm} of the design storm. A pump on a battery must run by then; keep the pond full to the brim until it does.`;
   },
-  'old-drain/works': ({ level_m }, { level }) =>
-    `Read the dip pipe every month of the wet half-year and after storms: above ${level(level_m)} the old drain has begun to stop. Find out when it was laid and what lies around the pipe; a bed without a filter silts up.`,
+  'old-drain/works': ({ level_m }, { highest }) =>
+    `Read the dip pipe every month of the wet half-year and after storms: where the water in it stands higher than ${highest(level_m)}, the old drain has begun to stop. Find out when it was laid and what lies around the pipe; a bed without a filter silts up.`,
   'old-drain/open': oldDrainWords,
   'ring-outlet/flooded': () =>
     'In flood the water in the swale stands above the full pond and fills the ring from there: close that way with rammed clay, and run the analysis again without it.',

@@ -30,6 +30,9 @@ export interface DrainWords {
   upkeep: string[];
 }
 
+/** Width of the hole in a liner that is reckoned with, m. */
+const HOLE = 0.003;
+
 const times = (ratio: number) => (ratio >= 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
 const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
 const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
@@ -43,7 +46,7 @@ const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.sli
 export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
   return {
     inflow: inflowWords(drain.governing, sayer(units)),
-    leak: `A hole of 3 mm (1/8 in) in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
+    leak: `A hole of ${sayer(units).bore(HOLE)} in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
     weakest: weakestWords({ link: drain.weakestLink, reserve: drain.reserve[drain.weakestLink] }),
     pipe: pipeWords(drain, units),
     bed: sentence(bedWords(drain.envelope)),

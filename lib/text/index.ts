@@ -6,7 +6,7 @@ export * from './drainNames.js';
 export * from './drainWords.js';
 export * from './flotationWords.js';
 export * from './inputNames.js';
-export * from './measurementNames.js';
+export * from './measurementText.js';
 export * from './monthWords.js';
 export * from './neighbourWords.js';
 export * from './obstacleText.js';

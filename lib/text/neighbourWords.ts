@@ -1,5 +1,5 @@
 import type { SiteDrain } from '../contract/index.js';
-import type { Discharge, Lowering, SoakawayVerdict } from '../drain/index.js';
+import { type Discharge, type Lowering, SOAKAWAY_CLEARANCE, type SoakawayVerdict } from '../drain/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { type Say, sayer } from './say.js';
 
@@ -33,9 +33,10 @@ export function dischargeWords({ ordinary, storm, before }: Discharge, units: Un
 /**
  * A soakaway judged, as the end of a sentence.
  * @param verdict - of the soakaway
+ * @param units - of the reader
  * @returns words without a full stop
  */
-export function soakawayWords({ half, fault }: SoakawayVerdict): string {
+export function soakawayWords({ half, fault }: SoakawayVerdict, units: UnitSystem): string {
   const hours = half / 3600;
   const time = hours < 48 ? `${hours.toPrecision(2)} hours` : `${Number((hours / 24).toPrecision(2))} days`;
   switch (fault) {
@@ -44,7 +45,7 @@ export function soakawayWords({ half, fault }: SoakawayVerdict): string {
     case 'slow':
       return `half of its water is still there after ${time}: a second tub, full when the next storm comes`;
     case 'near':
-      return 'the water in the ground comes within a metre of its floor in winter: too near';
+      return `the water in the ground comes within ${sayer(units).length(SOAKAWAY_CLEARANCE)} of its floor in winter: too near`;
     case null:
       return `a soakaway here is half empty after ${time}`;
   }
@@ -60,7 +61,7 @@ export function neighbourWords(drain: SiteDrain, units: UnitSystem): string[] {
   return [
     ...lowering,
     dischargeWords(drain.discharge, units),
-    `A soakaway instead: ${soakawayWords(drain.soakaway)}.`,
+    `A soakaway instead: ${soakawayWords(drain.soakaway, units)}.`,
     ...(drain.endless
       ? [
           `The ground lets water through: about ${flow(drain.endless.flow)} runs for ever, felt to ${length(drain.endless.felt)} from the pond.`,

@@ -8,27 +8,26 @@ const OBSTACLES: Wording<ObstacleValues> = {
   'already-kept-out': () => 'surface water is already kept out',
   'level-ground': () => 'there is no uphill side: the ground at the rim is nearly level',
   'no-low-outlet-uphill': () => 'no outlet lies low enough for a drain uphill of the pond',
-  'discharge-forbidden': () => 'there is no lawful place for the water (discharge_allowed is no)',
-  'discharge-not-said': () =>
-    'nobody has said that water may be discharged (discharge_allowed is not yes): ask first',
+  'discharge-forbidden': () => 'there is no lawful place for the water',
+  'discharge-not-said': () => 'nobody has said that water may be discharged: ask first',
   'endless-flow': ({ flow_m3_s, limit_m3_s }, { flow }) =>
     `it would run for ever with about ${flow(flow_m3_s)}, above the limit of ${flow(limit_m3_s)}`,
   'outlet-too-high': ({ outlet, level_m }, { level }) =>
-    `the outlet ${outlet} is too high: with 1 % fall it holds the water at ${level(level_m)}`,
+    `the outlet ${outlet} is too high: with the least fall that a pipe needs, the water under the liner is held ${level(level_m)} and no lower`,
   'no-outlet': () => 'the survey has no point where a drain may end by gravity',
   'outlet-not-placed': ({ outlets }) =>
-    `the survey does not say how far ${outlets.join(', ')} is from the pond (levels.csv, distance or x and y): without it there is no telling the fall`,
+    `the survey does not say how far ${outlets.join(', ')} is from the pond: measure it and write it into levels.csv, without it there is no telling the fall`,
   'outlets-beyond-boundary': () => 'the boundary lies between the pond and every outlet',
   'outlet-near-boundary': ({ outlet, to_boundary_m, setback_m }, { length }) =>
-    `the outlet ${outlet} is ${length(to_boundary_m)} from the boundary and must keep ${length(setback_m)} (outlet_setback)`,
+    `the outlet ${outlet} is ${length(to_boundary_m)} from the boundary and must keep ${length(setback_m)}`,
   'no-power-or-pump': () => 'it needs mains power and an owner who accepts a pump',
   'discharge-not-placed': ({ place }) =>
-    `the survey does not say how far ${place} is from the pond (levels.csv, distance or x and y)`,
-  'no-discharge-place': () => 'the survey has no lawful place for pumped water (levels.csv, role discharge)',
-  'rim-must-stay': () => 'the rim must stay (highest_raise is 0)',
+    `the survey does not say how far ${place} is from the pond: measure it and write it into levels.csv`,
+  'no-discharge-place': () => 'the survey has no lawful place for pumped water: find one and level it',
+  'rim-must-stay': () => 'the rim must stay as it is',
   'nothing-lacks': () => 'nothing lacks: the pond holds its liner down by itself',
-  'slab-too-thick': ({ thickness_m }, { length }) =>
-    `it would need ${length(thickness_m)} of concrete on floor and sides`,
+  'slab-too-thick': ({ thickness_m }, { atLeast }) =>
+    `it would need ${atLeast(thickness_m)} of concrete on floor and sides`,
   'link-too-narrow': ({ link, depth_m, takes_m3_s, comes_m3_s }, { length, flow }) =>
     `dug ${length(depth_m)} deep the ${LINK_NAMES[link]} takes ${flow(takes_m3_s)}, and ${flow(comes_m3_s)} would come`,
   'soil-comes-through': ({ link, share }) =>

@@ -5,9 +5,9 @@ import type { Say } from './say.js';
 export function oldDrainWords(found: OldDrainFound, { level }: Say): string {
   switch (found.state) {
     case 'stopped':
-      return `The old drain does not hold the water down: on ${found.date} it stood at ${level(found.level_m)} under the liner, above the floor. Look into its pipe and flush it before anything is rebuilt; until it runs the pond counts as undrained.`;
+      return `The old drain does not hold the water down: on ${found.date} the water under the liner stood ${level(found.level_m)}, above the floor. Look into its pipe and flush it before anything is rebuilt; until it runs the pond counts as undrained.`;
     case 'works':
-      return `Something leads the water away from under the liner: it stood no higher than ${level(found.highest_m)} in wet months. Look for the mouth of an old drain before anything is built, and level it (levels.csv, role outlet).`;
+      return `Something leads the water away from under the liner: in wet months it stood no higher than ${level(found.highest_m)}. Look for the mouth of an old drain before anything is built, and level it as an outlet.`;
     case 'unsure':
       return `Whether the old drain works is not known: ${
         found.last === null

@@ -7,11 +7,13 @@ const LIES: Record<Cover['lies'], string> = {
   bare: 'the pipe would lie above the ground here',
 };
 
-const EROSION: Record<Erosion, string> = {
+const EROSION: Record<Exclude<Erosion, 'paved'>, string> = {
   'flat-stone': 'a flat stone under the mouth is enough',
-  paved: 'pave half a metre below the mouth with stones the size of a fist',
   apron: 'the bank would wash out: lay a stone apron on fabric, or flatten the last run',
 };
+
+/** Ground below a mouth that water wears away first, m. Common practice. */
+const PAVED = 0.5;
 
 const FROST =
   'A free-draining pipe empties itself and may lie above the frost; its mouth must not freeze shut under snow or in standing water.';
@@ -24,10 +26,10 @@ export function outletWords({ cover, erosion, backwater }: OutletWorks, { length
     under('at the pond', cover.pond),
     under('at its mouth', cover.mouth),
     FROST,
-    `Below the mouth: ${EROSION[erosion]}.`,
+    `Below the mouth: ${erosion === 'paved' ? `pave the first ${length(PAVED)} with stones the size of a fist` : EROSION[erosion]}.`,
     ...(backwater
       ? [
-          `With the ditch in flood the water under the liner stands at ${level(backwater.flap)} behind a flap that shuts, at ${level(backwater.open)} without one.`,
+          `With the ditch in flood the water under the liner stands ${level(backwater.flap)} behind a flap that shuts, ${level(backwater.open)} without one.`,
         ]
       : []),
   ];

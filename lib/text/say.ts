@@ -3,17 +3,47 @@ import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js'
 
 /** Numbers in words, in a system of units. */
 export function sayer(units: UnitSystem) {
+  const placed = (level: string) => {
+    const size = level.replace(/^[+−]/, '');
+    if (size === level) return 'level with the lowest ground at the rim';
+    return `${size} ${level.startsWith('+') ? 'above' : 'below'} the lowest ground at the rim`;
+  };
+  const length = (m: number) => formatQuantity(m, 'length', units);
   return {
-    length: (m: number) => formatQuantity(m, 'length', units),
-    /** above (+) or below (−) the lowest ground at the rim */
-    level: (m: number) => formatQuantity(m, 'level', units),
+    length,
+    /** what may be had at most, rounded down */
+    atMost: (m: number) => formatBound(m, 'length', units, 'down'),
+    /** what must be had at least, rounded up */
+    atLeast: (m: number) => formatBound(m, 'length', units, 'up'),
+    /** a level by the ground */
+    level: (m: number) => placed(formatQuantity(m, 'level', units)),
     /** a level not to fall below, rounded up */
-    lowest: (m: number) => formatBound(m, 'level', units, 'up'),
+    lowest: (m: number) => placed(formatBound(m, 'level', units, 'up')),
+    /** a level not to rise above, rounded down */
+    highest: (m: number) => placed(formatBound(m, 'level', units, 'down')),
     flow: (m3s: number) => formatQuantity(m3s, 'flow', units),
     /** a flow of minutes */
     aMinute: (m3s: number) => `${formatQuantity(m3s * 60, 'volume', units)} a minute`,
+    /** the bore of a pipe or a hole, as it is sold */
+    bore: (m: number) => (units === 'us' ? length(m) : `${Number((m * 1000).toPrecision(3))} mm`),
+    /** a push on a length of wall or rim, N/m */
+    push: (newtons: number) => {
+      if (units === 'us') return `${twoDigits((newtons * FOOT) / POUND)} lb on every foot`;
+      return newtons < 1000
+        ? `${twoDigits(newtons)} N on every metre`
+        : `${twoDigits(newtons / 1000)} kN on every metre`;
+    },
   };
 }
+
+/** A load is not told smaller than it is. */
+const twoDigits = (value: number) => {
+  const step = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return Number((Math.ceil(value / step - 1e-9) * step).toPrecision(2));
+};
+const FOOT = 0.3048;
+/** Pound of force, N. */
+const POUND = 0.45359237 * 9.80665;
 
 /** What puts numbers into words, from {@link sayer}. */
 export type Say = ReturnType<typeof sayer>;

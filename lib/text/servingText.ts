@@ -24,22 +24,22 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `${NOTHING_LIFTS[how](monthWords(months))}${failsWords(fails)} No drain is needed.`,
   'surface-water-only': ({ fails }) =>
     `Kept out of the ring, surface water no longer gets behind the liner${failsWords(fails)}`,
-  'raise-pond': ({ raise_m, fails }, { length }) =>
-    `With rim and floor raised ${length(raise_m)} the pond stands above the water outside${failsWords(fails)} It has no moving parts and needs no outlet.`,
-  'cutoff-drain': ({ raise_m, fails }, { length }) =>
+  'raise-pond': ({ raise_m, fails }, { atLeast }) =>
+    `With rim and floor raised ${atLeast(raise_m)} the pond stands above the water outside${failsWords(fails)} It has no moving parts and needs no outlet.`,
+  'cutoff-drain': ({ raise_m, fails }, { atLeast }) =>
     `A drain uphill takes the water that stands behind the upper wall${
-      raise_m > 0 ? `, and the low rim goes up ${length(raise_m)}` : ''
+      raise_m > 0 ? `, and the low rim goes up ${atLeast(raise_m)}` : ''
     }${failsWords(fails)}`,
   'old-drain-works': ({ looks, from, to, highest_m, fails }, { level }) =>
     `The old drain works: in ${looks} looks of wet months from ${from} to ${to} the water under the liner stood no higher than ${level(highest_m)}. Nothing is rebuilt${failsWords(fails)}`,
   'drain-to-outlet': ({ bed_m, outlet, level_m, fails }, { length, level }) =>
-    `A filtered bed ${length(bed_m)} thick with a pipe to ${outlet} holds the water under the liner at ${level(level_m)}${failsWords(fails)}`,
+    `A filtered bed ${length(bed_m)} thick with a pipe to ${outlet} holds the water under the liner ${level(level_m)}${failsWords(fails)}`,
   'drain-to-sump': ({ lowest, fails }) =>
     `${lowest ? 'No lower ground can take the water by gravity, so it' : 'The water'} is pumped from a sump, as long as the alarm is heeded${failsWords(fails)}`,
   ballast: ({ head_m, fails }, { length }) =>
-    `A concrete slab with facings inside the liner holds down ${length(head_m)} of head on floor and sides${failsWords(fails)}`,
-  shallower: ({ depth_m, ruled }, { length }) =>
-    `At ${length(depth_m)} it is safe${ruled ? ', emptied only in the months given' : ''}.`,
+    `A concrete slab with facings inside the liner weighs as much on floor and sides as ${length(head_m)} of water lifts${failsWords(fails)}`,
+  shallower: ({ depth_m, ruled }, { atMost }) =>
+    `At ${atMost(depth_m)} it is safe${ruled ? ', emptied only in the months given' : ''}.`,
   spot: ({ name, depth_m }, { length }) =>
     `At the spot ${name} the water stands ${length(depth_m)} below the ground, and the same pond is safe there without drain or concrete.`,
   'no-depth': () => 'No depth worth digging is safe here: another spot is the answer.',

@@ -1,5 +1,26 @@
-import type { RankedSpot } from '../contract/index.js';
+import type { Advice, RankedSpot } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+
+const FOUND_BY: Record<RankedSpot['by'], string> = {
+  plane: 'plane through the levelled holes',
+  'nearest hole': 'nearest hole',
+};
+
+const ADVICE_WORDS: Record<Advice, string> = {
+  'no-drain': 'no drain',
+  'surface-water-only': 'surface water kept out',
+  'cutoff-drain': 'a drain uphill',
+  'drain-to-outlet': 'a drain to an outlet',
+  'drain-to-sump': 'a drain to a pumped sump',
+  'raise-pond': 'the pond raised',
+  ballast: 'a slab on the liner',
+  shallower: 'dug less deep',
+  move: 'no depth worth digging',
+  vent: 'a gas vent under the liner',
+  'relieve-and-keep-full': 'kept full',
+  'measure-first': 'to be measured first',
+  'do-not-dig': 'not to be dug',
+};
 
 /**
  * Why a spot stands where it does in the ranking.
@@ -15,8 +36,6 @@ export function spotText(
   const length = (m: number) => formatQuantity(m, 'length', units);
   const side = higher_m > 0 ? 'nearer the ground' : 'deeper';
   const turn =
-    if_higher === null
-      ? ''
-      : `; if it is ${length(spread_m)} higher still, ${if_higher.replaceAll('-', ' ')}`;
-  return `water ${length(Math.abs(higher_m))} ${side} than at ${against}, by the ${by}${turn}`;
+    if_higher === null ? '' : `; if it is ${length(spread_m)} higher still: ${ADVICE_WORDS[if_higher]}`;
+  return `water ${length(Math.abs(higher_m))} ${side} than at ${against}, by the ${FOUND_BY[by]}${turn}`;
 }

@@ -27,11 +27,11 @@ export const USING_RULES: Wording<UsingRules> = {
   'keep-above-level/brim': ({ months, brim, excepted }) =>
     `${keepAbove(months, excepted)}: full to the brim ${inMonths(brim)}.`,
   'keep-above-level/level': ({ months, level_m, excepted }, { lowest }) =>
-    `${keepAbove(months, excepted)}: in the worst month ${lowest(level_m)} from the lowest ground at the rim.`,
+    `${keepAbove(months, excepted)}: in the worst month no lower than ${lowest(level_m)}.`,
   'full-may-lift/undrained': ({ months }) =>
     `The water outside may stand too high even for the full pond ${inMonths(months)}: with nothing done no level of it is safe then.`,
-  'full-before-rains/topped-up': ({ within_m, months }, { length }) =>
-    `Top it up, by hose, rain barrel or float valve, whenever it has fallen by ${length(within_m)}, and have ${beforeRains(months)}`,
+  'full-before-rains/topped-up': ({ within_m, months }, { atMost }) =>
+    `Top it up, by hose, rain barrel or float valve, whenever it has fallen by ${atMost(within_m)}, and have ${beforeRains(months)}`,
   'full-before-rains/left': ({ months }) => `Have ${beforeRains(months)}`,
   'mend-leak/pond': () =>
     'The pond loses more than the air takes: find and mend the leak before anything else is done. What is told here counts with it.',

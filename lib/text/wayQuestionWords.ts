@@ -11,5 +11,5 @@ export function wayQuestionWords(
       ? 'the survey leaves open where the boundary is'
       : `the survey has the boundary ${length(boundary_m)} and ${to} ${length(distance_m)} from the pond, and no direction`;
   const near = setback_m ? `, or comes nearer to it than ${length(setback_m)}` : '';
-  return `whether the way from the pond to ${to} crosses the boundary${near}: ${known} (outlet_within_boundary in site.csv, or x and y of rim, outlet and boundary)`;
+  return `whether the way from the pond to ${to} crosses the boundary${near}: ${known}. Say in site.csv whether the outlet lies within the boundary, or level rim, outlet and boundary with x and y`;
 }

@@ -17,12 +17,12 @@ export const WISH_TEXT: Wording<WishStatements> = {
   'ask-first': (question, say) => `Ask first ${wayQuestionWords(question, say)}.`,
   'as-wished': ({ governs, per_year }) =>
     `As wished, ${FAILURE[governs]} in ${chanceText(per_year)} of years.`,
-  'as-changed': ({ depth_m, change, kept_out, raise_m, per_year, accepted }, { length }) => {
+  'as-changed': ({ depth_m, change, kept_out, raise_m, per_year, accepted }, { atMost, atLeast }) => {
     const done = [
-      ...(depth_m === null ? [] : [`dug ${length(depth_m)} deep`]),
-      ...changeWords(change, length),
+      ...(depth_m === null ? [] : [`dug ${atMost(depth_m)} deep`]),
+      ...changeWords(change, atMost),
       ...(kept_out ? ['with surface water kept out of the ring'] : []),
-      ...(raise_m > 0 ? [`with rim and floor raised ${length(raise_m)}`] : []),
+      ...(raise_m > 0 ? [`with rim and floor raised ${atLeast(raise_m)}`] : []),
     ];
     return `As wished but ${done.join(' and ')} it holds: ${chanceText(per_year)} of years fail (${chanceText(accepted)} a year is accepted). No drain is needed.`;
   },

@@ -257,7 +257,7 @@ describe('what stops or changes the drain', () => {
     expect(option(at('3'), 'drain-to-outlet')).toMatchObject({
       possible: false,
       governs: 'discharge',
-      why_not: 'the outlet pipe-end is 2.00 m from the boundary and must keep 3.00 m (outlet_setback)',
+      why_not: 'the outlet pipe-end is 2.00 m from the boundary and must keep 3.00 m',
     });
     expect(pumped(at('3'))).toBe(true);
   });
