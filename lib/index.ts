@@ -14,7 +14,6 @@ export {
   measureNextMethod,
   openFactsMethod,
   possibleDrain,
-  recommend,
   spotsMethod,
   tippingMethod,
 } from './decision/index.js';
@@ -32,7 +31,7 @@ export * from './pond/index.js';
 export type * from './reliability/index.js';
 export { chanceMethod, chanceOf, driversMethod, verdictAt } from './reliability/index.js';
 export type * from './report/index.js';
-export { nextDoorMethod, reportOf, resultOf, workedSheet, workMethod } from './report/index.js';
+export { nextDoorMethod, recommend, reportOf, resultOf, workedSheet, workMethod } from './report/index.js';
 export {
   givenDataIndices,
   type Percentiles,
@@ -129,7 +128,34 @@ export {
   surveyFrom,
 } from './survey/index.js';
 export type * from './text/index.js';
-export { chanceText, drainWords, monthWords } from './text/index.js';
+export {
+  BULGE_NEVER,
+  BULGE_REMEDY,
+  bedWords,
+  chanceText,
+  conditionText,
+  DRIVER_NAMES,
+  dischargeWords,
+  drainWords,
+  FALL_NAMES,
+  FLOTATION_NAMES,
+  FLOTATION_WORDS,
+  GRADING_FAULTS,
+  LINK_NAMES,
+  loweringWords,
+  MEASURE_NAMES,
+  MOVED_NAMES,
+  measurementText,
+  monthWords,
+  obstacleText,
+  READINGS,
+  reasonText,
+  ruleText,
+  SOURCE_NAMES,
+  soakawayWords,
+  spotText,
+  TASKS,
+} from './text/index.js';
 export * from './units/index.js';
 export * from './uplift/index.js';
 export type * from './works/index.js';

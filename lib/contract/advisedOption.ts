@@ -1,4 +1,4 @@
-import { type Advice, OPTIONS, type OptionName } from './optionNames.js';
+import { type Advice, isOption } from './optionNames.js';
 import { type PossibleOption, possibleOption, type Recommendation, type Result } from './result.js';
 
 /**
@@ -11,7 +11,6 @@ export function advisedOption(
   result: Pick<Result, 'options' | 'recommendation'>,
 ): PossibleOption | undefined {
   const { option, also } = result.recommendation;
-  const isOption = (name: string): name is OptionName => (OPTIONS as readonly string[]).includes(name);
   const name = [option, ...also].find(isOption) ?? (option === 'shallower' ? 'no-drain' : undefined);
   return name && possibleOption(result, name);
 }

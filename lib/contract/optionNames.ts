@@ -11,6 +11,15 @@ export const OPTIONS = [
 /** What may be built, by name. */
 export type OptionName = (typeof OPTIONS)[number];
 
+/**
+ * Whether an advice is to build, or to do without, one of the options.
+ * @param advice - any
+ * @returns true for an option
+ */
+export function isOption(advice: Advice): advice is OptionName {
+  return (OPTIONS as readonly string[]).includes(advice);
+}
+
 /** What may be advised: an option, or something else than building. */
 export type Advice =
   | OptionName

@@ -1,29 +1,14 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
-import type { Governs, Water } from './governs.js';
+import type { Governs } from './governs.js';
 import type { Advice, OptionName } from './optionNames.js';
+import type { ToldRule } from './rule.js';
 import type { LadderRung, Situation } from './situation.js';
+import type { Water } from './water.js';
 import type { Instead, WishChange } from './wishChange.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
-
-/** Why something cannot be had. */
-export interface Obstacle {
-  governs: Governs;
-  /** a fact not said keeps it back, that may be had by looking */
-  asks?: true;
-  text: string;
-}
-
-/** A rule of use that the recommendation depends on. */
-export interface Rule {
-  code: string;
-  /** months it holds in; absent: always */
-  months?: number[];
-  level_m?: number;
-  text: string;
-}
 
 /** Chances of failing while it is dug, each for itself. */
 export interface PerDig {
@@ -92,7 +77,7 @@ export interface Recommendation {
   raise_m: number;
   governs: Governs;
   reason: string;
-  rules: Rule[];
+  rules: ToldRule[];
   close_call: boolean;
   /** what is done otherwise than wished, and makes it safe; null: as wished */
   change: WishChange | null;

@@ -8,6 +8,7 @@ import type {
   OutletWorks,
   SoakawayVerdict,
   SourceInflow,
+  Task,
 } from '../drain/index.js';
 import type { Assumption } from '../site/index.js';
 
@@ -29,7 +30,7 @@ export interface SiteDrain extends Drain {
   endless?: { flow: number; felt: number };
   /** January to December: hours without power until water stands at the liner, one year in ten; null: a year at least */
   powerCut?: (number | null)[];
-  maintenance: string[];
+  maintenance: Task[];
   /** what the survey does not say and was assumed for it */
   assumptions: Assumption[];
 }

@@ -1,5 +1,6 @@
-import type { Governs, Water } from './governs.js';
+import type { Governs } from './governs.js';
 import type { OptionName } from './optionNames.js';
+import type { Water } from './water.js';
 
 /** What a pond is held against: in use, when something fails that was built, and while it is dug. */
 export const SITUATIONS = [

@@ -1,26 +1,22 @@
 import { type Basis, basisOf } from '../basis/index.js';
 import type {
   DepthCurve,
-  Driver,
+  DriverShare,
   Instead,
   MonthlyLimits,
-  Recommendation,
+  NextMeasurement,
+  RankedSpot,
   SiteDrain,
-  SpotResult,
-  TippingPoint,
+  TurningPoint,
 } from '../contract/index.js';
-import { isAsBuilt } from '../heads/index.js';
 import { depthCurve, type Option, optionsOf } from '../options/index.js';
 import { driversOf, monthlyLimits } from '../reliability/index.js';
 import type { Pond, Site } from '../site/index.js';
-import { type Decision, decide, insteadOf, isCloseCall } from './decide.js';
+import { type Decision, decide, insteadOf } from './decide.js';
 import { drainOf } from './drainOf.js';
 import { LOSS, type Loss } from './loss.js';
-import { withLowering } from './loweringRule.js';
-import { measureNext, mostTelling, type NextMeasurement, worthWaiting } from './measureNext.js';
+import { measureNext, mostTelling, worthWaiting } from './measureNext.js';
 import { openFacts } from './openFacts.js';
-import { reasonOf } from './reason.js';
-import { rulesOf } from './rules.js';
 import { elsewhere, spotsOf } from './spots.js';
 import { tippingPoints } from './tippingPoints.js';
 
@@ -40,9 +36,9 @@ export interface Judged {
 
 /** A site judged, with what else is worth looking up, what drives the answer, where it turns, and other spots. */
 export interface Assessment extends Judged {
-  tippingPoints: TippingPoint[];
-  drivers: Driver[];
-  spots: SpotResult[];
+  tippingPoints: TurningPoint[];
+  drivers: DriverShare[];
+  spots: RankedSpot[];
   /** beside a drain or slab: the wish used otherwise, which needs none */
   instead: Instead | null;
 }
@@ -111,27 +107,5 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
     measureNext: next,
     loss,
     assumptions: [...site.assumptions, ...(drain?.assumptions ?? [])],
-  };
-}
-
-/**
- * The recommendation of an assessment, in words and numbers.
- * @param a - from {@link assess} or {@link judge}
- * @returns option, depth and raise in m, reason and rules, as in `result.json`
- */
-export function recommend(a: Judged): Recommendation {
-  const { site, basis, decision, limits } = a;
-  return {
-    option: decision.option,
-    also: decision.also,
-    depth_m: decision.depth,
-    raise_m: decision.measures.raise,
-    governs: decision.governs,
-    reason: reasonOf(a),
-    rules: withLowering(rulesOf(basis, decision, limits), a.drain),
-    close_call: isCloseCall(site, decision),
-    change: decision.change ?? null,
-    as_built: isAsBuilt(decision.measures),
-    measure_next: a.measureNext,
   };
 }

@@ -1,7 +1,7 @@
 import type { Basis } from '../basis/index.js';
-import type { Governs, Instead, WishChange } from '../contract/index.js';
+import type { Governs, Instead, OpenFact, WishChange } from '../contract/index.js';
 import { type Advice, OPTIONS, type OptionName } from '../contract/index.js';
-import { type OpenFact, openFactAt, worstDig } from '../digging/index.js';
+import { openFactAt, worstDig } from '../digging/index.js';
 import type { Shift } from '../heads/index.js';
 import { isAsBuilt, type Measures, NOTHING, namesOf, oldDrainOf } from '../heads/index.js';
 import type { Option } from '../options/index.js';

@@ -3,9 +3,8 @@ import type { Barred, MonthlyLimits, Recommendation } from '../contract/index.js
 import { isAsBuilt, NOTHING } from '../heads/index.js';
 import { monthlyLimits } from '../reliability/index.js';
 import type { Site } from '../site/index.js';
-import { monthWords, sayer } from '../text/index.js';
+import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
-import type { AddRule } from './sideRules.js';
 
 /** When the pond may be emptied and how low it may be let. */
 export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, add: AddRule): void {
@@ -20,28 +19,19 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   const days = d.change?.days_empty ?? pond.daysEmpty;
   const planned = d.verdict?.safe && d.option !== 'measure-first';
   const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
-  const briefly = `in ${monthWords(brief)} for at most ${days} days, as ${d.change ? 'changed' : 'planned'}`;
-  const atMost = days > 0 ? ` for at most ${days} ${days === 1 ? 'day' : 'days'}` : '';
+  const briefly = { months: brief, days, changed: d.change !== undefined };
   if (free.length > 0)
     add(
-      'empty-only-in',
-      `Empty it only in ${monthWords(free)}${atMost}${brief.length > 0 ? `, or ${briefly}` : ''}.`,
-      {
-        months: [...free, ...brief].sort((a, b) => a - b),
-      },
+      'empty-only-in/free',
+      { months: free, days, briefly: brief.length > 0 ? briefly : null },
+      { months: [...free, ...brief].sort((a, b) => a - b) },
     );
-  else if (brief.length > 0)
-    add('empty-only-in', `Empty it only ${briefly}, and read the dip pipe first.`, { months: brief });
+  else if (brief.length > 0) add('empty-only-in/briefly', briefly, { months: brief });
   else noMonthRule(bound, limits, add);
   const level = (month: number) => lowestSafeLevel[month - 1]!;
-  levelRule(
-    site,
-    d,
-    { bound, level, but: brief.length > 0 ? ', but for the days it stands empty as planned' : '' },
-    add,
-  );
+  levelRule(site, d, { bound, level, excepted: brief.length > 0 }, add);
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)
-    add('do-not-lower', `Do not empty it in ${monthWords(bound)}.`, { months: bound });
+    add('do-not-lower/other-months', { months: bound }, { months: bound });
 }
 
 /** Months (1–12) with no level to keep to: it may be emptied on any day of them. */
@@ -56,63 +46,38 @@ export function monthsToEmpty({ rules }: Pick<Recommendation, 'rules'>): number[
   return only ?? (bound ? [] : Array.from({ length: 12 }, (_, i) => i + 1));
 }
 
-const BARS: Record<Barred, string> = {
-  'floor-heave':
-    'water under pressure below the clay would heave the floor, and the dip pipe does not read it',
-  'side-slump': 'as steep as they are the bared sides would slip even with no water behind them',
-};
-
 /** Where no month is free the dip pipe tells, but of the water under the liner only. */
 function noMonthRule(bound: number[], { barred }: MonthlyLimits, add: AddRule): void {
   const by = (cause: Barred | null) => bound.filter((month) => barred[month - 1] === cause);
-  const when = (months: number[]) => (months.length === 12 ? 'in any month' : inMonths(months));
   for (const cause of ['floor-heave', 'side-slump'] as const) {
     const months = by(cause);
-    if (months.length > 0)
-      add('do-not-lower', `Never empty it ${when(months)}, whatever the dip pipe shows: ${BARS[cause]}.`, {
-        months,
-      });
+    if (months.length > 0) add('do-not-lower/barred', { months, cause }, { months });
   }
   const read = by(null);
-  if (read.length > 0)
-    add('do-not-lower', `Do not empty it ${when(read)} without reading the dip pipe first.`, {
-      months: read,
-    });
+  if (read.length > 0) add('do-not-lower/unread', { months: read }, { months: read });
 }
 
-const inMonths = (months: number[]) => (months.length === 12 ? 'all year' : `in ${monthWords(months)}`);
-
-/** Months in which it may not be emptied, the level of each, and what is excepted. */
+/** Months in which it may not be emptied, the level of each, and whether the days it stands empty are excepted. */
 interface Bound {
   bound: number[];
   level: (month: number) => number;
-  but: string;
+  excepted: boolean;
 }
 
 /** The level to keep, never above the brim: where that is too low, no level of this pond is safe. */
-function levelRule(site: Site, d: Decision, { bound, level, but }: Bound, add: AddRule): void {
+function levelRule(site: Site, d: Decision, { bound, level, excepted }: Bound, add: AddRule): void {
   const brim = site.pond.fullLevel + d.measures.raise;
   const over = bound.filter((month) => level(month) > brim + 1e-9);
   const lifts = over.length > 0 && !d.verdict?.kept;
   const held = lifts ? bound.filter((month) => !over.includes(month)) : bound;
   if (held.length > 0) {
     const highest = Math.min(Math.max(...held.map(level)), brim);
-    const worst =
-      over.length > 0 && !lifts
-        ? `full to the brim ${inMonths(over)}`
-        : `in the worst month ${sayer(site).lowest(highest)} from the lowest ground at the rim`;
-    add(
-      'keep-above-level',
-      `Keep the water above the level of the month ${inMonths(held)}${but}: ${worst}.`,
-      { months: held, level_m: highest },
-    );
+    const bounds = { months: held, level_m: highest };
+    if (over.length > 0 && !lifts)
+      add('keep-above-level/brim', { months: held, brim: over, excepted }, bounds);
+    else add('keep-above-level/level', { ...bounds, excepted }, bounds);
   }
-  if (lifts)
-    add(
-      'full-may-lift',
-      `The water outside may stand too high even for the full pond ${inMonths(over)}: with nothing done no level of it is safe then.`,
-      { months: over },
-    );
+  if (lifts) add('full-may-lift/undrained', { months: over }, { months: over });
 }
 
 /**
@@ -125,19 +90,14 @@ export function rebuildRule(basis: Basis, { measures: m }: Decision, add: AddRul
   const { lowestSafeLevel, barred } = monthlyLimits(basis, NOTHING, basis.site.pond.depth);
   const causes = (['floor-heave', 'side-slump'] as const).filter((cause) => barred.includes(cause));
   if (!barred.includes(null)) {
-    add(
-      'rebuild',
-      `This work needs the pond empty, and as it is it may not be emptied in any month: ${causes.map((cause) => BARS[cause]).join('; ')}. Keep it full and ask a licensed engineer how the work can be done.`,
-    );
+    add('rebuild/barred', { causes });
     return;
   }
   const free = monthsFree(lowestSafeLevel);
   const never = barred.flatMap((cause, i) => (cause ? [i + 1] : []));
-  const but =
-    never.length > 0 ? ` Never ${inMonths(never)}: ${causes.map((cause) => BARS[cause]).join('; ')}.` : '';
   add(
-    'rebuild',
-    `The pond is emptied for this${under ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.${but}`,
+    'rebuild/emptied',
+    { liner: under, never, causes },
     free.length > 0 && free.length < 12 ? { months: free } : {},
   );
 }

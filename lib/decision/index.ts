@@ -6,5 +6,7 @@ export * from './loss.js';
 export * from './measureNext.js';
 export * from './openFacts.js';
 export * from './possibleDrain.js';
+export * from './reason.js';
+export * from './rules.js';
 export * from './spots.js';
 export * from './tippingPoints.js';

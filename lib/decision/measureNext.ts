@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import { firstOfSeason } from '../climate/index.js';
-import type { Recommendation } from '../contract/index.js';
+import type { Measurement, NextMeasurement } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import type { Draws } from '../heads/index.js';
 import type { Option } from '../options/index.js';
@@ -25,8 +25,8 @@ export const measureNextMethod = method({
 });
 
 /** A measurement still open. */
-interface Measurement {
-  what: string;
+interface Open {
+  what: Measurement;
   month: number;
   /** takes a wet half-year */
   waits: boolean;
@@ -35,9 +35,6 @@ interface Measurement {
   /** samples whose readings are alike */
   groups: Uint32Array[];
 }
-
-/** A measurement that may still be taken, and what it is worth. */
-export type NextMeasurement = Recommendation['measure_next'][number];
 
 /** Readings tried, at equal steps of chance. Our choice. */
 const READINGS = 16;
@@ -49,7 +46,7 @@ const RECOVERY_ERROR = Math.log(1.4);
 /** Measurements still open, the most telling first. */
 export function measureNext(basis: Basis, options: Option[], base: Decision, loss: Loss): NextMeasurement[] {
   if (!base.verdict) return [];
-  const where = basis.site.survey.layers[0]?.pit ?? 'the pond site';
+  const where = basis.site.survey.layers[0]?.pit ?? null;
   const { depth } = base;
   const choices = undominated(
     candidatesOf(basis, options)
@@ -90,15 +87,15 @@ export function worthWaiting(next: NextMeasurement[], loss: Loss): boolean {
   return next.some((m) => m.waits && m.worth_drains > loss.waiting);
 }
 
-const open = new Remembered<Measurement[]>();
+const open = new Remembered<Open[]>();
 
-function measurementsOf({ site, draws }: Basis): Measurement[] {
+function measurementsOf({ site, draws }: Basis): Open[] {
   return open.of(draws, '', () =>
     readingsOf(site, draws).map((measurement) => ({ ...measurement, groups: grouped(measurement.reading) })),
   );
 }
 
-function readingsOf(site: Site, draws: Draws): Omit<Measurement, 'groups'>[] {
+function readingsOf(site: Site, draws: Draws): Omit<Open, 'groups'>[] {
   const { samples, years, clayHigh, tub } = draws;
   const noise = latinNormals(samples, 2, site.seed + 61);
   const missing = site.fit?.modelError;
@@ -110,13 +107,13 @@ function readingsOf(site: Site, draws: Draws): Omit<Measurement, 'groups'>[] {
   });
   return [
     {
-      what: 'weekly dips in a sealed standpipe through the wet half-year, the days after heavy rain among them',
+      what: 'season-of-dips',
       month: site.latitude >= 0 ? 3 : 9,
       waits: true,
       reading: high.map((level, s) => level + (missing ? missing[s] : TABLE_ERROR) * noise[2 * s]),
     },
     {
-      what: 'a recovery test: bail the hole and time how fast the water comes back',
+      what: 'recovery-test',
       month: firstOfSeason(site.wetMonths),
       waits: false,
       reading: site.water.conductivity.map((k, s) => Math.log(k) + RECOVERY_ERROR * noise[2 * s + 1]),

@@ -1,5 +1,6 @@
 import { type Basis, basisOf } from '../basis/index.js';
 import { firstOfSeason } from '../climate/index.js';
+import { KNOWN_BELOW, type Measurement, type NextMeasurement } from '../contract/index.js';
 import { perDig, UNIT_WEIGHT, worstDig } from '../digging/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import { method } from '../formula/index.js';
@@ -9,7 +10,6 @@ import { type Option, optionsOf, outletsOf } from '../options/index.js';
 import type { Seam, Site } from '../site/index.js';
 import { decide } from './decide.js';
 import { type Loss, lossesOf } from './loss.js';
-import type { NextMeasurement } from './measureNext.js';
 
 export const openFactsMethod = method({
   title: 'What a look at an open fact is worth',
@@ -35,14 +35,12 @@ interface Case {
 
 /** A fact to be looked up without waiting for a wet season. */
 interface OpenFact {
-  what: string;
+  what: Measurement;
   where: string;
   month: number;
   cases: Case[];
 }
 
-/** Least depth of ground known under the dig, m. Common practice. */
-const KNOWN_BELOW = 0.5;
 const SEAM_CHANCE = 0.1;
 /** Chance that a seam stands no higher in the wet half-year than it was seen, or than its top. Our choice. */
 const SEAM_AT_REST = 0.5;
@@ -89,7 +87,7 @@ function factsOf(basis: Basis): OpenFact[] {
   const marked = outletsOf(basis).filter(({ ditch, flood }) => ditch !== undefined && flood === undefined);
   if (marked.length > 0)
     facts.push({
-      what: 'the level of the ditch in flood: the line of debris on its bank, or whoever has seen it full',
+      what: 'ditch-in-flood',
       where: marked[0].name,
       month,
       cases: [
@@ -128,7 +126,7 @@ function factsOf(basis: Basis): OpenFact[] {
       from: [],
     };
     facts.push({
-      what: 'a deeper hole, half a metre below the dig: sand under pressure there would lift the floor',
+      what: 'deeper-hole',
       where: survey.layers[0].pit,
       month,
       cases: [
@@ -149,7 +147,7 @@ function factsOf(basis: Basis): OpenFact[] {
           }
         : seam;
     facts.push({
-      what: 'how high the water rises in the layer under the clay: a pipe open in that layer only, in the wet half-year',
+      what: 'seam-pipe',
       where: open[0].pit,
       month,
       cases: [

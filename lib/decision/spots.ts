@@ -1,10 +1,9 @@
 import type { Basis } from '../basis/index.js';
-import type { Advice, SpotResult } from '../contract/index.js';
+import type { Advice, RankedSpot } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import { NO_SHIFT, NOTHING } from '../heads/index.js';
 import type { Option } from '../options/index.js';
 import type { SpotHead } from '../site/index.js';
-import { sayer } from '../text/index.js';
 import { type Decision, decide, shiftedBy } from './decide.js';
 
 export const spotsMethod = method({
@@ -39,11 +38,10 @@ const ORDER = [
 const WORKS: Advice[] = ['cutoff-drain', 'drain-to-outlet', 'drain-to-sump', 'ballast'];
 
 /** Spots ranked; empty where fewer than two have a known head. */
-export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotResult[] {
+export function spotsOf(basis: Basis, options: Option[], base: Decision): RankedSpot[] {
   const { spots } = basis.site.spots;
   const planned = spots.find((s) => s.planned);
   if (!planned || spots.length < 2 || !base.verdict) return [];
-  const { length } = sayer(basis.site);
   /** Water higher by so much below the ground of the spot than below that of the planned one. */
   const rise = (spot: SpotHead) => planned.depth - spot.depth;
   const decided = (water: number) =>
@@ -52,7 +50,6 @@ export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotRe
     const d = decided(rise(spot));
     const shallow = decided(rise(spot) + (spot.planned ? 0 : spot.spread)).option;
     const rank = ORDER.indexOf(d.option) - d.depth / 100;
-    const side = rise(spot) > 0 ? 'nearer the ground' : 'deeper';
     return {
       rank,
       result: {
@@ -62,13 +59,10 @@ export function spotsOf(basis: Basis, options: Option[], base: Decision): SpotRe
         depth_m: d.depth,
         water_depth_m: spot.depth,
         spread_m: spot.spread,
-        reason: spot.planned
-          ? 'the planned spot'
-          : `water ${length(Math.abs(rise(spot)))} ${side} than at ${planned.name}, by the ${spot.by}${
-              shallow === d.option
-                ? ''
-                : `; if it is ${length(spot.spread)} higher still, ${shallow.replaceAll('-', ' ')}`
-            }`,
+        against: planned.name,
+        higher_m: rise(spot),
+        by: spot.by,
+        if_higher: shallow === d.option ? null : shallow,
       },
     };
   });

@@ -1,10 +1,9 @@
 import type { Basis } from '../basis/index.js';
 import { withoutDrain } from '../heads/index.js';
 import { monthlyLimits, verdictAt } from '../reliability/index.js';
-import { monthWords } from '../text/index.js';
 import { drainFor } from '../works/index.js';
+import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
-import type { AddRule } from './sideRules.js';
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 
@@ -22,41 +21,25 @@ export function stoppedRule(basis: Basis, d: Decision, add: AddRule): void {
   const { drain } = d.measures;
   const months = liftsUndrained(basis, d);
   if (drain?.kind === 'outlet') {
-    if (months.length > 0)
-      add(
-        'if-drain-stops',
-        `Water that stands in the inspection pipe says that the drain has stopped. Even the full pond may lift then ${when(months)}: keep it full to the brim and free the drain the same day.`,
-        { months },
-      );
+    if (months.length > 0) add('if-drain-stops/may-lift', { months }, { months });
     return;
   }
   if (months.length === 0) {
-    add(
-      'full-if-power-fails',
-      'When the power fails, keep the pond full to the brim until the pump runs again.',
-    );
+    add('full-if-power-fails/holds', {});
     return;
   }
   const designed = drainFor(basis, d.measures, d.depth);
+  const finite = (hours: number) => (Number.isFinite(hours) ? hours : null);
   const hours = Math.min(
     ...months.map((month) => designed?.powerCut?.[month - 1] ?? Number.POSITIVE_INFINITY),
   );
-  const storm = designed?.sump?.hoursStorm ?? 0;
-  const time = Number.isFinite(hours) ? `about ${hoursDown(hours)}` : 'a year at least';
   add(
-    'full-if-power-fails',
-    `Without the pump even the full pond may lift ${when(months)}: bed and sump take up ${time} of seepage, ${hoursDown(storm)} of the design storm. A pump on a battery must run by then; keep the pond full to the brim until it does.`,
+    'full-if-power-fails/may-lift',
+    {
+      months,
+      hours: finite(hours),
+      storm_hours: finite(designed?.sump?.hoursStorm ?? 0),
+    },
     { months },
   );
-}
-
-const when = (months: number[]) => (months.length === 12 ? 'in any month' : `in ${monthWords(months)}`);
-
-/** Hours rounded to the safe side. */
-function hoursDown(hours: number): string {
-  return hours < 1
-    ? 'less than an hour'
-    : hours < 72
-      ? `${Math.floor(hours)} hours`
-      : `${Math.floor(hours / 24)} days`;
 }

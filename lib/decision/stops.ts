@@ -1,13 +1,13 @@
-import type { Advice, Governs, Rule } from '../contract/index.js';
+import { type Advice, type Governs, type Rule, ruleOf, type Statement } from '../contract/index.js';
 import { pairedReadings } from '../heads/index.js';
 import type { Site } from '../site/index.js';
-import { BULGE_NEVER, BULGE_REMEDY, bulgeCause, gasExpected } from '../uplift/index.js';
+import { bulgeCause, gasExpected } from '../uplift/index.js';
 
 /** What ends the question before any chance is counted. */
 export interface Stop {
   option: Advice;
   governs: Governs;
-  reason: string;
+  reason: Statement[];
   rules: Rule[];
 }
 
@@ -18,10 +18,8 @@ export function stopOf(site: Site): Stop | undefined {
     return {
       option: 'do-not-dig',
       governs: 'protected',
-      reason:
-        'The ground is protected: digging, filling or draining it may need a permit, and a drain would harm what is ' +
-        'protected. Ask the regulator first; nothing is calculated against that.',
-      rules: [{ code: 'ask-regulator', text: 'Ask the regulator before any spade goes in.' }],
+      reason: [{ code: 'protected', values: {} }],
+      rules: [ruleOf('ask-regulator/protected', {})],
     };
   if (site.pond.existing && site.pond.bulge) return bulgeStop(site);
   return undefined;
@@ -29,34 +27,20 @@ export function stopOf(site: Site): Stop | undefined {
 
 function bulgeStop(site: Site): Stop {
   const { pond, under } = pairedReadings(site);
-  const { cause, words } = bulgeCause(
-    pond?.level,
-    under?.dry ? 'dry' : under?.level,
-    site.survey.site.show_units,
-  );
+  const { cause, difference } = bulgeCause(pond?.level, under?.dry ? 'dry' : under?.level);
   return {
     option: 'relieve-and-keep-full',
     governs: cause === 'gas' ? 'gas' : 'lift-full',
-    reason: `${words} ${BULGE_REMEDY[cause]} ${BULGE_NEVER.join(' ')}`,
+    reason: [
+      { code: 'bulge', values: { cause, difference_m: difference } },
+      { code: 'bulge-remedy', values: { cause } },
+      { code: 'bulge-never', values: {} },
+    ],
     rules: [
-      {
-        code: 'do-not-cut-bulge',
-        text: 'Never cut or weigh down the bulge: the water comes through and the soil follows.',
-      },
-      {
-        code: 'do-not-lower',
-        months: site.wetMonths,
-        text: 'Do not lower or empty the pond while the bulge is there.',
-      },
-      { code: 'dip-pipe', text: 'Keep a dip pipe to the low point and read it before the pond is lowered.' },
-      ...(cause === 'gas'
-        ? [
-            {
-              code: 'vent-high-point',
-              text: 'Lay a vent from the high point when the liner is next up, in a dry month.',
-            },
-          ]
-        : []),
+      ruleOf('do-not-cut-bulge/bulge', {}),
+      ruleOf('do-not-lower/bulge', {}, { months: site.wetMonths }),
+      ruleOf('dip-pipe/bulge', {}),
+      ...(cause === 'gas' ? [ruleOf('vent-high-point/bulge', {})] : []),
     ],
   };
 }

@@ -1,5 +1,5 @@
 import { type Basis, basisOf } from '../basis/index.js';
-import type { TippingPoint } from '../contract/index.js';
+import type { MovedInput, TurningPoint } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import { NO_SHIFT, type Shift } from '../heads/index.js';
 import type { Option } from '../options/index.js';
@@ -20,7 +20,7 @@ export const tippingMethod = method({
 
 /** An input that is moved: from −1 to 1, 0 where it is now. */
 interface Moved {
-  input: string;
+  input: MovedInput;
   unit: string;
   now: number | Percentiles;
   value(t: number): number;
@@ -32,7 +32,7 @@ const TRIALS = 6;
 const STEPS = 5;
 
 /** Tipping points of what is decided among the options, an input at a time. */
-export function tippingPoints(basis: Basis, options: Option[]): TippingPoint[] {
+export function tippingPoints(basis: Basis, options: Option[]): TurningPoint[] {
   // Not of what is told: an option tried, another spot and a season to wait are put in its place afterwards.
   const base = decide(basis, options);
   if (!base.verdict) return [];
@@ -76,28 +76,28 @@ function movedInputs(basis: Basis): Moved[] {
   const k = percentiles(site.water.conductivity);
   const moved: Moved[] = [
     {
-      input: 'water outside at the worst place, yearly high above the lowest rim ground',
+      input: 'water-outside',
       unit: 'm',
       now: high,
       value: (t) => high.p50 + 1.5 * t,
       at: (t) => ({ shift: { ...NO_SHIFT, water: 1.5 * t } }),
     },
     {
-      input: 'full level of the pond above the lowest rim ground',
+      input: 'full-level',
       unit: 'm',
       now: pond.fullLevel,
       value: (t) => pond.fullLevel + 0.6 * t,
       at: (t) => withPond({ fullLevel: pond.fullLevel + 0.6 * t }),
     },
     {
-      input: 'permeability of the ground',
+      input: 'permeability',
       unit: 'm/s',
       now: k,
       value: (t) => k.p50 * 100 ** t,
       at: (t) => ({ shift: { ...NO_SHIFT, conductivity: 100 ** t } }),
     },
     {
-      input: 'chance a year that is accepted',
+      input: 'accepted-risk',
       unit: '',
       now: pond.acceptedRisk,
       value: (t) => Math.min(pond.acceptedRisk * 10 ** t, 1),
@@ -108,7 +108,7 @@ function movedInputs(basis: Basis): Moved[] {
     const now = pond.kept.held;
     const held = (t: number) => Math.max(now + 0.5 * t, 0);
     moved.push({
-      input: 'level at which the pond is held, below full',
+      input: 'held-level',
       unit: 'm',
       now,
       value: held,
@@ -123,7 +123,7 @@ function movedInputs(basis: Basis): Moved[] {
     }));
   if (strength)
     moved.push({
-      input: 'undrained strength of the clay',
+      input: 'clay-strength',
       unit: 'Pa',
       now: logPercentiles(strength),
       value: (t) => strength.median * 5 ** t,

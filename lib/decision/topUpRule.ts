@@ -2,9 +2,8 @@ import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import { fullLevel } from '../heads/index.js';
-import { monthWords, sayer } from '../text/index.js';
+import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
-import type { AddRule } from './sideRules.js';
 
 /** Full before the rains, where the water in the pond is what holds the liner down. */
 export function topUpRule(basis: Basis, d: Decision, add: AddRule): void {
@@ -17,12 +16,7 @@ export function topUpRule(basis: Basis, d: Decision, add: AddRule): void {
   // Low as it may fall it would still press the liner down.
   if (!d.change?.kept_within_m && high + drawdownOf(basis, 0.9) <= holds + LEVEL_RESOLUTION) return;
   const first = site.wetMonths.filter((month) => !site.wetMonths.includes(month === 1 ? 12 : month - 1));
-  const by = Number.isFinite(within)
-    ? `Top it up, by hose, rain barrel or float valve, whenever it has fallen by ${sayer(site).length(within)}, and have`
-    : 'Have';
-  add(
-    'full-before-rains',
-    `${by} it full before the rains${first.length > 0 ? ` of ${monthWords(first)}` : ''}: its own water is what holds the liner down when the ground fills.`,
-    { months: first },
-  );
+  if (Number.isFinite(within))
+    add('full-before-rains/topped-up', { within_m: within, months: first }, { months: first });
+  else add('full-before-rains/left', { months: first }, { months: first });
 }

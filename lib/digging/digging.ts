@@ -1,4 +1,4 @@
-import type { Governs, PerDig } from '../contract/index.js';
+import type { Condition, Governs, PerDig } from '../contract/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
@@ -6,7 +6,6 @@ import { type Draws, highestOf } from '../heads/index.js';
 import { quantile, Remembered } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { conductivityAround, digRadius, layersInSide, type Site, strengthAt } from '../site/index.js';
-import { sayer } from '../text/index.js';
 import {
   deepestFloor,
   HEAVE_FACTOR_WANTED,
@@ -240,13 +239,6 @@ export function footingLimit(site: Site): FootingLimit {
 /** Levelling error on a limit, m; two of it make a condition doubtful. */
 const LEVELLING_ERROR = 0.015;
 
-/** A condition of a dig: met, not met, or doubtful within the levelling error. */
-export interface Condition {
-  governs: Governs;
-  met: 'yes' | 'no' | 'doubtful';
-  text: string;
-}
-
 /** The published working slope for the ground in the sides of a dig; water in a wet year m above the datum. */
 export function workingSlopeAt({ ground }: Site, wetWater: number, dug: number): WorkingSlope {
   const sides = layersInSide(ground.sides, dug);
@@ -257,13 +249,13 @@ export function workingSlopeAt({ ground }: Site, wetWater: number, dug: number):
 export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: number): Condition[] {
   const conditions: Condition[] = [];
   const dug = dugDepth(site, m, depth);
-  const { length } = sayer(site);
   const { slope } = workingSlopeAt(site, bestDig(site, dig, m, depth).plan.wetWater, dug);
   if (dug >= PROTECTION_DEPTH && site.pond.wall === 'none' && site.pond.shape.sideSlope < slope)
     conditions.push({
       governs: 'side-slump',
       met: 'no',
-      text: `from ${length(PROTECTION_DEPTH)} deep the sides are laid back ${slope} to 1 in this ground, or an engineer designs what holds them`,
+      code: 'laid-back',
+      values: { from_m: PROTECTION_DEPTH, slope },
     });
   const limit = footingLimit(site);
   if (Number.isFinite(limit.depth)) {
@@ -271,14 +263,16 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
     conditions.push({
       governs: 'footing',
       met: spare > 2 * LEVELLING_ERROR ? 'yes' : spare < -2 * LEVELLING_ERROR ? 'no' : 'doubtful',
-      text: `the 45° line from the footing ${limit.assumed ? `of ${limit.name}, taken as shallow because nobody has seen it,` : limit.name} allows a dig of ${length(limit.depth)}`,
+      code: 'footing-line',
+      values: { name: limit.name, assumed: limit.assumed ?? false, depth_m: limit.depth },
     });
   }
   if (depth > deepestFloor(site.pond.shape) + LEVEL_RESOLUTION)
     conditions.push({
       governs: 'side-slump',
       met: 'no',
-      text: `at this slope the sides meet at ${length(deepestFloor(site.pond.shape))}`,
+      code: 'sides-meet',
+      values: { depth_m: deepestFloor(site.pond.shape) },
     });
   return conditions;
 }

@@ -1,11 +1,8 @@
-import type { Governs } from '../contract/index.js';
+import type { Governs, OpenFact } from '../contract/index.js';
 import type { Measures } from '../heads/index.js';
 import type { Site } from '../site/index.js';
 import { dugDepth, footingLimit } from './digging.js';
 import { unknownSeams } from './heave.js';
-
-/** A fact that nobody looked up and that alone stands against a depth. */
-export type OpenFact = 'seam' | 'footing';
 
 /** What nobody looked up and alone makes a verdict at a depth unsafe. */
 export function openFactAt(site: Site, m: Measures, depth: number, governs: Governs): OpenFact | undefined {

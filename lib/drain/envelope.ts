@@ -113,20 +113,21 @@ export interface EnvelopeVerdict {
   passage: number;
   /** whether it may clog although it keeps the soil out: fabric straight on very fine clay */
   doubtful: boolean;
-  /** what a merchant would be told */
-  words: string;
+  /** what the ground is called by its grains */
+  ground: 'clay' | 'soil';
+  /** its grains over the coarsest that this ground allows: above 1 it silts up; null: a fabric */
+  coarseness: number | null;
 }
 
 /** Size of clay, m, and the share of it from which a soil is called clay (USDA: clay loam). */
 const CLAY_SIZE = 2e-6;
 const CLAYEY = 0.27;
-const times = (v: number) => `${Number(v.toPrecision(2))} times`;
 
 /**
  * Judges a bed on a soil, see {@link envelopeMethod}.
  * @param bed - what is laid
  * @param soil - grain-size curve, and whether it disperses
- * @returns how far it keeps the soil out and lets the water through, as ratios of which 1 and more is enough, and words
+ * @returns how far it keeps the soil out and lets the water through, as ratios of which 1 and more is enough
  */
 export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const { filter, core }: BedLayers = BEDS[bed];
@@ -134,15 +135,13 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
   const ground = finerThan(soil.curve, CLAY_SIZE) >= CLAYEY ? 'clay' : 'soil';
   if (filter === 'fabric') {
     const rule = fabricRule(band.fines);
-    const doubtful = fabricDoubtful(band.fines);
     return {
       bed,
       retention: rule.opening / FABRIC_OPENING,
       passage: FABRIC_PERMITTIVITY / rule.permittivity,
-      doubtful,
-      words:
-        `${bed}: a non-woven drainage fabric keeps this ${ground} out, torn or badly lapped it does not` +
-        `${doubtful ? '; on a clay this fine it may clog in time, so sand is better where it serves' : ''}.`,
+      doubtful: fabricDoubtful(band.fines),
+      ground,
+      coarseness: null,
     };
   }
   const curve = GRADINGS[filter];
@@ -153,29 +152,25 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
     : Number.POSITIVE_INFINITY;
   const retention = Math.min(onSoil, onFilter);
   const passage = d15 / Math.max(4 * band.d15, 1e-4);
-  const words =
-    retention >= 1
-      ? `${bed}: keeps this ${ground} out.`
-      : onSoil < 1
-        ? `${bed} straight on this ${ground} will silt up: its grains are ${times(1 / onSoil)} as coarse as this ${ground} allows. Put sand or a drainage fabric between.`
-        : `${bed}: the sand comes through the stone; put a fabric between them.`;
-  return { bed, retention, passage, doubtful: false, words };
+  return { bed, retention, passage, doubtful: false, ground, coarseness: 1 / onSoil };
 }
+
+/** What speaks against a grading as a filter, by name. */
+export type GradingFault = 'fines' | 'many-sizes' | 'stones';
 
 /**
  * What speaks against a grading as a filter: fines, gap grading, oversize; empty where nothing does.
  * @param curve - sizes in m and shares finer, 0–1, rising
- * @returns a sentence for each fault
+ * @returns each fault
  */
-export function gradingFaults(curve: readonly CurvePoint[]): string[] {
+export function gradingFaults(curve: readonly CurvePoint[]): GradingFault[] {
   const d10 = sizeFiner(curve, 0.1);
   const uniformity = sizeFiner(curve, 0.6) / d10;
-  const faults: string[] = [];
-  if (finerThan(curve, FINES_SIZE) > FILTER_LIMITS.fines)
-    faults.push('more than 5 % fines: it will not drain; ask for it washed');
+  const faults: GradingFault[] = [];
+  if (finerThan(curve, FINES_SIZE) > FILTER_LIMITS.fines) faults.push('fines');
   if (uniformity > FILTER_LIMITS.mostUniformity || sizeFiner(curve, 0.9) > largestD90(d10))
-    faults.push('grains of too many sizes: coarse and fine part while it is tipped');
-  if (sizeFiner(curve, 1) > FILTER_LIMITS.largest) faults.push('stones above 75 mm');
+    faults.push('many-sizes');
+  if (sizeFiner(curve, 1) > FILTER_LIMITS.largest) faults.push('stones');
   return faults;
 }
 

@@ -11,7 +11,6 @@ export * from './inflow.js';
 export * from './inflowBySource.js';
 export * from './layout.js';
 export * from './maintenance.js';
-export * from './names.js';
 export * from './neighbours.js';
 export * from './outlet.js';
 export * from './partFull.js';

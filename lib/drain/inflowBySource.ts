@@ -27,11 +27,14 @@ export interface Ends {
   high: number;
 }
 
+/** Cheap measures that keep a source away, by name. */
+export type Measure = 'cap' | 'downpipe' | 'swale' | 'spout' | 'tested-liner';
+
 /** Inflow from one source, m³/s, and what keeps it away. */
 export interface SourceInflow extends Ends {
   source: keyof DrainInflow | 'overflow';
   /** the cheap measure above ground that removes it; absent where there is none */
-  measure?: string;
+  measure?: Measure;
   /** likely inflow left after that */
   left: number;
 }
@@ -107,7 +110,7 @@ export function inflowBySource(input: InflowInput): SourceInflow[] {
     ),
   };
   const lets = ringLets(ring);
-  const surface = (source: keyof typeof over, measure: string, passes: number): SourceInflow => {
+  const surface = (source: keyof typeof over, measure: Measure, passes: number): SourceInflow => {
     const flow = ends((e) => over[source][e] * lets);
     return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), left: flow.likely * passes };
   };
@@ -115,19 +118,11 @@ export function inflowBySource(input: InflowInput): SourceInflow[] {
   const leak = ends((e) => orificeFlow.compute(HOLES[e], input.leakHead));
   return [
     { source: 'clay', ...clay, left: clay.likely },
-    surface(
-      'ring_storm',
-      'a cap of rammed clay over the ring, which still lets a twentieth in',
-      ring?.capped ? 1 : CAP_LEAK,
-    ),
-    surface('roof', 'the downpipe led past the pond', 0),
-    surface(
-      'uphill',
-      'a swale or a low bank above the pond, the lawn regraded to it, which a twentieth still passes',
-      PASSES_SWALE,
-    ),
-    surface('overflow', 'a spout at the rim that leads the overflow away from the ring', 0),
-    { source: 'leak', ...leak, measure: 'the liner tested and mended before it is covered', left: 0 },
+    surface('ring_storm', 'cap', ring?.capped ? 1 : CAP_LEAK),
+    surface('roof', 'downpipe', 0),
+    surface('uphill', 'swale', PASSES_SWALE),
+    surface('overflow', 'spout', 0),
+    { source: 'leak', ...leak, measure: 'tested-liner', left: 0 },
   ];
 }
 

@@ -1,6 +1,5 @@
 import { method } from '../formula/index.js';
 import { dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Ends } from './inflowBySource.js';
 
 export const effectOnOthers = method({
@@ -32,7 +31,8 @@ export interface Lowering {
   lowered: Ends;
   /** the clay may shrink there: an engineer is asked first */
   caution: boolean;
-  words: string;
+  /** too little to be told from the weather */
+  unnoticed: boolean;
 }
 
 /** Ground that a drain lowers, SI. */
@@ -51,7 +51,7 @@ export interface LoweredGround {
  * @param s - water lowered at the drain, m, 0 and more
  * @param ground - conductivity, what lies below the drain, and the radius of the pond, SI
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
- * @returns at each end of the conductivity, m, with a caution in words
+ * @returns at each end of the conductivity, m, and whether the clay may shrink or nobody notice
  */
 export function loweringOf(
   place: { name: string; distance: number },
@@ -63,13 +63,13 @@ export function loweringOf(
     loweringAt({ lowered: s, k: conductivity, recharge: RECHARGE, below: thickness, radius }, place.distance);
   const lowered = { low: at(k.low, 0), likely: at(k.likely, below), high: at(k.high, below) };
   const caution = shrinkable && lowered.high > SHRINKING;
-  const words =
-    lowered.high < NOTICEABLE
-      ? 'not noticeable'
-      : caution
-        ? 'lowered, and the clay may shrink: ask an engineer before it is built'
-        : 'lowered a little in wet months';
-  return { name: place.name, distance: place.distance, lowered, caution, words };
+  return {
+    name: place.name,
+    distance: place.distance,
+    lowered,
+    caution,
+    unnoticed: lowered.high < NOTICEABLE,
+  };
 }
 
 /** Flow out of the outlet beside what ran off the same ground before, m³/s. */
@@ -78,20 +78,6 @@ export interface Discharge {
   storm: number;
   /** run-off of the same storm without the pond */
   before: number;
-}
-
-/**
- * What a neighbour at the outlet would see, in words.
- * @param discharge - ordinary and storm flow of the drain, and that of the storm without the pond, m³/s
- * @param units - how numbers are written
- * @returns sentences
- */
-export function dischargeWords({ ordinary, storm, before }: Discharge, units: UnitSystem): string {
-  const aMinute = (v: number) => `${formatQuantity(v * 60, 'volume', units)} a minute`;
-  const wet = `On an ordinary wet day ${formatQuantity(ordinary, 'flow', units)} comes out`;
-  return storm <= before
-    ? `${wet}; in the design storm ${aMinute(storm)} at one point, no more than the ${aMinute(before)} that ran off the same ground before.`
-    : `${wet}; in the design storm ${aMinute(storm)} at one point, more than the ${aMinute(before)} that ran off the same ground before: hold it back or spread it.`;
 }
 
 /**

@@ -21,7 +21,7 @@ export const COVER = 2.5 * 0.3048;
 
 /** A step of the fall budget; levels m above the datum. */
 export interface FallLink {
-  link: string;
+  link: 'bed' | 'pipe' | 'run' | 'drop' | 'flood';
   from: number;
   to: number;
   /** fall it must have, m */
@@ -61,7 +61,7 @@ export function fallLinks({ floor, inBed, underSide = 0, outlet }: FallInput): F
   const underside = floor - BED_THICKNESS;
   // The invert falls within the bed's own thickness: its head end lies higher by the fall along the pipe.
   const head = underside + LEAST_FALL * inBed;
-  const step = (link: string, from: number, to: number, needs: number): FallLink => ({
+  const step = (link: FallLink['link'], from: number, to: number, needs: number): FallLink => ({
     link,
     from,
     to,
@@ -69,13 +69,12 @@ export function fallLinks({ floor, inBed, underSide = 0, outlet }: FallInput): F
     has: from - to,
   });
   const links = [
-    step('bed under the floor', floor, head, BED_LOSS),
-    step('pipe in the bed', head, underside, LEAST_FALL * inBed),
-    step('run to the outlet', underside, outlet.level, LEAST_FALL * pipeRun(outlet, underSide)),
+    step('bed', floor, head, BED_LOSS),
+    step('pipe', head, underside, LEAST_FALL * inBed),
+    step('run', underside, outlet.level, LEAST_FALL * pipeRun(outlet, underSide)),
   ];
-  if (outlet.ditch !== undefined)
-    links.push(step('drop at the outlet', outlet.level, outlet.ditch, FREE_DROP));
-  if (outlet.flood !== undefined) links.push(step('floor above the flood', floor, outlet.flood, BED_LOSS));
+  if (outlet.ditch !== undefined) links.push(step('drop', outlet.level, outlet.ditch, FREE_DROP));
+  if (outlet.flood !== undefined) links.push(step('flood', floor, outlet.flood, BED_LOSS));
   return links;
 }
 
@@ -96,7 +95,8 @@ export function backwater(outside: number, relief: number, flood: number): { fla
 /** Cover of a pipe, m, and what follows from it. */
 export interface Cover {
   cover: number;
-  words: string;
+  /** deep enough for spade and wheelbarrow, less, or above the ground */
+  lies: 'deep' | 'shallow' | 'bare';
 }
 
 /**
@@ -104,53 +104,34 @@ export interface Cover {
  * @param ground - level of the ground
  * @param invert - level of the pipe's lowest inside point
  * @param diameter - inside, of the pipe, m
- * @returns earth over the pipe, m, with what it needs in words
+ * @returns earth over the pipe, m, and whether it is enough
  */
 export function coverOf(ground: number, invert: number, diameter: number): Cover {
   const cover = ground - invert - diameter;
-  const words =
-    cover >= COVER
-      ? 'deep enough for spade and wheelbarrow'
-      : cover > 0
-        ? 'shallow: mark it, keep vehicles off, and lay stiff pipe'
-        : 'the pipe would lie above the ground here';
-  return { cover, words };
-}
-
-/**
- * Frost: a pipe that empties itself needs no depth; a pumped one must drain back or lie below the frost.
- * @param kind - where the drain ends
- * @returns a sentence
- */
-export function frostWords(kind: 'outlet' | 'sump'): string {
-  return kind === 'outlet'
-    ? 'A free-draining pipe empties itself and may lie above the frost; its mouth must not freeze shut under snow or in standing water.'
-    : 'The pumped line must fall back into the sump by itself, or lie below the depth of frost.';
+  return { cover, lies: cover >= COVER ? 'deep' : cover > 0 ? 'shallow' : 'bare' };
 }
 
 /** Largest velocity that bare soil stands, m/s: clay 7 ft/s, sand 3.5 ft/s (NRCS 606, from memory). */
 const STANDS = { clay: 7 * 0.3048, sand: 3.5 * 0.3048 };
 
+/** What the ground below an outlet needs, by name. */
+export type Erosion = 'flat-stone' | 'paved' | 'apron';
+
 /**
  * What the ground below the outlet needs.
  * @param velocity - of the water at the outlet, m/s
  * @param soil - what it runs out on
- * @returns a sentence
+ * @returns a flat stone, half a metre of paving, or an apron
  */
-export function erosionWords(velocity: number, soil: 'clay' | 'sand'): string {
-  return velocity <= STANDS[soil] / 2
-    ? 'a flat stone under the mouth is enough'
-    : velocity <= STANDS[soil]
-      ? 'pave half a metre below the mouth with stones the size of a fist'
-      : 'the bank would wash out: lay a stone apron on fabric, or flatten the last run';
+export function erosionOf(velocity: number, soil: 'clay' | 'sand'): Erosion {
+  return velocity <= STANDS[soil] / 2 ? 'flat-stone' : velocity <= STANDS[soil] ? 'paved' : 'apron';
 }
 
 /** What the way out of the water meets. */
 export interface OutletWorks {
   /** where the run leaves the pond, and at its mouth */
   cover: { pond: Cover; mouth: Cover };
-  frost: string;
-  erosion: string;
+  erosion: Erosion;
   /** level of the water in the bed while the receiver is in flood, m; absent where no flood is known */
   backwater?: { flap: number; open: number };
 }
@@ -163,7 +144,7 @@ export const MOUTH = 0.3;
  * ground at the rim.
  * @param run - levels of floor, highest water outside, relief and flood, and diameter, m; velocity of the water at the
  *   mouth, m/s
- * @returns cover, frost and erosion in words, and the water in the bed in a flood
+ * @returns cover, erosion, and the water in the bed in a flood
  */
 export function outletWorks(run: {
   floor: number;
@@ -177,8 +158,7 @@ export function outletWorks(run: {
   const { floor, diameter, velocity, soil, outside, relief, flood } = run;
   return {
     cover: { pond: coverOf(0, floor - BED_THICKNESS, diameter), mouth: coverOf(MOUTH, 0, diameter) },
-    frost: frostWords('outlet'),
-    erosion: erosionWords(velocity, soil),
+    erosion: erosionOf(velocity, soil),
     ...(flood === undefined ? {} : { backwater: backwater(outside, relief, flood) }),
   };
 }

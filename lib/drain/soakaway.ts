@@ -31,14 +31,15 @@ export interface SoakawayVerdict {
   /** time until half of it is gone, s */
   half: number;
   works: boolean;
-  words: string;
+  /** the water in the ground stands in it, it empties too slowly, or the water comes too near; null: nothing */
+  fault: 'drowned' | 'slow' | 'near' | null;
 }
 
 /**
  * Judges a square soakaway filled with stone (35 % voids), by {@link soakawayHalfTime}.
  * @param soakaway - water it must hold, m³, 0.01 and more; its depth when full, m, above 0; conductivity of the ground,
  *   m/s, above 0; height of its floor above the highest winter water, m, below 0 where that stands in it
- * @returns time to half empty, s, and the verdict in words
+ * @returns time to half empty, s, and what is wrong with it
  */
 export function judgeSoakaway(soakaway: {
   volume: number;
@@ -49,16 +50,7 @@ export function judgeSoakaway(soakaway: {
   const { volume, depth, k, clearance } = soakaway;
   const perimeter = 4 * Math.sqrt(volume / (VOIDS * depth));
   const half = soakawayHalfTime.compute(volume, k, perimeter, depth);
-  const hours = half / 3600;
-  const time = hours < 48 ? `${hours.toPrecision(2)} hours` : `${Number((hours / 24).toPrecision(2))} days`;
   const slow = half > HALF_EMPTY || k < LEAST_SOAKAGE;
-  const words =
-    clearance < 0
-      ? 'the water in the ground stands in it when it is needed: a second tub'
-      : slow
-        ? `half of its water is still there after ${time}: a second tub, full when the next storm comes`
-        : clearance < SOAKAWAY_CLEARANCE
-          ? 'the water in the ground comes within a metre of its floor in winter: too near'
-          : `a soakaway here is half empty after ${time}`;
-  return { half, works: !slow && clearance >= SOAKAWAY_CLEARANCE, words };
+  const fault = clearance < 0 ? 'drowned' : slow ? 'slow' : clearance < SOAKAWAY_CLEARANCE ? 'near' : null;
+  return { half, works: fault === null, fault };
 }

@@ -91,7 +91,8 @@ export interface Sump {
   hoursOrdinary: number;
   /** kilowatt-hours in a year of ordinary wet days */
   energy: number;
-  words: string;
+  /** a day without power, storm and all, is taken up by sump and bed */
+  bridged: boolean;
 }
 
 /**
@@ -158,9 +159,6 @@ export function designSump(input: SumpInput): Sump {
     hoursStorm,
     hoursOrdinary,
     energy: pumpEnergy.compute(Math.min(ordinary * year, 1e5), duty.head, EFFICIENCY) / 3.6e6,
-    words:
-      hoursStorm >= 24
-        ? 'a day without power, storm and all, is taken up by sump and bed at the inflow to expect; an alarm is enough'
-        : 'a power cut in a storm is not taken up: a second pump on a battery, and keep the pond full until it runs',
+    bridged: hoursStorm >= 24,
   };
 }

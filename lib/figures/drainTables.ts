@@ -1,5 +1,6 @@
 import type { SiteDrain } from '../contract/index.js';
-import { LINK_NAMES, pipesAgainst, SOURCE_NAMES, shoppingLines } from '../drain/index.js';
+import { pipesAgainst, shoppingLines } from '../drain/index.js';
+import { FALL_NAMES, LINK_NAMES, MEASURE_NAMES, SOURCE_NAMES } from '../text/index.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 
@@ -29,7 +30,7 @@ export function drainSourceTable({ sources }: SiteDrain, units: UnitSystem): Tab
           flow(s.low),
           flow(s.likely),
           flow(s.high),
-          s.measure ?? null,
+          s.measure ? MEASURE_NAMES[s.measure] : null,
           flow(s.left),
         ];
       }),
@@ -67,7 +68,7 @@ export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
     name: 'Fall, link by link',
     columns: ['link', 'from', 'to', 'has', 'needs', ''].map(column),
     rows: links.map((l) => [
-      l.link,
+      FALL_NAMES[l.link],
       level(l.from),
       level(l.to),
       formatGap(l.has, units, 'down'),

@@ -1,7 +1,7 @@
+import { LEAST_CHANCE } from '../contract/chances.js';
 import type { OptionName } from '../contract/optionNames.js';
 import type { Report } from '../contract/report.js';
 import type { DepthCurve } from '../contract/result.js';
-import { LEAST_CHANCE } from '../text/say.js';
 import { type LineStyle, OPTION_STYLE } from './palette.js';
 import { ADVICE_NAMES } from './words.js';
 

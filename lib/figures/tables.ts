@@ -1,6 +1,7 @@
+import { LEAST_CHANCE } from '../contract/chances.js';
 import type { Report } from '../contract/report.js';
 import type { PossibleOption } from '../contract/result.js';
-import { atLeastText, chanceText, isUpkeep, LEAST_CHANCE, yearlyText } from '../text/say.js';
+import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from './words.js';

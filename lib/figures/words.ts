@@ -9,8 +9,7 @@ import type {
   TippingPoint,
   Water,
 } from '../contract/index.js';
-import { LINK_NAMES } from '../drain/index.js';
-import { monthWords } from '../text/index.js';
+import { LINK_NAMES, monthWords } from '../text/index.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {

@@ -1,7 +1,6 @@
-import type { Obstacle } from '../contract/index.js';
+import type { Obstacle, WayQuestion } from '../contract/index.js';
 import type { Measures } from '../heads/index.js';
 import type { Outlet, Site } from '../site/index.js';
-import { sayer } from '../text/index.js';
 
 /**
  * Outlets that a drain may end at: the boundary is not known to lie between, nor to be nearer to the outlet than it may.
@@ -14,46 +13,44 @@ export function lawfulOutlets({ places, survey }: Site): { outlets: Outlet[]; wh
   if (within.length === 0)
     return {
       outlets: [],
-      why: { governs: 'discharge', text: 'the boundary lies between the pond and every outlet' },
+      why: { governs: 'discharge', code: 'outlets-beyond-boundary', values: {} },
     };
   const setback = survey.site.outlet_setback ?? 0;
   const left = ({ toBoundary = Number.POSITIVE_INFINITY }: Outlet) => toBoundary;
   const outlets = within.filter((o) => o.wayUnknown || left(o) >= setback);
   if (outlets.length > 0) return { outlets };
-  const { length } = sayer({ survey });
   const farthest = within.reduce((a, b) => (left(b) > left(a) ? b : a));
   return {
     outlets,
     why: {
       governs: 'discharge',
-      text: `the outlet ${farthest.name} is ${length(left(farthest))} from the boundary and must keep ${length(setback)} (outlet_setback)`,
+      code: 'outlet-near-boundary',
+      values: { outlet: farthest.name, to_boundary_m: left(farthest), setback_m: setback },
     },
   };
 }
 
 function noOutlet(unplaced: Site['places']['unplaced']): Obstacle {
-  const names = unplaced.filter(({ role }) => role === 'outlet').map(({ name }) => name);
-  return names.length === 0
-    ? { governs: 'fall', text: 'the survey has no point where a drain may end by gravity' }
+  const outlets = unplaced.filter(({ role }) => role === 'outlet').map(({ name }) => name);
+  return outlets.length === 0
+    ? { governs: 'fall', code: 'no-outlet', values: {} }
     : {
         governs: 'fall',
         asks: true,
-        text: `the survey does not say how far ${names.join(', ')} is from the pond (levels.csv, distance or x and y): without it there is no telling the fall`,
+        code: 'outlet-not-placed',
+        values: { outlets },
       };
 }
 
 /** What is to be asked before pipes are led to where measures lead them; absent: nothing. */
-export function questionOf({ survey, places }: Site, { drain, cutoffTo }: Measures): string | undefined {
+export function questionOf({ survey, places }: Site, { drain, cutoffTo }: Measures): WayQuestion | undefined {
   const end = drain?.kind === 'outlet' ? drain.outlet : drain?.to;
   const open = [end, cutoffTo].find((to) => to?.wayUnknown);
   if (!open) return undefined;
-  const { length } = sayer({ survey });
-  const { boundary } = places;
-  const known =
-    boundary === undefined
-      ? 'the survey leaves open where the boundary is'
-      : `the survey has the boundary ${length(boundary)} and ${open.name} ${length(open.distance)} from the pond, and no direction`;
-  const setback = survey.site.outlet_setback;
-  const near = setback ? `, or comes nearer to it than ${length(setback)}` : '';
-  return `whether the way from the pond to ${open.name} crosses the boundary${near}: ${known} (outlet_within_boundary in site.csv, or x and y of rim, outlet and boundary)`;
+  return {
+    to: open.name,
+    distance_m: open.distance,
+    boundary_m: places.boundary ?? null,
+    setback_m: survey.site.outlet_setback ?? null,
+  };
 }

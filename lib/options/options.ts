@@ -7,7 +7,6 @@ import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING, oldDrainOf }
 import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { ksatAround, type Site } from '../site/index.js';
-import { sayer } from '../text/index.js';
 import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import { drainTo, outletsOf, pumpedTo } from './outlets.js';
@@ -58,13 +57,10 @@ function surfaceWater(site: Site): Option {
   if (!tub)
     return {
       name,
-      why: {
-        governs: 'none',
-        text: 'no permeable layer touches the liner, so no surface water gets behind it',
-      },
+      why: { governs: 'none', code: 'no-ring', values: {} },
     };
   if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
-    return { name, why: { governs: 'none', text: 'surface water is already kept out' } };
+    return { name, why: { governs: 'none', code: 'already-kept-out', values: {} } };
   return { name, measures: { ...NOTHING, way: 'keptOut' } };
 }
 
@@ -75,7 +71,7 @@ function cutoff(basis: Basis): Option {
   if (highRim < UPHILL)
     return {
       name,
-      why: { governs: 'none', text: 'there is no uphill side: the ground at the rim is nearly level' },
+      why: { governs: 'none', code: 'level-ground', values: {} },
     };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
@@ -87,7 +83,7 @@ function cutoff(basis: Basis): Option {
   if (!outlet)
     return {
       name,
-      why: { governs: 'fall', text: 'no outlet lies low enough for a drain uphill of the pond' },
+      why: { governs: 'fall', code: 'no-low-outlet-uphill', values: {} },
     };
   const k = ksatAround(site.ground, site.pond.depth).median;
   const left = CUTOFF.distance * Math.min(Math.sqrt(WINTER_RECHARGE / k), 1);
@@ -96,13 +92,8 @@ function cutoff(basis: Basis): Option {
 
 function lawfulReason(site: Site): Obstacle | undefined {
   const said = site.survey.site.discharge_allowed;
-  if (said === 'no')
-    return { governs: 'discharge', text: 'there is no lawful place for the water (discharge_allowed is no)' };
-  if (said !== 'yes')
-    return {
-      governs: 'discharge',
-      text: 'nobody has said that water may be discharged (discharge_allowed is not yes): ask first',
-    };
+  if (said === 'no') return { governs: 'discharge', code: 'discharge-forbidden', values: {} };
+  if (said !== 'yes') return { governs: 'discharge', code: 'discharge-not-said', values: {} };
   return undefined;
 }
 
@@ -114,11 +105,7 @@ function endlessFlow(site: Site, level: number): Obstacle | undefined {
   const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
   const flow = discInflow.compute(ksatAround(site.ground, depth).median, radius, Math.max(winter - level, 0));
   if (flow <= limit) return undefined;
-  const { flow: words } = sayer(site);
-  return {
-    governs: 'discharge',
-    text: `it would run for ever with about ${words(flow)}, above the limit of ${words(limit)}`,
-  };
+  return { governs: 'discharge', code: 'endless-flow', values: { flow_m3_s: flow, limit_m3_s: limit } };
 }
 
 function outletDrain(basis: Basis): Option {
@@ -139,7 +126,8 @@ function outletDrain(basis: Basis): Option {
       name,
       why: {
         governs: 'fall',
-        text: `the outlet ${outlet.name} is too high: with 1 % fall it holds the water at ${sayer(site).level(level)}`,
+        code: 'outlet-too-high',
+        values: { outlet: outlet.name, level_m: level },
       },
     };
   const endless = endlessFlow(site, level);
@@ -154,7 +142,7 @@ function sumpDrain(basis: Basis): Option {
   if (mains_power !== 'yes' || pump_acceptable !== 'yes')
     return {
       name,
-      why: { governs: 'lift-power-out', text: 'it needs mains power and an owner who accepts a pump' },
+      why: { governs: 'lift-power-out', code: 'no-power-or-pump', values: {} },
     };
   const lawful = lawfulReason(site);
   if (lawful) return { name, why: lawful };
@@ -167,15 +155,13 @@ function sumpDrain(basis: Basis): Option {
         why: {
           governs: 'discharge',
           asks: true,
-          text: `the survey does not say how far ${far.name} is from the pond (levels.csv, distance or x and y)`,
+          code: 'discharge-not-placed',
+          values: { place: far.name },
         },
       };
     return {
       name,
-      why: {
-        governs: 'discharge',
-        text: 'the survey has no lawful place for pumped water (levels.csv, role discharge)',
-      },
+      why: { governs: 'discharge', code: 'no-discharge-place', values: {} },
     };
   }
   const measures = { ...NOTHING, drain: { kind: 'sump' as const, to } };
@@ -187,7 +173,7 @@ function sumpDrain(basis: Basis): Option {
 function raise(basis: Basis): Option {
   const name = 'raise-pond';
   if (basis.site.pond.highestRaise <= 0)
-    return { name, why: { governs: 'none', text: 'the rim must stay (highest_raise is 0)' } };
+    return { name, why: { governs: 'none', code: 'rim-must-stay', values: {} } };
   return { name, measures: { ...NOTHING, raise: raiseNeeded(basis, NOTHING) } };
 }
 
@@ -197,16 +183,12 @@ function ballast(basis: Basis): Option {
   const { site } = basis;
   const lacking =
     keptHigh(basis, NOTHING, 1 - site.pond.acceptedRisk / 2) + site.pond.margin - site.pond.fullLevel;
-  if (lacking <= 0)
-    return { name, why: { governs: 'none', text: 'nothing lacks: the pond holds its liner down by itself' } };
+  if (lacking <= 0) return { name, why: { governs: 'none', code: 'nothing-lacks', values: {} } };
   const thickness = Math.ceil(slabThickness.compute(1, lacking, CONCRETE_UNIT_WEIGHT) * 100) / 100;
   if (thickness > THICKEST_SLAB)
     return {
       name,
-      why: {
-        governs: 'lift-full',
-        text: `it would need ${sayer(site).length(thickness)} of concrete on floor and sides`,
-      },
+      why: { governs: 'lift-full', code: 'slab-too-thick', values: { thickness_m: thickness } },
     };
   return {
     name,

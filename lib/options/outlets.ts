@@ -1,4 +1,5 @@
 import type { Basis } from '../basis/index.js';
+import { LEAST_CHANCE } from '../contract/index.js';
 import { dutyTo, reliefLevel } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { OldDrain } from '../heads/index.js';
@@ -6,7 +7,6 @@ import { drainLevel, floodOf, floorLevel, type Measures, NOTHING } from '../head
 import { chancesOf } from '../reliability/index.js';
 import { Remembered } from '../sampling/index.js';
 import type { Outlet, PumpedTo } from '../site/index.js';
-import { LEAST_CHANCE } from '../text/index.js';
 import type { PondShape } from '../uplift/index.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 

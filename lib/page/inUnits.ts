@@ -7,14 +7,12 @@ import type { LiveData } from './liveData.js';
 import { bodyHtml } from './pageHtml.js';
 import type { Photos } from './record.js';
 
-const made = new Map<UnitSystem, Assessment>();
+let made: Assessment | undefined;
 
-/** The assessment of the page's survey, in a system of units; made once. */
-export function assessmentIn({ survey, seed, samples }: LiveData, units: UnitSystem): Assessment {
-  const shown = { ...survey, site: { ...survey.site, show_units: units } };
-  const assessment = made.get(units) ?? assess(siteModel(shown, { seed, samples }));
-  made.set(units, assessment);
-  return assessment;
+/** The assessment of the page's survey; made once, whatever the units it is told in. */
+export function assessmentOf({ survey, seed, samples }: LiveData): Assessment {
+  made ??= assess(siteModel(survey, { seed, samples }));
+  return made;
 }
 
 /** The photos that the page shows, by the names the survey gives. */
@@ -28,12 +26,12 @@ export function photosShown(): Photos {
  * of the what-if, which keep their place.
  */
 export function bodyInUnits(data: LiveData, units: UnitSystem): void {
-  const assessment = assessmentIn(data, units);
+  const assessment = assessmentOf(data);
   const template = document.createElement('template');
   template.innerHTML = bodyHtml(
     {
-      report: reportOf(assessment),
-      worked: workedSheet(assessment),
+      report: reportOf(assessment, { units }),
+      worked: workedSheet(assessment, units),
       photos: photosShown(),
       survey: data.survey,
     },

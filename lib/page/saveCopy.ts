@@ -1,7 +1,7 @@
 /** Saves a copy of the page without what its owner keeps to themselves; in the browser. */
 import { reportOf, workedSheet } from '../report/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { assessmentIn, photosShown } from './inUnits.js';
+import { assessmentOf, photosShown } from './inUnits.js';
 import { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 import type { LiveData } from './liveData.js';
 import { pageHtml } from './pageHtml.js';
@@ -31,10 +31,10 @@ export function offerCopy(data: LiveData, units: UnitSystem): void {
 }
 
 function copyOf(data: LiveData, units: UnitSystem, parts: PrivatePart[]): string {
-  const assessment = assessmentIn(data, units);
+  const assessment = assessmentOf(data);
   const { survey, seed, samples, version, leftOut, issued } = data;
-  return pageHtml(reportOf(assessment), {
-    worked: workedSheet(assessment),
+  return pageHtml(reportOf(assessment, { units }), {
+    worked: workedSheet(assessment, units),
     version,
     photos: photosShown(),
     live: { script: document.scripts[document.scripts.length - 1]!.text, survey, seed, samples },

@@ -1,6 +1,6 @@
 /** What the what-if shows of an assessment. */
 
-import type { Governs } from '../contract/index.js';
+import { type Governs, LEAST_CHANCE } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import type { Figure } from '../figures/figure.js';
 import type { FigureSize } from '../figures/layout.js';
@@ -10,7 +10,8 @@ import type { Table } from '../figures/table.js';
 import { adviceWords, GOVERNS_WORDS, sentence } from '../figures/words.js';
 import { type Verdict, verdictAt } from '../reliability/index.js';
 import { reportOf } from '../report/index.js';
-import { chanceText, isUpkeep, LEAST_CHANCE, orderText, yearlyText } from '../text/say.js';
+import { conditionText } from '../text/conditionText.js';
+import { chanceText, isUpkeep, orderText, yearlyText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { carried } from './drainSection.js';
 
@@ -35,7 +36,7 @@ export interface View {
  * @returns what the panel shows
  */
 export function viewOf(a: Judged, units: UnitSystem): View {
-  const report = reportOf(a, true);
+  const report = reportOf(a, { units, quick: true });
   const { recommendation } = report.result;
   const depth = recommendation.depth_m || a.site.pond.depth;
   const verdict = a.decision.verdict ?? verdictAt(a.basis, a.decision.measures, depth);
@@ -46,7 +47,7 @@ export function viewOf(a: Judged, units: UnitSystem): View {
   return {
     headline: `${adviceWords(recommendation)}, ${formatQuantity(depth, 'length', units)} deep${raised}: ${verdict.safe ? 'safe' : 'not safe'}`,
     safe: verdict.safe,
-    governs: governsWords(verdict),
+    governs: governsWords(verdict, units),
     chances: chanceWords(verdict),
     buy: carried(report, units),
     section: (size) => sectionFigure(report, units, size),
@@ -79,14 +80,14 @@ function yearlyWords({ chance: { perYear, upkeep } }: Verdict): (chance: number)
   return (chance) => (chance < LEAST_CHANCE ? chanceText(chance) : orderText(chance));
 }
 
-function governsWords(verdict: Verdict): string {
+function governsWords(verdict: Verdict, units: UnitSystem): string {
   const { governs, conditions } = verdict;
   const broken = conditions.find(({ met }) => met !== 'yes');
   const all = ranked(verdict);
   if (governs !== 'none') {
     const found = all.find(({ mode }) => mode === governs);
     const size = found ? ` (${found.words})` : '';
-    return `Governs now: ${GOVERNS_WORDS[governs]}${size}${broken ? `; ${broken.text}` : ''}.`;
+    return `Governs now: ${GOVERNS_WORDS[governs]}${size}${broken ? `; ${conditionText(broken, units)}` : ''}.`;
   }
   const { mode, chance, words } = all[0]!;
   return chance === 0

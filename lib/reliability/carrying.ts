@@ -1,13 +1,12 @@
 import type { Basis } from '../basis/index.js';
 import { undrainedHeads } from '../basis/index.js';
 import type { Obstacle } from '../contract/index.js';
-import { conveyanceOf, FLOW_LINKS, LINK_NAMES, SOIL_LINKS } from '../drain/index.js';
+import { conveyanceOf, FLOW_LINKS, SOIL_LINKS } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { NO_SHIFT, type Shift } from '../heads/index.js';
 import { discInflow } from '../seepage/index.js';
 import { conductivityAround } from '../site/index.js';
-import { sayer } from '../text/index.js';
 import { drainInputOf } from '../works/index.js';
 
 export const carryingMethod = method({
@@ -74,7 +73,7 @@ export function carryingOf(
     before = {
       overwhelmed: over.overwhelmed,
       filled: over.filled,
-      lacks: lackOf(basis, depth, reserve, totalInflow),
+      lacks: lackOf(depth, reserve, totalInflow),
     };
     return before;
   });
@@ -84,30 +83,26 @@ export function carryingOf(
 export function lackAt(basis: Basis, m: Measures, depth: number): Obstacle | undefined {
   if (!m.drain) return undefined;
   const { reserve, totalInflow } = conveyanceOf(drainInputOf(basis, m, m.drain, depth).input);
-  return lackOf(basis, depth, reserve, totalInflow);
+  return lackOf(depth, reserve, totalInflow);
 }
 
 /** The link with the least reserve, where that is below 1. */
-function lackOf(
-  { site }: Basis,
-  depth: number,
-  reserve: Record<string, number>,
-  inflow: number,
-): Obstacle | undefined {
+function lackOf(depth: number, reserve: Record<string, number>, inflow: number): Obstacle | undefined {
   const least = (links: readonly string[]) =>
     links.filter((l) => reserve[l] < 1).sort((a, b) => reserve[a] - reserve[b])[0];
-  const { flow, length } = sayer(site);
   const narrow = least(FLOW_LINKS);
   if (narrow)
     return {
       governs: 'capacity',
-      text: `dug ${length(depth)} deep the ${LINK_NAMES[narrow]} takes ${flow(inflow * reserve[narrow])}, and ${flow(inflow)} would come`,
+      code: 'link-too-narrow',
+      values: { link: narrow, depth_m: depth, takes_m3_s: inflow * reserve[narrow], comes_m3_s: inflow },
     };
   const open = least(SOIL_LINKS);
   if (open)
     return {
       governs: 'envelope',
-      text: `the ${LINK_NAMES[open]} has ${Number((100 * reserve[open]).toPrecision(2))} % of the 100 % it must`,
+      code: 'soil-comes-through',
+      values: { link: open, share: reserve[open] },
     };
   return undefined;
 }

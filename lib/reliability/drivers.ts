@@ -1,5 +1,5 @@
 import type { Basis } from '../basis/index.js';
-import type { Driver } from '../contract/index.js';
+import type { DriverInput, DriverShare } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import { type Measures, NOTHING, wetOrClay } from '../heads/index.js';
 import { firstOrderFromSample, pickFreezeIndices, uniforms } from '../sampling/index.js';
@@ -21,7 +21,7 @@ export const driversMethod = method({
 });
 
 /** Shares of the variance of the chance that measures fail at a depth, the largest first; empty where it does not vary. */
-export function driversOf(basis: Basis, m: Measures, depth: number): Driver[] {
+export function driversOf(basis: Basis, m: Measures, depth: number): DriverShare[] {
   const { shares } = chanceOf(basis, m, depth);
   if (shares.every((v) => v === shares[0])) return m === NOTHING ? [] : driversOf(basis, NOTHING, depth);
   const whole = blocks(basis, m, depth, shares);
@@ -33,7 +33,7 @@ export function driversOf(basis: Basis, m: Measures, depth: number): Driver[] {
   return [...whole, ...within].sort((a, b) => b.first_order - a.first_order);
 }
 
-function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driver[] {
+function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): DriverShare[] {
   const { draws, sides, site } = basis;
   const other = shuffled(a.length, site.seed + 67);
   const back = new Uint32Array(a.length);
@@ -74,13 +74,15 @@ function blocks(basis: Basis, m: Measures, depth: number, a: Float64Array): Driv
     },
     REPLICATES,
   );
-  return ['ground and water together', 'how well the drain is built and minded', 'strength of the clay'].map(
-    (input, i) => ({ input, first_order: first[i].value, total: total[i].value }),
-  );
+  return (['ground-and-water', 'building', 'clay-strength'] as const).map((input, i) => ({
+    input,
+    first_order: first[i].value,
+    total: total[i].value,
+  }));
 }
 
 /** First-order shares of what makes up ground and water. */
-function parts({ site, draws }: Basis, m: Measures, shares: Float64Array): Driver[] {
+function parts({ site, draws }: Basis, m: Measures, shares: Float64Array): DriverShare[] {
   const { samples, years } = draws;
   const ring = draws.tub?.[m.way];
   const mean = (level: (i: number) => number) =>
@@ -89,21 +91,12 @@ function parts({ site, draws }: Basis, m: Measures, shares: Float64Array): Drive
       for (let i = s * years; i < (s + 1) * years; i++) sum += level(i);
       return sum / years;
     });
-  const inputs: [string, Float64Array][] = [
-    ['level of the water in the clay', mean((i) => draws.clayLow[i])],
-    ['permeability of the ground', site.water.conductivity],
-    ...(ring
-      ? [
-          ['level of the water in the dug ring', mean(wetOrClay(ring, draws.clayLow))] as [
-            string,
-            Float64Array,
-          ],
-        ]
-      : []),
-    ...(site.places.highRim > 0
-      ? [['rise of the water uphill', site.unknowns['uphill rise']] as [string, Float64Array]]
-      : []),
+  const inputs: [DriverInput, Float64Array][] = [
+    ['clay-water', mean((i) => draws.clayLow[i])],
+    ['permeability', site.water.conductivity],
   ];
+  if (ring) inputs.push(['ring-water', mean(wetOrClay(ring, draws.clayLow))]);
+  if (site.places.highRim > 0) inputs.push(['uphill-rise', site.unknowns['uphill rise']]);
   const rows = new Float64Array(samples * inputs.length);
   inputs.forEach(([, values], j) => {
     for (let s = 0; s < samples; s++) rows[s * inputs.length + j] = values[s];

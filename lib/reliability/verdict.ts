@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
-import type { Governs, Obstacle, PerDig } from '../contract/index.js';
-import { type Condition, digConditions, perDig, worstDig } from '../digging/index.js';
+import type { Condition, Governs, Obstacle, PerDig } from '../contract/index.js';
+import { digConditions, perDig, worstDig } from '../digging/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import type { Shift } from '../heads/index.js';
 import { drainLevel, emptiedHold, floorLevel, type Measures } from '../heads/index.js';

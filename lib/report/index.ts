@@ -1,6 +1,7 @@
 export * from './cost.js';
 export * from './lowerToday.js';
 export * from './nextDoor.js';
+export * from './recommend.js';
 export * from './reportOf.js';
 export * from './resultOf.js';
 export * from './work.js';

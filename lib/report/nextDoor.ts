@@ -5,6 +5,7 @@ import { method } from '../formula/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
 import type { Site } from '../site/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
+import { loweringWords } from '../text/index.js';
 import { planArea } from '../uplift/index.js';
 import { loweredGround, stormOf } from '../works/index.js';
 
@@ -57,12 +58,12 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       drain: drain?.governing.total.likely ?? 0,
       drain_high: drain?.governing.total.high ?? 0,
     },
-    lowered: (drain?.lowering ?? []).map(({ name, distance, lowered, words }) => ({
-      name,
-      distance_m: distance,
-      likely_m: lowered.likely,
-      most_m: lowered.high,
-      words,
+    lowered: (drain?.lowering ?? []).map((place) => ({
+      name: place.name,
+      distance_m: place.distance,
+      likely_m: place.lowered.likely,
+      most_m: place.lowered.high,
+      words: loweringWords(place),
     })),
     felt_m: drain ? feltTo(site, d, drain) : 0,
   };
@@ -111,7 +112,7 @@ function feltTo(site: Site, d: Decision, { input }: SiteDrain): number {
   const around = loweredGround(site, level, d.depth);
   const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
   const felt = (distance: number) =>
-    loweringOf({ name: '', distance }, lowered, around, shrinkable).words !== 'not noticeable';
+    !loweringOf({ name: '', distance }, lowered, around, shrinkable).unnoticed;
   if (!felt(0)) return 0;
   let [near, far] = [0, FARTHEST];
   for (let i = 0; i < 24; i++) {

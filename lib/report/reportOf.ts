@@ -7,27 +7,39 @@ import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
 import { drainLevel, floorLevel, NOTHING } from '../heads/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
+import type { UnitSystem } from '../units/index.js';
 import { stormOf } from '../works/index.js';
 import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
+import { unitsOf } from './unitsOf.js';
 
 /** Spacing of the depths of the digging window, m. */
 const DIG_STEP = 0.2;
 
+/** How a report is told. */
+export interface Telling {
+  units?: UnitSystem;
+  quick?: boolean;
+}
+
 /**
  * Everything figures and page show of an assessment.
  * @param a - from {@link assess} or {@link judge}
- * @param quick - leaves out what a step of a what-if does not show: water year, digging window, tub
+ * @param telling - `units` of the words, those of the survey where none are given; `quick` leaves out what a step of a
+ *   what-if does not show: water year, digging window, tub
  * @returns plain data; depths and levels m from the lowest natural ground at the rim
  */
-export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report {
+export function reportOf(
+  a: Judged & Partial<Assessment>,
+  { units = unitsOf(a), quick = false }: Telling = {},
+): Report {
   const { site, decision } = a;
   const { pond, places } = site;
   const drain = decision.measures.drain;
   return {
-    result: resultOf(a, quick),
-    units: site.survey.site.show_units ?? 'metric',
+    result: resultOf(a, { units, quick }),
+    units,
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,
     high_m: a.basis.highs.yearly(NOTHING, 0.9),

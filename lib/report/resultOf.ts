@@ -1,7 +1,14 @@
 import { decidingDay, decidingWater, pondYear } from '../basis/index.js';
 import { calendarOf } from '../climate/index.js';
-import type { DrainResult, OptionResult, PossibleOption, Result } from '../contract/index.js';
-import { type Assessment, type Judged, recommend } from '../decision/index.js';
+import type {
+  DrainResult,
+  OptionResult,
+  PossibleOption,
+  RankedSpot,
+  Result,
+  SpotResult,
+} from '../contract/index.js';
+import type { Assessment, Judged } from '../decision/index.js';
 import { tubBottom } from '../groundwater/index.js';
 import { safeDepth } from '../options/index.js';
 import { lifeChance, monthlyLimits, upliftCheck, verdictAt } from '../reliability/index.js';
@@ -9,20 +16,28 @@ import { type Percentiles, percentiles, Remembered } from '../sampling/index.js'
 import { LEVEL_RIM, type Site, seasonRanks, type WaterEnsemble } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
 import type { Survey, Warning } from '../survey/index.js';
+import { DRIVER_NAMES, MOVED_NAMES, obstacleText, spotText } from '../text/index.js';
+import type { UnitSystem } from '../units/index.js';
 import { costOf, unusedPrices } from './cost.js';
 import { ladderOf } from './ladder.js';
+import { recommend } from './recommend.js';
 import { situationsOf } from './situations.js';
+import { unitsOf } from './unitsOf.js';
 import { type Work, workOf } from './work.js';
 import { checkedMeasures } from './workedSheet.js';
 
 /**
  * The contract's `result.json` of an assessment; numbers with 6 significant digits.
  * @param a - from {@link assess}, or {@link judge}: that has neither drivers nor tipping points nor spots
- * @param quick - design situations of what is recommended and of nothing done only, as a step of a what-if shows them
+ * @param told - `units` of the words, those of the survey where none are given; `quick`: design situations of what is
+ * recommended and of nothing done only, as a step of a what-if shows them
  * @returns plain data, ready for JSON; the unit is in each name
  * @throws Error naming a number that is not finite
  */
-export function resultOf(a: Judged & Partial<Assessment>, quick = false): Result {
+export function resultOf(
+  a: Judged & Partial<Assessment>,
+  { units = unitsOf(a), quick = false }: { units?: UnitSystem; quick?: boolean } = {},
+): Result {
   const { site } = a;
   const { survey, ground, water } = site;
   const works = a.options.map(({ measures }) =>
@@ -58,15 +73,15 @@ export function resultOf(a: Judged & Partial<Assessment>, quick = false): Result
       ladder: ladderOf(a.basis, months),
       pond: pondYear(a.basis),
     },
-    options: a.options.map((_, i) => optionResult(a, i, works[i])),
+    options: a.options.map((_, i) => optionResult(a, i, works[i], units)),
     situations: situationsOf(a, quick),
-    recommendation: recommend(a),
+    recommendation: recommend(a, units),
     instead: a.instead ?? null,
     drain: drainResult(a),
     uplift_check: checkedMeasures(a).map(({ option, m, depth }) => upliftCheck(a, option, m, depth)),
-    tipping_points: a.tippingPoints ?? [],
-    drivers: a.drivers ?? [],
-    spots: a.spots ?? [],
+    tipping_points: (a.tippingPoints ?? []).map((point) => ({ ...point, input: MOVED_NAMES[point.input] })),
+    drivers: (a.drivers ?? []).map((driver) => ({ ...driver, input: DRIVER_NAMES[driver.input] })),
+    spots: (a.spots ?? []).map((spot) => spotResult(spot, units)),
     assumptions: a.assumptions,
     warnings: [...site.warnings, ...priceWarnings(works, survey)],
   });
@@ -146,19 +161,30 @@ const NO_FIGURES = {
   hours_empty_safe: null,
 } as const;
 
-function optionResult(a: Judged, index: number, work: Work | null): OptionResult {
+function spotResult(spot: RankedSpot, units: UnitSystem): SpotResult {
+  const { against: _, higher_m: _m, by: _by, if_higher: _if, ...told } = spot;
+  return { ...told, reason: spotText(spot, units) };
+}
+
+function optionResult(a: Judged, index: number, work: Work | null, units: UnitSystem): OptionResult {
   const { site, basis } = a;
   const { name, measures, why } = a.options[index];
   const curve = a.curves[index];
   const basics = { option: name, depth_searched_m: curve.depth_m[curve.depth_m.length - 1] };
   if (!measures)
-    return { ...basics, ...NO_FIGURES, why_not: why!.text, safe_depth_m: 0, governs: why!.governs };
+    return {
+      ...basics,
+      ...NO_FIGURES,
+      why_not: obstacleText(why!, units),
+      safe_depth_m: 0,
+      governs: why!.governs,
+    };
   const { pond, survey } = site;
   const v = verdictAt(basis, measures, pond.depth);
   const safe = safeDepth(curve);
   const told = { ...basics, safe_depth_m: safe.depth, governs: v.safe ? safe.governs : v.governs };
   const { lacks } = v.chance;
-  if (lacks) return { ...told, ...NO_FIGURES, why_not: lacks.text };
+  if (lacks) return { ...told, ...NO_FIGURES, why_not: obstacleText(lacks, units) };
   const limits = monthlyLimits(basis, measures, pond.depth);
   // The higher the head the lower the net head: the quantiles change places.
   const net = (p: number) => {

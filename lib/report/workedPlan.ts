@@ -3,6 +3,7 @@
 import type { Judged } from '../decision/index.js';
 import { recorder } from '../formula/index.js';
 import { sayer } from '../text/index.js';
+import type { UnitSystem } from '../units/index.js';
 import { areaWithin, planArea, planWithin, sideInset } from '../uplift/index.js';
 import { pondCells, pondRow, type Told, type WorkedPart, withOrigins } from './workedFrom.js';
 
@@ -33,7 +34,7 @@ export function planTold({ site }: Judged, depth: string): Told[] {
 }
 
 /** Areas of the water and of the floor. */
-export function planPart(a: Judged): WorkedPart {
+export function planPart(a: Judged, units: UnitSystem): WorkedPart {
   const { site, decision } = a;
   const { shape } = site.pond;
   const depth = decision.depth || site.pond.depth;
@@ -46,7 +47,7 @@ export function planPart(a: Judged): WorkedPart {
   );
   return {
     heading: 'The pond from above: areas at the rim and at the floor',
-    note: `Dug ${sayer(site).length(depth)} deep. Rain and run-off fall on the area at the rim; the floor is what water lifts first.`,
+    note: `Dug ${sayer(units).length(depth)} deep. Rain and run-off fall on the area at the rim; the floor is what water lifts first.`,
     from: pondCells(a, 'length', 'width', 'area', 'side_slope', 'shape'),
     steps: withOrigins(steps, [plan, inset, plan]),
     equals: [],

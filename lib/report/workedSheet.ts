@@ -7,7 +7,9 @@ import { relievedHead } from '../groundwater/index.js';
 import { floorLevel, type Measures, NOTHING, relievedBy } from '../heads/index.js';
 import { CHECKED_SHARE, upliftCheck } from '../reliability/index.js';
 import { sayer } from '../text/index.js';
+import type { UnitSystem } from '../units/index.js';
 import { netHead, upliftUtilisation, waterPressure } from '../uplift/index.js';
+import { unitsOf } from './unitsOf.js';
 import { emptiedPart } from './workedEmptied.js';
 import { floorWords, keptWords, pondCells, type WorkedPart, waterWords, withOrigins } from './workedFrom.js';
 import { planPart } from './workedPlan.js';
@@ -17,28 +19,45 @@ import { diggingParts, drainPart, inflowPart } from './workedWorks.js';
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a
  * recorder, so that nothing on the sheet is a second calculation.
  * @param a - from {@link assess} or {@link judge}
+ * @param units - of the words; those of the survey where none are given
  * @returns parts with their steps, each with equation, numbers put in and source
  */
-export function workedSheet(a: Judged): WorkedPart[] {
-  const parts = [planPart(a), fullPart(a, NOTHING, 'no-drain', 'With nothing done: the pond as it is kept')];
+export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPart[] {
+  const parts = [
+    planPart(a, units),
+    fullPart(a, units, NOTHING, 'no-drain', 'With nothing done: the pond as it is kept'),
+  ];
   const { decision, options } = a;
   const index = options.findIndex((o) => o.name === decision.option && o.measures === decision.measures);
   if (decision.measures !== NOTHING)
     parts.push(
       fullPart(
         a,
+        units,
         decision.measures,
         index >= 0 ? options[index].name : undefined,
         'With what is recommended: the pond as it is kept',
       ),
     );
-  parts.push(...emptiedPart(a), ...diggingParts(a), ...inflowPart(a), ...drainPart(a), ...standardParts(a));
+  parts.push(
+    ...emptiedPart(a),
+    ...diggingParts(a, units),
+    ...inflowPart(a, units),
+    ...drainPart(a),
+    ...standardParts(a),
+  );
   return parts;
 }
 
-function fullPart(a: Judged, m: Measures, option: string | undefined, heading: string): WorkedPart {
+function fullPart(
+  a: Judged,
+  units: UnitSystem,
+  m: Measures,
+  option: string | undefined,
+  heading: string,
+): WorkedPart {
   const { site, basis } = a;
-  const say = sayer(site);
+  const say = sayer(units);
   const { use, steps } = recorder();
   const undrained = basis.highs.yearly(m, 0.5);
   const head = m.drain ? usualRelief(m, site.pond.depth, use)(undrained) : undrained;

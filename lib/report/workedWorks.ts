@@ -16,15 +16,16 @@ import { discInflow } from '../seepage/index.js';
 import { ksatAround, strengthAt } from '../site/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { sayer } from '../text/index.js';
+import type { UnitSystem } from '../units/index.js';
 import { heaveFactor, wetCrackedCut } from '../uplift/index.js';
 import { drainInputOf } from '../works/index.js';
 import { rowsWords, rowWords, type Told, type WorkedPart, withOrigins } from './workedFrom.js';
 
 /** Sides and floor of the dig. */
-export function diggingParts(a: Judged): WorkedPart[] {
+export function diggingParts(a: Judged, units: UnitSystem): WorkedPart[] {
   const { site, decision } = a;
   const parts: WorkedPart[] = [];
-  const say = sayer(site);
+  const say = sayer(units);
   const dug = dugDepth(site, decision.measures, decision.depth);
   const { ground } = site;
   const weight = 'unit weight of wet clay: common practice';
@@ -75,7 +76,7 @@ export function diggingParts(a: Judged): WorkedPart[] {
 }
 
 /** What the drain must take, source by source, at the likely end. */
-export function inflowPart({ site, basis, decision, drain }: Judged): WorkedPart[] {
+export function inflowPart({ site, basis, decision, drain }: Judged, units: UnitSystem): WorkedPart[] {
   const { measures, depth } = decision;
   if (!drain || !measures.drain) return [];
   const { ground, catchment, tub } = site;
@@ -87,7 +88,7 @@ export function inflowPart({ site, basis, decision, drain }: Judged): WorkedPart
   );
   const { use, steps } = recorder();
   const equals: WorkedPart['equals'] = [];
-  const say = sayer(site);
+  const say = sayer(units);
   const equal = (source: keyof typeof drain.inflow, per = 1) =>
     equals.push({ path: `drain.inflow_m3_s.${source}`, step: steps.length, per });
   use(discInflow, ksatAround(ground, depth).median, radius, Math.max(outside - level, 0));

@@ -1,6 +1,12 @@
 import type { SiteDrain } from '../contract/index.js';
-import { dischargeWords, LINK_NAMES, SOURCE_NAMES, SUMP_SIDE } from '../drain/index.js';
+import { SUMP_SIDE } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { bedWords } from './bedWords.js';
+import { LINK_NAMES, MEASURE_NAMES, SOURCE_NAMES } from './drainNames.js';
+import { neighbourWords } from './neighbourWords.js';
+import { outletWords } from './outletWords.js';
+import { type Say, sayer } from './say.js';
+import { TASKS } from './upkeepWords.js';
 
 /** What is known of a designed drain, in plain sentences. */
 export interface DrainWords {
@@ -24,6 +30,9 @@ export interface DrainWords {
   upkeep: string[];
 }
 
+/** Width of the hole in a liner that is reckoned with, m. */
+const HOLE = 0.003;
+
 const times = (ratio: number) => (ratio >= 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
 const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
 const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
@@ -36,26 +45,24 @@ const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.sli
  */
 export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
   return {
-    inflow: inflowWords(drain, units),
-    leak: `A hole of 3 mm (1/8 in) in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
-    weakest: weakestWords(drain),
+    inflow: inflowWords(drain.governing, sayer(units)),
+    leak: `A hole of ${sayer(units).bore(HOLE)} in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
+    weakest: weakestWords({ link: drain.weakestLink, reserve: drain.reserve[drain.weakestLink] }),
     pipe: pipeWords(drain, units),
-    bed: sentence(drain.envelope.words),
+    bed: sentence(bedWords(drain.envelope)),
     otherBeds: otherBedWords(drain),
     relief: reliefWords(drain, units),
-    outlet: outletWords(drain, units),
+    outlet: drain.works ? outletWords(drain.works, sayer(units)) : [],
     neighbours: neighbourWords(drain, units),
     ...(drain.sump ? { power: powerWords(drain, units) } : {}),
-    upkeep: drain.maintenance,
+    upkeep: drain.maintenance.map((task) => TASKS[task]),
   };
 }
 
 /** Where most of the water comes from, and what keeps it away above ground; storm water by the minute. */
-function inflowWords({ governing }: SiteDrain, units: UnitSystem): string {
-  const { source, total, left } = governing;
+export function inflowWords({ source, total, left }: SiteDrain['governing'], say: Say): string {
   const storm = source.source !== 'clay';
-  const flow = (v: number) =>
-    storm ? `${formatQuantity(v * 60, 'volume', units)} a minute` : formatQuantity(v, 'flow', units);
+  const flow = (v: number) => (storm ? say.aMinute(v) : say.flow(v));
   const nearlyAll = source.likely > 0.95 * total.likely;
   const ends = `${flow(total.low)} to ${flow(total.high)}`;
   const most =
@@ -64,7 +71,7 @@ function inflowWords({ governing }: SiteDrain, units: UnitSystem): string {
       ? `${flow(total.likely)} (${ends})`
       : `${flow(source.likely)} of ${flow(total.likely)} (all: ${ends})`);
   return source.measure
-    ? `${most}. What keeps it away: ${source.measure}; ${flow(left)} is left then.`
+    ? `${most}. What keeps it away: ${MEASURE_NAMES[source.measure]}; ${flow(left)} is left then.`
     : `${most}; nothing above ground keeps it away.`;
 }
 
@@ -79,16 +86,15 @@ function otherBedWords({ verdicts, bed }: SiteDrain): string[] {
     ...(doubtful.length > 0
       ? [`Would keep it out but may clog in time, so fine is this ground: ${doubtful.join('; ')}.`]
       : []),
-    ...others.filter((v) => v.retention < 1).map((v) => sentence(v.words)),
+    ...others.filter((v) => v.retention < 1).map((v) => sentence(bedWords(v))),
   ];
 }
 
 /** The link with the least reserve. */
-function weakestWords({ weakestLink, reserve }: SiteDrain): string {
-  const ratio = reserve[weakestLink];
-  if (weakestLink === 'outlet in flood' && ratio < 1)
+export function weakestWords({ link, reserve: ratio }: { link: string; reserve: number }): string {
+  if (link === 'outlet in flood' && ratio < 1)
     return 'In flood the ditch stands higher than the water that the drain is to hold: a flap keeps it out, and nothing runs off until it falls.';
-  const name = LINK_NAMES[weakestLink] ?? weakestLink;
+  const name = LINK_NAMES[link] ?? link;
   return ratio < 1
     ? `The ${name} does not serve: it has ${percent(Math.max(ratio, 0))} of what it must.`
     : `The weakest link is the ${name}, ${times(ratio)} times what it must be.`;
@@ -131,45 +137,13 @@ function reliefWords({ netHead, pipesWithoutBed }: SiteDrain, units: UnitSystem)
   return `${bedWords} ${alone}${many}${lonePipe.walls > 0 ? '; the sides it would not relieve at all' : ''}.`;
 }
 
-function outletWords({ works }: SiteDrain, units: UnitSystem): string[] {
-  if (!works) return [];
-  const { cover, frost, erosion, backwater } = works;
-  const under = (place: string, c: typeof cover.pond) =>
-    `Earth over the pipe ${place}: ${formatQuantity(Math.max(c.cover, 0), 'length', units)}, ${c.words}.`;
-  const level = (v: number) => formatQuantity(v, 'level', units);
-  return [
-    under('at the pond', cover.pond),
-    under('at its mouth', cover.mouth),
-    frost,
-    `Below the mouth: ${erosion}.`,
-    ...(backwater
-      ? [
-          `With the ditch in flood the water under the liner stands at ${level(backwater.flap)} behind a flap that shuts, at ${level(backwater.open)} without one.`,
-        ]
-      : []),
-  ];
-}
-
-function neighbourWords(drain: SiteDrain, units: UnitSystem): string[] {
-  const length = (v: number) => formatQuantity(v, 'length', units);
-  const lowering = drain.lowering.map(
-    ({ name, distance, lowered, words }) =>
-      `Water in the ground at ${name}, ${length(distance)} away, lowered by about ${length(lowered.likely)} (${length(lowered.high)} at the permeable end of the estimates): ${words}.`,
-  );
-  return [
-    ...lowering,
-    dischargeWords(drain.discharge, units),
-    `A soakaway instead: ${drain.soakaway.words}.`,
-    ...(drain.endless
-      ? [
-          `The ground lets water through: about ${formatQuantity(drain.endless.flow, 'flow', units)} runs for ever, felt to ${length(drain.endless.felt)} from the pond.`,
-        ]
-      : []),
-  ];
-}
+const BRIDGED =
+  'A day without power, storm and all, is taken up by sump and bed at the inflow to expect; an alarm is enough.';
+const SECOND_PUMP =
+  'A power cut in a storm is not taken up: a second pump on a battery, and keep the pond full until it runs.';
 
 function powerWords({ sump, sumpDepth, powerCut }: SiteDrain, units: UnitSystem): string {
-  const { working, duty, energy, hoursStorm, filledByStorm, words, startsAnHour } = sump!;
+  const { working, duty, energy, hoursStorm, filledByStorm, bridged, startsAnHour } = sump!;
   const least = powerCut?.reduce((a, b) => (a === null || (b !== null && b < a) ? b : a), null) ?? null;
   const hold = (hours: number) =>
     Number.isFinite(hours) ? formatQuantity(hours * 3600, 'time', units) : 'any time';
@@ -185,6 +159,6 @@ function powerWords({ sump, sumpDepth, powerCut }: SiteDrain, units: UnitSystem)
   return (
     `The sump is ${side} by ${side} and ${formatQuantity(sumpDepth!, 'length', units)} deep below the lowest ground. The pump moves ${formatQuantity(duty.flow * 60, 'volume', units)} a minute against ${formatQuantity(duty.head, 'length', units)} of lift and losses, ` +
     `starts at most ${startsAnHour} times an hour with ${formatQuantity(working, 'volume', units)} between start and stop, and uses about ` +
-    `${Number(energy.toPrecision(2))} kWh a year. Without power the water reaches the liner after ${wet} in the wettest month${storm}. ${sentence(words)}.`
+    `${Number(energy.toPrecision(2))} kWh a year. Without power the water reaches the liner after ${wet} in the wettest month${storm}. ${bridged ? BRIDGED : SECOND_PUMP}`
   );
 }

@@ -1,18 +1,61 @@
-import type { OptionName } from '../contract/index.js';
-import type { Survey } from '../survey/index.js';
-import { formatBound, formatQuantity } from '../units/index.js';
+import { LEAST_CHANCE, type OptionName, type Said } from '../contract/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
-/** Numbers in words, in the units the survey asks for. */
-export function sayer({ survey }: { survey: Survey }) {
-  const system = survey.site.show_units ?? 'metric';
-  return {
-    length: (m: number) => formatQuantity(m, 'length', system),
-    /** above (+) or below (−) the lowest ground at the rim */
-    level: (m: number) => formatQuantity(m, 'level', system),
-    /** a level not to fall below, rounded up */
-    lowest: (m: number) => formatBound(m, 'level', system, 'up'),
-    flow: (m3s: number) => formatQuantity(m3s, 'flow', system),
+/** Numbers in words, in a system of units. */
+export function sayer(units: UnitSystem) {
+  const placed = (level: string) => {
+    const size = level.replace(/^[+−]/, '');
+    if (size === level) return 'level with the lowest ground at the rim';
+    return `${size} ${level.startsWith('+') ? 'above' : 'below'} the lowest ground at the rim`;
   };
+  const length = (m: number) => formatQuantity(m, 'length', units);
+  return {
+    length,
+    /** what may be had at most, rounded down */
+    atMost: (m: number) => formatBound(m, 'length', units, 'down'),
+    /** what must be had at least, rounded up */
+    atLeast: (m: number) => formatBound(m, 'length', units, 'up'),
+    /** a level by the ground */
+    level: (m: number) => placed(formatQuantity(m, 'level', units)),
+    /** a level not to fall below, rounded up */
+    lowest: (m: number) => placed(formatBound(m, 'level', units, 'up')),
+    /** a level not to rise above, rounded down */
+    highest: (m: number) => placed(formatBound(m, 'level', units, 'down')),
+    flow: (m3s: number) => formatQuantity(m3s, 'flow', units),
+    /** a flow of minutes */
+    aMinute: (m3s: number) => `${formatQuantity(m3s * 60, 'volume', units)} a minute`,
+    /** the bore of a pipe or a hole, as it is sold */
+    bore: (m: number) => (units === 'us' ? length(m) : `${Number((m * 1000).toPrecision(3))} mm`),
+    /** a push on a length of wall or rim, N/m */
+    push: (newtons: number) => {
+      if (units === 'us') return `${twoDigits((newtons * FOOT) / POUND)} lb on every foot`;
+      return newtons < 1000
+        ? `${twoDigits(newtons)} N on every metre`
+        : `${twoDigits(newtons / 1000)} kN on every metre`;
+    },
+  };
+}
+
+/** A load is not told smaller than it is. */
+const twoDigits = (value: number) => {
+  const step = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return Number((Math.ceil(value / step - 1e-9) * step).toPrecision(2));
+};
+const FOOT = 0.3048;
+/** Pound of force, N. */
+const POUND = 0.45359237 * 9.80665;
+
+/** What puts numbers into words, from {@link sayer}. */
+export type Say = ReturnType<typeof sayer>;
+
+/** The words for everything that a catalogue can say. */
+export type Wording<Catalogue> = {
+  [Code in keyof Catalogue]: (values: Catalogue[Code], say: Say) => string;
+};
+
+/** The words of a table for what is said. */
+export function wordsOf<Catalogue>(words: Wording<Catalogue>, { code, values }: Said<Catalogue>, say: Say) {
+  return words[code](values, say);
 }
 
 /** An option as the beginning of a sentence. */
@@ -25,9 +68,6 @@ export const WITH_OPTION: Record<OptionName, string> = {
   'raise-pond': 'With the pond raised',
   ballast: 'With the slab on the liner',
 };
-
-/** Least chance that is shown as a number: below it lies within what the sampling can tell. */
-export const LEAST_CHANCE = 0.001;
 
 /** A good chance in percent, rounded down to a whole one as the figure of the digging window has it: `94 %`. */
 export function atLeastText(chance: number): string {

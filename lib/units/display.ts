@@ -4,7 +4,7 @@
 export type UnitSystem = 'metric' | 'us';
 
 /**
- * What is shown: `length`; `level`, a signed length (+ above, − below), in metric to the centimetre; `area`; `volume` of water; `bulk`, a volume of
+ * What is shown: `length`; `level`, a signed length (+ above, − below), in metres or in feet and inches; `area`; `volume` of water; `bulk`, a volume of
  * soil or stone; `flow`; `conductivity`; `pressure`; `fraction`; `time`; `temperature`.
  */
 export type QuantityKind =
@@ -35,7 +35,7 @@ const PSF = (0.45359237 * 9.80665) / FOOT ** 2;
  * @param value in SI (fraction 0–1, temperature °C); must be finite
  * @param kind what it is
  * @param system `metric`, or `us` for US customary units
- * @returns such as `0.95 m`, `45 mm`, `3 ft 1 1/2 in`, `130 gal/day`, `1.0×10⁻⁸ m/s (0.86 mm/day)`
+ * @returns such as `0.95 m`, `4.5 cm`, `3 ft 1 1/2 in`, `130 gal/day`, `1.0×10⁻⁸ m/s (0.86 mm/day)`
  * @throws RangeError when the value is not finite: a figure that does not exist must never be shown
  * @example
  * ```ts
@@ -52,7 +52,7 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
     case 'length':
       return signed(value, length(size, us), '');
     case 'level':
-      return signed(value, us ? length(levelled(size), us) : metres(size), '+');
+      return signed(value, us ? feetAndInches(levelled(size)) : metres(size), '+');
     case 'area':
       return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
     case 'volume':
@@ -101,8 +101,10 @@ export function formatBound(
   const up = (side === 'up') === value > 0;
   const round = (steps: number) => (up ? Math.ceil(steps - STEP_SLACK) : Math.floor(steps + STEP_SLACK));
   const size = Math.abs(value);
-  if (kind === 'length') return signed(value, length(size, system === 'us', round), '');
-  return signed(value, system === 'us' ? length(size, true, round) : metres(size, round), '+');
+  if (system === 'us') return signed(value, feetAndInches(size, round), kind === 'level' ? '+' : '');
+  return kind === 'level'
+    ? signed(value, metres(size, round), '+')
+    : signed(value, length(size, false, round), '');
 }
 
 /**
@@ -130,18 +132,22 @@ const STEP_SLACK = 1e-6;
 /** Nobody levels closer than half a millimetre. */
 const levelled = (size: number) => (size < LEAST_LEVEL ? 0 : size);
 
-/** A level, of which a column holds many: one unit, to the centimetre. */
-const metres = (size: number, round: Round = Math.round) =>
-  `${grouped((round(size * 100) / 100).toFixed(2))} m`;
-
 type Round = (steps: number) => number;
 
 function length(size: number, us: boolean, round?: Round): string {
   if (us) return feetAndInches(size, round);
   const millimetres = (round ?? Math.round)(size * 1000);
   if (millimetres >= 100) return `${grouped((round ? round(size * 100) / 100 : size).toFixed(2))} m`;
-  if (millimetres >= 10) return `${millimetres} mm`;
+  if (millimetres >= 10) return `${significant(millimetres / 10)} cm`;
   return `${significant(round ? round(size * 1e4) / 10 : size * 1000, 2)} mm`;
+}
+
+/** Levels stand beside one another: metres all of them, to the centimetre, nearer the datum to the millimetre. */
+function metres(size: number, round: Round = Math.round): string {
+  const millimetres = round(size * 1000);
+  if (millimetres === 0) return '0 m';
+  if (millimetres < 10) return `${(millimetres / 1000).toFixed(3)} m`;
+  return `${grouped((round(size * 100) / 100).toFixed(2))} m`;
 }
 
 /** To the nearest 1/2 in from a foot up, 1/4 in below, 1/16 in below one inch. */

@@ -92,7 +92,7 @@ export interface Floating {
 
 /** One convention's figure for a body. `answer` marks the one to go by. */
 export interface FlotationFigure {
-  convention: string;
+  convention: FlotationConvention;
   kind: 'factor' | 'utilisation';
   value: number;
   wanted: number;
@@ -103,10 +103,13 @@ export interface FlotationFigure {
 /** The convention to go by: EN 1997-1, because its bookkeeping can be redone on a scale and with a bucket. */
 export const FLOTATION_WANTED = EUROCODE_7.uplift.lifts / EUROCODE_7.uplift.holds;
 
-/** Why one body has several factors. */
-export const FLOTATION_WORDS =
-  'The figures differ because each convention moves the water displaced by concrete and soil to another side of the ' +
-  'fraction; all of them are 1 for the same body, the one that just floats. The first is the answer here.';
+/** A convention for the factor of a body under water, by name. */
+export type FlotationConvention =
+  | 'total-weights'
+  | 'eurocode'
+  | 'eurocode-uk'
+  | 'usace'
+  | 'submerged-weights';
 
 /**
  * Factors of a body under water by the published conventions, side by side; the first is the answer.
@@ -120,7 +123,12 @@ export function flotationFigures(
 ): FlotationFigure[] {
   const args = [structure.weight, soil.weight, structure.volume, soil.volume, empty] as const;
   const uplift = W * (structure.volume + soil.volume + empty);
-  const factor = (convention: string, value: number, wanted: number, answer = false): FlotationFigure => ({
+  const factor = (
+    convention: FlotationConvention,
+    value: number,
+    wanted: number,
+    answer = false,
+  ): FlotationFigure => ({
     convention,
     kind: 'factor',
     value,
@@ -129,26 +137,17 @@ export function flotationFigures(
     answer,
   });
   const eurocode = (
-    convention: string,
+    convention: FlotationConvention,
     { lifts, holds }: { lifts: number; holds: number },
   ): FlotationFigure => {
     const value = upliftUtilisation.compute(lifts, uplift, holds, structure.weight + soil.weight);
     return { convention, kind: 'utilisation', value, wanted: 1, met: value <= 1, answer: false };
   };
   return [
-    factor(
-      'total weights over all displaced water',
-      totalWeightFactor.compute(...args),
-      FLOTATION_WANTED,
-      true,
-    ),
-    eurocode('EN 1997-1 UPL, recommended factors', EUROCODE_7.uplift),
-    eurocode('EN 1997-1 UPL, UK annex', EUROCODE_7.upliftUk),
-    factor(
-      `USACE EM 1110-2-2100, ${load} load`,
-      usaceFlotationFactor.compute(...args),
-      USACE_FLOTATION[load],
-    ),
-    factor('submerged weights over the empty volume', submergedWeightFactor.compute(...args), 1),
+    factor('total-weights', totalWeightFactor.compute(...args), FLOTATION_WANTED, true),
+    eurocode('eurocode', EUROCODE_7.uplift),
+    eurocode('eurocode-uk', EUROCODE_7.upliftUk),
+    factor('usace', usaceFlotationFactor.compute(...args), USACE_FLOTATION[load]),
+    factor('submerged-weights', submergedWeightFactor.compute(...args), 1),
   ];
 }

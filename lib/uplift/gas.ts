@@ -81,7 +81,8 @@ export interface GasCheck {
   inflow: number;
   /** inside diameter of each, m; how many; what one lets out, m³/s. null: no gas to be reckoned with */
   vent: { diameter: number; count: number; capacity: number } | null;
-  words: string;
+  /** water stands above the floor */
+  wet: boolean;
 }
 
 /** Depth of organic soil below the floor from which gas still reaches the liner, m. Our choice. */
@@ -108,31 +109,12 @@ export function gasCheck(signs: GasSigns): GasCheck {
   const expected = gasExpected(organicTop, smell, depth);
   const inflow = gasInflow.compute(area, expected ? PEAT_GAS : 0, AIR, TABLE_RISE);
   const falls = floorFall >= GAS_FALL;
-  if (!expected)
-    return {
-      expected,
-      falls,
-      inflow,
-      vent: null,
-      words: 'No organic soil near the floor: gas is not to be reckoned with.',
-    };
+  const wet = head > floor;
+  if (!expected) return { expected, falls, inflow, vent: null, wet };
   const enough = (diameter: number) =>
     ventFlow.compute(diameter, VENT_PRESSURE, VISCOSITY, ventLength) >= inflow;
   const diameter = [LEAST_VENT, 0.032, 0.04, 0.05].find(enough) ?? 0.05;
   const capacity = ventFlow.compute(diameter, VENT_PRESSURE, VISCOSITY, ventLength);
   const count = Math.max(Math.ceil(highSide / VENT_SPACING - 1e-9), Math.ceil(inflow / capacity), 1);
-  const where =
-    head > floor
-      ? 'and no water drain replaces it: water leaves at the low point, gas at the high point'
-      : 'the water stays below the floor, so a bulge there is gas';
-  return {
-    expected,
-    falls,
-    inflow,
-    vent: { diameter, count, capacity },
-    words:
-      `Organic soil gives off gas that lifts a liner like water does. Lay ${count === 1 ? 'a vent' : `${count} vents`} of ` +
-      `${Math.round(diameter * 1000)} mm from the high point under the liner to the open air; ${where}.` +
-      (falls ? '' : ` The floor must fall by ${GAS_FALL * 100} % at least, or the gas stays where it is.`),
-  };
+  return { expected, falls, inflow, vent: { diameter, count, capacity }, wet };
 }

@@ -27,7 +27,7 @@ export const rimMoment = formula({
   source: 'hydrostatics',
 });
 
-/** What a raised rim has to carry, and that nobody here has checked that it can. */
+/** What a raised rim has to carry; that it can is not checked here. */
 export interface RimLoad {
   /** at the foot, Pa */
   pressure: number;
@@ -35,7 +35,6 @@ export interface RimLoad {
   push: number;
   /** N·m per metre of rim */
   moment: number;
-  caution: string;
 }
 
 /**
@@ -49,9 +48,5 @@ export function rimLoad(height: number): RimLoad {
     pressure: W * above,
     push: rimPush.compute(above),
     moment: rimMoment.compute(above),
-    caution:
-      above > 0
-        ? 'These are loads only. Whether frame, wall or bank can carry them, with freezing, roots and children on top, is not checked here.'
-        : 'No water stands above the ground: the rim carries none.',
   };
 }

@@ -47,7 +47,6 @@ export interface WorkingSlope {
   protect: boolean;
   /** too deep for the rule: an engineer designs it */
   engineer: boolean;
-  caution: string;
 }
 
 /**
@@ -60,22 +59,11 @@ export function workingSlope({ strength, sides = [], wet }: HoleSigns, depth: nu
   const types = sides.map(({ texture, structure }) => typeOf(texture, structure, strength));
   if (sides.length === 0) types.push(clayType(strength, false));
   const type = wet || types.includes('C') ? 'C' : types.includes('B') ? 'B' : 'A';
-  const protect = depth >= PROTECTION_DEPTH;
-  const engineer = depth > ENGINEER_DEPTH;
   return {
     type,
     slope: WORKING_SLOPES[type],
-    protect,
-    engineer,
-    caution:
-      `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ` +
-      `1.5 m (5 ft) deep has the sides laid back ${WORKING_SLOPES[type]} to 1 or flatter, or shored. ` +
-      (engineer
-        ? 'At more than 6.1 m (20 ft) a registered engineer has to design it. '
-        : protect
-          ? ''
-          : 'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ') +
-      'Keep spoil 0.6 m (2 ft) from the edge, look again after rain, never dig alone. Your local rules decide.',
+    protect: depth >= PROTECTION_DEPTH,
+    engineer: depth > ENGINEER_DEPTH,
   };
 }
 

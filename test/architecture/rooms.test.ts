@@ -3,37 +3,9 @@ import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { everyFormula, everyMethod } from '../formula/rooms.js';
+import { ROOMS } from './rooms.js';
 
 const lib = fileURLToPath(new URL('../../lib/', import.meta.url));
-
-/** The way of the data: a room imports only itself and rooms before it. */
-const ROOMS = [
-  'units',
-  'formula',
-  'sampling',
-  'soil',
-  'climate',
-  'seepage',
-  'groundwater',
-  'uplift',
-  'pond',
-  'drain',
-  'survey',
-  'site',
-  'contract',
-  'text',
-  'heads',
-  'digging',
-  'basis',
-  'works',
-  'reliability',
-  'options',
-  'decision',
-  'report',
-  'figures',
-  'page',
-  'notebook',
-];
 
 function sources(folder: string): string[] {
   return readdirSync(folder).flatMap((name) => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   COMMON_PIPES,
   darcyWeisbach,
-  erosionWords,
+  erosionOf,
   fabricFlow,
   fabricRule,
   fallForVelocity,
@@ -228,7 +228,7 @@ const OURS: Record<string, (i: Values, expected: Case['expected']) => Values> = 
       let [low, high] = [0, 5];
       for (let i = 0; i < 60; i++) {
         const middle = (low + high) / 2;
-        if (erosionWords(middle, soil).includes('apron')) high = middle;
+        if (erosionOf(middle, soil) === 'apron') high = middle;
         else low = middle;
       }
       return low / FOOT;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
-import { type DrainInput, designDrain, LINK_NAMES } from '../../lib/drain/index.js';
+import { type DrainInput, designDrain } from '../../lib/drain/index.js';
 import {
   drainLinkTable,
   drainPlanFigure,
@@ -11,6 +11,7 @@ import {
   shoppingTable,
 } from '../../lib/figures/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { LINK_NAMES } from '../../lib/text/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 
 const INPUT: DrainInput = {

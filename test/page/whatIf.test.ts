@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { OptionName } from '../../lib/contract/index.js';
-import { assess, recommend } from '../../lib/decision/index.js';
+import { assess } from '../../lib/decision/index.js';
 import { explorer, type WhatIf, whatIf } from '../../lib/page/index.js';
 import { decoded, fragmentOf, notebookLine, stateOf } from '../../lib/page/whatIfState.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
-import { resultOf } from '../../lib/report/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Recommendation } from '../../lib/contract/index.js';
-import { assess, recommend } from '../../lib/decision/index.js';
-import { resultOf } from '../../lib/report/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { assess, recommend } from '../../lib/decision/index.js';
-import { resultOf } from '../../lib/report/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 

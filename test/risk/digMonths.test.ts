@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { judge, recommend } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
+import { recommend } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

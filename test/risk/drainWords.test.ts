@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { SiteDrain } from '../../lib/contract/index.js';
-import { assess, recommend } from '../../lib/decision/index.js';
-import { reportOf } from '../../lib/report/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { drainWords } from '../../lib/text/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';

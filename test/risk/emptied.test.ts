@@ -79,7 +79,8 @@ describe('rules of the sides, the rim and the vent', () => {
 
   test('water above the ground pushes the rim out: 1/2 γ h²', () => {
     const raised = withItem(wet(), 'pond.csv', 'water_above_rim_ground', '0.4', 'm');
-    expect(rule(raised, 'rim-load')?.text).toContain(`${Math.round((9810 * 0.4 ** 2) / 2)} N`);
+    // 9810 × 0.4² ÷ 2 = 785 N, told no smaller than it is.
+    expect(rule(raised, 'rim-load')?.text).toContain('790 N');
     expect(rule(wet(), 'rim-load')).toBeUndefined();
   });
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
-import { assess, judge, recommend } from '../../lib/decision/index.js';
+import { assess, judge } from '../../lib/decision/index.js';
 import { dugDepth } from '../../lib/digging/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { monthlyLimits, verdictAt } from '../../lib/reliability/index.js';
-import { lowerToday, resultOf } from '../../lib/report/index.js';
+import { lowerToday, recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { OTHER_GROUND, STRUCTURES, USDA_CLASSES } from '../../lib/soil/index.js';
 import { steepestByGround, wetShareAllowed } from '../../lib/uplift/index.js';

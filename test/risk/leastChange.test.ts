@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { assess, judge, recommend, toppedUpSooner } from '../../lib/decision/index.js';
+import { assess, judge, toppedUpSooner } from '../../lib/decision/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { verdictAt } from '../../lib/reliability/index.js';
-import { resultOf } from '../../lib/report/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

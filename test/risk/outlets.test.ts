@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
-import { assess, judge, recommend } from '../../lib/decision/index.js';
+import { assess, judge } from '../../lib/decision/index.js';
 import { drainLevel, type Measures } from '../../lib/heads/index.js';
 import { outletsOf } from '../../lib/options/index.js';
-import { resultOf } from '../../lib/report/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 

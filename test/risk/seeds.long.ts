@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { assess, recommend } from '../../lib/decision/index.js';
+import { assess } from '../../lib/decision/index.js';
+import { recommend } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
+import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
@@ -41,7 +42,7 @@ test('every levelled spot is judged with the water it has, the best first', () =
   expect(a.decision).toMatchObject({ option: 'move', spot: { name: 'B' } });
   // Water level at B: 9.9 + its small rise; 0.6 m of ground more than at A.
   expect(best.water_depth_m - other.water_depth_m).toBeGreaterThan(0.45);
-  expect(best.reason).toMatch(/^water 0\.\d+ m deeper than at A, by the plane/);
+  expect(resultOf(a).spots[0].reason).toMatch(/^water 0\.\d+ m deeper than at A, by the plane/);
 });
 
 test('one spot is no choice', () => {

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { judge, recommend } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { boilingHead, digInflow, takenOut } from '../../lib/digging/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { verdictAt } from '../../lib/reliability/index.js';
+import { recommend } from '../../lib/report/index.js';
 import { type Site, siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';

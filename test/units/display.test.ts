@@ -13,7 +13,7 @@ const INCH = 0.0254;
 
 test.each<[number, QuantityKind, string, string]>([
   [0.95, 'length', '0.95 m', '3 ft 1 1/2 in'],
-  [0.045, 'length', '45 mm', '1 3/4 in'],
+  [0.045, 'length', '4.5 cm', '1 3/4 in'],
   [0.0025, 'length', '2.5 mm', '1/8 in'],
   [3e-5, 'length', '0.03 mm', '0.001 in'],
   [0.0999, 'length', '0.10 m', '4 in'],
@@ -21,7 +21,9 @@ test.each<[number, QuantityKind, string, string]>([
   [12_345.678, 'length', '12\u202f345.68 m', '40\u202f504 ft 2 1/2 in'],
   [-0.35, 'level', '−0.35 m', '−1 ft 2 in'],
   [0.35, 'level', '+0.35 m', '+1 ft 2 in'],
-  [0, 'level', '0 mm', '0 in'],
+  [0.045, 'level', '+0.05 m', '+1 3/4 in'],
+  [-0.0042, 'level', '−0.004 m', '−3/16 in'],
+  [0, 'level', '0 m', '0 in'],
   [12.34, 'area', '12.3 m²', '133 ft²'],
   [0.5, 'volume', '500 L', '132 gal'],
   [0.9996, 'volume', '1 m³', '264 gal'],

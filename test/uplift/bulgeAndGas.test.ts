@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { ruleOf } from '../../lib/contract/index.js';
+import { BULGE_NEVER, BULGE_REMEDY, reasonText, ruleText } from '../../lib/text/index.js';
 import {
-  BULGE_NEVER,
-  BULGE_REMEDY,
   bulgeCause,
+  GAS_FALL,
   type GasSigns,
   gasCheck,
   gasInflow,
@@ -20,12 +21,13 @@ describe('what lifts a bulge', () => {
     const bulge = bulgeCause(pond, under);
     expect(bulge.cause).toBe(cause);
     expect(bulge.difference).toBeCloseTo(difference, 12);
-    expect(bulge.words.length).toBeGreaterThan(20);
   });
 
   test('the difference is said in the units of the reader', () => {
-    expect(bulgeCause(-0.05, 0.2).words).toContain('stands 0.25 m above');
-    expect(bulgeCause(-0.05, 0.2, 'us').words).toContain('stands 9 3/4 in above');
+    const { cause, difference } = bulgeCause(-0.05, 0.2);
+    const told = [{ code: 'bulge', values: { cause, difference_m: difference } }] as const;
+    expect(reasonText(told, 'metric')).toContain('stands 0.25 m above');
+    expect(reasonText(told, 'us')).toContain('stands 9 3/4 in above');
   });
 
   test('a dry dip pipe means gas; no reading means nothing yet', () => {
@@ -57,7 +59,10 @@ describe('gas under a liner', () => {
     const check = gasCheck(signs);
     expect(check).toMatchObject({ expected: true, falls: false, vent: { count: 1 } });
     expect(check.vent!.capacity).toBeGreaterThan(check.inflow);
-    expect(check.words).toMatch(/high point.*below the floor.*fall by 2 %/);
+    const vent = { count: 1, diameter_m: check.vent!.diameter, wet: check.wet, fall: GAS_FALL };
+    expect(ruleText(ruleOf('vent-high-point/gas', vent), 'metric')).toMatch(
+      /high point.*below the floor.*fall by 2 %/,
+    );
     expect(gasCheck({ ...signs, floorFall: 0.02 }).falls).toBe(true);
   });
 
@@ -70,7 +75,9 @@ describe('gas under a liner', () => {
   test('vents stand 15 ft apart along a long side, and water above the floor has its own way out', () => {
     const check = gasCheck({ ...signs, highSide: 10, head: -0.3 });
     expect(check.vent!.count).toBe(3);
-    expect(check.words).toContain('no water drain replaces it');
+    expect(check.wet).toBe(true);
+    const vent = { count: 3, diameter_m: 0.025, wet: true, fall: null };
+    expect(ruleText(ruleOf('vent-high-point/gas', vent), 'metric')).toContain('no water drain replaces it');
   });
 
   test('a vent is so large that all gas gets out, or there are more of them', () => {
@@ -87,7 +94,8 @@ describe('gas under a liner', () => {
 describe('a raised rim', () => {
   test('half a metre of water above ground', () => {
     expect(rimLoad(0.5)).toMatchObject({ pressure: 4905, push: 1226.25, moment: 204.375 });
-    expect(rimLoad(0.5).caution).toContain('not checked here');
+    const rule = ruleOf('rim-load/edge', { above_m: 0.5, push_n_m: rimLoad(0.5).push });
+    expect(ruleText(rule, 'metric')).toMatch(/0\.50 m .*1\.3 kN on every metre.*not checked here/);
   });
 
   test('water below ground loads nothing', () => {

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { ruleOf } from '../../lib/contract/index.js';
+import { ruleText } from '../../lib/text/index.js';
 import {
   type ClaySide,
   drawdownFactors,
@@ -145,7 +147,11 @@ describe('the working slope', () => {
     const sides = [{ texture: 'clay', structure: 'cracked' }] as const;
     const at = (depth: number) => workingSlope({ strength: 60000, sides, wet: false }, depth);
     expect([at(1.523).protect, at(1.524).protect, at(6.2).engineer]).toEqual([false, true, true]);
-    for (const depth of [1, 2, 7]) expect(at(depth).caution).toContain('Your local rules decide');
-    expect(at(1).caution).toContain('not safe for being shallow');
+    const { type, slope } = at(1);
+    for (const due of ['less-deep', 'protect', 'engineer'] as const) {
+      const told = ruleText(ruleOf('working-slope/class', { type, slope, due }), 'metric');
+      expect(told).toContain('Your local rules decide');
+      expect(told.includes('not safe for being shallow')).toBe(due === 'less-deep');
+    }
   });
 });

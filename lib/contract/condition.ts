@@ -1,0 +1,17 @@
+import type { Governs } from './governs.js';
+import type { Said } from './said.js';
+
+/** Conditions of a dig, by code. m; slopes horizontal to 1 vertical. */
+export interface ConditionValues {
+  /** deeper than that the sides are laid back */
+  'laid-back': { from_m: number; slope: number };
+  /** depth at which the 45° line from a footing is reached; `assumed`: nobody has seen it */
+  'footing-line': { name: string; assumed: boolean; depth_m: number };
+  'sides-meet': { depth_m: number };
+}
+
+/** A condition of a dig: met, not met, or doubtful within the levelling error. */
+export type Condition = {
+  governs: Governs;
+  met: 'yes' | 'no' | 'doubtful';
+} & Said<ConditionValues>;

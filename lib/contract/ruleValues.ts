@@ -1,0 +1,108 @@
+import type { Governs } from './governs.js';
+import type { Barred } from './monthLimits.js';
+import type { ObstacleValues } from './obstacle.js';
+import type { OldDrainFound } from './oldDrainFound.js';
+import type { Nothing, Said } from './said.js';
+import type { WayQuestion } from './wayQuestion.js';
+
+/** Emptied within the days that were planned, or to which the plan is changed. */
+export interface Briefly {
+  months: number[];
+  days: number;
+  changed: boolean;
+}
+
+/** Rules of a pond in use: code and subject, with what is spoken of. Months 1–12, levels m above the datum. */
+export interface UsingRules {
+  'dip-pipe/there': Nothing;
+  'dip-pipe/to-lay': Nothing;
+  'dip-pipe/bulge': Nothing;
+  'do-not-cut-bulge/bulge': Nothing;
+  /** days 0: as many as there are */
+  'empty-only-in/free': { months: number[]; days: number; briefly: Briefly | null };
+  'empty-only-in/briefly': Briefly;
+  'do-not-lower/bulge': Nothing;
+  'do-not-lower/barred': { months: number[]; cause: Barred };
+  'do-not-lower/unread': { months: number[] };
+  'do-not-lower/other-months': { months: number[] };
+  /** `brim`: months in which the level is that of the brim */
+  'keep-above-level/brim': { months: number[]; brim: number[]; excepted: boolean };
+  'keep-above-level/level': { months: number[]; level_m: number; excepted: boolean };
+  'full-may-lift/undrained': { months: number[] };
+  'full-before-rains/topped-up': { within_m: number; months: number[] };
+  'full-before-rains/left': { months: number[] };
+  'mend-leak/pond': Nothing;
+  'trees/clay': Nothing;
+  'ice/rim': { walled: boolean };
+}
+
+/** Rules that go with a drain. */
+export interface DrainRules {
+  'flap/outlet': Nothing;
+  'animal-guard/outlet': Nothing;
+  'inspection-pipe/head': Nothing;
+  'pump-alarm/sump': Nothing;
+  'if-drain-stops/may-lift': { months: number[] };
+  'full-if-power-fails/holds': Nothing;
+  /** hours of seepage that are taken up, null: a year at least; and of the design storm, null: all of it */
+  'full-if-power-fails/may-lift': { months: number[]; hours: number | null; storm_hours: number | null };
+  'old-drain/works': { level_m: number };
+  'old-drain/open': OldDrainFound;
+  'ring-outlet/flooded': Nothing;
+  /** what the ring is filled with, where it lets the water through only slowly */
+  'ring-outlet/open': { slow: string | null };
+  'keep-surface-water-out/led-away': Nothing;
+  'keep-surface-water-out/rain': Nothing;
+  'leave-gravel-out/no-outlet': Nothing;
+  'ask-way/boundary': WayQuestion;
+  'notify-neighbour/outlet': Nothing;
+  'ask-engineer/lowered-house': Nothing;
+  'ask-engineer/lowered-place': { place: string };
+}
+
+/** Rules of building and rebuilding. m, N/m, m³/s; slopes horizontal to 1 vertical. */
+export interface BuildingRules {
+  /** `liner`: it comes out; `never`: months in which it may not be emptied, by what `causes` say */
+  'rebuild/emptied': { liner: boolean; never: number[]; causes: Barred[] };
+  'rebuild/barred': { causes: Barred[] };
+  'batter-sides/behind-wall': Nothing;
+  'batter-sides/laid-back': { slope: number };
+  'batter-sides/no-deeper': { slope: number; stands_m: number; wish_m: number };
+  'batter-sides/too-steep': { slope: number; wish_m: number };
+  'working-slope/class': { type: string; slope: number; due: 'less-deep' | 'protect' | 'engineer' };
+  'wall-load/empty': { load_n_m: number; wall: string; height_m: number; clay: boolean };
+  'rim-load/edge': { above_m: number; push_n_m: number };
+  'dig-in/months': { months: number[]; against: Governs };
+  'pump-while-digging/inflow': { flow_m3_s: number; months: number[]; pit_m: number };
+  'fill-at-once/months': { months: number[]; hours: number };
+  'keep-old-ground-open/bank': Nothing;
+  'vent-high-point/bulge': Nothing;
+  /** `wet`: water stands above the floor; `fall`: what the floor lacks, null: it has it */
+  'vent-high-point/gas': { count: number; diameter_m: number; wet: boolean; fall: number | null };
+  'ask-engineer/steep-dig': { depth_m: number; slope: number };
+  'ask-engineer/unnamed-ground': { texture: string; slope: number };
+  'ask-engineer/walls': Nothing;
+  'ask-engineer/footing': Nothing;
+  'ask-engineer/slab': Nothing;
+  'ask-engineer/pressure': Nothing;
+  'notify-neighbour/near-boundary': Nothing;
+  'notify-neighbour/footing': Nothing;
+}
+
+/** Rules of what is to be asked and looked up first. m. */
+export interface AskingRules {
+  'ask-regulator/protected': Nothing;
+  'ask-regulator/wet-plants': Nothing;
+  'measure-first/old-drain': Nothing;
+  'measure-first/seam': Nothing;
+  'measure-first/footing': Nothing;
+  'measure-first/season': Nothing;
+  'measure-first/discharge': Nothing;
+  'measure-first/place': Said<ObstacleValues>;
+  'seam-unknown/layer': { pit: string; top_m: number; deepest_m: number };
+  /** the depth that its 45° line allows; null: no limit from it */
+  'footing-unknown/houses': { names: string[]; taken_m: number; allows_m: number | null };
+}
+
+/** Everything that a rule can say, by its code and subject. */
+export interface RuleValues extends UsingRules, DrainRules, BuildingRules, AskingRules {}

@@ -1,0 +1,78 @@
+import type { Barred, BuildingRules, Governs } from '../contract/index.js';
+import { ENGINEER_DEPTH, PROTECTION_DEPTH } from '../uplift/index.js';
+import { BARS } from './failureWords.js';
+import { monthWords } from './monthWords.js';
+import type { Wording } from './say.js';
+import { hoursDown, inMonths } from './when.js';
+
+const AGAINST: Partial<Record<Governs, string>> = {
+  'wet-dig': 'more water may come in than can be taken out',
+  'floor-heave': 'water under pressure below the clay may break the floor up',
+  'side-slump': 'the sides may slip',
+};
+
+/** Spoil is kept so far from the edge, m: 2 ft (29 CFR 1926.651). */
+const SPOIL_AWAY = 2 * 0.3048;
+
+const barsOf = (causes: Barred[]) => causes.map((cause) => BARS[cause]).join('; ');
+
+/** What the rules of building and rebuilding say. */
+export const BUILDING_RULES: Wording<BuildingRules> = {
+  'rebuild/emptied': ({ liner, never, causes }) =>
+    `The pond is emptied for this${liner ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.${
+      never.length > 0 ? ` Never ${inMonths(never)}: ${barsOf(causes)}.` : ''
+    }`,
+  'rebuild/barred': ({ causes }) =>
+    `This work needs the pond empty, and as it is it may not be emptied in any month: ${barsOf(causes)}. Keep it full and ask a licensed engineer how the work can be done.`,
+  'batter-sides/behind-wall': () =>
+    'Behind the wall the cut is laid back or shored while it is built; nobody works beside an upright cut.',
+  'batter-sides/laid-back': ({ slope }) =>
+    `Lay the sides back at least ${slope} to 1: as steep as they were drawn this ground is not to be trusted. Quantities, drawings and chances here are for sides laid back; nobody works beside an upright side.`,
+  'batter-sides/no-deeper': ({ slope, stands_m, wish_m }, { length, atMost }) =>
+    `At ${slope} to 1, as drawn, the sides stand with enough safety to ${atMost(stands_m)}, not to ${length(wish_m)}: dig no deeper, or have flatter or held sides designed; nobody works beside an upright side.`,
+  'batter-sides/too-steep': ({ slope, wish_m }, { length }) =>
+    `At ${slope} to 1 the sides do not stand with enough safety at ${length(wish_m)}: lay them back further, dig less deep, or have them held.`,
+  'working-slope/class': ({ type, slope, due }, { atMost, atLeast }) =>
+    `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ` +
+    `${atMost(PROTECTION_DEPTH)} deep has the sides laid back ${slope} to 1 or flatter, or shored. ` +
+    (due === 'engineer'
+      ? `Deeper than ${atMost(ENGINEER_DEPTH)} a registered engineer has to design it. `
+      : due === 'protect'
+        ? ''
+        : 'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ') +
+    `Keep spoil ${atLeast(SPOIL_AWAY)} from the edge, look again after rain, never dig alone. Your local rules decide.`,
+  'wall-load/empty': ({ load_n_m, wall, height_m, clay }, { length, push }) =>
+    `Empty, with the ground outside full of water, earth and water push with about ${push(load_n_m)} of the ${wall} wall, ${length(height_m)} high.${
+      clay ? ' Swelling clay pushes harder still.' : ''
+    } Whether it stands is not judged here: a licensed engineer designs wall and footing.`,
+  'rim-load/edge': ({ above_m, push_n_m }, { length, push }) =>
+    `The pond's water stands ${length(above_m)} above the lowest ground: it pushes with ${push(push_n_m)} of rim. These are loads only. Whether frame, wall or bank can carry them, with freezing, roots and children on top, is not checked here.`,
+  'dig-in/months': ({ months, against }) =>
+    `Dig it in ${monthWords(months)}: in the other months ${AGAINST[against]}.`,
+  'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>
+    `Water comes into the hole while it is dug, in a wet year about ${flow(flow_m3_s)} in ${monthWords(months)}: hire a pump, let it draw from a pit in one corner ${length(pit_m)} below the floor, and keep it running until the liner lies and the pond is full.`,
+  'fill-at-once/months': ({ months, hours }) =>
+    `Fill it as soon as the liner lies: in ${monthWords(months)} an empty liner has ${hoursDown(hours, 'no time', 'about ')}.`,
+  'keep-old-ground-open/bank': () =>
+    'Leave the old ground beside the bank as the way out for water; do not dam it.',
+  'vent-high-point/bulge': () => 'Lay a vent from the high point when the liner is next up, in a dry month.',
+  'vent-high-point/gas': ({ count, diameter_m, wet, fall }, { bore }) =>
+    `Organic soil gives off gas that lifts a liner like water does. Lay ${count === 1 ? 'a vent' : `${count} vents`} of ` +
+    `${bore(diameter_m)} from the high point under the liner to the open air; ${
+      wet
+        ? 'and no water drain replaces it: water leaves at the low point, gas at the high point'
+        : 'the water stays below the floor, so a bulge there is gas'
+    }.${fall === null ? '' : ` The floor must fall by ${fall * 100} % at least, or the gas stays where it is.`}`,
+  'ask-engineer/steep-dig': ({ depth_m, slope }, { atMost }) =>
+    `A dig of ${atMost(depth_m)} and more with sides as steep as ${slope} to 1 is no garden work: a licensed engineer designs what holds them.`,
+  'ask-engineer/unnamed-ground': ({ texture, slope }) =>
+    `No slope can be named for ${texture}: lay it flat, have it shored, or ask a licensed engineer; ${slope} to 1 is only a bound.`,
+  'ask-engineer/walls': () => 'Have a licensed engineer design the walls for the empty pond.',
+  'ask-engineer/footing': () => 'Ask a licensed engineer before digging near a footing.',
+  'ask-engineer/slab': () => 'Have a licensed engineer design slab and facings.',
+  'ask-engineer/pressure': () => 'Ask a licensed engineer: water under pressure lies below the clay.',
+  'notify-neighbour/near-boundary': () =>
+    'The dig comes nearer to the boundary than it is deep: tell the neighbour in writing first; a fence, wall or drive there stands on ground that the dig must not loosen.',
+  'notify-neighbour/footing': () =>
+    'Tell the neighbour in writing before digging near the boundary or a wall; many places require notice.',
+};

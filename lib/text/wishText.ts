@@ -1,0 +1,40 @@
+import type { OpenFact, WishStatements } from '../contract/index.js';
+import { changeWords } from './changeWords.js';
+import { conditionIn } from './conditionText.js';
+import { FAILURE } from './failureWords.js';
+import { chanceText, WITH_OPTION, type Wording } from './say.js';
+import { wayQuestionWords } from './wayQuestionWords.js';
+
+/** What is not known, as far as the depth it would fail at. */
+const OPEN_FACT: Record<OpenFact, string> = {
+  seam: 'How high the water rises in the layer under the clay is not known: as high as it may, it would heave a floor',
+  footing:
+    'How deep the footing of the house goes is not known: as shallow as it may be, it would be undermined by a dig',
+};
+
+/** What a reason says of the wish. */
+export const WISH_TEXT: Wording<WishStatements> = {
+  'ask-first': (question, say) => `Ask first ${wayQuestionWords(question, say)}.`,
+  'as-wished': ({ governs, per_year }) =>
+    `As wished, ${FAILURE[governs]} in ${chanceText(per_year)} of years.`,
+  'as-changed': ({ depth_m, change, kept_out, raise_m, per_year, accepted }, { atMost, atLeast }) => {
+    const done = [
+      ...(depth_m === null ? [] : [`dug ${atMost(depth_m)} deep`]),
+      ...changeWords(change, atMost),
+      ...(kept_out ? ['with surface water kept out of the ring'] : []),
+      ...(raise_m > 0 ? [`with rim and floor raised ${atLeast(raise_m)}`] : []),
+    ];
+    return `As wished but ${done.join(' and ')} it holds: ${chanceText(per_year)} of years fail (${chanceText(accepted)} a year is accepted). No drain is needed.`;
+  },
+  'fact-open': ({ fact, depth_m }, { length }) => `${OPEN_FACT[fact]} ${length(depth_m)} deep.`,
+  'cannot-be-dug': ({ depth_m, condition }, say) =>
+    `${say.length(depth_m)} cannot be dug: ${conditionIn(condition, say)}.`,
+  undone: ({ governs, per_year }) =>
+    `With nothing done, ${FAILURE[governs]}${per_year === null ? '' : ` in ${chanceText(per_year)} of years`}.`,
+  'still-fails': ({ option, governs, per_year, accepted }) =>
+    `${WITH_OPTION[option]}, ${FAILURE[governs]}${
+      per_year === null
+        ? ''
+        : ` in ${chanceText(per_year)} of years (${chanceText(accepted)} a year is accepted)`
+    }.`,
+};
