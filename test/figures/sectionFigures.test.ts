@@ -132,7 +132,7 @@ test('where the liner lifts, in words', () => {
     'lifted most on the floor, by 0.20 m of head; 75 % of the floor lifts',
   );
   expect(liftWords(points, { pond: -1, ballast: 0.25 }, 'metric')).toBe(
-    'nothing lifts; the least to spare is 50 mm of head, on the floor',
+    'nothing lifts; the least to spare is 5 cm of head, on the floor',
   );
 });
 

@@ -11,7 +11,7 @@ it('options: one a row, with the reason where one is not possible', () => {
   expect(rows[0]!.slice(0, 2)).toEqual(['No drain', 'at no depth']);
   const { safe_depth_m } = report.result.options[3]!;
   expect(rows[3]!.slice(0, 2)).toEqual(['Drain to an outlet', `${safe_depth_m!.toFixed(2)} m`]);
-  expect(rows[5]!.at(-2)).toBe('not possible: the rim must stay (highest_raise is 0)');
+  expect(rows[5]!.at(-2)).toBe('not possible: the rim must stay as it is');
 });
 
 it('months: the lowest level beside the water, in either system', () => {
@@ -33,7 +33,7 @@ it('months: the lowest level beside the water, in either system', () => {
   });
   const withRing = waterMonthTable(ringed, 'metric');
   const ring = withRing.columns.findIndex(({ key }) => key === 'tub_p90');
-  expect(withRing.rows.map((row) => row[ring])).toEqual(['\u221250 mm', ...Array(11).fill(null)]);
+  expect(withRing.rows.map((row) => row[ring])).toEqual(['\u22120.05 m', ...Array(11).fill(null)]);
 });
 
 it('quantities: in the units of the reader; none without a drain', () => {
@@ -61,7 +61,7 @@ it('the pond by month: what is topped up only where it is, in either system', ()
     });
   expect(pondYearTable(kept('topped-up'), 'metric').rows[6]).toEqual([
     'July',
-    '51 mm',
+    '5.1 cm',
     '0.10 m',
     '600 L',
     '1.2 m³',

@@ -86,7 +86,7 @@ test('the balance says what lacks', () => {
 });
 
 test('a row without an end has no dot beyond the axis, and says so', () => {
-  const dots = traces(liftTimeFigure(rows, 'metric')).find(({ name }) => name.startsWith('20 mm'))!;
+  const dots = traces(liftTimeFigure(rows, 'metric')).find(({ name }) => name.startsWith('2 cm'))!;
   expect(dots.x).toEqual([60, null, null]);
   expect(liftTimeFigure(rows, 'metric').alt).toMatch(
     /dry: no end .*the sides allow no end.*a full ring: no time/,

@@ -65,7 +65,7 @@ describe('the page says in plain words', () => {
       },
     ];
     expect(spotWords(several, 'metric')[1]).toBe(
-      'P1: drain to an outlet, 1.00 m deep. Water 0.40 m below the ground when it was read, give or take 50 mm; the planned spot.',
+      'P1: drain to an outlet, 1.00 m deep. Water 0.40 m below the ground when it was read, give or take 5 cm; the planned spot.',
     );
     expect(page(several)).toMatch(
       /the best spot first<\/h3><ol><li>&lt;b&gt;top&lt;\/b&gt;: no drain, 1.00 m deep/,
