@@ -23,6 +23,7 @@ const ROOMS = [
   'risk',
   'figures',
   'page',
+  'form',
   'notebook',
 ];
 

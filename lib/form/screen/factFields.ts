@@ -1,0 +1,73 @@
+/** Facts, one a question, with the less usual ones behind a fold. */
+import type { VNode } from 'preact';
+import {
+  type FactFile,
+  factRow,
+  guessNote,
+  isGuess,
+  textOf,
+  unitsOf,
+  withCell,
+  withFact,
+} from '../answers.js';
+import { factKey } from '../placed.js';
+import type { Question } from '../questions.js';
+import { field, tick } from './fields.js';
+import type { Session } from './session.js';
+import { view } from './view.js';
+
+const dom = (file: FactFile, name: string) => `${file.replace('.csv', '')}-${name}`;
+
+/** A fact's field, with the tick that calls it a guess. */
+function factField(session: Session, file: FactFile, question: Question): VNode {
+  const { answers, remarks } = session.shown;
+  const row = factRow(answers, file, question.name);
+  const [text, unit, note] = ['value', 'unit', 'note'].map((cell) => textOf(row, cell)) as [
+    string,
+    string,
+    string,
+  ];
+  const id = dom(file, question.name);
+  return field({
+    id,
+    question,
+    text,
+    unit,
+    units: unitsOf(answers),
+    remarks: remarks.get(factKey(file, question.name)),
+    onWrite: (value, chosen) => session.edit((all) => withFact(all, file, question.name, value, chosen)),
+    children:
+      row && text !== '' && question.how !== 'text'
+        ? tick(`${id}-guess`, 'It is a guess', isGuess(note), (guess) =>
+            session.edit((all) => withCell(all, file, row.id, 'note', guessNote(note, guess))),
+          )
+        : null,
+  });
+}
+
+/** Is a question asked, by what another fact says? One that has an answer is. */
+function isAsked(session: Session, file: FactFile, { name, only }: Question): boolean {
+  const said = (item: string) => textOf(factRow(session.shown.answers, file, item), 'value').toLowerCase();
+  if (!only || said(name) !== '') return true;
+  return only.is.startsWith('!') ? said(only.name) !== only.is.slice(1) : said(only.name) === only.is;
+}
+
+/** The questions of a step; of those behind the fold what is answered stands open. */
+export function factFields(session: Session, file: FactFile, questions: readonly Question[]): VNode {
+  const asked = questions.filter((question) => isAsked(session, file, question));
+  const more = asked.filter((question) => question.more);
+  const { answers, remarks } = session.shown;
+  const open = more.some(
+    ({ name }) => textOf(factRow(answers, file, name), 'value') !== '' || remarks.has(factKey(file, name)),
+  );
+  return view`<div>
+    ${asked.filter((question) => !question.more).map((question) => factField(session, file, question))}
+    ${
+      more.length > 0
+        ? view`<details class="more" open=${session.unfolded(`${file} ${questions[0]?.name}`, open)}><summary>More, if you know it</summary>
+          ${more.map((question) => factField(session, file, question))}
+        </details>`
+        : null
+    }
+  </div>`;
+}
