@@ -6,9 +6,9 @@ import { figureSvg } from '../figures/svg.js';
 import { adviceWords } from '../figures/words.js';
 import { measurementWords } from '../page/nextWords.js';
 import { pageHtml } from '../page/pageHtml.js';
-import type { Photos } from '../page/record.js';
+import { type Photos, takenText } from '../page/record.js';
 import { verdictWords } from '../page/verdict.js';
-import { type Assessment, assess, isDug, reportOf, workedSheet } from '../risk/index.js';
+import { type Assessment, assess, isDug, LEAST_CHANCE, reportOf, workedSheet } from '../risk/index.js';
 import { siteModel } from '../site/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { formatQuantity } from '../units/index.js';
@@ -34,7 +34,7 @@ export interface Answer {
   /** the most telling first */
   next: NextFact[];
   /** items that the survey does not say */
-  assumed: { item: string; text: string }[];
+  assumed: { item: string; value: string; reason: string }[];
   warnings: readonly Warning[];
   drawings: { section: string; risk: string };
 }
@@ -45,6 +45,10 @@ export interface Answer {
  */
 export const assessmentOf = (survey: Survey, samples: number): Assessment =>
   assess(siteModel(survey, { seed: SEED, samples }));
+
+/** Without a chance where there is none to speak of: what has to be measured first is named whatever it may change. */
+const told = (words: string, chance: number) =>
+  chance < LEAST_CHANCE ? words.replace(/: chance .*$/, '') : words;
 
 /** The answer of an assessment. */
 export function answerOf(assessment: Assessment, samples: number): Answer {
@@ -62,10 +66,14 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
     samples,
     headline: `${adviceWords(recommendation)}${depth}`,
     words: verdictWords(report),
-    next: recommendation.measure_next.map((next) => ({ text: measurementWords(next), waits: next.waits })),
+    next: recommendation.measure_next.map(({ what, where, month, waits, ...rest }) => ({
+      text: told(measurementWords({ what, where, month, waits, ...rest }), rest.chance_to_change),
+      waits,
+    })),
     assumed: assumptions.map(({ item, value, unit, reason }) => ({
       item,
-      text: `${[typeof value === 'number' ? Number(value.toPrecision(3)) : value, unit].filter((part) => part !== '').join(' ')}: ${reason}`,
+      value: takenText(item, value, unit, units),
+      reason,
     })),
     warnings,
     drawings: { section: drawn('section'), risk: drawn('risk') },

@@ -1,5 +1,5 @@
 /** The steps of the form in the order in which they are walked, and what they ask. */
-import type { FormFile } from './answers.js';
+import type { FactFile, FormFile } from './answers.js';
 import { LAYER_QUESTIONS } from './layerQuestions.js';
 import { KEEPING_QUESTIONS, PLACE_QUESTIONS } from './placeQuestions.js';
 import { POND_QUESTIONS } from './pondQuestions.js';
@@ -39,7 +39,7 @@ export const STEPS: readonly Step[] = [
     name: 'pond',
     short: 'Pond',
     title: 'The pond you wish',
-    lead: 'Three lengths are needed. What you leave empty is assumed, and the answer lists it.',
+    lead: 'Three lengths are needed. What you leave empty is assumed, and the answer lists it. A guess is better than nothing: tick that it is one. That is noted beside it, and the answer takes it as it stands.',
     files: ['pond.csv'],
   },
   {
@@ -111,8 +111,15 @@ export function labelOf(file: FormFile, name: string): string | undefined {
   return QUESTIONS[file].find((question) => question.name === name)?.ask.replace(/\?$/, '');
 }
 
+/** A value as the form puts it: the words of its choice, or as it stands. */
+export function choiceWords(file: FormFile, name: string, value: string): string {
+  const { choices = [], word } = QUESTIONS[file].find((question) => question.name === name) ?? {};
+  const chosen = [...choices, ...(word ? [word] : [])].find((choice) => choice.value === value);
+  return chosen ? `“${chosen.words}”` : value;
+}
+
 /** Where an item that was assumed is asked. */
-export function stepOfItem(item: string): { step: StepName; file: FormFile } | undefined {
+export function stepOfItem(item: string): { step: StepName; file: FactFile } | undefined {
   if (POND_QUESTIONS.some(({ name }) => name === item)) return { step: 'pond', file: 'pond.csv' };
   if (PLACE_QUESTIONS.some(({ name }) => name === item)) return { step: 'place', file: 'site.csv' };
   if (KEEPING_QUESTIONS.some(({ name }) => name === item)) return { step: 'keeping', file: 'site.csv' };

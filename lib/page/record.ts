@@ -62,7 +62,7 @@ function photoHtml({ pit, photo, note }: risk.Report['pits'][number], photos: Ph
 }
 
 /** A value that was taken, as the reader would write it. */
-function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
+export function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
   if (typeof value === 'string')
     return /^\d+(;\d+)*$/.test(value)
       ? risk.monthWords(value.split(';').map(Number))

@@ -1,10 +1,12 @@
 /** The answer so far, what would help most, and the ways out: the page, the survey as a zip. */
 import type { VNode } from 'preact';
-import { labelOf, STEPS, type StepName, stepOfItem, stepOfMeasurement } from '../steps.js';
+import { choiceWords, labelOf, STEPS, type StepName, stepOfItem, stepOfMeasurement } from '../steps.js';
+import { factDom } from './factFields.js';
 import { figureHolder } from './figureHolder.js';
 import { openFiles, savePage, saveSurvey } from './saving.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
+import { weatherFiles } from './weatherStep.js';
 
 /** Facts that may be said at once, of those assumed. */
 const TOLD = 6;
@@ -65,8 +67,10 @@ export function stands(session: Session): string {
     : STANDS[state]!;
 }
 
-function stepButton(session: Session, step: StepName | undefined): VNode | null {
+function stepButton(session: Session, step: StepName | undefined, target?: string): VNode | null {
   if (!step || step === 'answer') return null;
+  if (target)
+    return view`<button type="button" class="plain" onClick=${() => session.go(step, target)}>${target === 'fault' ? 'Go there' : 'Say it'}</button>`;
   return view`<button type="button" class="plain" onClick=${() => session.go(step)}>Go to “${titleOf(step)}”</button>`;
 }
 
@@ -77,6 +81,8 @@ function words(session: Session): VNode | null {
   const part = (title: string, text: string) =>
     text ? view`<section><h3>${title}</h3><p>${text}</p></section>` : null;
   const soon = answer.next.find(({ waits }) => !waits);
+  // It takes no winter, and answers what a winter of looks would.
+  const byWeather = answer.next[0]?.waits && !soon && weatherFiles(session.shown.answers).length === 0;
   const sayable = answer.assumed.filter(({ item }) => stepOfItem(item));
   return view`<div class=${old ? 'verdict old' : 'verdict'}>
     <p class="headline">${answer.headline}</p>
@@ -93,11 +99,16 @@ function words(session: Session): VNode | null {
         : null
     }
     ${
+      byWeather
+        ? view`<section><h3>What helps without waiting for winter</h3><p>Daily weather of ten years or more from the nearest station: it settles most of what is open about the winter.</p>${stepButton(session, 'weather')}</section>`
+        : null
+    }
+    ${
       sayable.length > 0
         ? view`<section><h3>Assumed, and you may know it</h3><ul class="assumed">
-          ${sayable.slice(0, TOLD).map(({ item, text }) => {
+          ${sayable.slice(0, TOLD).map(({ item, value, reason }) => {
             const { step, file } = stepOfItem(item)!;
-            return view`<li key=${item}><strong>${labelOf(file, item)}</strong>: taken as ${text}. ${stepButton(session, step)}</li>`;
+            return view`<li key=${item}><strong>${labelOf(file, item)}</strong>: taken as ${choiceWords(file, item, value)}, ${reason}. ${stepButton(session, step, factDom(file, item))}</li>`;
           })}
         </ul>${sayable.length > TOLD ? view`<p>And ${sayable.length - TOLD} more, which the page lists.</p>` : null}</section>`
         : null
@@ -132,7 +143,7 @@ export function answerStep(session: Session): VNode {
     <p role="status">${stands(session)}</p>
     ${
       held.length > 0
-        ? view`<section><h3>Still needed</h3><ul>${held.map(({ step, text }) => view`<li key=${text}>${text}. ${stepButton(session, step)}</li>`)}</ul></section>`
+        ? view`<section><h3>Still needed</h3><ul>${held.map(({ step, text }) => view`<li key=${text}>${text}. ${stepButton(session, step, 'fault')}</li>`)}</ul></section>`
         : most
           ? view`<section class="most"><h3>What would help most now</h3><p>${most.text}.</p>${stepButton(session, most.step)}</section>`
           : null

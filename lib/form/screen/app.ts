@@ -97,21 +97,39 @@ function notice(session: Session): VNode | null {
   </div>`;
 }
 
+/** The control somebody was sent to. */
+function fieldOf(target: string): HTMLElement | null {
+  const first = 'p.wrong, p.open';
+  if (target !== 'fault')
+    return document.getElementById(target) ?? document.querySelector(`[id^="${target}-"]`);
+  return (
+    document.querySelector(first)?.closest('.field')?.querySelector<HTMLElement>('input, select') ?? null
+  );
+}
+
 /** All of it. */
 export function App({ session }: { session: Session }): VNode {
-  const { step: name, answers } = session.shown;
+  const { step: name, answers, target } = session.shown;
   const at = STEPS.findIndex((step) => step.name === name);
   const step = STEPS[at]!;
   const heading = useRef<HTMLHeadingElement>(null);
   const first = useRef(true);
   useEffect(() => {
-    if (first.current) first.current = false;
-    else {
-      heading.current?.focus();
-      window.scrollTo(0, 0);
-      document.querySelector('.steps [aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'center' });
+    if (first.current) {
+      first.current = false;
+      return;
     }
-  }, [name]);
+    document.querySelector('.steps [aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'center' });
+    const field = target === undefined ? null : fieldOf(target);
+    if (field) {
+      field.closest('details')?.setAttribute('open', '');
+      field.scrollIntoView({ block: 'center' });
+      field.focus();
+      return;
+    }
+    heading.current?.focus();
+    window.scrollTo(0, 0);
+  }, [name, target]);
   const to = (other: Step | undefined, words: string) =>
     other
       ? view`<button type="button" onClick=${() => session.go(other.name)}>${words}: ${other.title}</button>`

@@ -16,7 +16,8 @@ import { field, tick } from './fields.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
 
-const dom = (file: FactFile, name: string) => `${file.replace('.csv', '')}-${name}`;
+/** Id of a fact's control. */
+export const factDom = (file: FactFile, name: string) => `${file.replace('.csv', '')}-${name}`;
 
 /** A fact's field, with the tick that calls it a guess. */
 function factField(session: Session, file: FactFile, question: Question): VNode {
@@ -27,7 +28,7 @@ function factField(session: Session, file: FactFile, question: Question): VNode 
     string,
     string,
   ];
-  const id = dom(file, question.name);
+  const id = factDom(file, question.name);
   return field({
     id,
     question,

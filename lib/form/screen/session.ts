@@ -14,6 +14,8 @@ export interface Shown {
   answers: Answers;
   attached: ReadonlyMap<string, Uint8Array>;
   step: StepName;
+  /** field that the reader was sent to */
+  target?: string;
   findings: Findings;
   remarks: Remarks;
   /** the last there was */
@@ -39,6 +41,7 @@ export class Session {
   readonly #unfolded = new Set<string>();
   #rest = 0;
   #changedFiles = false;
+  #filesRead = Promise.resolve(new Map<string, Uint8Array>());
   /** as JSON, where what is typed was read whole and not refused */
   #survey?: string;
   #before?: Answers;
@@ -75,18 +78,21 @@ export class Session {
   async begin(): Promise<void> {
     const answers = keptAnswers();
     if (!answers) return;
-    const attached = await keptFiles();
-    const lost = answers.attached.filter((name) => !attached.has(name));
-    this.shown = {
-      ...this.shown,
-      answers: { ...answers, attached: [...attached.keys()] },
-      attached,
-      kept: new Date(),
-    };
-    if (lost.length > 0)
-      this.shown.told = `This browser has not kept ${lost.join(', ')}. Attach what is missing again.`;
+    this.#set({ answers, kept: new Date() });
+    this.#filesRead = keptFiles();
+    // Something may have been typed or attached meanwhile.
+    const attached = new Map([...(await this.#filesRead), ...this.shown.attached]);
+    const now = this.shown.answers;
+    const lost = now.attached.filter((name) => !attached.has(name));
+    this.#set({
+      answers: { ...now, attached: now.attached.filter((name) => attached.has(name)) },
+      attached: new Map([...attached].filter(([name]) => now.attached.includes(name))),
+      told:
+        lost.length > 0
+          ? `This browser has not kept ${lost.join(', ')}. Attach what is missing again.`
+          : this.shown.told,
+    });
     this.#ask();
-    this.show();
   }
 
   #set(change: Partial<Shown>): void {
@@ -150,28 +156,28 @@ export class Session {
 
   /** Attaches files, or takes one away; a file of that name is replaced. */
   attach(files: ReadonlyMap<string, Uint8Array>, without: readonly string[] = []): void {
-    const attached = new Map([...this.shown.attached, ...files]);
-    for (const name of without) attached.delete(name);
+    const attached = new Map([...this.shown.attached].filter(([name]) => !without.includes(name)));
+    for (const [name, bytes] of files) attached.set(name, bytes);
     this.#changedFiles = true;
     this.shown = { ...this.shown, attached };
     this.edit((answers) => ({ ...answers, attached: [...attached.keys()] }));
   }
 
-  /** Another survey in the place of this one. */
+  /** Another survey in the place of this one, which can be had back until the next change. */
   replace(answers: Answers, attached: ReadonlyMap<string, Uint8Array>, told?: string): void {
+    const before = this.shown;
     this.#changedFiles = true;
     this.shown = { ...this.shown, answer: undefined, state: 'none', attached, remarks: new Map() };
     this.edit(() => answers);
+    this.#before = before.answers;
+    this.#filesBefore = before.attached;
     this.#set({ told });
   }
 
-  /** An empty form; what was there can be had back until the next change. */
+  /** An empty form. */
   startAnew(): void {
-    const { answers, attached } = this.shown;
     this.replace(noAnswers(), new Map(), 'A new survey.');
-    this.#before = answers;
-    this.#filesBefore = attached;
-    this.#set({ step: 'pond' });
+    this.go('pond');
   }
 
   /** Whether a fold stands open: once it had a reason to, it is left to the reader, and never closes under a hand. */
@@ -180,8 +186,9 @@ export class Session {
     return this.#unfolded.has(key);
   }
 
-  go(step: StepName): void {
-    this.#set({ step });
+  /** @param target field to go to there, by its id; 'fault' is the first that is to be mended or filled in */
+  go(step: StepName, target?: string): void {
+    this.#set({ step, target });
   }
 
   tell(told: string | undefined): void {
@@ -205,6 +212,7 @@ export class Session {
   }
 
   async #keepFiles(): Promise<void> {
+    await this.#filesRead;
     this.#changedFiles = false;
     if (await keepFiles(this.shown.attached)) return;
     this.#set({

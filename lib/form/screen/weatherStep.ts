@@ -37,10 +37,10 @@ function monthTable(session: Session): VNode {
   const shown = MONTH_QUESTIONS.filter(
     ({ name, more }) => name !== 'month' && (!more || rows.some((row) => textOf(row, name) !== '')),
   );
-  const cell = (row: (typeof rows)[number], question: Question, month: string) =>
+  const cell = (row: (typeof rows)[number], question: Question) =>
     field({
       id: rowDom('climate.csv', row.id, question.name),
-      question: { ...question, ask: `${question.ask} in ${month}` },
+      question,
       text: textOf(row, question.name),
       unit: row.cells[question.name]?.unit,
       units,
@@ -53,7 +53,7 @@ function monthTable(session: Session): VNode {
     <p class="why">${shown.map(({ ask, why }) => `${ask}: ${why}`).join(' ')}</p>
     ${rows.map((row) => {
       const month = MONTH_NAMES[Number(textOf(row, 'month')) - 1] ?? textOf(row, 'month');
-      return view`<fieldset class="pair" key=${row.id}><legend>${month}</legend>${shown.map((question) => cell(row, question, month))}</fieldset>`;
+      return view`<fieldset class="pair" key=${row.id}><legend>${month}</legend>${shown.map((question) => cell(row, question))}</fieldset>`;
     })}
     ${remarkLines('climate-said', remarks.get(fileKey('climate.csv')) ?? [])}
     <button type="button" class="plain" onClick=${() => session.remove((all) => withoutRows(all, 'climate.csv', () => true), 'The twelve months')}>Take out the twelve months</button>
