@@ -100,7 +100,7 @@ export const PLACE_QUESTIONS: readonly Question[] = [
   {
     name: 'highest_water_mark',
     ask: 'How high has water ever stood, on the mark of your levels?',
-    why: 'A line on a post or a memory of a wet winter; it is set against what the years of weather say.',
+    why: 'A line on a post or a memory of a wet winter; measured down from the string: write a minus; it is set against what the years of weather say.',
     unit: LONG,
     more: true,
   },

@@ -270,7 +270,7 @@ export const POND_QUESTIONS: readonly Question[] = [
   {
     name: 'full_level',
     ask: 'The height of the full water, on the mark of your levels',
-    why: 'In the place of how far it stands above the ground at the edge, where it was levelled.',
+    why: 'In the place of how far it stands above the ground at the edge, where it was levelled; measured down from the string: write a minus.',
     unit: LONG,
     more: true,
   },

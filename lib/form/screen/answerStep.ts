@@ -1,7 +1,7 @@
 /** The answer so far, what would help most, and the ways out: the page, the survey as a zip. */
 import type { VNode } from 'preact';
 import { choiceWords, labelOf, STEPS, type StepName, stepOfItem, stepOfMeasurement } from '../steps.js';
-import { factDom } from './factFields.js';
+import { factDom, moreKey } from './factFields.js';
 import { figureHolder } from './figureHolder.js';
 import { openFiles, savePage, saveSurvey } from './saving.js';
 import type { Session } from './session.js';
@@ -67,10 +67,16 @@ export function stands(session: Session): string {
     : STANDS[state]!;
 }
 
+function goTo(session: Session, step: StepName, target: string): void {
+  if (target !== 'fault')
+    for (const file of ['pond.csv', 'site.csv'] as const) session.toggle(moreKey(file), true);
+  session.go(step, target);
+}
+
 function stepButton(session: Session, step: StepName | undefined, target?: string): VNode | null {
   if (!step || step === 'answer') return null;
   if (target)
-    return view`<button type="button" class="plain" onClick=${() => session.go(step, target)}>${target === 'fault' ? 'Go there' : 'Say it'}</button>`;
+    return view`<button type="button" class="plain" onClick=${() => goTo(session, step, target)}>${target === 'fault' ? 'Go there' : 'Say it'}</button>`;
   return view`<button type="button" class="plain" onClick=${() => session.go(step)}>Go to “${titleOf(step)}”</button>`;
 }
 

@@ -82,8 +82,13 @@ function answerBar(session: Session): VNode {
   return view`<aside class=${`bar ${state}`} aria-label="Answer so far">
     <div aria-live="polite">
       <p class="headline">${line}</p>
-      ${answer && state !== 'full' ? view`<p class="note">${stands(session)}</p>` : null}
-      ${most ? view`<p class="note"><strong>${state === 'full' || state === 'quick' || state === 'busy' ? 'Helps most now:' : 'Still needed:'}</strong> ${most.text}.</p>` : null}
+      ${
+        answer && state !== 'full'
+          ? view`<p class="note">${stands(session)}</p>`
+          : most
+            ? view`<p class="note"><strong>${answer ? 'Helps most now:' : 'Still needed:'}</strong> ${most.text}.</p>`
+            : null
+      }
     </div>
     <button type="button" onClick=${() => session.go('answer')}>Answer</button>
   </aside>`;

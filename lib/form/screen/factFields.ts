@@ -13,8 +13,12 @@ import {
 import { factKey } from '../placed.js';
 import type { Question } from '../questions.js';
 import { field, tick } from './fields.js';
+import { fold } from './fold.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
+
+/** Key of the fold that holds the less usual facts. */
+export const moreKey = (file: FactFile) => `${file} more`;
 
 /** Id of a fact's control. */
 export const factDom = (file: FactFile, name: string) => `${file.replace('.csv', '')}-${name}`;
@@ -65,9 +69,11 @@ export function factFields(session: Session, file: FactFile, questions: readonly
     ${asked.filter((question) => !question.more).map((question) => factField(session, file, question))}
     ${
       more.length > 0
-        ? view`<details class="more" open=${session.unfolded(`${file} ${questions[0]?.name}`, open)}><summary>More, if you know it</summary>
-          ${more.map((question) => factField(session, file, question))}
-        </details>`
+        ? fold(
+            session,
+            { key: moreKey(file), summary: 'More, if you know it', reason: open, kind: 'more' },
+            () => more.map((question) => factField(session, file, question)),
+          )
         : null
     }
   </div>`;

@@ -6,6 +6,7 @@ import { holeName, holesIn, newHoleName, renamedHole, withLayer } from '../holes
 import { LAYER_QUESTIONS } from '../layerQuestions.js';
 import { cellKey } from '../placed.js';
 import type { Question } from '../questions.js';
+import { cellWords, rowFold } from './fold.js';
 import { photoData, shrunkPhoto } from './photo.js';
 import { cellField, rowDom, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
@@ -82,17 +83,31 @@ function photoField(session: Session, row: FormRow, question: Question): VNode {
 }
 
 function layer(session: Session, row: FormRow, number: number): VNode {
-  const title = `Layer ${number} of ${textOf(row, 'pit')}`;
-  return view`<section class="row" key=${row.id} aria-label=${title}>
-    <h4>${title}</h4>
+  const name = `layer ${number} of ${textOf(row, 'pit')}`;
+  const { top, bottom } = row.cells;
+  const depth = textOf(row, 'bottom') === '' ? '' : `${cellWords(top)} to ${cellWords(bottom)}`;
+  const summary = [`Layer ${number}`, depth, textOf(row, 'texture')].filter(Boolean).join(', ');
+  return rowFold(
+    session,
+    'pits.csv',
+    row,
+    summary,
+    () => view`<div>
     ${rowFields(session, 'pits.csv', row, LAYER_QUESTIONS, (question) =>
       question.how === 'photo'
         ? photoField(session, row, question)
         : cellField(session, 'pits.csv', row, question),
     )}
     ${rowGuess(session, 'pits.csv', row)}
-    ${rowEnd(session, 'pits.csv', row, `layer ${number} of ${textOf(row, 'pit')}`)}
-  </section>`;
+    ${rowEnd(session, 'pits.csv', row, name)}
+  </div>`,
+  );
+}
+
+/** Adds a layer that stands open; the others are folded. */
+function addLayer(session: Session, pit: string): void {
+  session.foldAll('pits.csv ');
+  session.edit((all) => withLayer(all, pit));
 }
 
 /** The step. */
@@ -108,10 +123,10 @@ export function holesStep(session: Session): VNode {
         <h3>Hole ${pit}</h3>
         ${holeNameField(session, pit, at)}
         ${layers.map((row, number) => layer(session, row, number + 1))}
-        <button type="button" onClick=${() => session.edit((all) => withLayer(all, pit))}>Add the layer below</button>
+        <button type="button" onClick=${() => addLayer(session, pit)}>Add the layer below</button>
         <button type="button" class="plain" onClick=${() => session.remove((all) => withoutRows(all, 'pits.csv', (row) => textOf(row, 'pit') === pit), `Hole ${pit}`)}>Take out hole ${pit}</button>
       </section>`;
     })}
-    <button type="button" onClick=${() => session.edit((all) => withLayer(all, newHoleName(all)))}>${pits.length === 0 ? 'Begin the first hole' : 'Begin another hole'}</button>
+    <button type="button" onClick=${() => addLayer(session, newHoleName(answers))}>${pits.length === 0 ? 'Begin the first hole' : 'Begin another hole'}</button>
   </div>`;
 }

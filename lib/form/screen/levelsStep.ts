@@ -1,10 +1,11 @@
 /** Levels, by tape down from a level string or above a mark. */
 import type { VNode } from 'preact';
-import { type FormRow, textOf, withCell, withRow } from '../answers.js';
+import { type FormRow, textOf, withCell } from '../answers.js';
 import { holeName } from '../holes.js';
 import type { Question } from '../questions.js';
 import { LEVEL_QUESTIONS } from '../rowQuestions.js';
 import { tick } from './fields.js';
+import { addRow, rowFold } from './fold.js';
 import { cellField, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
@@ -41,12 +42,19 @@ function point(session: Session, row: FormRow, down: boolean): VNode {
       },
     );
   };
-  return view`<section class="card" key=${row.id} aria-label=${`Level of ${title}`}>
-    <h3>${title}</h3>
+  const role = LEVEL_QUESTIONS[0]?.choices?.find(({ value }) => value === textOf(row, 'role'))?.words;
+  const summary = [title, role].filter(Boolean).join(', ');
+  return rowFold(
+    session,
+    'levels.csv',
+    row,
+    summary,
+    () => view`<div>
     ${rowFields(session, 'levels.csv', row, LEVEL_QUESTIONS, own)}
     ${rowGuess(session, 'levels.csv', row)}
     ${rowEnd(session, 'levels.csv', row, title)}
-  </section>`;
+  </div>`,
+  );
 }
 
 /** The step. */
@@ -67,6 +75,6 @@ export function levelsStep(session: Session): VNode {
     )}
     ${down ? null : view`<p class="why">Heights are above one fixed mark, such as a doorstep; below it write a minus.</p>`}
     ${rows.map((row) => point(session, row, down))}
-    <button type="button" onClick=${() => session.edit((all) => withRow(all, 'levels.csv', { role: { text: all.rows['levels.csv'].length === 0 ? 'rim' : '' } }))}>Add a point</button>
+    <button type="button" onClick=${() => addRow(session, 'levels.csv', { role: { text: rows.length === 0 ? 'rim' : '' } })}>Add a point</button>
   </div>`;
 }

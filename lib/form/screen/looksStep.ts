@@ -2,14 +2,11 @@
 import type { VNode } from 'preact';
 import { type FormRow, textOf, withRow } from '../answers.js';
 import { holeChoices, holesIn } from '../holes.js';
-import { cellKey, type Remark } from '../placed.js';
 import { HEAD_QUESTIONS, LOOK_QUESTIONS } from '../rowQuestions.js';
+import { addRow, cellWords, rowFold } from './fold.js';
 import { cellField, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
-
-/** So many of the last looks stand open. */
-const OPEN = 1;
 
 const two = (number: number) => String(number).padStart(2, '0');
 
@@ -27,17 +24,7 @@ export function addLook(session: Session): void {
   const last = answers.rows['water.csv'].at(-1);
   const pit = last ? textOf(last, 'pit') : (holesIn(answers)[0] ?? '');
   const { date, time } = nowHere(new Date());
-  session.edit((all) =>
-    withRow(all, 'water.csv', { pit: { text: pit }, date: { text: date }, time: { text: time } }),
-  );
-}
-
-/** What the reader says of any cell of a row. */
-function saidOf(session: Session, row: FormRow): Remark[] {
-  const key = cellKey('water.csv', row.id);
-  return [...session.shown.remarks].flatMap(([at, remarks]) =>
-    at === key || at.startsWith(`${key} `) ? remarks : [],
-  );
+  addRow(session, 'water.csv', { pit: { text: pit }, date: { text: date }, time: { text: time } });
 }
 
 const READING: Readonly<Record<string, string>> = {
@@ -53,21 +40,18 @@ function titleOf(row: FormRow): string {
     string,
     string,
   ];
-  const depth = row.cells.depth;
-  const what =
-    reading === 'dry'
-      ? 'dry'
-      : `${READING[reading] ?? reading} ${depth ? [depth.text, depth.unit].filter(Boolean).join(' ') : ''}`;
+  const what = reading === 'dry' ? 'dry' : `${READING[reading] ?? reading} ${cellWords(row.cells.depth)}`;
   return [pit || 'a hole', date, what.trim()].filter(Boolean).join(', ');
 }
 
-function look(session: Session, row: FormRow, open: boolean): VNode {
-  const title = titleOf(row);
-  const said = saidOf(session, row);
-  const wrong = said.some(({ kind }) => kind !== 'noticed');
+function look(session: Session, row: FormRow): VNode {
   const { answers } = session.shown;
-  return view`<details class="card" key=${row.id} open=${session.unfolded(`look ${row.id}`, open || wrong)}>
-    <summary>${title}${wrong ? ': to be mended or filled in' : ''}</summary>
+  return rowFold(
+    session,
+    'water.csv',
+    row,
+    titleOf(row),
+    () => view`<div>
     ${rowFields(session, 'water.csv', row, LOOK_QUESTIONS, (question) =>
       cellField(session, 'water.csv', row, question, {
         holes: holeChoices(answers, ['dip-pipe', 'pond', 'dig']),
@@ -75,7 +59,8 @@ function look(session: Session, row: FormRow, open: boolean): VNode {
     )}
     ${rowGuess(session, 'water.csv', row)}
     ${rowEnd(session, 'water.csv', row, 'this look')}
-  </details>`;
+  </div>`,
+  );
 }
 
 /** The step. */
@@ -85,7 +70,7 @@ export function looksStep(session: Session): VNode {
   const heads = answers.rows['heads.csv'];
   return view`<div>
     <p>Write down when the hole was finished, and how deep. Cover it so that no rain runs in and no child or animal falls in, and fence it. Always measure from the same mark.</p>
-    ${looks.map((row, at) => look(session, row, at >= looks.length - OPEN))}
+    ${looks.map((row) => look(session, row))}
     <button type="button" onClick=${() => addLook(session)}>Add a look of now</button>
     <section class="card" aria-labelledby="heads-title">
       <h3 id="heads-title">Water you know of without a look</h3>

@@ -13,6 +13,7 @@ import {
 import { cellKey } from '../placed.js';
 import type { Choice, Question } from '../questions.js';
 import { field, remarkLines, tick } from './fields.js';
+import { fold } from './fold.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
 
@@ -69,7 +70,7 @@ export function rowFields(
   const open = more.some(({ name }) => textOf(row, name) !== '' || remarks.has(cellKey(file, row.id, name)));
   return view`<div>
     ${asked.filter((question) => !question.more).map(fieldOf)}
-    ${more.length > 0 ? view`<details class="more" open=${session.unfolded(cellKey(file, row.id), open)}><summary>More, if you know it</summary>${more.map(fieldOf)}</details>` : null}
+    ${more.length > 0 ? fold(session, { key: `${cellKey(file, row.id)} more`, summary: 'More, if you know it', reason: open, kind: 'more' }, () => more.map(fieldOf)) : null}
     ${remarkLines(rowDom(file, row.id, 'said'), remarks.get(cellKey(file, row.id)) ?? [])}
   </div>`;
 }

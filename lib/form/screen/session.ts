@@ -38,7 +38,9 @@ const LARGE = 50_000;
 export class Session {
   shown: Shown;
   readonly #reckonings: Reckonings;
-  readonly #unfolded = new Set<string>();
+  readonly #open = new Set<string>();
+  /** folds that have had a reason to open, which still stands */
+  readonly #reasons = new Set<string>();
   #rest = 0;
   #changedFiles = false;
   #filesRead = Promise.resolve(new Map<string, Uint8Array>());
@@ -180,10 +182,25 @@ export class Session {
     this.go('pond');
   }
 
-  /** Whether a fold stands open: once it had a reason to, it is left to the reader, and never closes under a hand. */
+  /** Whether a fold stands open: a reason opens it once, and then it is left to the reader. */
   unfolded(key: string, reason: boolean): boolean {
-    if (reason) this.#unfolded.add(key);
-    return this.#unfolded.has(key);
+    if (reason && !this.#reasons.has(key)) this.#open.add(key);
+    if (reason) this.#reasons.add(key);
+    else this.#reasons.delete(key);
+    return this.#open.has(key);
+  }
+
+  /** A fold as the reader left it. */
+  toggle(key: string, open: boolean): void {
+    if (this.#open.has(key) === open) return;
+    if (open) this.#open.add(key);
+    else this.#open.delete(key);
+    this.show();
+  }
+
+  /** Closes folds by the beginning of their keys. */
+  foldAll(beginning: string): void {
+    for (const key of this.#open) if (key.startsWith(beginning)) this.#open.delete(key);
   }
 
   /** @param target field to go to there, by its id; 'fault' is the first that is to be mended or filled in */
