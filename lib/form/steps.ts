@@ -126,6 +126,13 @@ export function stepOfItem(item: string): { step: StepName; file: FactFile } | u
   return undefined;
 }
 
+/** The step in which a field stands, by its key; none for files that are asked nowhere. */
+export function stepOfKey(key: string): StepName | undefined {
+  const [file, item = ''] = key.split(/ (.*)/);
+  if (file === 'site.csv' && KEEPING_QUESTIONS.some(({ name }) => name === item)) return 'keeping';
+  return STEPS.find(({ files }) => files.includes(file ?? ''))?.name;
+}
+
 /** The step in which something that is to be measured next is written down. */
 export function stepOfMeasurement(text: string): StepName | undefined {
   if (/hole, half a metre below/.test(text)) return 'holes';

@@ -80,7 +80,9 @@ itInChromium('every step is open to everybody, by day and by night, and fits a p
     // Folds within folds are made when the outer one is opened.
     for (let round = 0; round < 2; round++) {
       await page.evaluate(() => {
-        for (const one of document.querySelectorAll('details')) one.open = true;
+        document.querySelectorAll('details').forEach((one) => {
+          one.open = true;
+        });
       });
       await page.waitForTimeout(300);
     }

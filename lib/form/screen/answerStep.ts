@@ -1,6 +1,15 @@
 /** The answer so far, what would help most, and the ways out: the page, the survey as a zip. */
 import type { VNode } from 'preact';
-import { choiceWords, labelOf, STEPS, type StepName, stepOfItem, stepOfMeasurement } from '../steps.js';
+import { fileKey } from '../placed.js';
+import {
+  choiceWords,
+  labelOf,
+  STEPS,
+  type StepName,
+  stepOfItem,
+  stepOfKey,
+  stepOfMeasurement,
+} from '../steps.js';
 import { factDom, moreKey } from './factFields.js';
 import { figureHolder } from './figureHolder.js';
 import { openFiles, savePage, saveSurvey } from './saving.js';
@@ -15,7 +24,7 @@ const titleOf = (step: StepName) => STEPS.find(({ name }) => name === step)?.tit
 
 /** What keeps the answer back, each with its step. */
 export function missing(session: Session): { step: StepName; text: string }[] {
-  const { findings, answers } = session.shown;
+  const { remarks } = session.shown;
   if (session.empty)
     return [
       {
@@ -23,17 +32,18 @@ export function missing(session: Session): { step: StepName; text: string }[] {
         text: 'Say how deep, how long and how wide the pond is to be, and what is in one hole',
       },
     ];
-  const said = findings.problems.map(({ file, code, expected }) => {
-    const step = STEPS.find(({ files }) => files.includes(file))?.name ?? 'answer';
-    if (code === 'missing-item') return { step, text: labelOf('pond.csv', expected ?? '') ?? `${expected}` };
-    if (code === 'missing-file' && file === 'pond.csv')
-      return { step, text: 'How deep, how long and how wide the pond is to be' };
-    if (code === 'missing-file') return { step, text: 'What is in one hole' };
-    return { step, text: `Something to mend or fill in under “${titleOf(step)}”` };
+  const said = [...remarks].flatMap(([key, all]) => {
+    const step = stepOfKey(key) ?? 'answer';
+    const [, item] = key.split(' ');
+    if (all.every(({ kind }) => kind === 'noticed')) return [];
+    const open = all.every(({ kind }) => kind !== 'wrong');
+    if (open && key === fileKey('pits.csv')) return [{ step, text: 'What is in one hole' }];
+    if (open && key === fileKey('pond.csv'))
+      return [{ step, text: 'How deep, how long and how wide the pond is to be' }];
+    const label = open && key.startsWith('pond.csv') && labelOf('pond.csv', item ?? '');
+    return [{ step, text: label || `Something to mend or fill in under “${titleOf(step)}”` }];
   });
-  const once = new Map(said.map((one) => [one.text, one]));
-  if (answers.rows['pond.csv'].length === 0 && !once.size) return [];
-  return [...once.values()];
+  return [...new Map(said.map((one) => [one.text, one])).values()];
 }
 
 /** The one fact that would help most now. */
@@ -142,9 +152,8 @@ export function answerStep(session: Session): VNode {
   const { state, findings, remarks } = session.shown;
   const held = state === 'none' || state === 'refused' ? missing(session) : [];
   const most = helpsMost(session);
-  const elsewhere = [...remarks].filter(
-    ([key]) => !/ /.test(key) && !['weather.csv', 'climate.csv'].includes(key),
-  );
+  // What is said of files that belong to no step.
+  const elsewhere = [...remarks].filter(([key]) => stepOfKey(key) === undefined);
   return view`<div>
     <p role="status">${stands(session)}</p>
     ${

@@ -1,15 +1,16 @@
 /** The form on the screen: its head, the steps, the step that is open, and the answer below. */
 import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { surveyFileOf } from '../../survey/index.js';
 import { unitsOf, withFact } from '../answers.js';
 import { fileKey, type Remark } from '../placed.js';
 import { KEEPING_QUESTIONS, PLACE_QUESTIONS } from '../placeQuestions.js';
 import { POND_QUESTIONS } from '../pondQuestions.js';
-import { STEPS, type Step, type StepName } from '../steps.js';
+import { STEPS, type Step, type StepName, stepOfKey } from '../steps.js';
 import { answerStep, helpsMost, stands } from './answerStep.js';
 import { factFields } from './factFields.js';
 import { remarkLines } from './fields.js';
-import { holesStep } from './holesStep.js';
+import { cautions, holesStep } from './holesStep.js';
 import { levelsStep } from './levelsStep.js';
 import { addLook, looksStep } from './looksStep.js';
 import type { Session } from './session.js';
@@ -30,10 +31,8 @@ const CONTENT: Readonly<Record<StepName, (session: Session) => VNode>> = {
 };
 
 /** What is said within a step, at any of its fields. */
-function saidIn(session: Session, { files }: Step): Remark[] {
-  return [...session.shown.remarks].flatMap(([key, remarks]) =>
-    files.some((file) => key === file || key.startsWith(`${file} `)) ? remarks : [],
-  );
+function saidIn(session: Session, { name }: Step): Remark[] {
+  return [...session.shown.remarks].flatMap(([key, remarks]) => (stepOfKey(key) === name ? remarks : []));
 }
 
 function unitSwitch(session: Session): VNode {
@@ -65,6 +64,25 @@ function stepList(session: Session): VNode {
       </button></li>`;
     })}
   </ol></nav>`;
+}
+
+/** Files of a step that count as they came: what is typed beside them would be lost. */
+function asTheyCame(session: Session, { name: step, files }: Step): string[] {
+  const own = step === 'keeping' ? ['site.csv'] : files;
+  return session.shown.answers.attached.filter((name) => {
+    const file = name.includes('/') ? undefined : surveyFileOf(name);
+    return file !== undefined && file !== 'weather.csv' && own.includes(file);
+  });
+}
+
+function content(session: Session, step: Step): VNode {
+  const files = asTheyCame(session, step);
+  if (files.length === 0) return CONTENT[step.name](session);
+  return view`<section class="card">
+    ${step.name === 'holes' ? cautions() : null}
+    <p>${files.join(', ')} came in a way that cannot be shown here row by row. It counts as it is. What is wrong with it is to be mended in the file itself, or it is taken out and typed here anew.</p>
+    ${files.map((name) => view`<button type="button" key=${name} onClick=${() => session.attach(new Map(), [name])}>Take out ${name}</button>`)}
+  </section>`;
 }
 
 /** What belongs to no field of an open step. */
@@ -157,7 +175,7 @@ export function App({ session }: { session: Session }): VNode {
       <p class="lead">${step.lead}</p>
       ${notice(session)}
       ${unplaced(session, step)}
-      ${CONTENT[name](session)}
+      ${content(session, step)}
       <div class="walk">${to(STEPS[at - 1], 'Back')}${to(STEPS[at + 1], 'Next')}</div>
     </main>
     ${name === 'answer' ? null : answerBar(session)}

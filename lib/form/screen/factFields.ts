@@ -1,5 +1,6 @@
 /** Facts, one a question, with the less usual ones behind a fold. */
 import type { VNode } from 'preact';
+import { itemName } from '../../survey/facts.js';
 import {
   type FactFile,
   factRow,
@@ -9,10 +10,12 @@ import {
   unitsOf,
   withCell,
   withFact,
+  withoutRows,
 } from '../answers.js';
 import { factKey } from '../placed.js';
 import type { Question } from '../questions.js';
-import { field, tick } from './fields.js';
+import { labelOf } from '../steps.js';
+import { field, remarkLines, tick } from './fields.js';
 import { fold } from './fold.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
@@ -57,6 +60,28 @@ function isAsked(session: Session, file: FactFile, { name, only }: Question): bo
   return only.is.startsWith('!') ? said(only.name) !== only.is.slice(1) : said(only.name) === only.is;
 }
 
+/** Facts that came with a file and are asked nowhere, or stand there twice: shown as they are, and taken out. */
+function leftOver(session: Session, file: FactFile): VNode[] {
+  const { answers, remarks } = session.shown;
+  return answers.rows[file].flatMap((row) => {
+    const [item, value, unit] = ['item', 'value', 'unit'].map((cell) => textOf(row, cell)) as [
+      string,
+      string,
+      string,
+    ];
+    const asked = item === 'show_units' || labelOf(file, itemName(item)) !== undefined;
+    if (asked && factRow(answers, file, itemName(item))?.id === row.id) return [];
+    const said = remarks.get(factKey(file, itemName(item))) ?? [];
+    return [
+      view`<section class="card" key=${row.id}>
+        <p>In the file stands “${item}”: ${value} ${unit}</p>
+        ${asked ? null : remarkLines(`${file.replace('.csv', '')}-row-${row.id}`, said)}
+        <button type="button" class="plain" onClick=${() => session.remove((all) => withoutRows(all, file, ({ id }) => id === row.id), item)}>Take it out</button>
+      </section>`,
+    ];
+  });
+}
+
 /** The questions of a step; of those behind the fold what is answered stands open. */
 export function factFields(session: Session, file: FactFile, questions: readonly Question[]): VNode {
   const asked = questions.filter((question) => isAsked(session, file, question));
@@ -66,6 +91,7 @@ export function factFields(session: Session, file: FactFile, questions: readonly
     ({ name }) => textOf(factRow(answers, file, name), 'value') !== '' || remarks.has(factKey(file, name)),
   );
   return view`<div>
+    ${leftOver(session, file)}
     ${asked.filter((question) => !question.more).map((question) => factField(session, file, question))}
     ${
       more.length > 0

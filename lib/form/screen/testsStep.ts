@@ -60,7 +60,8 @@ function withLook(answers: Answers, { pit, test, rows }: Test, minutes: string):
     minutes: { text: minutes },
     depth_to_water: depth,
   };
-  return withRow(answers, 'soakage.csv', cells, { behind: rows.at(-1)?.id });
+  // A time that was taken counts at once, and asks for its depth.
+  return withRow(answers, 'soakage.csv', cells, { behind: rows.at(-1)?.id, draft: minutes === '' });
 }
 
 /** With a test named otherwise, or in another hole. */
@@ -118,6 +119,7 @@ function testCard(session: Session, test: Test, at: number): VNode {
   return view`<section class="card" key=${at} aria-label=${title}>
     <h3>${title}</h3>
     ${pit}
+    ${test.test === '' ? view`<button type="button" onClick=${() => session.edit((answered) => withTestCell(answered, test, 'test', String(at + 1)))}>Call it test ${at + 1}</button>` : null}
     ${OF_TEST.map((question) => cellField(session, 'soakage.csv', first, question))}
     ${watchOf(session, test)}
     ${test.rows.map(

@@ -70,7 +70,9 @@ export function weatherStep(session: Session): VNode {
     if (!file) return;
     try {
       const bytes = new Uint8Array(await file.arrayBuffer());
-      session.attach(new Map(Object.entries(plain({ [file.name]: bytes }))), files);
+      const [content] = Object.values(plain({ [file.name]: bytes }));
+      // Under that name what is wrong with it is told column by column, whatever the service called it.
+      session.attach(new Map([['weather.csv', content ?? bytes]]), files);
     } catch (error) {
       session.tell((error as Error).message);
     }
@@ -84,7 +86,10 @@ export function weatherStep(session: Session): VNode {
         <input id="weather-file" type="file" accept=".csv,.tsv,.txt,.dly,.gz" onChange=${attach} />
       </div>
       ${files.map((name) => view`<p key=${name}><strong>${name}</strong>, ${Math.ceil((attached.get(name)?.length ?? 0) / 1000)} kB <button type="button" class="plain" onClick=${() => session.attach(new Map(), [name])}>Take out ${name}</button></p>`)}
-      ${remarkLines('weather-said', remarks.get(fileKey('weather.csv')) ?? [])}
+      ${remarkLines(
+        'weather-said',
+        [...new Set(['weather.csv', ...files])].flatMap((name) => remarks.get(fileKey(name)) ?? []),
+      )}
     </section>
     <section class="card" aria-labelledby="months-title">
       <h3 id="months-title">Or the twelve months of an ordinary year</h3>
