@@ -70,4 +70,8 @@ export async function typeSaturday(page: Page): Promise<void> {
 
 /** Waits for the answer that is kept. */
 export const answered = (page: Page): Promise<void> =>
-  page.getByText('Worked out in full.').or(page.locator('.bar.full')).first().waitFor({ timeout: 120_000 });
+  page
+    .getByText('Worked out in full.', { exact: true })
+    .or(page.locator('.bar.full'))
+    .first()
+    .waitFor({ timeout: 120_000 });

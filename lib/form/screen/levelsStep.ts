@@ -1,7 +1,7 @@
 /** Levels, by tape down from a level string or above a mark. */
 import type { VNode } from 'preact';
 import { type FormRow, textOf, withCell } from '../answers.js';
-import { holeName } from '../holes.js';
+import { holeChoices, holeName } from '../holes.js';
 import type { Question } from '../questions.js';
 import { LEVEL_QUESTIONS } from '../rowQuestions.js';
 import { tick } from './fields.js';
@@ -24,10 +24,20 @@ const DOWN: Pick<Question, 'ask' | 'why'> = {
 
 function point(session: Session, row: FormRow, down: boolean): VNode {
   const title = textOf(row, 'point') || 'a point';
+  const holes = holeChoices(session.shown.answers);
   const own = (question: Question) => {
     const { name } = question;
     const edit = (text: string, unit?: string) =>
       session.edit((all) => withCell(all, 'levels.csv', row.id, name, text, unit));
+    // A hole keeps one name everywhere.
+    if (name === 'point' && textOf(row, 'role') === 'pit' && holes.length > 0)
+      return cellField(
+        session,
+        'levels.csv',
+        row,
+        { ...question, ask: 'Which hole?', how: 'hole' },
+        { holes },
+      );
     if (name === 'point')
       return cellField(session, 'levels.csv', row, question, { onWrite: (text) => edit(holeName(text)) });
     if (name !== 'level' || !down) return cellField(session, 'levels.csv', row, question);

@@ -178,8 +178,8 @@ export class Session {
 
   /** An empty form. */
   startAnew(): void {
-    this.replace(noAnswers(), new Map(), 'A new survey.');
     this.go('pond');
+    this.replace(noAnswers(), new Map(), 'A new survey.');
   }
 
   /** Whether a fold stands open: a reason opens it once, and then it is left to the reader. */
@@ -205,7 +205,7 @@ export class Session {
 
   /** @param target field to go to there, by its id; 'fault' is the first that is to be mended or filled in */
   go(step: StepName, target?: string): void {
-    this.#set({ step, target });
+    this.#set({ step, target, told: undefined });
   }
 
   tell(told: string | undefined): void {
