@@ -1,0 +1,319 @@
+import { BEFORE_DIGGING, type Report } from '../contract/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import {
+  box,
+  type Drawing,
+  FORM,
+  type Form,
+  foldedTo,
+  framed,
+  hatching,
+  leading,
+  line,
+  paint,
+  path,
+  widthOf,
+  words,
+} from './drawing.js';
+import { type DepthRow, depthRows } from './howDeepRows.js';
+import { ADVICE_NAMES } from './words.js';
+
+/** Where the axis of depth lies: room for names at its left and chances at its right. */
+const FRAME = {
+  wide: { left: 248, right: 216, bar: 24 },
+  narrow: { left: 4, right: 10, bar: 18 },
+};
+
+/**
+ * How deep with what: a row an option, solid as deep as it is safe, hatched beyond, what fails named at the edge, against
+ * the depth wished; what is recommended first, what cannot be had last.
+ * @param report what was computed
+ * @param units system of the numbers; the survey's own unless said
+ * @returns drawings with their alternative text
+ */
+export function howDeepFigure(report: Report, units: UnitSystem = report.units): Drawing {
+  const rows = depthRows(report, units);
+  const alt = altOf(rows, report, units);
+  return {
+    wide: drawn('wide', rows, report, units, alt),
+    narrow: drawn('narrow', rows, report, units, alt),
+    alt,
+  };
+}
+
+/** Depth to which the axis goes, m. */
+function deepestOf(rows: DepthRow[], wish: number, searched: number): number {
+  const ends = rows.flatMap(({ safe_m, endless }) => (safe_m !== null && !endless ? [safe_m] : []));
+  return Math.min(Math.max(wish * 1.35, Math.max(0, ...ends) * 1.15), Math.max(searched, wish * 1.15));
+}
+
+function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, alt: string): string {
+  const { width, type } = FORM[form];
+  const frame = FRAME[form];
+  const wish = report.pond.depth_m;
+  const searched = Math.max(0, ...report.result.options.map(({ depth_searched_m }) => depth_searched_m));
+  const deepest = deepestOf(rows, wish, searched);
+  const left = frame.left;
+  const right = width - frame.right;
+  const X = (depth: number) => left + (Math.min(depth, deepest) / deepest) * (right - left);
+  const parts: string[] = [];
+  const warned = warning(report);
+  let y = 0;
+  if (warned) {
+    const text = foldedTo(warned, width, type, true);
+    parts.push(words({ rows: text, x: 0, y: type + 2, size: type, bold: true, paint: 'fail' }));
+    y = text.length * leading(type) + 12;
+  }
+  // Heads: the wish over its line, and what stands at the right.
+  const wished = `wished ${formatQuantity(wish, 'length', units)}`;
+  const half = widthOf(wished, type, true) / 2;
+  const head = y + type + 2;
+  if (form === 'wide')
+    parts.push(words({ rows: 'fails in', x: width - frame.right + 16, y: head, size: type }));
+  parts.push(
+    words({
+      rows: wished,
+      x: Math.min(Math.max(X(wish), left + half), form === 'wide' ? right - half : width - half),
+      y: head,
+      size: type,
+      anchor: 'middle',
+      bold: true,
+    }),
+  );
+  y = head + 10;
+  const top = y;
+  const possible = rows.filter(({ safe_m }) => safe_m !== null);
+  const body: string[] = [];
+  const lines: string[] = [];
+  for (const row of possible) {
+    const made = rowParts(form, row, {
+      X,
+      left,
+      right,
+      width,
+      y,
+      wished: X(wish),
+      doubt: warned !== null,
+      advised:
+        row.advised_m !== null && row.advised_m !== wish
+          ? `recommended, ${formatQuantity(row.advised_m, 'length', units)} deep`
+          : 'recommended',
+    });
+    lines.push(line('edge', [X(wish), made.bar - 5], [X(wish), made.bar + frame.bar + 5], 2.5));
+    body.push(...made.parts);
+    y = made.end;
+  }
+  parts.push(
+    line('rule', [X(wish), top - 6], [X(wish), y - 4], 1, '3 4'),
+    ...body,
+    ...lines,
+    ...axisParts({ X, y, deepest, left, right, type, form }, units),
+  );
+  y += type + 26;
+  for (const row of rows.filter(({ safe_m }) => safe_m === null)) {
+    const text = form === 'wide' ? [row.told] : foldedTo(`${row.name}: ${row.told}`, width - type - 8, type);
+    const base = y + type;
+    const size = type - 3;
+    parts.push(
+      `<path d="${path([
+        [0, base - size],
+        [size, base],
+      ])}${path([
+        [size, base - size],
+        [0, base],
+      ])}" ${paint('rule')} stroke-width="2"/>`,
+      ...(form === 'wide' ? [words({ rows: row.name, x: type + 6, y: base, size: type })] : []),
+      words({ rows: text, x: form === 'wide' ? left : type + 6, y: base, size: type }),
+    );
+    y += text.length * leading(type) + 7;
+  }
+  return framed(form, y + 6, alt, parts.join(''));
+}
+
+interface RowPlace {
+  X: (depth: number) => number;
+  left: number;
+  right: number;
+  width: number;
+  y: number;
+  /** where the wish is */
+  wished: number;
+  /** what is written with what is recommended */
+  advised: string;
+  /** nothing is advised: no bar looks like leave to dig */
+  doubt: boolean;
+}
+
+function rowParts(form: Form, row: DepthRow, at: RowPlace): { parts: string[]; bar: number; end: number } {
+  const { type } = FORM[form];
+  const height = FRAME[form].bar;
+  const { X, left, right, width, doubt } = at;
+  const bold = row.advised_m !== null;
+  const parts: string[] = [];
+  let { y } = at;
+  if (form === 'wide') {
+    const name = foldedTo(row.name, left - 34, type + 1, bold);
+    parts.push(words({ rows: name, x: 20, y: y + 17, size: type + 1, bold }));
+    if (bold) {
+      parts.push(
+        `<path d="${path(
+          [
+            [2, y + 5],
+            [14, y + 12],
+            [2, y + 19],
+          ],
+          true,
+        )}" ${paint('ink')}/>`,
+      );
+      parts.push(words({ rows: at.advised, x: 20, y: y + 17 + name.length * leading(type + 1), size: type }));
+    }
+    const chance = [
+      ...foldedTo(row.chance, width - right - 20, type, bold),
+      ...(row.chance_note ? foldedTo(row.chance_note, width - right - 20, type) : []),
+    ];
+    parts.push(words({ rows: chance, x: right + 16, y: y + 17, size: type, bold }));
+  } else {
+    const name = bold ? `${row.name}, ${at.advised}` : row.name;
+    const head = foldedTo(name, width - (bold ? 18 : 0), type + 1, true);
+    if (bold)
+      parts.push(
+        `<path d="${path(
+          [
+            [2, y + 3],
+            [12, y + 9],
+            [2, y + 15],
+          ],
+          true,
+        )}" ${paint('ink')}/>`,
+      );
+    parts.push(words({ rows: head, x: bold ? 18 : 0, y: y + 14, size: type + 1, bold: true }));
+    y += head.length * leading(type + 1) + 6;
+  }
+  const bar = y;
+  const edge = X(row.safe_m!);
+  parts.push(
+    doubt
+      ? box('edge', left, bar, edge - left, height, 'stroke-width="1.5" stroke-dasharray="5 4"')
+      : box('water', left, bar, edge - left, height),
+    ...(row.endless
+      ? []
+      : [
+          hatching('rule', edge, bar, right - edge, height),
+          box('rule', edge, bar, right - edge, height, 'stroke-width="0.75"'),
+        ]),
+  );
+  if (row.endless)
+    parts.push(
+      `<path d="${path(
+        [
+          [right, bar - 3],
+          [right + 9, bar + height / 2],
+          [right, bar + height + 3],
+        ],
+        true,
+      )}" ${paint(doubt ? 'rule' : 'water')}/>`,
+    );
+  else parts.push(line('red', [edge, bar - 4], [edge, bar + height + 4], 3.5));
+  if (row.edge && !row.endless) {
+    const wide = widthOf(row.edge, type, true) + 12;
+    const crossed = at.wished > edge - wide && at.wished < edge + 4;
+    const inside = edge - left > wide && (!crossed || right - edge < wide);
+    const shifted = inside && crossed ? Math.min(edge, at.wished) : edge;
+    parts.push(
+      words({
+        rows: row.edge,
+        x: inside ? shifted - 8 : edge + 8,
+        y: bar + height / 2 + type * 0.35,
+        size: type,
+        anchor: inside ? 'end' : 'start',
+        bold: true,
+        paint: inside && !doubt ? 'paper' : 'ink',
+        halo: !inside,
+      }),
+    );
+  }
+  y = bar + height + type + 6;
+  const told = foldedTo(row.told, right - left, type);
+  const most = Math.max(...told.map((text) => widthOf(text, type)));
+  const start = Math.max(left, Math.min(edge, right - most));
+  parts.push(words({ rows: told, x: start, y, size: type, halo: true }));
+  y += (told.length - 1) * leading(type);
+  if (form === 'narrow') {
+    const chance = foldedTo(
+      `fails in ${row.chance}${row.chance_note ? `, ${row.chance_note}` : ''}`,
+      width,
+      type,
+    );
+    y += leading(type);
+    parts.push(words({ rows: chance, x: 0, y, size: type }));
+    y += (chance.length - 1) * leading(type);
+  }
+  return { parts, bar, end: y + 18 };
+}
+
+function axisParts(
+  {
+    X,
+    y,
+    deepest,
+    left,
+    right,
+    type,
+    form,
+  }: {
+    X: (depth: number) => number;
+    y: number;
+    deepest: number;
+    left: number;
+    right: number;
+    type: number;
+    form: Form;
+  },
+  units: UnitSystem,
+): string[] {
+  const unit = units === 'us' ? 0.3048 : 1;
+  const room = form === 'wide' ? 70 : 58;
+  const step =
+    [0.25, 0.5, 1, 2].map((each) => each * unit).find((each) => X(each) - left >= room) ?? 4 * unit;
+  const ticks = Array.from({ length: Math.floor(deepest / step + 1e-6) + 1 }, (_, i) => i * step);
+  return [
+    line('rule', [left, y], [right, y], 1.5),
+    ...ticks.map((depth, i) => {
+      const size = Number((depth / unit).toFixed(2));
+      const text = i === 0 ? (form === 'wide' ? 'ground' : '0') : `${size} ${units === 'us' ? 'ft' : 'm'}`;
+      return (
+        line('rule', [X(depth), y], [X(depth), y + 6], 1.5) +
+        words({
+          rows: text,
+          x: X(depth),
+          y: y + type + 9,
+          size: type,
+          anchor: i === 0 && form === 'narrow' ? 'start' : X(depth) > right - 16 ? 'end' : 'middle',
+        })
+      );
+    }),
+  ];
+}
+
+/** What must be known before a bar is read as leave to dig. */
+function warning({ result }: Report): string | null {
+  const { option } = result.recommendation;
+  if (!BEFORE_DIGGING.includes(option)) return null;
+  const why = {
+    'measure-first': 'Not yet: measure first. These depths may change.',
+    move: 'Not here: another spot is advised. These depths are of this one.',
+  };
+  return why[option as keyof typeof why] ?? 'Do not dig here, whatever the water allows.';
+}
+
+function altOf(rows: DepthRow[], report: Report, units: UnitSystem): string {
+  const told = rows.map((row) => {
+    if (row.safe_m === null) return `${row.name}: cannot be had, ${row.told}.`;
+    const deep = row.endless ? '' : row.safe_m > 0 ? `safe to ${row.edge}, ` : '';
+    const first = row.advised_m !== null ? ' (recommended)' : '';
+    return `${row.name}${first}: ${deep}${row.told}; fails in ${row.chance}${row.chance_note ? ` ${row.chance_note}` : ''}.`;
+  });
+  const { option } = report.result.recommendation;
+  const before = warning(report);
+  return `How deep with what? Wished: ${formatQuantity(report.pond.depth_m, 'length', units)}; advised: ${ADVICE_NAMES[option].toLowerCase()}. ${before ? `${before} ` : ''}${told.join(' ')}`;
+}
