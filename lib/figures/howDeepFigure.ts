@@ -1,13 +1,12 @@
 import { BEFORE_DIGGING, type Report } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { DEPTH_FRAME, depthRowParts } from './depthRowParts.js';
 import {
-  box,
   type Drawing,
   FORM,
   type Form,
   foldedTo,
   framed,
-  hatching,
   leading,
   line,
   paint,
@@ -17,12 +16,6 @@ import {
 } from './drawing.js';
 import { type DepthRow, depthRows } from './howDeepRows.js';
 import { ADVICE_NAMES } from './words.js';
-
-/** Where the axis of depth lies: room for names at its left and chances at its right. */
-const FRAME = {
-  wide: { left: 248, right: 216, bar: 24 },
-  narrow: { left: 4, right: 10, bar: 18 },
-};
 
 /**
  * How deep with what: a row an option, solid as deep as it is safe, hatched beyond, what fails named at the edge, against
@@ -49,7 +42,7 @@ function deepestOf(rows: DepthRow[], wish: number, searched: number): number {
 
 function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, alt: string): string {
   const { width, type } = FORM[form];
-  const frame = FRAME[form];
+  const frame = DEPTH_FRAME[form];
   const wish = report.pond.depth_m;
   const searched = Math.max(0, ...report.result.options.map(({ depth_searched_m }) => depth_searched_m));
   const deepest = deepestOf(rows, wish, searched);
@@ -86,7 +79,7 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
   const body: string[] = [];
   const lines: string[] = [];
   for (const row of possible) {
-    const made = rowParts(form, row, {
+    const made = depthRowParts(form, row, {
       X,
       left,
       right,
@@ -99,7 +92,11 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
           ? `recommended, ${formatQuantity(row.advised_m, 'length', units)} deep`
           : 'recommended',
     });
-    lines.push(line('edge', [X(wish), made.bar - 5], [X(wish), made.bar + frame.bar + 5], 2.5));
+    const stroke = [
+      [X(wish), made.bar - 5],
+      [X(wish), made.bar + DEPTH_FRAME[form].bar + 5],
+    ] as const;
+    lines.push(line('erased', ...stroke, 6), line('edge', ...stroke, 2.5));
     body.push(...made.parts);
     y = made.end;
   }
@@ -128,127 +125,6 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
     y += text.length * leading(type) + 7;
   }
   return framed(form, y + 6, alt, parts.join(''));
-}
-
-interface RowPlace {
-  X: (depth: number) => number;
-  left: number;
-  right: number;
-  width: number;
-  y: number;
-  /** where the wish is */
-  wished: number;
-  /** what is written with what is recommended */
-  advised: string;
-  /** nothing is advised: no bar looks like leave to dig */
-  doubt: boolean;
-}
-
-function rowParts(form: Form, row: DepthRow, at: RowPlace): { parts: string[]; bar: number; end: number } {
-  const { type } = FORM[form];
-  const height = FRAME[form].bar;
-  const { X, left, right, width, doubt } = at;
-  const bold = row.advised_m !== null;
-  const parts: string[] = [];
-  let { y } = at;
-  if (form === 'wide') {
-    const name = foldedTo(row.name, left - 34, type + 1, bold);
-    parts.push(words({ rows: name, x: 20, y: y + 17, size: type + 1, bold }));
-    if (bold) {
-      parts.push(
-        `<path d="${path(
-          [
-            [2, y + 5],
-            [14, y + 12],
-            [2, y + 19],
-          ],
-          true,
-        )}" ${paint('ink')}/>`,
-      );
-      parts.push(words({ rows: at.advised, x: 20, y: y + 17 + name.length * leading(type + 1), size: type }));
-    }
-    const chance = [
-      ...foldedTo(row.chance, width - right - 20, type, bold),
-      ...(row.chance_note ? foldedTo(row.chance_note, width - right - 20, type) : []),
-    ];
-    parts.push(words({ rows: chance, x: right + 16, y: y + 17, size: type, bold }));
-  } else {
-    const name = bold ? `${row.name}, ${at.advised}` : row.name;
-    const head = foldedTo(name, width - (bold ? 18 : 0), type + 1, true);
-    if (bold)
-      parts.push(
-        `<path d="${path(
-          [
-            [2, y + 3],
-            [12, y + 9],
-            [2, y + 15],
-          ],
-          true,
-        )}" ${paint('ink')}/>`,
-      );
-    parts.push(words({ rows: head, x: bold ? 18 : 0, y: y + 14, size: type + 1, bold: true }));
-    y += head.length * leading(type + 1) + 6;
-  }
-  const bar = y;
-  const edge = X(row.safe_m!);
-  parts.push(
-    doubt
-      ? box('edge', left, bar, edge - left, height, 'stroke-width="1.5" stroke-dasharray="5 4"')
-      : box('water', left, bar, edge - left, height),
-    ...(row.endless
-      ? []
-      : [
-          hatching('rule', edge, bar, right - edge, height),
-          box('rule', edge, bar, right - edge, height, 'stroke-width="0.75"'),
-        ]),
-  );
-  if (row.endless)
-    parts.push(
-      `<path d="${path(
-        [
-          [right, bar - 3],
-          [right + 9, bar + height / 2],
-          [right, bar + height + 3],
-        ],
-        true,
-      )}" ${paint(doubt ? 'rule' : 'water')}/>`,
-    );
-  else parts.push(line('red', [edge, bar - 4], [edge, bar + height + 4], 3.5));
-  if (row.edge && !row.endless) {
-    const wide = widthOf(row.edge, type, true) + 12;
-    const crossed = at.wished > edge - wide && at.wished < edge + 4;
-    const inside = edge - left > wide && (!crossed || right - edge < wide);
-    const shifted = inside && crossed ? Math.min(edge, at.wished) : edge;
-    parts.push(
-      words({
-        rows: row.edge,
-        x: inside ? shifted - 8 : edge + 8,
-        y: bar + height / 2 + type * 0.35,
-        size: type,
-        anchor: inside ? 'end' : 'start',
-        bold: true,
-        paint: inside && !doubt ? 'paper' : 'ink',
-        halo: !inside,
-      }),
-    );
-  }
-  y = bar + height + type + 6;
-  const told = foldedTo(row.told, right - left, type);
-  const most = Math.max(...told.map((text) => widthOf(text, type)));
-  const start = Math.max(left, Math.min(edge, right - most));
-  parts.push(words({ rows: told, x: start, y, size: type, halo: true }));
-  y += (told.length - 1) * leading(type);
-  if (form === 'narrow') {
-    const chance = foldedTo(
-      `fails in ${row.chance}${row.chance_note ? `, ${row.chance_note}` : ''}`,
-      width,
-      type,
-    );
-    y += leading(type);
-    parts.push(words({ rows: chance, x: 0, y, size: type }));
-    y += (chance.length - 1) * leading(type);
-  }
-  return { parts, bar, end: y + 18 };
 }
 
 function axisParts(

@@ -7,11 +7,13 @@ import {
   type PossibleOption,
   type Report,
   type Result,
+  type Situation,
 } from '../contract/index.js';
+import { changeWords, monthWords } from '../text/index.js';
 import { isUpkeep, LEAST_CHANCE, orderText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { obstacleWords } from './obstacleWords.js';
-import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS } from './words.js';
+import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS, listText } from './words.js';
 
 /** An option and how deep it goes. */
 export interface DepthRow {
@@ -69,37 +71,76 @@ function barredRow(option: OptionResult): DepthRow {
 function rowOf(option: PossibleOption, report: Report, units: UnitSystem, advised: boolean): DepthRow {
   const { recommendation } = report.result;
   const wish = report.pond.depth_m;
+  const name = advised && recommendation.as_built ? adviceWords(recommendation) : ADVICE_NAMES[option.option];
+  const row = { option: option.option, name, advised_m: advised ? recommendation.depth_m : null };
   const safe = option.safe_depth_m ?? option.depth_searched_m;
-  const endless = option.safe_depth_m === null;
-  const depth = advised ? recommendation.depth_m : wish;
+  if (advised && safe < recommendation.depth_m - NEAR) return usedOtherwise(row, option, report, units);
+  const endless = option.safe_depth_m === null && safe >= wish - NEAR;
   const chance =
-    advised && depth !== wish ? chanceAt(option.option, depth, report) : chanceOf(option, report.result);
+    advised && recommendation.depth_m !== wish
+      ? chanceAt(option.option, recommendation.depth_m, report)
+      : chanceOf(option, report.result);
   return {
-    option: option.option,
-    name: advised && recommendation.as_built ? adviceWords(recommendation) : ADVICE_NAMES[option.option],
-    advised_m: advised ? depth : null,
+    ...row,
     safe_m: safe,
     endless,
     edge: safe > 0 ? formatBound(safe, 'length', units, 'down') : '',
-    told: toldOf(option, wish, safe, endless, units),
+    told: toldOf(option, wish, safe, units),
     chance: chance.text,
-    chance_note: advised && depth !== wish ? `at ${formatQuantity(depth, 'length', units)}` : chance.note,
+    chance_note:
+      advised && recommendation.depth_m !== wish
+        ? `at ${formatQuantity(recommendation.depth_m, 'length', units)}`
+        : chance.note,
   };
 }
 
-function toldOf(
+/** What is recommended is safe there only as it is then used, which the option as wished is not. */
+function usedOtherwise(
+  row: Pick<DepthRow, 'option' | 'name' | 'advised_m'>,
   { governs }: PossibleOption,
-  wish: number,
-  safe: number,
-  endless: boolean,
+  { result }: Report,
   units: UnitSystem,
-): string {
-  const fails = GOVERNS_WORDS[governs];
-  if (endless)
-    return `nothing fails down to ${formatBound(safe, 'length', units, 'down')}, where the search ends`;
-  if (safe <= 0) return `not even shallow: ${fails}`;
+): DepthRow {
+  const { change, depth_m } = result.recommendation;
+  const mine = result.situations.filter(({ of }) => of === 'recommended');
+  const emptied = mine.filter(({ situation }) => situation === 'emptied');
+  const months = emptied.filter(({ allowed }) => allowed).map(({ month }) => month!);
+  const length = (metres: number) => formatQuantity(metres, 'length', units);
+  const how = change
+    ? changeWords(change, length)
+    : [months.length === 0 ? 'never emptied' : `emptied in ${monthWords(months)} only`];
+  const kept = mine.filter(
+    ({ situation, month }) =>
+      (situation === 'full' || situation === 'drawn-down' || situation === 'power-out') && month === null,
+  );
+  const dug = mine.filter(({ situation }) => situation === 'dig');
+  const most = (rows: Situation[]) => Math.max(0, ...rows.map(({ chance }) => chance?.middle ?? 0));
+  // Emptied in the months that are left: the chance of each is its own.
+  const [year, dig] = [most([...kept, ...emptied.filter(({ allowed }) => allowed)]), most(dug)];
+  return {
+    ...row,
+    safe_m: depth_m,
+    endless: false,
+    edge: formatBound(depth_m, 'length', units, 'down'),
+    told: `${listText(how)}; used as wished: ${GOVERNS_WORDS[governs]}`,
+    chance: dig > year && dig >= LEAST_CHANCE ? digsWords(dig) : yearsWords(year),
+    chance_note: 'used as advised',
+  };
+}
+
+/** Nothing is dug closer, m. */
+const NEAR = 1e-6;
+
+function toldOf(option: PossibleOption, wish: number, safe: number, units: UnitSystem): string {
+  const fails = GOVERNS_WORDS[option.governs];
   const off = safe - wish;
-  if (off < -1e-6) return `${formatBound(-off, 'length', units, 'up')} short of the wish: ${fails}`;
+  const lacks = formatBound(Math.abs(off), 'length', units, 'up');
+  if (option.safe_depth_m === null)
+    return off < -NEAR
+      ? `${lacks} short of the wish: deeper the sloping sides meet`
+      : `nothing fails down to ${formatBound(safe, 'length', units, 'down')}, where the search ends`;
+  if (safe <= 0) return `not even shallow: ${fails}`;
+  if (off < -NEAR) return `${lacks} short of the wish: ${fails}`;
   return off < 5e-4
     ? `nothing in hand: ${fails} below`
     : `${formatBound(off, 'length', units, 'down')} in hand, then ${fails}`;

@@ -13,7 +13,8 @@ import {
   sign,
   words,
 } from './drawing.js';
-import { type PanelScale, panelHeight, panelScale, pondPanel } from './pondPanel.js';
+import { isSteepened, type PanelScale, panelHeight, panelScale } from './panelScale.js';
+import { pondPanel } from './pondPanel.js';
 import { type WaterPanel, waterPanels } from './waterPanels.js';
 import { monthName } from './words.js';
 
@@ -44,7 +45,7 @@ function drawn(form: Form, panels: WaterPanel[], report: Report, units: UnitSyst
   const axis = AXIS[form];
   const beside = form === 'wide';
   const across = beside ? (width - axis - gap * (panels.length - 1)) / panels.length : width - axis;
-  const scale = panelScale(panels, report, Math.min(across, 440), TALLEST[form]);
+  const scale = panelScale(panels, report, Math.min(across, 500), TALLEST[form]);
   const tall = panelHeight(scale);
   const titles = panels.map(({ title }) => foldedTo(title, across - 8, type + 1, true));
   const feet = panels.map((panel) => footRows(panel, across - 8, type));
@@ -160,10 +161,13 @@ function keyWords(panels: WaterPanel[], report: Report, scale: PanelScale): stri
     [row.water?.level_m, band?.high_m].some((at) => at !== undefined && at <= scale.bottom_m),
   );
   return [
-    `The blue line is the water that decides: it stands higher in ${orderText(report.accepted_risk)}. The bar is where the month's highest water stands in 8 years of 10.`,
+    `The heavy line is the water that decides: it stands higher in ${orderText(report.accepted_risk)}. The bar is where the month's highest water stands in 8 years of 10.`,
     scale.cut_m > 0
       ? 'One scale up and along; some of the flat floor is left out.'
       : 'One scale up and along.',
+    ...(isSteepened(scale, report)
+      ? ['The sides are drawn steeper than wished, where they would meet.']
+      : []),
     ...(deep ? ['An arrow down: the water lies deeper than is drawn.'] : []),
   ].join(' ');
 }

@@ -39,7 +39,7 @@ export function yearFigure(report: Report, units: UnitSystem = report.units): Dr
     strips: monthStrips(report, units),
     lines: namedLines(report),
   };
-  const alt = altOf(year, report, units);
+  const alt = altOf(year, units);
   return { wide: wideYear(year, units, alt), narrow: yearOnPhone(year, units, alt), alt };
 }
 
@@ -207,8 +207,12 @@ function keyParts(waters: MonthWater[], looks: MonthLook[], type: number): strin
   return parts.join('');
 }
 
-function altOf({ waters, looks, strips, lines }: Year, _: Report, units: UnitSystem): string {
-  const level = (metres: number) => formatQuantity(metres, 'level', units);
+/** Nobody levels closer, m. */
+const LEVEL = 0.005;
+
+function altOf({ waters, looks, strips, lines }: Year, units: UnitSystem): string {
+  const level = (metres: number) =>
+    Math.abs(metres) < LEVEL ? 'at the ground' : formatQuantity(metres, 'level', units);
   const told = strips.map(({ title, cells }) => {
     const runs = (['holds', 'briefly', 'fails'] as const).flatMap((verdict) => {
       const months = cells.flatMap((cell, m) =>
@@ -236,5 +240,5 @@ function altOf({ waters, looks, strips, lines }: Year, _: Report, units: UnitSys
       : looks.length === 1
         ? '1 look is marked'
         : `${looks.length} looks are marked`;
-  return `Your year. The month's highest water in the clay, middle year and 8 years of 10, from the lowest ground at the rim: ${water}. ${named}. ${counted}. ${told.join(' ')}`;
+  return `Your year. The month's highest water in the clay, middle year and 8 years of 10, from the lowest ground at the rim: ${water}. Levels: ${named}. ${counted}. ${told.join(' ')}`;
 }

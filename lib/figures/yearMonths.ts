@@ -133,6 +133,7 @@ function digStrip(
   const advised = rows('recommended', 'dig');
   const digs = advised.length > 0 ? advised : rows('no-drain', 'dig');
   if (digs.length === 0) return null;
+  const seams = rows(digs[0]!.of, 'seam');
   const later = option === 'measure-first';
   const never = option === 'move' || option === 'do-not-dig';
   // A dig planned for its months is judged in them only; of the others the floor alone is told.
@@ -141,6 +142,8 @@ function digStrip(
     const row =
       digs.find(({ month }) => month === at + 1) ?? digs.find(({ month }) => month === null) ?? null;
     if (later) return { verdict: 'fails', word: 'not yet', row };
+    const seam = seams.find(({ month }) => month === (row?.month ?? null));
+    if (seam && !seam.allowed) return { verdict: 'fails', word: 'no', row: seam };
     if (never || !row?.allowed) return { verdict: 'fails', word: 'no', row };
     const dry = dryChance(digging, -row.level_m, at);
     if (dry === null) return { verdict: planned ? 'briefly' : 'holds', word: planned ? '?' : 'yes', row };

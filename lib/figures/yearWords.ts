@@ -33,8 +33,8 @@ export function yearWords(report: Report, units: UnitSystem = report.units): str
             }${water.ring_m === null ? '' : `; in the dug ring ${placeWords(water.ring_m, units)}`}`,
           ]
         : []),
-      ...(own && !own.allowed ? ['with nothing done the pond is not safe even when kept full'] : []),
-      ...(mine && !mine.allowed ? [`${doneWords(report, units)} it is not safe even when kept full`] : []),
+      ...(own && !own.allowed ? ['with nothing done: not safe even when kept full'] : []),
+      ...(mine && !mine.allowed ? [`${doneWords(report, units)}: not safe even when kept full`] : []),
       ...strips.map((strip) => stripWords(strip, at, report, units)),
     ];
     return `${monthName(at + 1)}: ${parts.map((part, i) => (i === 0 ? part : sentence(part))).join('. ')}.`;
@@ -61,12 +61,9 @@ function stripWords({ kind, cells }: MonthStrip, at: number, report: Report, uni
   }
   const by = kind === 'done' ? doneWords(report, units) : 'with nothing done';
   if (verdict === 'fails') {
-    const margin = row?.margin_m;
-    const size =
-      margin !== null && margin !== undefined && margin < 0 && row?.why === 'lifts'
-        ? `, the water stands ${spareWords(margin, units)}`
-        : '';
-    return `${by} do not empty it${why ? `: ${why}${size}` : ''}`;
+    const lifts = row?.why === 'lifts' && row.margin_m !== null && row.margin_m < 0;
+    const size = lifts ? `, the water stands ${spareWords(row.margin_m!, units)}` : '';
+    return `${by}: do not empty it${why ? ` (${why}${size})` : ''}`;
   }
-  return `${by} it may be emptied${verdict === 'briefly' ? `, ${onlyWords(row?.hours ?? null)}` : ''}`;
+  return `${by}: it may be emptied${verdict === 'briefly' ? `, ${onlyWords(row?.hours ?? null)}` : ''}`;
 }
