@@ -3,7 +3,7 @@ import { dugDepth, headIn, openFactAt, plannedDigs, worstDig } from '../digging/
 import type { Seam, Site } from '../site/index.js';
 import { HEAVE_FACTOR_WANTED, waterOverPlug } from '../uplift/index.js';
 import { restingOn } from './restingOn.js';
-import type { Told } from './situations.js';
+import type { Told } from './told.js';
 
 const WHY: Partial<Record<Governs, SituationWhy>> = {
   'floor-heave': 'floor-heaves',

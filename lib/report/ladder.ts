@@ -26,7 +26,7 @@ export function ladderOf(basis: Basis, months: Result['water']['by_month']): Lad
           highest_of: 'month',
           low_side_m: -table_depth_m.p50,
           uphill_wall_m: uphill_depth_m && -uphill_depth_m.p50,
-          ring_m: tub_level_m?.p50,
+          ring_m: tub_level_m ? tub_level_m.p50 : null,
           outside_m: highs.monthly(NOTHING, month, 0.5),
         },
       ];

@@ -8,7 +8,7 @@ import { drainLevel, floorLevel, NOTHING } from '../heads/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import { stormOf } from '../works/index.js';
-import { lowerToday } from './lowerToday.js';
+import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
 
@@ -47,6 +47,8 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
       high_rim_m: places.highRim,
       emptied_in: pond.emptiedIn,
       margin_m: pond.margin,
+      days_empty: decision.change?.days_empty ?? pond.daysEmpty,
+      existing: pond.existing,
     },
     emptying: a.limits.empty.map(({ seconds, governs }, i) => ({
       month: i + 1,
@@ -77,6 +79,7 @@ export function reportOf(a: Judged & Partial<Assessment>, quick = false): Report
     limits: a.limits,
     next_door: nextDoor(site, decision, a.drain),
     lower_today: lowerToday(a),
+    lower_by_reading: lowerByReading(a),
     points: site.survey.levels.map(({ point, role, x, y, distance, level }) => ({
       name: point,
       role,

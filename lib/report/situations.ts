@@ -7,22 +7,9 @@ import { monthlyDesign, monthlyLimits, type Verdict, verdictAt } from '../reliab
 import { quantile } from '../sampling/index.js';
 import { digSituations } from './digSituations.js';
 import { restingOn } from './restingOn.js';
+import type { Told } from './told.js';
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
-
-/** What situations are told of: measures at a depth, and how they are judged. */
-export interface Told {
-  of: Situation['of'];
-  basis: Basis;
-  measures: Measures;
-  depth: number;
-  verdict: Verdict;
-  limits: MonthlyLimits;
-  /** months (1–12) in which it is emptied as planned, and for no longer */
-  planned: number[];
-  /** what was assumed, by item */
-  assumed: string[];
-}
 
 /**
  * Every option that can be had at the wish, and what is recommended, in every design situation.
@@ -52,14 +39,14 @@ function toldOf(a: Judged, quick: boolean): Told[] {
     const planned = verdict.safe ? wished : [];
     return [{ of: name, basis, measures, depth: pond.depth, verdict, limits, planned, assumed }];
   });
-  const { measures, verdict, change } = decision;
+  const { measures, verdict, change, changed = basis } = decision;
   if (!verdict || decision.depth <= 0 || ADVISED_ELSEWHERE.has(decision.option)) return options;
   const planned = verdict.safe && decision.option !== 'measure-first' ? (change?.emptied_in ?? wished) : [];
   return [
     ...options,
     {
       of: 'recommended',
-      basis,
+      basis: changed,
       measures,
       depth: decision.depth,
       verdict,

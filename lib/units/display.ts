@@ -4,7 +4,7 @@
 export type UnitSystem = 'metric' | 'us';
 
 /**
- * What is shown: `length`; `level`, a signed length (+ above, − below); `area`; `volume` of water; `bulk`, a volume of
+ * What is shown: `length`; `level`, a signed length (+ above, − below), in metric to the centimetre; `area`; `volume` of water; `bulk`, a volume of
  * soil or stone; `flow`; `conductivity`; `pressure`; `fraction`; `time`; `temperature`.
  */
 export type QuantityKind =
@@ -52,7 +52,7 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
     case 'length':
       return signed(value, length(size, us), '');
     case 'level':
-      return signed(value, length(levelled(size), us), '+');
+      return signed(value, us ? length(levelled(size), us) : metres(size), '+');
     case 'area':
       return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
     case 'volume':
@@ -101,7 +101,27 @@ export function formatBound(
   const up = (side === 'up') === value > 0;
   const round = (steps: number) => (up ? Math.ceil(steps - STEP_SLACK) : Math.floor(steps + STEP_SLACK));
   const size = Math.abs(value);
-  return signed(value, length(size, system === 'us', round), kind === 'level' ? '+' : '');
+  if (kind === 'length') return signed(value, length(size, system === 'us', round), '');
+  return signed(value, system === 'us' ? length(size, true, round) : metres(size, round), '+');
+}
+
+/**
+ * Writes what is to spare, or lacking, as a hand or a tape shows it: whole centimetres up to a metre, rounded to one side.
+ * @param value in m; must be finite
+ * @param system `metric`, or `us` for US customary units
+ * @param side as of {@link formatBound}
+ * @returns such as `12 cm`, `1.37 m` or `4 3/4 in`
+ * @throws RangeError when the value is not finite
+ * @example
+ * ```ts
+ * formatGap(0.128, 'metric', 'down'); // '12 cm'
+ * ```
+ */
+export function formatGap(value: number, system: UnitSystem, side: 'down' | 'up'): string {
+  const round = side === 'up' ? Math.ceil : Math.floor;
+  const centimetres = round(value * 100 + (side === 'up' ? -STEP_SLACK : STEP_SLACK));
+  if (system === 'us' || !(Math.abs(centimetres) < 100)) return formatBound(value, 'length', system, side);
+  return signed(centimetres, `${Math.abs(centimetres)} cm`, '');
 }
 
 /** Part of a step that arithmetic loses. */
@@ -109,6 +129,10 @@ const STEP_SLACK = 1e-6;
 
 /** Nobody levels closer than half a millimetre. */
 const levelled = (size: number) => (size < LEAST_LEVEL ? 0 : size);
+
+/** A level, of which a column holds many: one unit, to the centimetre. */
+const metres = (size: number, round: Round = Math.round) =>
+  `${grouped((round(size * 100) / 100).toFixed(2))} m`;
 
 type Round = (steps: number) => number;
 
