@@ -59,7 +59,7 @@ export function depthRowParts(
   const end = under + (told.length - 1) * leading(type);
   if (form === 'wide') return { parts, bar, end: Math.max(end, head.end) + 18 };
   const chance = foldedTo(
-    `fails in ${row.chance}${row.chance_note ? `, ${row.chance_note}` : ''}`,
+    `it fails: ${row.chance}${row.chance_note ? `, ${row.chance_note}` : ''}`,
     width,
     type,
   );

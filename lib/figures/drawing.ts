@@ -77,7 +77,7 @@ const outlines = ['pond', 'band', 'ring', 'stone', 'good', 'some', 'not', 'soil'
 export const FIGURE_STYLE = `
 @media screen and (prefers-color-scheme: dark) { ${rulesFor(1)}${halo(1)} }
 @media (forced-colors: active) { .figure { forced-color-adjust: none; color: CanvasText; } ${rulesFor(2)}${halo(2)} ${outlines} { stroke: CanvasText; stroke-width: 1; } }
-.fig-month:hover .fig-hit, .fig-month:focus .fig-hit, .fig-month.chosen .fig-hit { stroke: currentColor; stroke-width: 2; }
+:is(.fig-month, .fig-option):is(:hover, :focus, .chosen) > .fig-hit { stroke: currentColor; stroke-width: 2; }
 `;
 
 /** Words in a drawing; `y` is the base of the first row. */

@@ -1,5 +1,6 @@
-import { BEFORE_DIGGING, type Report } from '../contract/index.js';
+import type { Report } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { beforeDiggingWords } from './beforeDigging.js';
 import { DEPTH_FRAME, depthRowParts } from './depthRowParts.js';
 import {
   type Drawing,
@@ -15,6 +16,7 @@ import {
   words,
 } from './drawing.js';
 import { type DepthRow, depthRows } from './howDeepRows.js';
+import { px } from './svgParts.js';
 import { ADVICE_NAMES } from './words.js';
 
 /**
@@ -50,7 +52,7 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
   const right = width - frame.right;
   const X = (depth: number) => left + (Math.min(depth, deepest) / deepest) * (right - left);
   const parts: string[] = [];
-  const warned = warning(report);
+  const warned = beforeDiggingWords(report);
   let y = 0;
   if (warned) {
     const text = foldedTo(warned, width, type, true);
@@ -62,7 +64,7 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
   const half = widthOf(wished, type, true) / 2;
   const head = y + type + 2;
   if (form === 'wide')
-    parts.push(words({ rows: 'fails in', x: width - frame.right + 16, y: head, size: type }));
+    parts.push(words({ rows: 'it fails', x: width - frame.right + 16, y: head, size: type }));
   parts.push(
     words({
       rows: wished,
@@ -97,7 +99,7 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
       [X(wish), made.bar + DEPTH_FRAME[form].bar + 5],
     ] as const;
     lines.push(line('erased', ...stroke, 6), line('edge', ...stroke, 2.5));
-    body.push(...made.parts);
+    body.push(optionGroup(row, y, made, width));
     y = made.end;
   }
   parts.push(
@@ -125,6 +127,16 @@ function drawn(form: Form, rows: DepthRow[], report: Report, units: UnitSystem, 
     y += text.length * leading(type) + 7;
   }
   return framed(form, y + 6, alt, parts.join(''));
+}
+
+/** What belongs to an option, on an area that a pointer finds. */
+function optionGroup(
+  { option }: DepthRow,
+  y: number,
+  { parts, end }: { parts: string[]; end: number },
+  width: number,
+): string {
+  return `<g class="fig-option" data-option="${option}">${parts.join('')}<rect class="fig-hit" x="0" y="${px(y)}" width="${width}" height="${px(end - y - 6)}" rx="3" fill="none" stroke="none" pointer-events="all"/></g>`;
 }
 
 function axisParts(
@@ -171,25 +183,14 @@ function axisParts(
   ];
 }
 
-/** What must be known before a bar is read as leave to dig. */
-function warning({ result }: Report): string | null {
-  const { option } = result.recommendation;
-  if (!BEFORE_DIGGING.includes(option)) return null;
-  const why = {
-    'measure-first': 'Not yet: measure first. These depths may change.',
-    move: 'Not here: another spot is advised. These depths are of this one.',
-  };
-  return why[option as keyof typeof why] ?? 'Do not dig here, whatever the water allows.';
-}
-
 function altOf(rows: DepthRow[], report: Report, units: UnitSystem): string {
   const told = rows.map((row) => {
     if (row.safe_m === null) return `${row.name}: cannot be had, ${row.told}.`;
     const deep = row.endless ? '' : row.safe_m > 0 ? `safe to ${row.edge}, ` : '';
     const first = row.advised_m !== null ? ' (recommended)' : '';
-    return `${row.name}${first}: ${deep}${row.told}; fails in ${row.chance}${row.chance_note ? ` ${row.chance_note}` : ''}.`;
+    return `${row.name}${first}: ${deep}${row.told}; it fails: ${row.chance}${row.chance_note ? ` ${row.chance_note}` : ''}.`;
   });
   const { option } = report.result.recommendation;
-  const before = warning(report);
+  const before = beforeDiggingWords(report);
   return `How deep with what? Wished: ${formatQuantity(report.pond.depth_m, 'length', units)}; advised: ${ADVICE_NAMES[option].toLowerCase()}. ${before ? `${before} ` : ''}${told.join(' ')}`;
 }

@@ -6,12 +6,11 @@ import {
   type OptionResult,
   type PossibleOption,
   type Report,
-  type Result,
   type Situation,
 } from '../contract/index.js';
 import { changeWords, monthWords } from '../text/index.js';
-import { isUpkeep, LEAST_CHANCE, orderText } from '../text/say.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { isUpkeep, LEAST_CHANCE, oftenText } from '../text/say.js';
+import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { obstacleWords } from './obstacleWords.js';
 import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS, listText } from './words.js';
 
@@ -79,7 +78,7 @@ function rowOf(option: PossibleOption, report: Report, units: UnitSystem, advise
   const chance =
     advised && recommendation.depth_m !== wish
       ? chanceAt(option.option, recommendation.depth_m, report)
-      : chanceOf(option, report.result);
+      : chanceOf(option, report);
   return {
     ...row,
     safe_m: safe,
@@ -123,7 +122,7 @@ function usedOtherwise(
     endless: false,
     edge: formatBound(depth_m, 'length', units, 'down'),
     told: `${listText(how)}; used as wished: ${GOVERNS_WORDS[governs]}`,
-    chance: dig > year && dig >= LEAST_CHANCE ? digsWords(dig) : yearsWords(year),
+    chance: dig > year && dig >= LEAST_CHANCE ? digsWords(dig) : oftenText(year),
     chance_note: 'used as advised',
   };
 }
@@ -134,7 +133,7 @@ const NEAR = 1e-6;
 function toldOf(option: PossibleOption, wish: number, safe: number, units: UnitSystem): string {
   const fails = GOVERNS_WORDS[option.governs];
   const off = safe - wish;
-  const lacks = formatBound(Math.abs(off), 'length', units, 'up');
+  const lacks = formatGap(Math.abs(off), units, 'up');
   if (option.safe_depth_m === null)
     return off < -NEAR
       ? `${lacks} short of the wish: deeper the sloping sides meet`
@@ -143,7 +142,7 @@ function toldOf(option: PossibleOption, wish: number, safe: number, units: UnitS
   if (off < -NEAR) return `${lacks} short of the wish: ${fails}`;
   return off < 5e-4
     ? `nothing in hand: ${fails} below`
-    : `${formatBound(off, 'length', units, 'down')} in hand, then ${fails}`;
+    : `${formatGap(off, units, 'down')} in hand, then ${fails}`;
 }
 
 /** A chance in words, and what it is of. */
@@ -153,44 +152,26 @@ interface Told {
 }
 
 /** The greater of the chance a year and the chances while it is dug. */
-function chanceOf({ risk_at_wish, per_dig }: PossibleOption, result: Result): Told {
-  const dig = isDug(result) ? Math.max(per_dig.heave, per_dig.slump, per_dig.wet_floor) : 0;
+function chanceOf({ risk_at_wish, per_dig }: PossibleOption, { pond }: Report): Told {
+  // A pond that is there is not dug.
+  const dig = pond.existing ? 0 : Math.max(per_dig.heave, per_dig.slump, per_dig.wet_floor);
   if (dig > risk_at_wish.per_year && dig >= LEAST_CHANCE) return { text: digsWords(dig), note: '' };
-  return { text: yearsWords(risk_at_wish.per_year), note: isUpkeep(risk_at_wish) ? 'by how it is kept' : '' };
+  return { text: oftenText(risk_at_wish.per_year), note: isUpkeep(risk_at_wish) ? 'by how it is kept' : '' };
 }
 
 /** The same at a depth that is not the wish, from the curve. */
-function chanceAt(option: OptionName, depth: number, { curves, result }: Report): Told {
+function chanceAt(option: OptionName, depth: number, { curves, pond }: Report): Told {
   const curve = curves.find((each) => each.option === option);
   if (!curve || curve.depth_m.length === 0) return { text: 'not counted', note: '' };
   const off = curve.depth_m.map((each) => Math.abs(each - depth));
   const at = off.indexOf(Math.min(...off));
-  const dug = isDug(result);
-  const [year, dig] = [curve.per_year[at]!, dug ? curve.per_dig[at]! : 0];
+  const [year, dig] = [curve.per_year[at]!, pond.existing ? 0 : curve.per_dig[at]!];
   return dig > year && dig >= LEAST_CHANCE
     ? { text: digsWords(dig), note: '' }
-    : { text: yearsWords(year), note: '' };
+    : { text: oftenText(year), note: '' };
 }
 
-/** A pond that is there is not dug. */
-function isDug({ situations }: Result): boolean {
-  return situations.some(({ situation }) => situation === 'dig');
-}
-
-/**
- * A chance a year in words.
- * @param chance - 0–1
- * @returns such as `about 1 year in 50`, `most years`
- */
-export function yearsWords(chance: number): string {
-  if (chance < LEAST_CHANCE) return 'less than 1 year in 1000';
-  if (chance >= 0.95) return 'nearly every year';
-  if (chance >= 0.6) return 'most years';
-  return chance >= 0.4 ? 'every second year' : orderText(chance);
-}
-
+/** How often a dig fails. */
 function digsWords(chance: number): string {
-  if (chance >= 0.95) return 'nearly every dig';
-  if (chance >= 0.6) return 'most digs';
-  return chance >= 0.4 ? 'every second dig' : orderText(chance).replace('year', 'dig');
+  return oftenText(chance).replace('year', 'dig');
 }

@@ -5,14 +5,13 @@ import {
   type Recommendation,
   type Report,
   type Situation,
-  type Water,
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { monthWords } from '../text/index.js';
 import { WITH_OPTION } from '../text/say.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Verdict } from './drawing.js';
-import { monthName } from './words.js';
+import { monthName, sentence, WATER_NAMES, WHY_WORDS } from './words.js';
 
 /** One pond in one situation, against the water that decides there. */
 export interface WaterPanel {
@@ -95,10 +94,10 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
     const title = `${when(shown)}, ${by}`;
     const note = worst.allowed
       ? null
-      : `Not in ${monthName(worst.month!)}: ${FAILS[worst.why] ?? 'it fails'} then. ${whenWords(mine)}`;
+      : `Not in ${monthName(worst.month!)}: ${WHY_WORDS[worst.why]} then. ${whenWords(mine)}`;
     return [...panels, panelOf(report, units, { ...done, row: shown, pond_m: null, title, note })];
   }
-  const note = `${whenWords(mine)} In ${monthName(worst.month!)} ${FAILS[worst.why] ?? 'it fails'} when empty.`;
+  const note = `${whenWords(mine)} In ${monthName(worst.month!)} ${WHY_WORDS[worst.why]} when empty.`;
   return [...panels, panelOf(report, units, { ...advised, ...done, title: `${advised.title}, ${by}`, note })];
 }
 
@@ -137,32 +136,19 @@ export function verdictOf({ allowed, why, hours }: Pick<Situation, 'allowed' | '
   return why === 'briefly' || (hours !== null && hours < MONTH_HOURS) ? 'briefly' : 'holds';
 }
 
+/** How long it may stand empty, h; briefly: as planned, and no longer. */
+export function hoursEmpty({ why, hours }: Situation, { pond }: Report): number | null {
+  if (why !== 'briefly') return hours;
+  return Math.min(hours ?? Number.POSITIVE_INFINITY, 24 * pond.days_empty);
+}
+
 /** Whole days, or hours below two days, never more than the time is. */
 export function timeWords(hours: number): string {
   if (hours < 1) return 'less than 1 hour';
-  const [size, unit] =
-    hours < 48 ? [Math.floor(hours + 1e-6), 'hour'] : [Math.floor(hours / 24 + 1e-6), 'day'];
-  return `${size} ${unit}${size === 1 ? '' : 's'}`;
+  const days = hours >= 48 || Math.abs(hours - 24) < 1e-6;
+  const size = Math.floor((days ? hours / 24 : hours) + 1e-6);
+  return `${size} ${days ? 'day' : 'hour'}${size === 1 ? '' : 's'}`;
 }
-
-/** What fails, after a subject or by itself. */
-export const FAILS: Partial<Record<Situation['why'], string>> = {
-  lifts: 'it lifts',
-  'sides-slip': 'the sides slip',
-  'floor-heaves': 'the floor heaves',
-  'too-wet': 'the floor is wet',
-  condition: 'a condition is not met',
-  'not-known': 'too little is known',
-};
-
-const WORD: Partial<Record<Situation['why'], string>> = {
-  lifts: 'Lifts',
-  'sides-slip': 'Sides slip',
-  'floor-heaves': 'Floor heaves',
-  'too-wet': 'Too wet',
-  condition: 'Not as it is',
-  'not-known': 'Not known',
-};
 
 /** How long only. */
 export function brieflyWords(hours: number | null): string {
@@ -176,18 +162,16 @@ function panelOf(
 ): WaterPanel {
   const { row } = about;
   const verdict = verdictOf(row);
-  const word =
-    verdict === 'holds' ? 'Holds' : verdict === 'briefly' ? brieflyWords(row.hours) : WORD[row.why]!;
+  const hours = hoursEmpty(row, report);
   return {
     ...about,
     note:
       about.note ??
-      (verdict === 'briefly' && row.hours !== null ? `Fill it again within ${timeWords(row.hours)}.` : null),
+      (verdict === 'briefly' && hours !== null ? `Fill it again within ${timeWords(hours)}.` : null),
     verdict,
-    word,
+    word: verdict === 'briefly' ? brieflyWords(hours) : sentence(WHY_WORDS[row.why]),
     margin: spareWords(row.margin_m ?? 0, units),
-    water:
-      row.water && row.water.which !== 'seam' ? waterWords(row.water.which, report) : 'water under the clay',
+    water: row.water ? waterWords(row.water.which, report) : '',
     band: bandOf(report, row),
   };
 }
@@ -196,24 +180,18 @@ function panelOf(
  * What is to spare or lacks, rounded so that it never looks safer.
  * @param margin - that the water may rise before something fails, m
  * @param units system of the number
- * @returns such as `0.17 m to spare`
+ * @returns such as `17 cm to spare`
  */
 export function spareWords(margin: number, units: UnitSystem): string {
-  const size = formatBound(Math.abs(margin), 'length', units, margin < 0 ? 'up' : 'down');
+  const size = formatGap(Math.abs(margin), units, margin < 0 ? 'up' : 'down');
   if (margin < -1e-4) return `${size} too high`;
   return /[1-9]/.test(size) && margin > 1e-4 ? `${size} to spare` : 'nothing to spare';
 }
 
-/** The water that decides, in words. */
-export function waterWords(which: Water, { pond }: Report): string {
-  const uphill = pond.high_rim_m > LEVEL_RIM;
-  return {
-    'low side': uphill ? 'water in the clay at the low side' : 'water in the clay',
-    'uphill wall': uphill ? 'water behind the uphill wall' : 'water in the clay',
-    ring: 'water in the dug ring',
-    receiver: 'water at the outlet',
-    drain: 'water that the drain leaves',
-  }[which];
+/** The water that decides, in words; without an uphill side the clay stands alike all round. */
+export function waterWords(which: keyof typeof WATER_NAMES, { pond }: Report): string {
+  const level = which === 'uphill wall' && pond.high_rim_m <= LEVEL_RIM;
+  return `water ${WATER_NAMES[level ? 'low side' : which]}`;
 }
 
 /** The month's highest water at the place that decides; with a drain what stands there without it. */

@@ -1,6 +1,7 @@
 import type { Report } from '../contract/index.js';
 import { orderText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { beforeDiggingWords } from './beforeDigging.js';
 import {
   box,
   type Drawing,
@@ -50,12 +51,18 @@ function drawn(form: Form, panels: WaterPanel[], report: Report, units: UnitSyst
   const titles = panels.map(({ title }) => foldedTo(title, across - 8, type + 1, true));
   const feet = panels.map((panel) => footRows(panel, across - 8, type));
   const most = (rows: unknown[][]) => Math.max(...rows.map(({ length }) => length));
-  const parts: string[] = [];
-  let y = 0;
+  const before = beforeDiggingWords(report);
+  const warned = before ? foldedTo(before, width, type, true) : [];
+  const parts: string[] =
+    warned.length > 0
+      ? [words({ rows: warned, x: 0, y: type + 2, size: type, bold: true, paint: 'fail' })]
+      : [];
+  const from = warned.length * leading(type) + (warned.length > 0 ? 8 : 0);
+  let y = from;
   panels.forEach((panel, at) => {
     const head = beside ? most(titles) : titles[at]!.length;
     const x = axis + (beside ? at * (across + gap) : 0);
-    const top = (beside ? 0 : y) + head * leading(type + 1) + 10;
+    const top = (beside ? from : y) + head * leading(type + 1) + 10;
     const foot = top + tall;
     parts.push(
       words({
@@ -83,7 +90,7 @@ function drawn(form: Form, panels: WaterPanel[], report: Report, units: UnitSyst
       ...footParts(feet[at]!, x, foot + size + 32, type),
     );
     const under = beside ? most(feet) : feet[at]!.length;
-    y = Math.max(beside ? y : 0, foot + size + 32 + (under - 1) * leading(type) + (beside ? 14 : 30));
+    y = Math.max(beside ? y : from, foot + size + 32 + (under - 1) * leading(type) + (beside ? 14 : 30));
   });
   const notes = foldedTo(keyWords(panels, report, scale), width, type);
   parts.push(words({ rows: notes, x: 0, y: y + type + 4, size: type }));
@@ -172,7 +179,9 @@ function keyWords(panels: WaterPanel[], report: Report, scale: PanelScale): stri
   ].join(' ');
 }
 
-function altOf(panels: WaterPanel[], { accepted_risk, pond }: Report, units: UnitSystem): string {
+function altOf(panels: WaterPanel[], report: Report, units: UnitSystem): string {
+  const { accepted_risk, pond } = report;
+  const before = beforeDiggingWords(report);
   if (panels.length === 0) return 'No water was computed against the pond.';
   const level = (metres: number) => formatQuantity(metres, 'level', units);
   const told = panels.map(({ title, word, margin, water, row, note, band }) => {
@@ -181,5 +190,5 @@ function altOf(panels: WaterPanel[], { accepted_risk, pond }: Report, units: Uni
       : '';
     return `${title}: ${word.toLowerCase()}, ${margin}; ${water} at ${level(row.water?.level_m ?? 0)}${range}.${note ? ` ${note}` : ''}`;
   });
-  return `Which water wins? The pond cut across, ${formatQuantity(pond.depth_m, 'length', units)} deep as wished; levels from the lowest ground at the rim; the water that decides stands higher in ${orderText(accepted_risk)}. ${told.join(' ')}`;
+  return `Which water wins? ${before ? `${before} ` : ''}The pond cut across, ${formatQuantity(pond.depth_m, 'length', units)} deep as wished; levels from the lowest ground at the rim; the water that decides stands higher in ${orderText(accepted_risk)}. ${told.join(' ')}`;
 }

@@ -3,7 +3,7 @@ import type { Report, Situation } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import type { Verdict } from './drawing.js';
-import { brieflyWords, doneWords, isDoneOtherwise, timeWords, verdictOf } from './waterPanels.js';
+import { brieflyWords, doneWords, hoursEmpty, isDoneOtherwise, timeWords, verdictOf } from './waterPanels.js';
 
 /** What may be done in a month. */
 export interface MonthCell {
@@ -77,8 +77,8 @@ export function monthStrips(report: Report, units: UnitSystem): MonthStrip[] {
     result.situations.filter((each) => each.of === of && each.situation === situation);
   const otherwise = isDoneOtherwise(recommendation, report.pond.depth_m);
   const dig = digStrip(report, rows);
-  const nothing = emptyCells(rows('no-drain', 'emptied'));
-  const done = otherwise ? emptyCells(rows('recommended', 'emptied')) : [];
+  const nothing = emptyCells(rows('no-drain', 'emptied'), report);
+  const done = otherwise ? emptyCells(rows('recommended', 'emptied'), report) : [];
   const plain = otherwise || recommendation.option !== 'no-drain';
   return [
     ...(dig ? [dig] : []),
@@ -105,17 +105,18 @@ export function monthStrips(report: Report, units: UnitSystem): MonthStrip[] {
   ];
 }
 
-function emptyCells(rows: Situation[]): MonthCell[] {
+function emptyCells(rows: Situation[], report: Report): MonthCell[] {
   return rows.map((row) => {
+    const hours = hoursEmpty(row, report);
     const verdict = verdictOf(row);
     const word =
       verdict === 'fails'
         ? 'no'
         : verdict === 'holds'
           ? 'yes'
-          : row.hours === null
+          : hours === null
             ? 'briefly'
-            : timeWords(row.hours);
+            : timeWords(hours);
     return { verdict, word, row };
   });
 }

@@ -1,7 +1,7 @@
 import type { Report, Situation } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { doneWords, FAILS, isDoneOtherwise, spareWords } from './waterPanels.js';
-import { monthName, sentence } from './words.js';
+import { doneWords, hoursEmpty, isDoneOtherwise, spareWords } from './waterPanels.js';
+import { monthName, sentence, WHY_WORDS } from './words.js';
 import { type MonthStrip, monthStrips, monthWaters, onlyWords } from './yearMonths.js';
 
 /** Nobody levels closer, m. */
@@ -48,7 +48,7 @@ function placeWords(level: number, units: UnitSystem): string {
 
 function stripWords({ kind, cells }: MonthStrip, at: number, report: Report, units: UnitSystem): string {
   const { verdict, word, row, floor } = cells[at]!;
-  const why = row ? FAILS[row.why] : undefined;
+  const why = row && !row.allowed ? WHY_WORDS[row.why] : undefined;
   if (kind === 'dig') {
     if (word === 'not yet') return 'do not dig yet: measure first';
     if (verdict === 'fails') return `do not dig${why ? `: ${why}` : ''}`;
@@ -65,5 +65,5 @@ function stripWords({ kind, cells }: MonthStrip, at: number, report: Report, uni
     const size = lifts ? `, the water stands ${spareWords(row.margin_m!, units)}` : '';
     return `${by}: do not empty it${why ? ` (${why}${size})` : ''}`;
   }
-  return `${by}: it may be emptied${verdict === 'briefly' ? `, ${onlyWords(row?.hours ?? null)}` : ''}`;
+  return `${by}: it may be emptied${verdict === 'briefly' ? `, ${onlyWords(row && hoursEmpty(row, report))}` : ''}`;
 }

@@ -50,7 +50,7 @@ describe.each(gardens)('%s', (_, report) => {
           `${margin}`,
         ).toBe(true);
       const words = told.filter((text) =>
-        /^(Holds|Lifts|Sides slip|Floor heaves|Only .*|Not known)$/.test(text),
+        /^(Holds|The liner lifts|The sides slip|The floor breaks up|Only .*)$/.test(text),
       );
       expect(words).toHaveLength(margins.length);
       const [first] = words;
@@ -69,7 +69,6 @@ describe.each(gardens)('%s', (_, report) => {
       .map((point) => point.split(' ').map(Number));
     const fall = foot![1]! - rim![1]!;
     const per_m = fall / pond.depth_m;
-    const short = Math.min(pond.length_m, pond.width_m);
     const long = Math.max(pond.length_m, pond.width_m);
     const meets = 2 * pond.side_slope * pond.depth_m > 0.94 * long;
     if (!meets) expect((foot![0]! - rim![0]!) / fall).toBeCloseTo(pond.side_slope, 1);
@@ -81,7 +80,6 @@ describe.each(gardens)('%s', (_, report) => {
     );
     const ground = levels.find(([level]) => level === 0)![1];
     for (const [level, y] of levels) expect(y - ground).toBeCloseTo(-level * per_m, 0);
-    expect(short).toBeGreaterThan(0);
   });
 
   test('how deep with what: bars end where it is safe, on the axis that the wish stands on', () => {
@@ -176,7 +174,7 @@ itInChromium(
   'labels keep apart, in their drawing and at 12 px or more, for a desk and a phone',
   async (page) => {
     for (const [form, width, least] of [
-      ['wide', 1068, 800],
+      ['wide', 1068, 860],
       ['narrow', 328, 328],
     ] as const) {
       const drawings = gardens.flatMap(([, report]) =>
@@ -196,7 +194,7 @@ itInChromium(
           ),
         ),
       );
-      expect((smallest * least) / width).toBeGreaterThanOrEqual(form === 'wide' ? 11 : 12);
+      expect((smallest * least) / width).toBeGreaterThanOrEqual(12);
     }
   },
 );
