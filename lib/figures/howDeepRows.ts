@@ -2,6 +2,7 @@
 import {
   advisedOption,
   BEFORE_DIGGING,
+  LEAST_CHANCE,
   type OptionName,
   type OptionResult,
   type PossibleOption,
@@ -9,7 +10,7 @@ import {
   type Situation,
 } from '../contract/index.js';
 import { changeWords, monthWords } from '../text/index.js';
-import { isUpkeep, LEAST_CHANCE, oftenText } from '../text/say.js';
+import { isUpkeep, oftenText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { obstacleWords } from './obstacleWords.js';
 import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS, listText } from './words.js';

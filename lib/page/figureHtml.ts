@@ -1,3 +1,4 @@
+import type { Drawing } from '../figures/drawing.js';
 import type { Figure } from '../figures/figure.js';
 import { DESIGN_WIDTH, type FigureSize } from '../figures/layout.js';
 import { figureSvg } from '../figures/svg.js';
@@ -20,4 +21,9 @@ export function figureHtml(
   caption: string,
 ): string {
   return `<figure id="${id}"><h3>${text(title)}</h3><div class="drawing">${drawings(id, make)}</div><figcaption>${text(caption)}</figcaption></figure>`;
+}
+
+/** A figure drawn by hand, for a desk and paper and for a phone. */
+export function drawingHtml(id: string, title: string, { wide, narrow }: Drawing, caption: string): string {
+  return `<figure id="${id}" class="hand"><h3>${text(title)}</h3><div class="wide">${wide}</div><div class="narrow">${narrow}</div><figcaption>${text(caption)}</figcaption></figure>`;
 }

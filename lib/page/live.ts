@@ -5,6 +5,7 @@ import type { LiveData } from './liveData.js';
 import { offerCopy } from './saveCopy.js';
 import { offerToday } from './todayBox.js';
 import { whatIfPanel } from './whatIfPanel.js';
+import { offerMonths } from './yearMonths.js';
 
 declare global {
   interface Window {
@@ -30,6 +31,7 @@ function startPage(place: HTMLElement, source: string): void {
   const own = document.body.dataset.units === 'us' ? 'us' : 'metric';
   offerCopy(data, own);
   offerToday();
+  offerMonths();
   let started = false;
   const start = () => {
     if (started) return;
@@ -40,6 +42,7 @@ function startPage(place: HTMLElement, source: string): void {
         unitsButton(units, start);
         offerCopy(data, units);
         offerToday();
+        offerMonths();
       });
     whatIfPanel(place, data.survey, { ...data, linked: true, onUnits });
   };

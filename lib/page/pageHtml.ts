@@ -13,7 +13,7 @@ import { text } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf, scriptElement } from './policy.js';
 import { assumptionsSection, groundSection, methodsSection, type Photos, signSection } from './record.js';
-import { comparedSection, depthSection, firstFigure, limitsSection } from './sections.js';
+import { comparedSection, cutSection, depthSection, firstFigure, limitsSection } from './sections.js';
 import { stepsSection } from './steps.js';
 import { STYLE } from './style.js';
 import { sureSection } from './sureSection.js';
@@ -96,6 +96,7 @@ export function bodyHtml(
     workedSection(worked, units),
     comparedSection(report, units),
     waterSection(report, units),
+    cutSection(report, units),
     groundSection(report, units, photos),
     assumptionsSection(report, units),
     methodsSection(),

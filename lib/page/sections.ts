@@ -2,28 +2,48 @@
 
 import type { Report } from '../contract/index.js';
 import type { Figure } from '../figures/figure.js';
+import { howDeepFigure } from '../figures/howDeepFigure.js';
 import { hasPlan, planFigure } from '../figures/planFigure.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { optionTable } from '../figures/tables.js';
+import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { ADVICE_NAMES } from '../figures/words.js';
 import { chanceText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
 import { spotWords, wishWords } from './asked.js';
 import { CAUTIONS } from './cautions.js';
-import { figureHtml } from './figureHtml.js';
+import { drawingHtml, figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
 import { verdictWords } from './verdict.js';
 
-/** The picture of the first screen. */
+/** The picture of the first screen; nothing where no situation could be reckoned. */
 export function firstFigure(report: Report, units: UnitSystem): string {
-  return figureHtml(
-    'section-figure',
-    'The pond in section',
-    (size) => sectionFigure(report, units, size),
-    'Cut along the length. Under the pond it is level against level: the water outside lifts the liner where it stands higher than the water inside, at any depth of the floor.',
+  const drawn = whichWaterFigure(report, units);
+  return drawn.wide === ''
+    ? ''
+    : drawingHtml(
+        'which-water',
+        'Which water wins?',
+        drawn,
+        'The liner stays down where the water inside, or what lies on it, stands higher than the water outside.',
+      );
+}
+
+/** The pond cut through, with its ground; for whoever checks it. */
+export function cutSection(report: Report, units: UnitSystem): string {
+  return section(
+    'cut',
+    'The pond cut through',
+    figureHtml(
+      'section-figure',
+      'The pond in section',
+      (size) => sectionFigure(report, units, size),
+      'Cut along the length. Under the pond it is level against level: the water outside lifts the liner where it stands higher than the water inside, at any depth of the floor.',
+    ),
+    planHtml(report, units),
   );
 }
 
@@ -67,11 +87,11 @@ export function depthSection(report: Report, units: UnitSystem, live: boolean): 
     `<h3>May I dig ${formatQuantity(report.pond.depth_m, 'length', units)} deep, as wished?</h3>`,
     paragraph(wishWords(report, units)),
     paragraph(verdictWords(report, units).recommendation),
-    figureHtml(
-      'risk-figure',
-      'Risk against depth',
-      (size) => riskDepthFigure(report, units, size),
-      'Heavy: safe by every measure, digging included. Ring: the safe depth. Chances below 0.1 % lie in the grey strip, set apart only to be seen. Named along each line: what fails first there.',
+    drawingHtml(
+      'how-deep',
+      'How deep, with what?',
+      howDeepFigure(report, units),
+      'Solid: safe by every measure, digging included. Hatched: it fails, by what is named at the edge.',
     ),
     spots.length > 0
       ? `<h3>Where in the garden, the best spot first</h3><ol>${spots.map((one) => `<li>${text(one)}</li>`).join('')}</ol>`
@@ -105,6 +125,12 @@ export function comparedSection(report: Report, units: UnitSystem): string {
     'compared',
     'What was compared',
     ...Object.entries(said).map(([title, words]) => `<h3>${title}</h3>${paragraph(words)}`),
+    figureHtml(
+      'risk-figure',
+      'Risk against depth',
+      (size) => riskDepthFigure(report, units, size),
+      'Heavy: safe by every measure, digging included. Ring: the safe depth. Chances below 0.1 % lie in the grey strip, set apart only to be seen. Named along each line: what fails first there.',
+    ),
     table(optionTable({ ...report, result: { ...report.result, options: possible } }, units), 'options'),
     paragraph(
       `Chances are counted over draws of everything unknown and all years of the weather; accepted is ${chanceText(report.accepted_risk)} a year; its life is counted as ${report.life_years} years. ` +

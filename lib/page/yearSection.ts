@@ -4,9 +4,11 @@ import type { Report } from '../contract/index.js';
 import { digWindowFigure } from '../figures/digWindowFigure.js';
 import { waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
+import { yearFigure } from '../figures/yearFigure.js';
+import { yearWords } from '../figures/yearWords.js';
 import type { UnitSystem } from '../units/index.js';
-import { figureHtml } from './figureHtml.js';
-import { paragraph, section, table } from './markup.js';
+import { drawingHtml, figureHtml } from './figureHtml.js';
+import { list, paragraph, section, table, text } from './markup.js';
 import { pondYear, pondYearWords } from './pondYear.js';
 import { standingWater } from './standingWater.js';
 import { todayHtml } from './today.js';
@@ -16,16 +18,14 @@ export function yearSection(report: Report, units: UnitSystem): string {
   return section(
     'year',
     'Your year',
-    report.water_year.length > 0
-      ? figureHtml(
-          'year-figure',
-          'Depth to water',
-          (size) => waterYearFigure(report, units, size),
-          'Blue, the water in the ground. Band: eight years in ten, counting everything unknown about it; line: the middle. ' +
-            'Black, the pond as it is kept: where water outside stands higher than it, the liner is lifted. ' +
-            'Looks: carried from their holes to the low side of the pond, so not the depths read in the hole.',
-        )
-      : '',
+    drawingHtml(
+      'your-year',
+      'When to dig, when to lower',
+      yearFigure(report, units),
+      'Band: the highest water outside of the month, eight years in ten; dots: your looks.',
+    ),
+    '<p class="month-words" aria-live="polite" hidden></p>',
+    `<details class="months"><summary>The year in words, month by month</summary>${list(yearWords(report, units).map(text))}</details>`,
     paragraph(pondYearWords(report, units).join(' ')),
     todayHtml(report, units),
   );
@@ -37,6 +37,16 @@ export function waterSection(report: Report, units: UnitSystem): string {
   return section(
     'water',
     'The water by the month, and the open hole',
+    report.water_year.length > 0
+      ? figureHtml(
+          'year-figure',
+          'Depth to water',
+          (size) => waterYearFigure(report, units, size),
+          'Blue, the water in the ground. Band: eight years in ten, counting everything unknown about it; line: the middle. ' +
+            'Black, the pond as it is kept: where water outside stands higher than it, the liner is lifted. ' +
+            'Looks: carried from their holes to the low side of the pond, so not the depths read in the hole.',
+        )
+      : '',
     pondYear(report, units),
     digging
       ? figureHtml(
