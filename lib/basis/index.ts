@@ -3,4 +3,5 @@ export * from './decidingWater.js';
 export * from './keptPond.js';
 export * from './onsets.js';
 export * from './pondYear.js';
+export * from './standing.js';
 export * from './undrainedHeads.js';

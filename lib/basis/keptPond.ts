@@ -82,13 +82,21 @@ export function keptMonths(
   });
 }
 
-/** That sum in the year that a share 1 − p exceeds, m above the datum. */
-export function keptHigh(basis: Kept, m: Undrained, p: number): number {
+/** That sum in the year that a share 1 − p exceeds, or in a month (1–12) of it, m above the datum. */
+export function keptHigh(basis: Kept, m: Undrained, p: number, month?: number): number {
   const { kept } = basis.site.pond;
-  if ('held' in kept) return basis.highs.yearly(m, p) + kept.held;
-  return found.of(basis.site.water, `${m.way} ${m.cutoff} ${p}`, () =>
-    quantile(keptHeads(basis, m).slice(), p),
+  if ('held' in kept) return undrainedHigh(basis, m, p, month) + kept.held;
+  return found.of(basis.site.water, `${m.way} ${m.cutoff} ${p} ${month}`, () =>
+    quantile(month === undefined ? keptHeads(basis, m).slice() : monthOf(keptMonths(basis, m), month), p),
   );
+}
+
+function undrainedHigh({ highs }: Kept, m: Undrained, p: number, month?: number): number {
+  return month === undefined ? highs.yearly(m, p) : highs.monthly(m, month, p);
+}
+
+function monthOf(values: Float32Array, month: number): Float64Array {
+  return Float64Array.from({ length: values.length / 12 }, (_, i) => values[i * 12 + month - 1]);
 }
 
 /** The most that the pond lacks in the year that a share 1 − p exceeds, m below full. */
@@ -108,20 +116,22 @@ export function excessLetBe({ pond }: Basis['site']): number {
 
 /**
  * Head outside and pond level of the day that decides in the year that a share 1 − p exceeds, m above the datum: the
- * yearly highest head, and the pond as far below full as the sum of the day tells.
+ * highest head of the year, or of a month of it, and the pond as far below full as the sum of the day tells.
  * @param depth - on the axis of the wish, m
- * @param relieve - what a drain leaves of a head; absent: as it works with its outlet in flood
+ * @param month - 1–12; absent: of the year
  */
 export function decidingDay(
   basis: Kept,
   m: Measures,
   depth: number,
   p: number,
-  relieve = relievedInFlood(m, depth),
+  month?: number,
 ): { head: number; pond: number } {
-  const head = relieve(basis.highs.yearly(m, p));
+  const relieve = relievedInFlood(m, depth);
+  const head = relieve(undrainedHigh(basis, m, p, month));
   const most = drawdownOf(basis, 1);
-  const sum = m.drain ? relieve(keptHigh(basis, m, p) - most) + most : keptHigh(basis, m, p);
+  const high = keptHigh(basis, m, p, month);
+  const sum = m.drain ? relieve(high - most) + most : high;
   return { head, pond: fullLevel(basis.site, m) + head - sum };
 }
 

@@ -18,6 +18,8 @@ export * from './rule.js';
 export * from './ruleValues.js';
 export * from './said.js';
 export * from './siteDrain.js';
+export * from './situation.js';
 export * from './statement.js';
+export * from './water.js';
 export * from './wayQuestion.js';
 export * from './wishChange.js';

@@ -11,3 +11,11 @@ export interface LowerToday {
   /** lowest level of that month without a dip; null: may be emptied */
   month_lowest_m: number | null;
 }
+
+/** How low the pond may be let by what the dip pipe shows, month by month. Levels m above the datum. */
+export interface LowerByReading {
+  /** water under the liner, rising */
+  water_m: number[];
+  /** lowest pond level by month, January first, for each of these waters; null: may be emptied */
+  lowest_m: (number | null)[][];
+}

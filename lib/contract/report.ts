@@ -1,7 +1,7 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { DigWindow, TubYear } from '../site/index.js';
 import type { LevelRole } from '../survey/index.js';
-import type { LowerToday } from './lowerTodayFound.js';
+import type { LowerByReading, LowerToday } from './lowerTodayFound.js';
 import type { MonthlyLimits } from './monthLimits.js';
 import type { NextDoor } from './nextDoorChanges.js';
 import type { DepthCurve, Result } from './result.js';
@@ -32,6 +32,10 @@ export interface Report {
     high_rim_m: number;
     emptied_in: number[] | 'any';
     margin_m: number;
+    /** that it stands empty, as planned or as changed */
+    days_empty: number;
+    /** it is there already */
+    existing: boolean;
   };
   /** years that chances in its life are counted over */
   life_years: number;
@@ -59,6 +63,8 @@ export interface Report {
   limits: MonthlyLimits;
   next_door: NextDoor;
   lower_today: LowerToday | null;
+  /** the same for any reading of the pipe */
+  lower_by_reading: LowerByReading;
   /** levelled points in the order of the file; x and y on the survey's own axes, level above the datum */
   points: {
     name: string;

@@ -4,12 +4,11 @@ import type { Warning } from '../survey/index.js';
 import type { Governs } from './governs.js';
 import type { Advice, OptionName } from './optionNames.js';
 import type { ToldRule } from './rule.js';
+import type { LadderRung, Situation } from './situation.js';
+import type { Water } from './water.js';
 import type { Instead, WishChange } from './wishChange.js';
 
 /** `result.json`: the contract with whoever reads it. Levels m above the lowest natural ground at the rim. */
-
-/** The water that sets the head under the liner: in the clay at the low side or behind the uphill wall, in the ring, at the outlet, or what a drain leaves. */
-export type Water = 'low side' | 'uphill wall' | 'ring' | 'receiver' | 'drain';
 
 /** Chances of failing while it is dug, each for itself. */
 export interface PerDig {
@@ -147,7 +146,7 @@ export interface TippingPoint {
 
 /** The contract's `result.json`. */
 export interface Result {
-  contract: 1;
+  contract: 2;
   survey: { name: string; sha256: string };
   ground: {
     layers: {
@@ -186,10 +185,14 @@ export interface Result {
       tub_level_m: Percentiles | null;
       dry_floor_chance: number;
     }[];
+    /** every water that is spoken of, by its statistic; see {@link LadderRung} */
+    ladder: LadderRung[];
     /** the pond as it is kept, beside that water */
     pond: PondYear;
   };
   options: OptionResult[];
+  /** options and the recommendation in every design situation; what is told of them elsewhere is read from here */
+  situations: Situation[];
   recommendation: Recommendation;
   /** beside a drain or slab: the wish used otherwise, which needs none; null: there is no such change */
   instead: Instead | null;

@@ -102,7 +102,7 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
     options,
     curves,
     decision,
-    limits: monthlyLimits(basis, decision.measures, decision.depth || changed.pond.depth),
+    limits: monthlyLimits(decision.changed ?? basis, decision.measures, decision.depth || changed.pond.depth),
     drain,
     measureNext: next,
     loss,

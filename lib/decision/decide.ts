@@ -28,6 +28,8 @@ export interface Decision {
   emptyingRuled: boolean;
   /** what is done otherwise than wished, and makes it safe */
   change?: WishChange;
+  /** what the verdict rests on where that is done */
+  changed?: Basis;
   /** what nobody looked up and alone stands against the wish with nothing done */
   open?: OpenFact;
   /** verdicts that were passed over, in order */
@@ -101,7 +103,12 @@ export function decide(
     if (open) return decided(weighed, { option: 'measure-first', governs: nothing.governs, open });
     const found = easedShallower(basis, candidates, judge, only);
     return found
-      ? decided(found, { option: 'shallower', depth: found.depth, change: found.change })
+      ? decided(found, {
+          option: 'shallower',
+          depth: found.depth,
+          change: found.change,
+          changed: found.basis,
+        })
       : decided(weighed, { option: 'move' });
   };
   if (lacksEvidence(site) && !nothing.dry)
@@ -116,7 +123,7 @@ export function decide(
   /** Used otherwise it may be safe with little built. */
   const eased = (): Decision | undefined => {
     const found = easedBy(basis, candidates, judge, only);
-    return found && decided(found, { change: found.change });
+    return found && decided(found, { change: found.change, changed: found.basis });
   };
   for (const candidate of candidates) {
     const [verdict] = candidate.measures === NOTHING ? [nothing] : judge(candidate.measures, [wish]);

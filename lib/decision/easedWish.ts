@@ -5,7 +5,7 @@ import type { Candidate } from '../options/index.js';
 import { deepestOf } from '../options/index.js';
 import type { Verdict } from '../reliability/index.js';
 import { depthsOf } from '../reliability/index.js';
-import { changesOf } from './leastChange.js';
+import { type Changed, changesOf } from './leastChange.js';
 
 /** A candidate with its verdict. */
 export interface Weighed {
@@ -31,7 +31,7 @@ export function easedBy(
   candidates: readonly Candidate[],
   judge: Judge,
   only?: WishChange | null,
-): (Weighed & { change: WishChange }) | undefined {
+): (Weighed & Changed) | undefined {
   if (only === null) return undefined;
   const { depth, acceptedRisk } = basis.site.pond;
   const easy = candidates
@@ -49,7 +49,7 @@ export function easedBy(
   for (const { change, basis: changed } of changes)
     for (const { candidate } of easy) {
       const [verdict] = judge(candidate.measures, [depth], changed);
-      if (verdict.safe) return { candidate, verdict, change };
+      if (verdict.safe) return { candidate, verdict, change, basis: changed };
     }
   return undefined;
 }
@@ -65,12 +65,12 @@ export function easedShallower(
   candidates: readonly Candidate[],
   judge: Judge,
   only?: WishChange | null,
-): (Weighed & { depth: number; change: WishChange }) | undefined {
+): (Weighed & Changed & { depth: number }) | undefined {
   if (only === null) return undefined;
   const easy = candidates.filter(({ option }) => EASY.includes(option));
   for (const { change, basis: changed } of changesOf(basis, (things) => !only || isJust(only, things))) {
     const found = deepestSafe(basis, easy, (m, depths) => judge(m, depths, changed), false);
-    if (found) return { ...found, change };
+    if (found) return { ...found, change, basis: changed };
   }
   return undefined;
 }

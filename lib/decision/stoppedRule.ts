@@ -1,4 +1,5 @@
 import type { Basis } from '../basis/index.js';
+import { withoutDrain } from '../heads/index.js';
 import { monthlyLimits, verdictAt } from '../reliability/index.js';
 import { drainFor } from '../works/index.js';
 import type { AddRule } from './addRule.js';
@@ -8,7 +9,7 @@ const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 
 /** Months in which even the full pond may lift without its drain. */
 export function liftsUndrained(basis: Basis, { measures, depth }: Decision): number[] {
-  const without = { ...measures, drain: undefined };
+  const without = withoutDrain(measures);
   if (verdictAt(basis, without, depth).kept) return [];
   const brim = basis.site.pond.fullLevel + measures.raise;
   const { lowestSafeLevel } = monthlyLimits(basis, without, depth);

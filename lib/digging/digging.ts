@@ -104,24 +104,28 @@ function waterWhileDug(site: Site, { samples, years }: Draws, months: number[]):
   return water;
 }
 
-/** The best of the plans of a dig, and its chances. */
-export interface BestDig {
+/** A plan of a dig, and its chances. */
+export interface PlannedDig {
   plan: DigPlan;
   chances: PerDig;
 }
 
-const digs = new Remembered<BestDig>();
+const digs = new Remembered<PlannedDig[]>();
 
-/** When a depth is best dug; of months alike the driest. */
-export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): BestDig {
+/** A depth dug in the months named; where none is, in each by itself. */
+export function plannedDigs(site: Site, dig: DigDraws, m: Measures, depth: number): PlannedDig[] {
   const dug = dugDepth(site, m, depth);
   // Measures that are dug alike share their chances.
-  return digs.of(dig, `${depth} ${dug}`, () => {
-    const tried = dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug) }));
-    const worse = (a: BestDig, b: BestDig) =>
-      worstDig(a.chances).chance - worstDig(b.chances).chance || a.plan.wetWater - b.plan.wetWater;
-    return tried.reduce((a, b) => (worse(a, b) > 0 ? b : a));
-  });
+  return digs.of(dig, `${depth} ${dug}`, () =>
+    dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug) })),
+  );
+}
+
+/** When a depth is best dug; of months alike the driest. */
+export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): PlannedDig {
+  const worse = (a: PlannedDig, b: PlannedDig) =>
+    worstDig(a.chances).chance - worstDig(b.chances).chance || a.plan.wetWater - b.plan.wetWater;
+  return plannedDigs(site, dig, m, depth).reduce((a, b) => (worse(a, b) > 0 ? b : a));
 }
 
 /** Months in which a depth may be dug, where none was named and it is not all one. */
@@ -134,8 +138,7 @@ export interface MonthsToDig {
 /** Months in which a depth is dug with no more than the accepted risk; absent where one is named, and where all or none will do. */
 export function monthsToDig(site: Site, dig: DigDraws, m: Measures, depth: number): MonthsToDig | undefined {
   if (site.pond.builtIn) return undefined;
-  const dug = dugDepth(site, m, depth);
-  const worst = dig.plans.map((plan) => worstDig(chancesPerDig(site, dig, plan, depth, dug)));
+  const worst = plannedDigs(site, dig, m, depth).map(({ chances }) => worstDig(chances));
   const fails = worst.filter(({ chance }) => chance > site.pond.acceptedRisk);
   if (fails.length === 0 || fails.length === worst.length) return undefined;
   const often = (what: Governs) => fails.filter(({ governs }) => governs === what).length;

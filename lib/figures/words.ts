@@ -1,6 +1,14 @@
 /** The words a gardener reads for the terms of the result; one place for figures, page and terminal. */
 
-import type { Advice, Governs, Recommendation, TippingPoint } from '../contract/index.js';
+import type {
+  Advice,
+  Governs,
+  Recommendation,
+  SituationName,
+  SituationWhy,
+  TippingPoint,
+  Water,
+} from '../contract/index.js';
 import { LINK_NAMES, monthWords } from '../text/index.js';
 
 /** What fails. */
@@ -54,6 +62,40 @@ export function adviceWords({
   const main = as_built ? 'Keep the old drain' : ADVICE_NAMES[option];
   return [main, ...also.map((name) => ADVICE_NAMES[name].toLowerCase())].join(', with ');
 }
+
+/** What a pond is held against. */
+export const SITUATION_NAMES: Record<SituationName, string> = {
+  full: 'full to the brim',
+  'drawn-down': 'as low as it gets in use',
+  emptied: 'emptied',
+  'drain-blocked': 'drain blocked or stopped',
+  'power-out': 'power out',
+  'outlet-flood': 'emptied, outlet in flood',
+  dig: 'while it is dug',
+  seam: 'water below the clay, while it is dug',
+};
+
+/** The waters that may decide. */
+export const WATER_NAMES: Record<Water | 'seam', string> = {
+  'low side': 'in the clay',
+  'uphill wall': 'behind the uphill wall',
+  ring: 'in the ring',
+  receiver: 'at the outlet in flood',
+  drain: 'that the drain leaves',
+  seam: 'below the clay',
+};
+
+/** Whether a situation is allowed, and what fails. */
+export const WHY_WORDS: Record<SituationWhy, string> = {
+  holds: 'holds',
+  briefly: 'holds for the days planned, no longer',
+  lifts: 'the liner lifts',
+  'sides-slip': 'the sides slip',
+  'floor-heaves': 'the floor breaks up',
+  'too-wet': 'more water than can be pumped',
+  condition: 'a condition is not met',
+  'not-known': 'not known: nobody looked',
+};
 
 const RULE_WORDS: Record<string, string> = {
   'dip-pipe': 'Dip pipe',

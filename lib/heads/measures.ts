@@ -47,6 +47,11 @@ export function isAsBuilt(m: Measures | undefined): m is Measures {
   return m?.drain?.kind === 'outlet' && m.drain.asBuilt === true;
 }
 
+/** The same with the drain under the floor blocked or stopped. */
+export function withoutDrain({ drain, ...rest }: Measures): Measures {
+  return rest;
+}
+
 /** Level to which a drain lets the water in its bed fall, for a floor level, without the receiver's own water. */
 export function drainLevel({ drain, raise }: Measures, floor: number): number {
   return drain?.kind === 'outlet'

@@ -36,9 +36,10 @@ export async function writeOutputs(
   const worked = workedSheet(assessment);
   const { survey, seed, water } = assessment.site;
   const live = { script: await liveScript(), survey, seed, samples: water.samples };
+  const issued = new Date().toISOString().slice(0, 10);
   const photos = surveyFolder === undefined ? {} : photosOf(survey, surveyFolder);
   const texts: Record<(typeof OUTPUTS)[number], string> = {
-    'page.html': pageHtml(report, { worked, version: VERSION, photos, live, leftOut }),
+    'page.html': pageHtml(report, { worked, version: VERSION, photos, live, leftOut, issued }),
     'pond-card.html': pondCardHtml(report),
     'water-year.csv': waterYearCsv(report),
     'worked.csv': workedCsv(worked),

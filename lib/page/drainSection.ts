@@ -16,7 +16,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
     const wait = BEFORE_DIGGING.includes(result.recommendation.option);
     return section(
       'drain',
-      'The drain',
+      'Build',
       paragraph(
         wait
           ? 'Buy and dig nothing yet: first what is said under “What to do”.'
@@ -41,7 +41,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
       : '';
   return section(
     'drain',
-    'The drain',
+    'Build',
     report.result.recommendation.as_built
       ? paragraph(
           'An old drain lies there and works; what it is made of nobody has seen. Told here is a new one in its place, should it stop.',

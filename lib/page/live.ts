@@ -3,6 +3,7 @@ import type { UnitSystem } from '../units/index.js';
 import { bodyInUnits } from './inUnits.js';
 import type { LiveData } from './liveData.js';
 import { offerCopy } from './saveCopy.js';
+import { offerToday } from './todayBox.js';
 import { whatIfPanel } from './whatIfPanel.js';
 
 declare global {
@@ -26,6 +27,7 @@ function startPage(place: HTMLElement, source: string): void {
   const data: LiveData = JSON.parse(source);
   const own = document.body.dataset.units === 'us' ? 'us' : 'metric';
   offerCopy(data, own);
+  offerToday();
   let started = false;
   const start = () => {
     if (started) return;
@@ -35,6 +37,7 @@ function startPage(place: HTMLElement, source: string): void {
         bodyInUnits(data, units);
         unitsButton(units, start);
         offerCopy(data, units);
+        offerToday();
       });
     whatIfPanel(place, data.survey, { ...data, linked: true, onUnits });
   };

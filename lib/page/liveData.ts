@@ -9,4 +9,6 @@ export interface LiveData {
   version: string;
   /** what was left out of the page */
   leftOut: PrivatePart[];
+  /** date of issue of the page, ISO 8601 */
+  issued?: string;
 }

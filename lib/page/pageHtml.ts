@@ -5,25 +5,20 @@ import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
 import { drainSection } from './drainSection.js';
+import { headerHtml } from './header.js';
 import { heldSection } from './heldSection.js';
 import { leaveOut, type PageContent, type PrivatePart } from './leaveOut.js';
 import type { LiveData } from './liveData.js';
-import { paragraph, text } from './markup.js';
+import { text } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf, scriptElement } from './policy.js';
 import { assumptionsSection, groundSection, methodsSection, type Photos, signSection } from './record.js';
-import {
-  depthSection,
-  limitsSection,
-  picturesSection,
-  rulesSection,
-  surerSection,
-  whatIfSection,
-  yearSection,
-} from './sections.js';
+import { comparedSection, depthSection, firstFigure, limitsSection } from './sections.js';
+import { stepsSection } from './steps.js';
 import { STYLE } from './style.js';
-import { verdictWords } from './verdict.js';
+import { sureSection } from './sureSection.js';
 import { workedSection } from './workedSection.js';
+import { waterSection, yearSection } from './yearSection.js';
 
 /** What the page is made with besides the report. */
 export interface PageOptions {
@@ -36,6 +31,8 @@ export interface PageOptions {
   live?: { script: string; survey: Survey; seed: number; samples: number };
   /** what the owner of the survey keeps to themselves */
   leftOut?: readonly PrivatePart[];
+  /** date of issue, ISO 8601; absent: none is told */
+  issued?: string;
 }
 
 /**
@@ -47,13 +44,20 @@ export interface PageOptions {
  */
 export function pageHtml(
   report: Report,
-  { worked, version, photos = {}, live, leftOut = [] }: PageOptions,
+  { worked, version, photos = {}, live, leftOut = [], issued }: PageOptions,
 ): string {
   const content = leaveOut(leftOut, { report, worked, photos, survey: live?.survey });
   const { survey } = content;
   const scripts = live && survey ? [inlineScript(live.script)] : [];
   const data: LiveData | undefined = live &&
-    survey && { survey, seed: live.seed, samples: live.samples, version, leftOut: [...leftOut] };
+    survey && {
+      survey,
+      seed: live.seed,
+      samples: live.samples,
+      version,
+      leftOut: [...leftOut],
+      ...(issued ? { issued } : {}),
+    };
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -66,7 +70,7 @@ export function pageHtml(
 </head>
 <body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
-${bodyHtml(content, { version, leftOut })}
+${bodyHtml(content, { version, leftOut, issued })}
 ${data ? scriptElement(scriptJson(data), ' type="application/json" id="survey"') : ''}${scripts.map((script) => scriptElement(script)).join('')}</body>
 </html>
 `;
@@ -75,52 +79,49 @@ ${data ? scriptElement(scriptJson(data), ' type="application/json" id="survey"')
 /** Everything between the tags of the body but the scripts, in a system of units. */
 export function bodyHtml(
   { report, worked, photos, survey }: PageContent,
-  { version, leftOut }: { version: string; leftOut: readonly PrivatePart[] },
+  { version, leftOut, issued }: { version: string; leftOut: readonly PrivatePart[]; issued?: string },
   units: UnitSystem = report.units,
 ): string {
   const parts = [
-    rulesSection(report, units),
-    picturesSection(report, units),
-    depthSection(report, units),
-    survey ? whatIfSection() : '',
-    drainSection(report, units),
+    stepsSection(report, units),
+    depthSection(report, units, survey !== undefined),
     yearSection(report, units),
+    drainSection(report, units),
     neighbourSection(report, units),
+    sureSection(report, units),
+    limitsSection(report),
+  ].filter(Boolean);
+  const evidence = [
     checkSection(report, units),
     workedSection(worked, units),
+    comparedSection(report, units),
+    waterSection(report, units),
     groundSection(report, units, photos),
     assumptionsSection(report, units),
-    surerSection(report),
-    limitsSection(report),
     methodsSection(),
     heldSection({ survey, photos }, leftOut),
     signSection(report, units, version),
   ].filter(Boolean);
-  return `${head(report, units)}\n${contents(parts)}\n<main id="main" tabindex="-1">\n${parts.join('\n')}\n</main>`;
-}
-
-/** The first screen: what to do, and the four answers. */
-function head(report: Report, units: UnitSystem): string {
-  const words = verdictWords(report, units);
-  const answer = (title: string, value: string) => `<div><h2>${title}</h2>${paragraph(value)}</div>`;
-  return `<header>
-<h1>${text(report.result.survey.name)}</h1>
-<p class="what">What groundwater will do to this pond, how deep it may be dug, and whether a drain must go under the liner.</p>
-<div class="advice"><h2>Recommended</h2>${paragraph(words.recommendation)}</div>
-<div class="verdict">
-${answer('When it is full', words.full)}
-${answer('When it is emptied', words.emptied)}
-${answer('Where the water goes', words.water)}
-${answer('What is not known', words.unknown)}
-</div>
-</header>`;
+  return `${headerHtml(report, units, { issued, leftOut }, firstFigure(report, units))}
+<div class="columns">
+${contents(parts, evidence)}
+<main id="main" tabindex="-1">
+${parts.join('\n')}
+<details id="evidence"><summary><h2>Evidence: every number, for whoever checks it</h2></summary>
+${evidence.join('\n')}
+</details>
+</main>
+</div>`;
 }
 
 /** Table of contents, from the headings of the parts. */
-function contents(parts: string[]): string {
-  const entries = parts.map((part) => {
-    const [, id, title] = /^<section id="([a-z-]+)"[^>]*>\n<h2 [^>]*>(.*?)<\/h2>/.exec(part)!;
-    return `<li><a href="#${id}">${title}</a></li>`;
-  });
-  return `<nav aria-labelledby="contents-title"><h2 id="contents-title">On this page</h2><ol>${entries.join('')}</ol></nav>`;
+function contents(parts: string[], evidence: string[]): string {
+  const entries = (of: string[]) =>
+    of
+      .map((part) => {
+        const [, id, title] = /^<section id="([a-z-]+)"[^>]*>\n<h2 [^>]*>(.*?)<\/h2>/.exec(part)!;
+        return `<li><a href="#${id}">${title}</a></li>`;
+      })
+      .join('');
+  return `<nav aria-labelledby="contents-title"><h2 id="contents-title">On this page</h2><ol>${entries(parts)}<li><a href="#evidence">Evidence</a><ol>${entries(evidence)}</ol></li></ol></nav>`;
 }

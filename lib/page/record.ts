@@ -71,7 +71,7 @@ function photoHtml({ pit, photo, note }: Report['pits'][number], photos: Photos)
 }
 
 /** A value that was taken, as the reader would write it. */
-function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
+export function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
   if (typeof value === 'string')
     return /^\d+(;\d+)*$/.test(value) ? monthWords(value.split(';').map(Number)) : `${value} ${unit}`.trim();
   if (item === 'storm_rain') return rainText(value, units);

@@ -32,13 +32,14 @@ export function offerCopy(data: LiveData, units: UnitSystem): void {
 
 function copyOf(data: LiveData, units: UnitSystem, parts: PrivatePart[]): string {
   const assessment = assessmentOf(data);
-  const { survey, seed, samples, version, leftOut } = data;
+  const { survey, seed, samples, version, leftOut, issued } = data;
   return pageHtml(reportOf(assessment, { units }), {
     worked: workedSheet(assessment, units),
     version,
     photos: photosShown(),
     live: { script: document.scripts[document.scripts.length - 1]!.text, survey, seed, samples },
     leftOut: [...leftOut, ...parts],
+    issued,
   });
 }
 

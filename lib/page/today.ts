@@ -3,6 +3,7 @@
 import type { Report } from '../contract/index.js';
 import { monthName } from '../figures/words.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { paragraph, text } from './markup.js';
 
 /**
  * How far the pond may be lowered by the last look into the dip pipe, and by the month, in sentences.
@@ -33,4 +34,21 @@ export function todayWords({ lower_today: look, pond, result }: Report, units: U
       ? `Without a reading it could be emptied in ${monthName(month)}.`
       : `Without a reading the level for ${monthName(month)} is ${lowest(month_lowest_m)}, ${below(month_lowest_m)}.`;
   return `${seen} ${answer} ${usual} ${how}`;
+}
+
+/** The question of the day: what the last look allows, and a box for today's, which the page's script brings to life. */
+export function todayHtml(report: Report, units: UnitSystem): string {
+  const { lower_by_reading, pond, result } = report;
+  const full = pond.full_level_m + result.recommendation.raise_m;
+  const unit = units === 'us' ? 'in' : 'cm';
+  const months = Array.from({ length: 12 }, (_, at) => `<option value="${at}">${monthName(at + 1)}</option>`);
+  const data = JSON.stringify({ ...lower_by_reading, full_m: full, floor_m: full - deepest(report), units });
+  return `<h3 id="today">May I lower it today?</h3>
+${paragraph(todayWords(report, units))}
+<form class="today" data-today="${text(data)}" hidden><label>Water in the dip pipe, below the full water line of the pond <span><input type="number" inputmode="decimal" step="any" name="below"> ${unit}</span></label> <label>in <select name="month">${months.join('')}</select></label> <output aria-live="polite"></output></form>`;
+}
+
+/** From the full level to the liner's lowest point, m. */
+function deepest({ pond, result: { recommendation } }: Report): number {
+  return pond.full_level_m + (recommendation.depth_m || pond.depth_m);
 }

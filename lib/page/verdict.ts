@@ -248,8 +248,11 @@ function recommendationWords({ result }: Report, units: UnitSystem): string {
   ]);
 }
 
-/** The same pond used otherwise, which needs no drain or slab. */
-function insteadWords({ change, option, also, raise_m, per_year }: Instead, units: UnitSystem): string {
+/** The same pond used otherwise, which needs no drain or slab; as a sentence. */
+export function insteadWords(
+  { change, option, also, raise_m, per_year }: Instead,
+  units: UnitSystem,
+): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const built =
     option === 'no-drain'

@@ -46,8 +46,18 @@ export class Chance {
       byYear(plan: number | undefined): Float64Array;
       upkeep: number;
       lacks?: Obstacle;
+      /** share of failing years, one a sample, full and with the pump out */
+      full: Shares;
+      powerOut?: Shares;
     },
   ) {}
+
+  /** share of years failing in one state, one a sample; absent where that state is not met */
+  sharesIn(state: 'lift-full' | 'lift-drawn-down' | 'lift-power-out'): Float64Array | undefined {
+    const { full, drawn, powerOut } = this.shared;
+    const of = { 'lift-full': full, 'lift-drawn-down': drawn, 'lift-power-out': powerOut }[state];
+    return of && this.sharesOf(of);
+  }
 
   /** what of `perYear` comes of a drain, flap or pump found out of order */
   get upkeep(): number {
@@ -157,11 +167,13 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
     for (const { failing, weights } of among) count(failing).addTo(sums, weights);
     return sums.map((sum) => sum / (samples * years));
   };
-  const sharesAt = (depth: number, count: Count) => () => {
-    const sums = new Float64Array(samples);
-    for (const { failing, weights } of courses) count(failing).addAt(depth, sums, weights[depth]);
-    return sums.map((sum) => sum / years);
-  };
+  const sharesAt =
+    (depth: number, count: Count, among = courses) =>
+    () => {
+      const sums = new Float64Array(samples);
+      for (const { failing, weights } of among) count(failing).addAt(depth, sums, weights[depth]);
+      return sums.map((sum) => sum / years);
+    };
   const { fit, record: weather } = basis.site;
   const record = fit && weather && years % weather.years === 0 ? weather.years : years;
   const byYearAt = (depth: number) => (plan: number | undefined) => {
@@ -214,6 +226,8 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
       byYear: byYearAt(d),
       upkeep: upkeep.length > 0 ? upkeep[plan][d] : 0,
       lacks: carrying[d]?.lacks,
+      full: sharesAt(d, (years) => years.full),
+      powerOut: pumpless.length > 0 ? sharesAt(d, drawn, pumpless) : undefined,
     });
   });
 }

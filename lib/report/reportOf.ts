@@ -9,7 +9,7 @@ import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { stormOf } from '../works/index.js';
-import { lowerToday } from './lowerToday.js';
+import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
 import { unitsOf } from './unitsOf.js';
@@ -38,7 +38,7 @@ export function reportOf(
   const { pond, places } = site;
   const drain = decision.measures.drain;
   return {
-    result: resultOf(a, units),
+    result: resultOf(a, { units, quick }),
     units,
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,
@@ -59,6 +59,8 @@ export function reportOf(
       high_rim_m: places.highRim,
       emptied_in: pond.emptiedIn,
       margin_m: pond.margin,
+      days_empty: decision.change?.days_empty ?? pond.daysEmpty,
+      existing: pond.existing,
     },
     emptying: a.limits.empty.map(({ seconds, governs }, i) => ({
       month: i + 1,
@@ -89,6 +91,7 @@ export function reportOf(
     limits: a.limits,
     next_door: nextDoor(site, decision, a.drain),
     lower_today: lowerToday(a),
+    lower_by_reading: lowerByReading(a),
     points: site.survey.levels.map(({ point, role, x, y, distance, level }) => ({
       name: point,
       role,

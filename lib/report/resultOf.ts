@@ -19,7 +19,9 @@ import type { Survey, Warning } from '../survey/index.js';
 import { DRIVER_NAMES, MOVED_NAMES, obstacleText, spotText } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { costOf, unusedPrices } from './cost.js';
+import { ladderOf } from './ladder.js';
 import { recommend } from './recommend.js';
+import { situationsOf } from './situations.js';
 import { unitsOf } from './unitsOf.js';
 import { type Work, workOf } from './work.js';
 import { checkedMeasures } from './workedSheet.js';
@@ -27,18 +29,23 @@ import { checkedMeasures } from './workedSheet.js';
 /**
  * The contract's `result.json` of an assessment; numbers with 6 significant digits.
  * @param a - from {@link assess}, or {@link judge}: that has neither drivers nor tipping points nor spots
- * @param units - of the words; those of the survey where none are given
+ * @param told - `units` of the words, those of the survey where none are given; `quick`: design situations of what is
+ * recommended and of nothing done only, as a step of a what-if shows them
  * @returns plain data, ready for JSON; the unit is in each name
  * @throws Error naming a number that is not finite
  */
-export function resultOf(a: Judged & Partial<Assessment>, units: UnitSystem = unitsOf(a)): Result {
+export function resultOf(
+  a: Judged & Partial<Assessment>,
+  { units = unitsOf(a), quick = false }: { units?: UnitSystem; quick?: boolean } = {},
+): Result {
   const { site } = a;
   const { survey, ground, water } = site;
   const works = a.options.map(({ measures }) =>
     measures ? workOf(a.basis, measures, site.pond.depth) : null,
   );
+  const months = Array.from({ length: 12 }, (_, m) => monthOf(a, m));
   return rounded({
-    contract: 1,
+    contract: 2,
     survey: { name: survey.name, sha256: survey.digest },
     ground: {
       layers: ground.layers.map(({ row, texture, ksat }) => ({
@@ -62,10 +69,12 @@ export function resultOf(a: Judged & Partial<Assessment>, units: UnitSystem = un
       spill_level_m: site.tub?.exit?.level ?? Math.min(0, site.places.spill ?? 0),
       model: site.waterModel,
       closure_mm: water.closure * 1000,
-      by_month: Array.from({ length: 12 }, (_, m) => monthOf(a, m)),
+      by_month: months,
+      ladder: ladderOf(a.basis, months),
       pond: pondYear(a.basis),
     },
     options: a.options.map((_, i) => optionResult(a, i, works[i], units)),
+    situations: situationsOf(a, quick),
     recommendation: recommend(a, units),
     instead: a.instead ?? null,
     drain: drainResult(a),

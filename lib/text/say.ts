@@ -114,6 +114,23 @@ export function orderText(chance: number): string {
   return `about 1 year in ${Math.round(order * ten)}`;
 }
 
+/**
+ * How often a year fails, as people say it: `about 1 year in 150`, `most years`.
+ * @param chance - a year, 0–1
+ * @returns text
+ * @example
+ * ```ts
+ * oftenText(0.62); // 'most years'
+ * ```
+ */
+export function oftenText(chance: number): string {
+  if (chance < LEAST_CHANCE) return 'rarer than 1 year in 1000';
+  if (chance >= 0.95) return 'nearly every year';
+  if (chance >= 0.6) return 'most years';
+  if (chance >= 0.4) return 'about every other year';
+  return orderText(chance);
+}
+
 /** A chance a year as it may be told: `4.1 % a year`, or as an order where it rests on upkeep. */
 export function yearlyText(risk: { per_year: number; upkeep: number }): string {
   return isUpkeep(risk)

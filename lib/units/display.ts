@@ -107,6 +107,25 @@ export function formatBound(
     : signed(value, length(size, false, round), '');
 }
 
+/**
+ * Writes what is to spare, or lacking, as a hand or a tape shows it: whole centimetres up to a metre, rounded to one side.
+ * @param value in m; must be finite
+ * @param system `metric`, or `us` for US customary units
+ * @param side as of {@link formatBound}
+ * @returns such as `12 cm`, `1.37 m` or `4 3/4 in`
+ * @throws RangeError when the value is not finite
+ * @example
+ * ```ts
+ * formatGap(0.128, 'metric', 'down'); // '12 cm'
+ * ```
+ */
+export function formatGap(value: number, system: UnitSystem, side: 'down' | 'up'): string {
+  const round = side === 'up' ? Math.ceil : Math.floor;
+  const centimetres = round(value * 100 + (side === 'up' ? -STEP_SLACK : STEP_SLACK));
+  if (system === 'us' || !(Math.abs(centimetres) < 100)) return formatBound(value, 'length', system, side);
+  return signed(centimetres, `${Math.abs(centimetres)} cm`, '');
+}
+
 /** Part of a step that arithmetic loses. */
 const STEP_SLACK = 1e-6;
 

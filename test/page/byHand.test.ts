@@ -117,7 +117,10 @@ describe.each([
   });
 
   it('what was assumed stands in the units of the reader', () => {
-    const [, table] = /Assumed, not measured([\s\S]*?)(?:\nWarnings|\nSensitivity)/.exec(page)!;
+    const [, table] =
+      /Assumptions and defaults, and what the reading noticed\s+(?:.|\n)*?Assumed, not measured([\s\S]*?)(?:\nWarnings|\nMethods)/.exec(
+        page,
+      )!;
     const values = [...table!.matchAll(/\n\s*\|[^|]*\| \|([^|]*)\| \|/g)].map(([, value]) => value!.trim());
     expect(values.length).toBeGreaterThan(6);
     for (const value of values) {

@@ -1,7 +1,7 @@
 /** What is held in the hand: the card, and the answer of the day. */
 import { describe, expect, it } from 'vitest';
 import { pondCardHtml, todayWords } from '../../lib/page/index.js';
-import { marksOf } from '../../lib/page/pondCard.js';
+import { loweringYear } from '../../lib/page/lowering.js';
 import { lowerToday } from '../../lib/report/index.js';
 import { itInChromium } from '../chromium.js';
 import { invented } from '../figures/report.js';
@@ -10,23 +10,35 @@ import { assessmentOf, fileOf } from './demoPage.js';
 import { labelFaults } from './labels.js';
 
 describe('the pond card', () => {
-  it('marks each month on the safe side, counted down from full', () => {
-    const levels = [0.25, 0.4, 0.123, null, null, 0.123, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25];
-    expect(marksOf(levels, 0.3)).toEqual([
-      { below: 0, months: [2] },
-      { below: 0.05, months: [1, 7, 8, 9, 10, 11, 12] },
-      { below: 0.17, months: [3, 6] },
-      { below: null, months: [4, 5] },
+  it('counts each month down from full, on the safe side', () => {
+    const report = invented((r) => {
+      r.pond.full_level_m = 0.3;
+      const rows = r.result.situations.filter((s) => s.of === 'recommended' && s.situation === 'emptied');
+      [0.25, 0.4, 0.123, null].forEach((level, i) => {
+        Object.assign(rows[i]!, { lowest_level_m: level, why: level === null ? 'holds' : 'lifts' });
+      });
+    });
+    expect(loweringYear(report).works.slice(0, 4)).toEqual([
+      { month: 1, below: 0.05, says: 'down' },
+      { month: 2, below: 0, says: 'keep-full' },
+      { month: 3, below: 0.17, says: 'down' },
+      { month: 4, below: null, says: 'empty' },
     ]);
   });
 
-  it('says in words what the stick shows, for a drain that runs and one that does not', () => {
-    const html = pondCardHtml(invented());
-    expect(html).toMatch(
-      /aria-label="Stick with its top at the full level\. drain runs: .*drain does not run: /,
+  it('has a row a month, for a drain that works and one that does not, and forbids in every line that must', () => {
+    const html = pondCardHtml(invented()).replaceAll('\u00a0', ' ');
+    expect(html.match(/<tr><td><abbr/g)).toHaveLength(12);
+    expect(html).toContain('drain blocked or stopped');
+    expect(html).toContain('may be emptied');
+    expect(html).toContain('plus 10 cm');
+    const { works, blocked } = loweringYear(invented());
+    const stops = [...works, ...blocked!].filter(
+      ({ says }) => says === 'keep-full' || says === 'not-even-full',
     );
-    expect(html).toMatch(/Jul, Aug, Sep may be emptied/);
-    expect(html.replaceAll('\u00a0', ' ')).toContain('plus 0.10 m');
+    expect(html.match(/<td class="no">(?:keep full|not safe even full)<\/td>/g) ?? []).toHaveLength(
+      stops.length,
+    );
   });
 });
 

@@ -28,7 +28,7 @@ it('says what it holds', async () => {
 
 it('without a part it holds nothing of it, and the answer stays', async () => {
   const whole = await demoPage(survey, photos);
-  const answer = (html: string) => /<div class="advice">[\s\S]*?<\/header>/.exec(html)![0];
+  const answer = (html: string) => /<div class="headline">[\s\S]*?<\/header>/.exec(html)![0];
   const without = {
     photos: await demoPage(survey, photos, ['photos']),
     looks: await demoPage(survey, photos, ['looks']),

@@ -1,6 +1,6 @@
 /** What the page says of standing water and the digging window are the numbers of the report and of result.json. */
 import { describe, expect, test } from 'vitest';
-import { yearSection } from '../../lib/page/sections.js';
+import { waterSection } from '../../lib/page/yearSection.js';
 import { reportOf, resultOf } from '../../lib/report/index.js';
 import { monthWords } from '../../lib/text/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
@@ -12,7 +12,7 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
   const report = reportOf(assessment);
   const written = JSON.parse(JSON.stringify(resultOf(assessment)));
   const { units } = report;
-  const html = yearSection(report, units)
+  const html = waterSection(report, units)
     .replace(/<[^>]+>/g, '\n')
     .replaceAll('&#39;', "'")
     .replaceAll('&quot;', '"')

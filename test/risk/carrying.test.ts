@@ -3,9 +3,11 @@ import { basisOf } from '../../lib/basis/index.js';
 import { possibleOption } from '../../lib/contract/index.js';
 import { judge } from '../../lib/decision/index.js';
 import { optionsOf } from '../../lib/options/index.js';
-import { marksOf } from '../../lib/page/pondCard.js';
+import { loweringYear } from '../../lib/page/lowering.js';
 import { carryingOf, chanceOf, chancesOf, verdictAt } from '../../lib/reliability/index.js';
-import { recommend, resultOf } from '../../lib/report/index.js';
+
+import { recommend, reportOf, resultOf } from '../../lib/report/index.js';
+
 import { siteModel } from '../../lib/site/index.js';
 import { orderText } from '../../lib/text/index.js';
 import { drainFor } from '../../lib/works/index.js';
@@ -166,15 +168,14 @@ describe('without its drain', () => {
       expect(undrained.lowest_safe_level_m[month - 1]).toBeGreaterThan(judged.site.pond.fullLevel);
   });
 
-  test('nor does a mark of the card', () => {
-    const levels = [0.3, 0.3, -0.2, null, null, null, null, null, null, null, 0.1, 0.3];
-    expect(marksOf(levels, 0)[0]).toEqual({ below: 0, months: [1, 2, 11, 12] });
-    expect(marksOf(levels, 0, false)[0]).toEqual({ below: 0, months: [1, 2, 11, 12], lifts: true });
-    expect(marksOf(levels, 0.2, false).map(({ months, lifts }) => [months, lifts])).toEqual([
-      [[1, 2, 12], true],
-      [[11], undefined],
-      [[3], undefined],
-      [[4, 5, 6, 7, 8, 9, 10], undefined],
-    ]);
+  test('nor does a month of the card', () => {
+    const report = reportOf(judge(site(hollow)));
+    const { blocked } = loweringYear(report);
+    const undrained = possibleOption(report.result, 'no-drain')!;
+    expect(blocked!.filter(({ says }) => says === 'not-even-full').map(({ month }) => month)).toEqual(
+      undrained.lowest_safe_level_m.flatMap((level, i) =>
+        level !== null && level > report.pond.full_level_m ? [i + 1] : [],
+      ),
+    );
   });
 });

@@ -29,12 +29,12 @@ function sentencesOf({ recommendation, options, spots }: Result): string[] {
 }
 
 const foreign = (a: Judged, units: 'metric' | 'us') =>
-  sentencesOf(resultOf(a, units)).filter((text) => FOREIGN[units].test(text));
+  sentencesOf(resultOf(a, { units })).filter((text) => FOREIGN[units].test(text));
 
 test.each(Array.from({ length: GARDENS }, (_, seed) => seed))('garden %i', (seed) => {
   const { files } = generatedGarden(seed);
   const judged = judge(siteModel(parseSurvey(files, { name: 'told' }), { seed: 1, samples: 16 }));
-  const [metric, us] = (['metric', 'us'] as const).map((units) => resultOf(judged, units));
+  const [metric, us] = (['metric', 'us'] as const).map((units) => resultOf(judged, { units }));
   expect(foreign(judged, 'metric')).toEqual([]);
   expect(foreign(judged, 'us')).toEqual([]);
   // The words differ, and nothing else does.

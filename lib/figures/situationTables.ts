@@ -1,0 +1,106 @@
+import type { LadderRung, Report, Situation } from '../contract/index.js';
+import { LEVEL_RIM } from '../site/index.js';
+import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Table } from './table.js';
+import { monthName, SITUATION_NAMES, WATER_NAMES, WHY_WORDS } from './words.js';
+
+/**
+ * Name of a rung of the ladder, as it is used everywhere.
+ * @param rung - of `water.ladder`
+ * @param accepted - chance a year that is accepted
+ * @returns such as `highest of 1 year in 10`
+ */
+export function rungName({ highest_of, exceeded, month }: LadderRung, accepted: number): string {
+  if (highest_of === 'day') return `an ordinary day in ${monthName(month!)}`;
+  if (highest_of === 'month') return `highest of ${monthName(month!)} in a middle year`;
+  const often = exceeded === 0.5 ? 'a middle year' : `1 year in ${Math.round(1 / exceeded)}`;
+  return `highest of ${often}${exceeded === accepted ? ' (design water)' : ''}`;
+}
+
+/**
+ * The ladder of waters: the wettest month in a middle year, and the highest of the year by how rare it is.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a row a rung, the lowest water first
+ */
+export function ladderTable({ result, accepted_risk, pond }: Report, units: UnitSystem): Table {
+  const { ladder } = result.water;
+  const level = (value: number | null) => (value === null ? null : formatQuantity(value, 'level', units));
+  const wettest = ladder
+    .filter(({ highest_of }) => highest_of === 'month')
+    .reduce((a, b) => (b.low_side_m > a.low_side_m ? b : a));
+  const shown = ladder.filter(({ highest_of, month }) => highest_of === 'year' || month === wettest.month);
+  const uphill = pond.high_rim_m > LEVEL_RIM;
+  const ring = shown.some(({ ring_m }) => ring_m !== null);
+  return {
+    name: 'How high the water comes with nothing done',
+    columns: [
+      { key: 'water', label: 'water' },
+      { key: 'low', label: uphill ? 'in the clay, low side' : 'in the clay' },
+      ...(uphill ? [{ key: 'uphill', label: 'behind the uphill wall' }] : []),
+      ...(ring ? [{ key: 'ring', label: 'in the ring' }] : []),
+      ...(uphill || ring ? [{ key: 'outside', label: 'highest of these' }] : []),
+    ],
+    rows: shown.map((rung) => [
+      rungName(rung, accepted_risk),
+      level(rung.low_side_m),
+      ...(uphill ? [level(rung.uphill_wall_m)] : []),
+      ...(ring ? [level(rung.ring_m)] : []),
+      ...(uphill || ring ? [level(rung.outside_m)] : []),
+    ]),
+  };
+}
+
+/** Rows of what is recommended, else of the wish with nothing done. */
+export function decidingRows({ result }: Report): Situation[] {
+  const advised = result.situations.filter(({ of }) => of === 'recommended');
+  return advised.length > 0 ? advised : result.situations.filter(({ of }) => of === 'no-drain');
+}
+
+/** One row a situation: the year's, else the month with the least in hand, of those allowed where there are such. */
+export function worstRows(rows: Situation[]): Situation[] {
+  const names = [...new Set(rows.map(({ situation }) => situation))];
+  return names.flatMap((name) => {
+    const of = rows.filter(({ situation }) => situation === name);
+    const yearly = of.filter(({ month }) => month === null);
+    const months = of.filter(({ month }) => month !== null);
+    if (name === 'drawn-down') return yearly;
+    const allowed = months.filter((row) => row.allowed);
+    const least = (among: Situation[]) =>
+      among.length === 0
+        ? []
+        : [among.reduce((a, b) => ((b.margin_m ?? Infinity) < (a.margin_m ?? Infinity) ? b : a))];
+    return [...yearly, ...least(name === 'emptied' && allowed.length > 0 ? allowed : months)];
+  });
+}
+
+/**
+ * Every design situation of what is recommended, the worst month of each.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a row a situation
+ */
+export function situationTable(report: Report, units: UnitSystem): Table {
+  const level = (value: number) => formatQuantity(value, 'level', units);
+  return {
+    name: 'What is in hand, situation by situation',
+    columns: [
+      { key: 'when', label: 'situation' },
+      { key: 'level', label: 'pond, or floor' },
+      { key: 'water', label: 'water outside' },
+      { key: 'spare', label: 'to spare' },
+      { key: 'verdict', label: 'verdict' },
+    ],
+    rows: worstRows(decidingRows(report)).map((row) => [
+      `${SITUATION_NAMES[row.situation]}${row.month === null ? '' : `, ${monthName(row.month)}`}`,
+      level(row.level_m),
+      row.water ? `${level(row.water.level_m)}, ${WATER_NAMES[row.water.which]}` : null,
+      row.margin_m === null
+        ? null
+        : row.margin_m >= 0
+          ? formatGap(row.margin_m, units, 'down')
+          : `${formatGap(-row.margin_m, units, 'up')} too little`,
+      WHY_WORDS[row.why],
+    ]),
+  };
+}

@@ -1,0 +1,44 @@
+/** The first screen: the answer, how far it holds, how sure it is, and the picture that shows why. */
+
+import type { Report } from '../contract/index.js';
+import type { UnitSystem } from '../units/index.js';
+import { headlineOf } from './headline.js';
+import type { PrivatePart } from './leaveOut.js';
+import { paragraph, text } from './markup.js';
+
+/** From the first look into the ground to the last; nothing where nobody looked. */
+function looked({ dips }: Report): string[] {
+  const dates = dips.map(({ date }) => date).sort();
+  const [first, last] = [dates[0], dates.at(-1)];
+  if (!first || !last) return ['no look at the water'];
+  return [first === last ? `water looked at on ${first}` : `water looked at from ${first} to ${last}`];
+}
+
+/**
+ * The head of the page.
+ * @param told - date of issue, ISO 8601, and what is left out
+ * @param figure - drawn already
+ */
+export function headerHtml(
+  report: Report,
+  units: UnitSystem,
+  { issued, leftOut }: { issued?: string; leftOut: readonly PrivatePart[] },
+  figure: string,
+): string {
+  const { answer, margin, otherwise, chance, inHand, next } = headlineOf(report, units);
+  const fact = (title: string, words: string) => `<div><dt>${title}</dt><dd>${text(words)}</dd></div>`;
+  const meta = [
+    ...(leftOut.includes('looks') ? [] : looked(report)),
+    ...(issued ? [`page of ${issued}`] : []),
+  ].join(' · ');
+  return `<header>
+<div class="place"><h1>${text(report.result.survey.name)}</h1><p class="what">${text(meta)}</p></div>
+<div class="headline"><p class="order">${text(answer)}</p>${paragraph(margin)}${otherwise ? paragraph(otherwise, 'otherwise') : ''}</div>
+<dl class="facts">
+${fact('How often it fails', chance)}
+${fact('What is in hand', inHand)}
+${fact('Next', next)}
+</dl>
+${figure}
+</header>`;
+}

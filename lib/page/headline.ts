@@ -1,0 +1,266 @@
+/** The first screen in words: an order that can be followed, how far it holds, how sure it is, and what to do next. */
+
+import {
+  advisedOption,
+  BEFORE_DIGGING,
+  type ChanceRange,
+  type DepthCurve,
+  type Governs,
+  type OptionName,
+  possibleOption,
+  type Report,
+  type Situation,
+} from '../contract/index.js';
+import { monthsToEmpty } from '../decision/index.js';
+import { decidingRows } from '../figures/situationTables.js';
+import { monthName } from '../figures/words.js';
+import { changeWords } from '../text/changeWords.js';
+import { monthWords } from '../text/index.js';
+import { oftenText } from '../text/say.js';
+import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import { insteadWords } from './verdict.js';
+
+/** The first screen. */
+export interface Headline {
+  /** the answer as an order */
+  answer: string;
+  /** how far it holds, and what happens beyond */
+  margin: string;
+  /** what would do without what is built; empty where nothing would */
+  otherwise: string;
+  /** how often it fails */
+  chance: string;
+  /** what the water may still rise */
+  inHand: string;
+  /** what to find out next */
+  next: string;
+}
+
+/** What is built, after `Yes, 1.00 m deep`. */
+const BUILT: Record<OptionName, (place: string) => string> = {
+  'no-drain': () => ' without a drain',
+  'surface-water-only': () => ', with rain water kept away from its edge',
+  'cutoff-drain': () => ', with a drain uphill of it',
+  'drain-to-outlet': (place) => `, with a drain to ${place}`,
+  'drain-to-sump': () => ', with a drain and a pump',
+  'raise-pond': () => '',
+  ballast: () => ', with a concrete slab on the liner',
+};
+
+/** What happens, after `deeper` or `then`. */
+const HAPPENS: Record<Governs, string> = {
+  'lift-full': 'the liner lifts even when the pond is full',
+  'lift-drawn-down': 'the liner lifts when the pond is low',
+  'lift-emptied': 'the liner lifts when the pond is emptied',
+  'lift-power-out': 'the liner lifts when the power fails',
+  'floor-heave': 'water from below breaks the floor up',
+  'side-slump': 'the sides do not stand safely',
+  'wet-dig': 'more water comes in than you can pump out while you dig',
+  fall: 'there is not enough fall to the outlet',
+  'outlet-flood': 'the outlet in flood stands above the floor',
+  envelope: 'the drain silts up',
+  capacity: 'more water comes than the drain takes',
+  discharge: 'there is no lawful place for the water',
+  footing: 'the hole comes too near a footing',
+  gas: 'gas lifts the liner',
+  protected: 'the ground is protected',
+  evidence: 'too little is known of the water',
+  none: 'nothing was found against it',
+};
+
+/**
+ * The headline of a report.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns sentences without markup; names from the survey stand in them as written
+ */
+export function headlineOf(report: Report, units: UnitSystem = report.units): Headline {
+  return {
+    answer: answerWords(report, units),
+    margin: marginWords(report, units),
+    otherwise: report.result.instead ? insteadWords(report.result.instead, units) : '',
+    chance: chanceWords(report),
+    inHand: inHandWords(report, units),
+    next: nextStep(report),
+  };
+}
+
+function answerWords(report: Report, units: UnitSystem): string {
+  const { recommendation, spots } = report.result;
+  const { option, depth_m, raise_m, as_built, change } = recommendation;
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const [next] = recommendation.measure_next;
+  switch (option) {
+    case 'do-not-dig':
+      return 'No: do not dig here.';
+    case 'move': {
+      const better = spots.find(({ planned, option }) => !planned && !BEFORE_DIGGING.includes(option));
+      return better
+        ? `Not here: dig at the spot ${better.spot}.`
+        : 'Not at this spot: no depth worth digging is safe here.';
+    }
+    case 'measure-first':
+      return next
+        ? `Not yet: ${lookOrder(next)}, then ask again.`
+        : 'Not yet: first find out what is asked below.';
+    case 'relieve-and-keep-full':
+      return 'Let the water out from under the liner slowly, and keep the pond full.';
+  }
+  if (as_built) return 'Keep the old drain: it works.';
+  const built = advisedOption(report.result)?.option ?? 'no-drain';
+  const changed = change ? `, if it is ${changeWords(change, size).join(' and ')}` : '';
+  const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
+  const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
+  const emptied = change ? '' : emptiedOrder(report);
+  const place = report.outlet?.name ?? 'the outlet';
+  if (report.pond.existing)
+    return built === 'no-drain' && raise_m === 0
+      ? `Leave it as it is${changed || emptied}.`
+      : `Rebuild it${BUILT[built](place)}${raised}${vent}${changed || emptied}.`;
+  const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
+  return `${yes}${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
+}
+
+/** In which months it may be emptied, where that is not all one. */
+function emptiedOrder({ result }: Report): string {
+  const months = monthsToEmpty(result.recommendation);
+  if (months.length === 12) return '';
+  return months.length === 0 ? ', never emptied' : `, emptied only in ${monthWords(months)}`;
+}
+
+/** Down to where it holds, and what happens deeper. */
+function marginWords(report: Report, units: UnitSystem): string {
+  const { result, curves, pond } = report;
+  const { option, depth_m, governs, reason } = result.recommendation;
+  if (BEFORE_DIGGING.includes(option)) {
+    const bare = option !== 'do-not-dig' && possibleOption(result, 'no-drain');
+    return bare && governs !== 'evidence' && governs !== 'none'
+      ? `Dug as wished with nothing done, ${HAPPENS[governs]}.`
+      : firstSentence(reason);
+  }
+  const advised = advisedOption(result);
+  if (result.recommendation.change) {
+    const bare = possibleOption(result, 'no-drain');
+    return bare
+      ? `Used as wished, ${HAPPENS[bare.governs]}, ${oftenText(bare.risk_at_wish.per_year)}.`
+      : firstSentence(reason);
+  }
+  const curve = curves.find((each) => each.option === (advised?.option ?? 'no-drain'));
+  if (!curve || pond.existing) return firstSentence(reason);
+  const edge = edgeOf(curve, depth_m);
+  if (!edge)
+    return `It stays safe down to ${formatBound(curve.depth_m.at(-1)!, 'length', units, 'down')} at least, as deep as was reckoned.`;
+  const often = edge.chance >= 0.001 ? `, ${oftenText(edge.chance)}` : '';
+  return edge.safe - depth_m < 0.005
+    ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`
+    : `Never deeper than ${formatBound(edge.safe, 'length', units, 'down')}: there ${HAPPENS[edge.governs]}${often}.`;
+}
+
+interface Edge {
+  /** last safe depth and first that fails, m */
+  safe: number;
+  fails: number;
+  governs: Governs;
+  /** of failing there in a year; 0 where the dig or a condition fails */
+  chance: number;
+}
+
+/** The first depth below one that is not safe; undefined where all that were reckoned are. */
+function edgeOf({ depth_m, safe, governs, per_year, per_dig }: DepthCurve, from: number): Edge | undefined {
+  const at = depth_m.findIndex((depth, i) => depth > from + 1e-9 && !safe[i]);
+  if (at < 0) return undefined;
+  return {
+    safe: Math.max(depth_m[at - 1] ?? from, from),
+    fails: depth_m[at]!,
+    governs: governs[at]!,
+    chance: per_year[at]! > per_dig[at]! ? per_year[at]! : 0,
+  };
+}
+
+function chanceWords(report: Report): string {
+  const rows = decidingRows(report);
+  const advised = rows.some(({ of }) => of === 'recommended');
+  const counted = rows.filter(
+    ({ situation, allowed }) =>
+      situation === 'drawn-down' ||
+      situation === 'power-out' ||
+      (situation === 'emptied' && (allowed || !advised)),
+  );
+  const worst = counted
+    .map(({ chance }) => chance)
+    .filter((chance) => chance !== null)
+    .reduce<ChanceRange | undefined>((a, b) => (a && a.middle >= b.middle ? a : b), undefined);
+  if (!worst) return 'No chance can be given yet.';
+  const often = oftenText(worst.middle);
+  // Where the bad end reads like the middle nothing is told by it.
+  const between =
+    worst.middle >= 0.001 && oftenText(worst.high) !== often
+      ? ` (from ${bare(worst.low)} to ${bare(worst.high)}, by what is not known)`
+      : '';
+  if (!advised) return `As wished, with nothing done, it fails ${often}${between}.`;
+  const by =
+    worst.middle < 0.001
+      ? ''
+      : worst.from === 'upkeep'
+        ? `, set by how well ${report.result.recommendation.also.includes('drain-to-sump') || advisedOption(report.result)?.option === 'drain-to-sump' ? 'drain and pumps are' : 'drain and flap are'} looked after`
+        : '';
+  return `It fails ${often}${between}${by}.`;
+}
+
+const bare = (chance: number) => oftenText(chance).replace(/^about /, '');
+
+/** Names of the states that water is held against, after `when it is`. */
+const STATE: Partial<Record<Situation['situation'], string>> = {
+  full: 'full',
+  'drawn-down': 'as low as it gets in use',
+  emptied: 'emptied',
+  'outlet-flood': 'emptied with the outlet in flood',
+};
+
+function inHandWords(report: Report, units: UnitSystem): string {
+  const rows = decidingRows(report);
+  const advised = rows.some(({ of }) => of === 'recommended');
+  const held = rows.filter(
+    ({ situation, month, margin_m, why, allowed }) =>
+      margin_m !== null &&
+      STATE[situation] !== undefined &&
+      why !== 'briefly' &&
+      (situation === 'emptied' ? allowed || !advised : month === null),
+  );
+  const least = held.reduce<Situation | undefined>(
+    (a, b) => (a && a.margin_m! <= b.margin_m! ? a : b),
+    undefined,
+  );
+  if (!least) return 'Nothing can be told yet of what is in hand.';
+  const state = STATE[least.situation]!;
+  const when = least.month === null ? '' : ` in ${monthName(least.month)}`;
+  const water = `the highest water of 1 year in ${Math.round(1 / least.water!.statistic.exceeded)}`;
+  const bare = advised ? '' : ' and nothing done';
+  return least.margin_m! >= 0
+    ? `With the pond ${state}${when}${bare}, ${water} stays ${formatGap(least.margin_m!, units, 'down')} below what would lift the liner.`
+    : `With the pond ${state}${when}${bare}, ${water} stands ${formatGap(-least.margin_m!, units, 'up')} too high: the liner lifts.`;
+}
+
+function nextStep({ result }: Report): string {
+  const { measure_next, option } = result.recommendation;
+  const [next] = measure_next;
+  if (next) return `What could change this most: ${lookOrder(next)}.`;
+  return BEFORE_DIGGING.includes(option)
+    ? 'No look that was tried would change this.'
+    : 'Nothing more to measure. Read the dip pipe before you lower the water.';
+}
+
+/** A look to be taken, as an order begun small. */
+function lookOrder({
+  what,
+  where,
+  month,
+  waits,
+}: Report['result']['recommendation']['measure_next'][number]): string {
+  if (waits) return `look at the water at ${where} every week through the wet half-year`;
+  return `${what}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}`;
+}
+
+function firstSentence(words: string): string {
+  return /^.*?[.!?](?=\s|$)/s.exec(words.trim())?.[0] ?? words;
+}

@@ -1,0 +1,98 @@
+/** What to do, in the order in which it is done. */
+
+import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
+import { ruleWords } from '../figures/words.js';
+import { monthWords } from '../text/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { section, text } from './markup.js';
+
+/** When something is done. */
+type Phase = 'ask' | 'dig' | 'build' | 'fill' | 'keep' | 'empty';
+
+const TITLES: Record<Phase, string> = {
+  ask: 'Before anything else',
+  dig: 'Dig',
+  build: 'Before the liner goes in',
+  fill: 'Line it and fill it',
+  keep: 'Keep the water up',
+  empty: 'Lower the water only so',
+};
+
+/** Rules by the step they belong to; what is not named here is of a pond in use. */
+const OF: Record<string, Phase> = {
+  'ask-regulator': 'ask',
+  'ask-way': 'ask',
+  'ask-engineer': 'ask',
+  'notify-neighbour': 'ask',
+  'measure-first': 'ask',
+  'seam-unknown': 'ask',
+  'footing-unknown': 'ask',
+  'old-drain': 'ask',
+  'mend-leak': 'ask',
+  rebuild: 'ask',
+  'dig-in': 'dig',
+  'working-slope': 'dig',
+  'batter-sides': 'dig',
+  'pump-while-digging': 'dig',
+  trees: 'dig',
+  'wall-load': 'build',
+  'rim-load': 'build',
+  'keep-surface-water-out': 'build',
+  'ring-outlet': 'build',
+  'keep-old-ground-open': 'build',
+  'leave-gravel-out': 'build',
+  'vent-high-point': 'build',
+  flap: 'build',
+  'animal-guard': 'build',
+  'inspection-pipe': 'build',
+  'pump-alarm': 'build',
+  'dip-pipe': 'build',
+  'fill-at-once': 'fill',
+  'empty-only-in': 'empty',
+  'do-not-lower': 'empty',
+  'do-not-cut-bulge': 'empty',
+};
+
+/** When a digger stops, whatever was reckoned. Common practice. */
+const STOP =
+  'Stop and get out when a side cracks or bulges, when the floor softens, rises or boils, or when you meet sand, gravel or running water that no hole showed. Let the water stand, and ask again with what you saw.';
+
+/**
+ * Five to seven steps, each with its rules.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ */
+export function stepsSection(report: Report, units: UnitSystem): string {
+  const { rules, option, depth_m, raise_m, also } = report.result.recommendation;
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const dug = isDug(report.result.recommendation) && !report.pond.existing;
+  const drained = report.result.drain && !report.result.recommendation.as_built;
+  const own: Partial<Record<Phase, string[]>> = {
+    dig: dug
+      ? [
+          `No deeper than ${size(depth_m)} below the lowest ground at the rim${raise_m > 0 ? `, counted from the rim as raised by ${size(raise_m)}` : ''}${drained ? ', and the bed of the drain below that' : ''}.`,
+          STOP,
+        ]
+      : [],
+    build: drained && dug ? ['Lay the drain from its outlet upwards, as drawn under Build.'] : [],
+    fill: dug
+      ? ['Lay the fleece and the liner without stretching them, and fill the pond the same day.']
+      : [],
+  };
+  const steps = (Object.keys(TITLES) as Phase[]).flatMap((phase) => {
+    const first = (own[phase] ?? []).map((words) => `<li>${text(words)}</li>`);
+    const told = rules
+      .filter(({ code }) => (OF[code] ?? 'keep') === phase)
+      .map(({ code, months, text: words }) => {
+        const when =
+          months && months.length > 0 && months.length < 12
+            ? ` <span class="when">${text(monthWords(months))}</span>`
+            : '';
+        return `<li><strong>${text(ruleWords(code))}.</strong>${when} ${text(words)}</li>`;
+      });
+    const items = [...first, ...told];
+    return items.length === 0 ? [] : [`<li><h3>${TITLES[phase]}</h3><ul>${items.join('')}</ul></li>`];
+  });
+  const waits = BEFORE_DIGGING.includes(option) && !also.includes('measure-first');
+  return section('do', waits ? 'What to do now' : 'Do this', `<ol class="steps">${steps.join('')}</ol>`);
+}

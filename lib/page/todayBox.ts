@@ -1,0 +1,58 @@
+/** The box for today's reading of the dip pipe, answered in the page without a computation. */
+import type { LowerByReading } from '../contract/index.js';
+import { formatGap, type UnitSystem } from '../units/index.js';
+
+/** What the form carries: {@link LowerByReading} with the levels of the pond. */
+interface Today extends LowerByReading {
+  full_m: number;
+  floor_m: number;
+  units: UnitSystem;
+}
+
+/**
+ * How low the pond may be let by a reading, to the safe side of the readings reckoned.
+ * @param below - of the water in the pipe, m below the full level; negative: above it
+ * @param month - 0 for January
+ * @returns m below full; null: to the floor
+ */
+export function lowerBy({ water_m, lowest_m, full_m }: Today, below: number, month: number): number | null {
+  const water = full_m - below;
+  const at = water_m.findIndex((each) => each >= water - 1e-9);
+  // Above all that was reckoned nothing is let down.
+  const lowest = at < 0 ? Number.POSITIVE_INFINITY : lowest_m[month]![at]!;
+  return lowest === null ? null : Math.max(full_m - lowest, 0);
+}
+
+/** Brings every such form of the page to life. */
+export function offerToday(): void {
+  for (const form of Array.from(document.querySelectorAll<HTMLFormElement>('form.today'))) {
+    const data: Today = JSON.parse(form.dataset.today!);
+    const [below, month, output] = [
+      form.querySelector<HTMLInputElement>('[name=below]')!,
+      form.querySelector<HTMLSelectElement>('[name=month]')!,
+      form.querySelector('output')!,
+    ];
+    month.value = String(new Date().getMonth());
+    const answer = () => {
+      if (below.value.trim() === '' || !Number.isFinite(below.valueAsNumber)) {
+        output.textContent = 'Measure from the full water line down to the water in the pipe.';
+        return;
+      }
+      const lowered = lowerBy(
+        data,
+        below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01),
+        Number(month.value),
+      );
+      output.textContent =
+        lowered === null
+          ? 'Yes: it may be emptied. Read the pipe again every morning, and fill up when water shows in it above the floor.'
+          : lowered < 0.01
+            ? 'No: keep it full.'
+            : `Yes, but by no more than ${formatGap(lowered, data.units, 'down')} below full. Read the pipe again before you go on.`;
+    };
+    form.addEventListener('input', answer);
+    form.addEventListener('submit', (event) => event.preventDefault());
+    answer();
+    form.hidden = false;
+  }
+}

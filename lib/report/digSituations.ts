@@ -1,0 +1,96 @@
+import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/index.js';
+import { dugDepth, headIn, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
+import type { Seam, Site } from '../site/index.js';
+import { HEAVE_FACTOR_WANTED, waterOverPlug } from '../uplift/index.js';
+import { restingOn } from './restingOn.js';
+import type { Told } from './told.js';
+
+const WHY: Partial<Record<Governs, SituationWhy>> = {
+  'floor-heave': 'floor-heaves',
+  'side-slump': 'sides-slip',
+  'wet-dig': 'too-wet',
+};
+
+/** The hole while it is dug, in the months named or in each, and the layer under pressure below it. */
+export function digSituations(told: Told): Situation[] {
+  const { basis, measures, depth, verdict } = told;
+  const { site, dig } = basis;
+  const dug = dugDepth(site, measures, depth);
+  // Nobody digs a pond that is there, nor one that stands on the ground.
+  if (site.pond.existing || dug <= 0) return [];
+  const { acceptedRisk } = site.pond;
+  const broken = verdict.conditions.find(({ met }) => met !== 'yes');
+  const plans = plannedDigs(site, dig, measures, depth);
+  return plans.flatMap(({ plan, chances }): Situation[] => {
+    const worst = worstDig(chances);
+    const within = worst.chance <= acceptedRisk;
+    const governs = !within ? worst.governs : (broken?.governs ?? 'none');
+    const open = governs !== 'none' && openFactAt(site, measures, depth, governs);
+    const month = plans.length > 1 ? plan.months[0]! : null;
+    const common = { of: told.of, month, lowest_level_m: null, hours: null };
+    const row: Situation = {
+      ...common,
+      situation: 'dig',
+      level_m: -dug,
+      water: {
+        which: 'low side',
+        statistic: { highest_of: 'dig', exceeded: 0.1 },
+        level_m: plan.wetWater,
+      },
+      margin_m: null,
+      chance: drawnRange(worst.chance, site),
+      allowed: governs === 'none',
+      why: governs === 'none' ? 'holds' : open ? 'not-known' : (WHY[governs] ?? 'condition'),
+      governs,
+      assumptions: restingOn('dig', told.assumed),
+    };
+    const seam = worstSeam(site, plan.months, dug);
+    if (!seam) return [row];
+    const holds = chances.heave <= acceptedRisk;
+    return [
+      row,
+      {
+        ...common,
+        situation: 'seam',
+        level_m: -dug,
+        water: {
+          which: 'seam',
+          statistic: { highest_of: 'dig', exceeded: 0.5 },
+          level_m: -headIn(seam, plan.months),
+        },
+        margin_m: spareOver(seam, plan.months, dug),
+        chance: drawnRange(chances.heave, site),
+        allowed: holds,
+        why: holds ? 'holds' : seam.assumed ? 'not-known' : 'floor-heaves',
+        governs: holds ? 'none' : 'floor-heave',
+        assumptions: restingOn('seam', told.assumed),
+      },
+    ];
+  });
+}
+
+/** That the water in a seam may rise before the floor over it lacks its factor, m. */
+function spareOver(seam: Seam, months: readonly number[], dug: number): number {
+  const pressure = Math.max(seam.top - headIn(seam, months), 0);
+  const lacking = waterOverPlug.compute(
+    HEAVE_FACTOR_WANTED,
+    pressure,
+    seam.coverWeight,
+    Math.max(seam.top - dug, 0),
+  );
+  return -lacking / HEAVE_FACTOR_WANTED;
+}
+
+/** The seam with the least to spare; absent where there is none. */
+function worstSeam({ ground }: Site, months: readonly number[], dug: number): Seam | undefined {
+  return ground.seams.reduce<Seam | undefined>(
+    (worst, seam) => (worst && spareOver(worst, months, dug) <= spareOver(seam, months, dug) ? worst : seam),
+    undefined,
+  );
+}
+
+/** A chance that one draw either meets or does not, with what drawing others may move it by. */
+function drawnRange(chance: number, { water }: Site): ChanceRange {
+  const half = 1.282 * Math.sqrt((chance * (1 - chance)) / water.samples);
+  return { low: Math.max(chance - half, 0), middle: chance, high: Math.min(chance + half, 1), from: 'water' };
+}

@@ -1,0 +1,259 @@
+import { type Basis, decidingDay, decidingWater, standingAbove } from '../basis/index.js';
+import type { ChanceRange, MonthlyLimits, Situation } from '../contract/index.js';
+import type { Judged } from '../decision/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { emptiedHold, fullLevel, type Measures, reliefBounds, withoutDrain } from '../heads/index.js';
+import { monthlyDesign, monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
+import { quantile } from '../sampling/index.js';
+import { digSituations } from './digSituations.js';
+import { restingOn } from './restingOn.js';
+import type { Told } from './told.js';
+
+const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
+
+/**
+ * Every option that can be had at the wish, and what is recommended, in every design situation.
+ * @param a - from {@link assess} or {@link judge}
+ * @param quick - what is recommended and the pond with nothing done only
+ * @returns rows as in `result.json`
+ */
+export function situationsOf(a: Judged, quick = false): Situation[] {
+  return toldOf(a, quick).flatMap((told) => [
+    ...keptSituations(told),
+    ...emptiedSituations(told, 'emptied', told.measures, told.limits),
+    ...drainSituations(told),
+    ...digSituations(told),
+  ]);
+}
+
+function toldOf(a: Judged, quick: boolean): Told[] {
+  const { basis, decision, site } = a;
+  const { pond } = site;
+  const assumed = a.assumptions.map(({ item }) => item);
+  const wished = pond.emptiedIn === 'any' ? [] : pond.emptiedIn;
+  const options = a.options.flatMap(({ name, measures }): Told[] => {
+    if (!measures || (quick && name !== 'no-drain')) return [];
+    const verdict = verdictAt(basis, measures, pond.depth);
+    if (verdict.chance.lacks) return [];
+    const limits = monthlyLimits(basis, measures, pond.depth);
+    const planned = verdict.safe ? wished : [];
+    return [{ of: name, basis, measures, depth: pond.depth, verdict, limits, planned, assumed }];
+  });
+  const { measures, verdict, change, changed = basis } = decision;
+  if (!verdict || decision.depth <= 0 || ADVISED_ELSEWHERE.has(decision.option)) return options;
+  const planned = verdict.safe && decision.option !== 'measure-first' ? (change?.emptied_in ?? wished) : [];
+  return [
+    ...options,
+    {
+      of: 'recommended',
+      basis: changed,
+      measures,
+      depth: decision.depth,
+      verdict,
+      limits: a.limits,
+      planned,
+      assumed,
+    },
+  ];
+}
+
+/** Advice that is of no pond to be dug at this place as it is. */
+const ADVISED_ELSEWHERE: ReadonlySet<string> = new Set(['move', 'do-not-dig', 'measure-first']);
+
+/** The pond full to the brim, and as it is kept: of the year, and as it is kept by the month. */
+function keptSituations(told: Told): Situation[] {
+  const { basis, measures: m, depth, verdict } = told;
+  const { acceptedRisk } = basis.site.pond;
+  const p = 1 - acceptedRisk;
+  const yearly = {
+    full: verdict.chance.sharesIn('lift-full'),
+    'drawn-down': verdict.chance.sharesIn('lift-drawn-down'),
+  };
+  const chances = {
+    full: rangeOf(yearly.full!, verdict),
+    'drawn-down': rangeOf(yearly['drawn-down']!, verdict),
+  };
+  const row = (situation: 'full' | 'drawn-down', month: number | null): Situation => {
+    const day = decidingDay(basis, m, depth, p, month ?? undefined);
+    const full = situation === 'full';
+    const level = full ? fullLevel(basis.site, m) : day.pond;
+    const margin = level + m.ballast - day.head;
+    const chance = month === null ? chances[situation] : null;
+    // A year that holds by its volume holds in each of its months.
+    const allowed =
+      chances[situation].middle <= acceptedRisk || (month !== null && margin >= -LEVEL_RESOLUTION);
+    return {
+      of: told.of,
+      situation,
+      month,
+      level_m: level,
+      water: {
+        which: decidingWater(basis, m, depth, p, month ?? undefined),
+        statistic: { highest_of: month === null ? 'year' : 'month', exceeded: acceptedRisk },
+        level_m: day.head,
+      },
+      margin_m: margin,
+      lowest_level_m: null,
+      hours: null,
+      chance,
+      allowed,
+      why: allowed ? 'holds' : 'lifts',
+      governs: allowed ? 'none' : full ? 'lift-full' : 'lift-drawn-down',
+      assumptions: restingOn(situation, told.assumed),
+    };
+  };
+  return [row('full', null), row('drawn-down', null), ...MONTHS.map((month) => row('drawn-down', month))];
+}
+
+/** The pond emptied, begun on any day of a month. */
+function emptiedSituations(
+  told: Told,
+  situation: 'emptied' | 'drain-blocked',
+  m: Measures,
+  limits: MonthlyLimits,
+): Situation[] {
+  const { basis, depth, verdict } = told;
+  const { site } = basis;
+  const { acceptedRisk } = site.pond;
+  const hold = emptiedHold(site, m, depth);
+  return MONTHS.map((month): Situation => {
+    const lowest = limits.lowestSafeLevel[month - 1]!;
+    const { seconds, governs } = limits.empty[month - 1];
+    const planned = situation === 'emptied' && told.planned.includes(month);
+    const briefly = lowest !== null && planned;
+    const water = monthlyDesign(basis, m, depth, month).emptied;
+    const barred = limits.barred[month - 1];
+    const lifts = water > hold + LEVEL_RESOLUTION;
+    const failing = barred ?? (lifts ? 'lift-emptied' : lowest !== null ? 'side-slump' : 'none');
+    return {
+      of: told.of,
+      situation,
+      month,
+      level_m: hold,
+      water: {
+        which: decidingWater(basis, m, depth, 1 - acceptedRisk, month),
+        statistic: { highest_of: 'emptying', exceeded: acceptedRisk },
+        level_m: water,
+      },
+      margin_m: hold - water,
+      lowest_level_m: lowest,
+      hours: governs === 'none' ? null : seconds / 3600,
+      chance: planned
+        ? rangeOf(verdict.chance.shares, verdict)
+        : emptiedChance(basis, m, depth, month, situation === 'emptied'),
+      allowed: lowest === null || briefly,
+      why:
+        lowest === null
+          ? 'holds'
+          : briefly
+            ? 'briefly'
+            : failing === 'floor-heave'
+              ? 'floor-heaves'
+              : failing === 'side-slump'
+                ? 'sides-slip'
+                : 'lifts',
+      governs: lowest === null || briefly ? 'none' : failing,
+      assumptions: restingOn(situation, told.assumed),
+    };
+  });
+}
+
+/** Chance that water stands above what holds an empty liner, whether or not it comes in time; with a drain as often as that is out of order. */
+function emptiedChance(
+  basis: Basis,
+  m: Measures,
+  depth: number,
+  month: number,
+  counted: boolean,
+): ChanceRange {
+  const hold = emptiedHold(basis.site, m, depth);
+  const above = standingAbove(basis, m, month, hold);
+  const { drain } = m;
+  if (!drain || !counted) return rangeFrom(above, 'water');
+  const flood = drain.kind === 'outlet' ? drain.flood : Number.NEGATIVE_INFINITY;
+  const holds = reliefBounds(m, hold, 'works', flood).most <= hold + LEVEL_RESOLUTION;
+  if (!holds) return rangeFrom(above, 'water');
+  const { blocked, pumpOut } = basis.draws;
+  const out = above.map((share, s) => share * Math.max(blocked[s], drain.kind === 'sump' ? pumpOut[s] : 0));
+  return rangeFrom(out, 'upkeep');
+}
+
+/** What is left when something fails that was built. */
+function drainSituations(told: Told): Situation[] {
+  const { basis, measures: m, depth } = told;
+  const { drain } = m;
+  if (!drain) return [];
+  const { acceptedRisk } = basis.site.pond;
+  const without = withoutDrain(m);
+  const blocked: Told = {
+    ...told,
+    measures: without,
+    verdict: verdictAt(basis, without, depth),
+    limits: monthlyLimits(basis, without, depth),
+    planned: [],
+  };
+  const kept = keptSituations(blocked).find(
+    ({ situation, month }) => situation === 'drawn-down' && month === null,
+  )!;
+  const rows: Situation[] = [
+    { ...kept, situation: 'drain-blocked', assumptions: restingOn('drain-blocked', told.assumed) },
+    ...emptiedSituations(blocked, 'drain-blocked', without, blocked.limits),
+  ];
+  if (drain.kind === 'sump') {
+    const chance = rangeOf(told.verdict.chance.sharesIn('lift-power-out')!, told.verdict, 'upkeep');
+    const allowed = chance.middle <= acceptedRisk;
+    return [
+      ...rows,
+      {
+        ...kept,
+        situation: 'power-out',
+        chance,
+        allowed,
+        why: allowed ? 'holds' : 'lifts',
+        governs: allowed ? 'none' : 'lift-power-out',
+        assumptions: restingOn('power-out', told.assumed),
+      },
+    ];
+  }
+  const hold = emptiedHold(basis.site, m, depth);
+  const head = reliefBounds(m, hold, 'works', drain.flood).most;
+  const margin = hold - head;
+  const allowed = margin >= -LEVEL_RESOLUTION;
+  return [
+    ...rows,
+    {
+      of: told.of,
+      situation: 'outlet-flood',
+      month: null,
+      level_m: hold,
+      water: {
+        which: 'receiver',
+        statistic: { highest_of: 'flood', exceeded: Math.min(1, 1 / basis.site.floodEvery) },
+        level_m: head,
+      },
+      margin_m: margin,
+      lowest_level_m: null,
+      hours: null,
+      chance: null,
+      allowed,
+      why: allowed ? 'holds' : 'lifts',
+      governs: allowed ? 'none' : 'outlet-flood',
+      assumptions: restingOn('outlet-flood', told.assumed),
+    },
+  ];
+}
+
+/** A verdict's share of failing years by sample as a range. */
+function rangeOf(shares: Float64Array, { chance }: Verdict, from?: ChanceRange['from']): ChanceRange {
+  return rangeFrom(
+    shares,
+    from ?? (chance.upkeep > 0.5 * chance.perYear && chance.perYear > 0 ? 'upkeep' : 'water'),
+  );
+}
+
+function rangeFrom(shares: Float64Array, from: ChanceRange['from']): ChanceRange {
+  const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
+  const at = (p: number) => quantile(shares.slice(), p);
+  // Of a rare failure nine samples of ten know nothing, and their middle lies outside of them.
+  return { low: Math.min(at(0.1), mean), middle: mean, high: Math.max(at(0.9), mean), from };
+}
