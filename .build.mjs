@@ -69,13 +69,16 @@ function noticesOf(packages) {
 for (const file of ['dist/sampling/normal.js', 'dist/notebook/jpeg.js'])
   await bundled(file, file, { format: 'esm', external: ['./pixels.js'], allowOverwrite: true });
 
-const [page, live] = ['dist/page/live.js', 'dist/page/live.min.js'];
-await bundled(page, live, { minify: true, format: 'iife', target: 'es2023', legalComments: 'none' });
-const script = readFileSync(live, 'utf8');
-writeFileSync(
-  live,
-  `${script}/*! Built in:\n\n${noticesOf(builtIn.get(resolve(live))).replaceAll('*/', '* /')}\n*/\n`,
-);
+/** Bundles a script for browsers, with the licences of what is in it behind. */
+async function script(entry, outfile) {
+  await bundled(entry, outfile, { minify: true, format: 'iife', target: 'es2023', legalComments: 'none' });
+  const text = readFileSync(outfile, 'utf8');
+  const notices = noticesOf(builtIn.get(resolve(outfile))).replaceAll('*/', '* /');
+  writeFileSync(outfile, `${text}/*! Built in:\n\n${notices}\n*/\n`);
+}
+
+await script('dist/form/library.js', 'dist/page/live.min.js');
+await script('dist/form/screen/main.js', 'dist/form/form.min.js');
 
 const everywhere = [...new Set([...builtIn.values()].flat())].sort();
 writeFileSync(LAST, `Built into files of this folder:\n\n${noticesOf(everywhere)}\n`);

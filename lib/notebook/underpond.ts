@@ -11,6 +11,7 @@ const HELP = `underpond: what groundwater will do to a lined pond on clay
 
   underpond FOLDER           the answer: page, pond card, tables, result.json
   underpond new FOLDER       a survey to fill in, with a field sheet to print
+  underpond form [FILE]      a form to fill in on a phone, offline, that answers
   underpond compare A B      what changed from one survey to another
   underpond lab              the notebooks in Jupyter, in a clone
 
@@ -94,6 +95,12 @@ async function begin(given: string[], units = 'metric'): Promise<void> {
   print(`Print ${FIELD_SHEET}, take it outside, type in what it holds, then: underpond ${folder}`);
 }
 
+async function form(given: string[]): Promise<void> {
+  const [path = '.'] = given.length === 0 ? [] : folders(given, 'FILE');
+  const { writeForm } = await import('./formFile.js');
+  print(`wrote ${shown(await writeForm(here(path)))}: open it in a browser, or send it to your phone`);
+}
+
 async function compare(given: string[]): Promise<void> {
   const [before = '', after = ''] = folders(given, 'BEFORE', 'AFTER');
   const { compareFolders } = await import('./compare.js');
@@ -109,6 +116,7 @@ async function main(args: string[]): Promise<number> {
     if (values.help) process.stdout.write(HELP);
     else if (values.version) print((await import('./project.js')).VERSION);
     else if (first === 'new') await begin(rest, values.units);
+    else if (first === 'form') await form(rest);
     else if (first === 'compare') await compare(rest);
     else await answer(positionals, values);
     return 0;

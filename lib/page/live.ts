@@ -1,4 +1,4 @@
-/** Starts the what-if in the page, or lets a notebook start one; bundled into one script when the library is built. */
+/** Starts the what-if in the page, or lets a notebook start one. */
 import type { UnitSystem } from '../units/index.js';
 import { bodyInUnits } from './inUnits.js';
 import type { LiveData } from './liveData.js';
@@ -13,14 +13,16 @@ declare global {
   }
 }
 
-window.underpondWhatIf = (id, { survey, seed, samples }) => {
-  const root = document.getElementById(id);
-  if (root) whatIfPanel(root, survey, { seed, samples, linked: false });
-};
-
-const source = document.getElementById('survey')?.textContent;
-const place = document.getElementById('what-if');
-if (source && place) startPage(place, source);
+/** Starts what the document asks for; in a worker of the form, which answers by the same script, there is none. */
+export function startLive(): void {
+  window.underpondWhatIf = (id, { survey, seed, samples }) => {
+    const root = document.getElementById(id);
+    if (root) whatIfPanel(root, survey, { seed, samples, linked: false });
+  };
+  const source = document.getElementById('survey')?.textContent;
+  const place = document.getElementById('what-if');
+  if (source && place) startPage(place, source);
+}
 
 /** The words of the page are read first: the controls are built when a reader comes near, or was sent to them. */
 function startPage(place: HTMLElement, source: string): void {

@@ -24,5 +24,6 @@ export const ROOMS = [
   'report',
   'figures',
   'page',
+  'form',
   'notebook',
 ];

@@ -2,9 +2,11 @@ import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../../lib/contract/index.js';
 import { type PageOptions, pageHtml, upliftLine, verdictWords, waterYearCsv } from '../../lib/page/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { invented, inventedByMonth } from '../figures/report.js';
-import { surveyOf } from '../folder.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
+import { assessmentOf } from './demoPage.js';
 
 /** Stands for the what-if where no browser runs it. */
 const live = {
@@ -157,11 +159,9 @@ describe('the page', () => {
   });
 
   it('reads in US units where the survey does', () => {
-    const us = invented((each) => {
-      each.units = 'us';
-    });
+    const us = reportOf(assessmentOf(surveyOf(briefDemo('clay-slope'))), { units: 'us' });
     const words = readable(pageHtml(us, OPTIONS)).split('The worked calculation, step by step Recorded')[0]!;
-    expect(words).toContain('dug 3 ft 3 1/2 in deep');
+    expect(words).toContain('Yes, 3 ft 3 1/2 in deep');
     expect(words).not.toMatch(/\d m deep|\d kPa/);
   });
 });

@@ -1,0 +1,1 @@
+export { type FormParts, formHtml } from './formHtml.js';
