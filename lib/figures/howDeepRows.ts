@@ -1,4 +1,5 @@
 /** How deep with what: a row of the figure, as data. */
+import { LEAST_CHANCE } from '../contract/chances.js';
 import {
   advisedOption,
   BEFORE_DIGGING,

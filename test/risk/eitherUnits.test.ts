@@ -64,7 +64,7 @@ describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('%s', (name) => {
       data,
       'us',
     );
-    const rules = /id="rules"[\s\S]*?<\/section>/.exec(html)![0].replace(/<[^>]+>/g, ' ');
+    const rules = /id="do"[\s\S]*?<\/section>/.exec(html)![0].replace(/<[^>]+>/g, ' ');
     expect(rules.length).toBeGreaterThan(200);
     expect(FOREIGN.us.exec(rules)).toBeNull();
   });
