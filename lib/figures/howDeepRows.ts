@@ -1,5 +1,4 @@
 /** How deep with what: a row of the figure, as data. */
-import { LEAST_CHANCE } from '../contract/chances.js';
 import {
   advisedOption,
   BEFORE_DIGGING,
