@@ -1,12 +1,10 @@
 /** The answer to what has been typed so far, in words and drawings; runs in a worker. */
 
-import { isDug, LEAST_CHANCE } from '../contract/index.js';
+import { LEAST_CHANCE } from '../contract/index.js';
 import { type Assessment, assess } from '../decision/index.js';
-import { DESIGN_WIDTH } from '../figures/layout.js';
-import { riskDepthFigure } from '../figures/riskDepthFigure.js';
-import { sectionFigure } from '../figures/sectionFigure.js';
-import { figureSvg } from '../figures/svg.js';
-import { adviceWords } from '../figures/words.js';
+import { howDeepFigure } from '../figures/howDeepFigure.js';
+import { whichWaterFigure } from '../figures/whichWaterFigure.js';
+import { type Headline, headlineOf } from '../page/headline.js';
 import { measurementWords } from '../page/nextWords.js';
 import { pageHtml } from '../page/pageHtml.js';
 import { type Photos, takenText } from '../page/record.js';
@@ -14,7 +12,6 @@ import { verdictWords } from '../page/verdict.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { siteModel } from '../site/index.js';
 import type { Survey, Warning } from '../survey/index.js';
-import { formatQuantity } from '../units/index.js';
 
 /** Draws of a first answer, and of the one that is kept; the second as everywhere else. */
 export const QUICK = 64;
@@ -31,15 +28,17 @@ export interface NextFact {
 /** An answer, fit to be sent to another thread. */
 export interface Answer {
   samples: number;
-  /** what to do, in a line */
-  headline: string;
-  words: { recommendation: string; full: string; emptied: string; water: string; unknown: string };
+  /** as on the first screen of the page */
+  headline: Headline;
+  /** why, in a few sentences */
+  why: string;
   /** the most telling first */
   next: NextFact[];
   /** items that the survey does not say */
   assumed: { item: string; value: string; reason: string }[];
   warnings: readonly Warning[];
-  drawings: { section: string; risk: string };
+  /** empty where nothing can be drawn yet */
+  drawings: { water: string; depth: string };
 }
 
 /**
@@ -58,17 +57,10 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
   const report = reportOf(assessment);
   const { recommendation, assumptions, warnings } = report.result;
   const { units } = report;
-  const depth = isDug(recommendation)
-    ? `, dug ${formatQuantity(recommendation.depth_m, 'length', units)} deep`
-    : '';
-  const drawn = (name: 'section' | 'risk') => {
-    const make = name === 'section' ? sectionFigure : riskDepthFigure;
-    return figureSvg(make(report, units, 'narrow'), DESIGN_WIDTH.narrow, `answer-${name}`);
-  };
   return {
     samples,
-    headline: `${adviceWords(recommendation)}${depth}`,
-    words: verdictWords(report),
+    headline: headlineOf(report),
+    why: verdictWords(report).recommendation,
     next: recommendation.measure_next.map(({ what, where, month, waits, ...rest }) => ({
       text: told(measurementWords({ what, where, month, waits, ...rest }), rest.chance_to_change),
       waits,
@@ -79,7 +71,7 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
       reason,
     })),
     warnings,
-    drawings: { section: drawn('section'), risk: drawn('risk') },
+    drawings: { water: whichWaterFigure(report).narrow, depth: howDeepFigure(report).narrow },
   };
 }
 

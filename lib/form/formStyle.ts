@@ -1,3 +1,5 @@
+import { FIGURE_STYLE } from '../figures/drawing.js';
+
 /** Looks of the form: a phone first, by day and by night; nothing to be touched is smaller than 44 px. */
 export const FORM_STYLE = `
 :root { color-scheme: light dark; --ink: #22262b; --soft: #50565d; --paper: #fff; --ground: #f4f1ea; --rule: #8a857a; --faint: #d5d0c4; --water: #1f5f8b; --on-water: #fff; --clay: #98401f; --good: #2f6627; --amber: #7a5200; }
@@ -32,4 +34,5 @@ summary { cursor: pointer; min-height: 2.75rem; padding: .6rem 0; font-weight: 6
 .verdict.old { border-left: 4px dashed var(--rule); padding-left: .75rem; } .verdict .headline { font-size: 1.2rem; } .verdict h3 { margin-bottom: .1rem; } .verdict p { margin: 0 0 .75rem; } .most { border-left: 4px solid var(--water); padding: .1rem 0 .1rem .75rem; }
 figure { margin: 1rem 0; } figcaption { font-weight: 600; } .drawing { background: #fff; border-radius: 6px; padding: .25rem; } .drawing svg { display: block; width: 100%; height: auto; }
 @media print { .bar, nav, .walk, button { display: none; } }
+${FIGURE_STYLE}
 `;

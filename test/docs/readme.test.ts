@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
-import { figureSvg, riskDepthFigure } from '../../lib/figures/index.js';
+import { figureSvg, riskDepthFigure, whichWaterFigure } from '../../lib/figures/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
@@ -22,6 +22,16 @@ test('the picture is the risk against depth of a demo (else: npm run docs)', asy
   );
   await expect(svg).toMatchFileSnapshot(join(PROJECT, 'notebooks', 'risk-against-depth.svg'));
   expect(text).toContain('](notebooks/risk-against-depth.svg)');
+});
+
+test('the picture of which water wins is that of a demo (else: npm run docs)', async () => {
+  const report = reportOf(assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1, samples: 256 })));
+  const svg = whichWaterFigure(report).wide.replace(
+    /(<svg[^>]*>)/,
+    '$1<rect width="100%" height="100%" fill="#fff"/>',
+  );
+  await expect(svg).toMatchFileSnapshot(join(PROJECT, 'notebooks', 'which-water.svg'));
+  expect(text).toContain('](notebooks/which-water.svg)');
 });
 
 test('the survey as an object is read', () => {

@@ -101,14 +101,14 @@ function words(session: Session): VNode | null {
   const byWeather = answer.next[0]?.waits && !soon && weatherFiles(session.shown.answers).length === 0;
   const sayable = answer.assumed.filter(({ item }) => stepOfItem(item));
   return view`<div class=${old ? 'verdict old' : 'verdict'}>
-    <p class="headline">${answer.headline}</p>
-    ${part('What to do', answer.words.recommendation)}
-    ${part('When it is full', answer.words.full)}
-    ${part('When it is emptied', answer.words.emptied)}
-    ${part('Where the water goes', answer.words.water)}
-    ${part('What is not known', answer.words.unknown)}
-    ${figureHolder('The pond cut through', answer.drawings.section)}
-    ${figureHolder('Chance of failing, against depth', answer.drawings.risk)}
+    <p class="headline">${answer.headline.answer}</p>
+    <p>${answer.headline.margin}</p>
+    ${answer.headline.otherwise ? view`<p>${answer.headline.otherwise}</p>` : null}
+    ${part('How often it fails', answer.headline.chance)}
+    ${part('What is in hand', answer.headline.inHand)}
+    ${part('Why', answer.why)}
+    ${answer.drawings.water ? figureHolder('Which water wins?', answer.drawings.water) : null}
+    ${figureHolder('How deep, with what?', answer.drawings.depth)}
     ${
       soon && soon !== answer.next[0]
         ? view`<section><h3>What helps without waiting for winter</h3><p>${soon.text}.</p>${stepButton(session, stepOfMeasurement(soon.text))}</section>`

@@ -96,7 +96,7 @@ function unplaced(session: Session, { name, files }: Step): VNode | null {
 function answerBar(session: Session): VNode {
   const { answer, state } = session.shown;
   const most = helpsMost(session);
-  const line = answer && state !== 'none' ? answer.headline : stands(session);
+  const line = answer && state !== 'none' ? answer.headline.answer : stands(session);
   return view`<aside class=${`bar ${state}`} aria-label="Answer so far">
     <div aria-live="polite">
       <p class="headline">${line}</p>
