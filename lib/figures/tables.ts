@@ -1,6 +1,7 @@
 import { LEAST_CHANCE } from '../contract/chances.js';
 import type { Report } from '../contract/report.js';
 import type { PossibleOption } from '../contract/result.js';
+import { shoppingLines } from '../drain/shoppingList.js';
 import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
@@ -157,24 +158,10 @@ export function worksTable(
       { key: 'item', label: 'item' },
       { key: 'amount', label: 'amount' },
     ],
-    rows: quantities.map(({ item, amount, unit, sides_m }) => {
-      const sides = sides_m?.map((side) => formatQuantity(side, 'length', units)).join(' × ');
-      return [item, amountText(amount, unit, units) + (sides ? `, ${sides}` : '')];
+    rows: shoppingLines(quantities).map((line) => {
+      const [amount, unit] = units === 'us' ? [line.us, line.usUnit] : [line.metric, line.metricUnit];
+      const sides = line.sides?.[units];
+      return [line.item, `${amount}${unit === 'piece' ? '' : ` ${unit}`}${sides ? `, ${sides}` : ''}`];
     }),
   };
-}
-
-function amountText(amount: number, unit: string, units: UnitSystem): string {
-  switch (unit) {
-    case 'm':
-      return formatQuantity(amount, 'length', units);
-    case 'm²':
-    case 'm2':
-      return formatQuantity(amount, 'area', units);
-    case 'm³':
-    case 'm3':
-      return formatQuantity(amount, 'bulk', units);
-    default:
-      return `${Number(amount.toPrecision(3))}${unit === 'piece' ? '' : ` ${unit}`}`;
-  }
 }

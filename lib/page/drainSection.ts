@@ -1,6 +1,7 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
 
 import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
+import { shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
@@ -78,6 +79,8 @@ export function drainSection(report: Report, units: UnitSystem): string {
   );
 }
 
+const CUBIC_YARD = (3 * 0.3048) ** 3;
+
 /** What is to be bought and dug as recommended, with how it is carried. */
 export function carried(report: Report, units: UnitSystem): Table {
   const { result, pond } = report;
@@ -85,14 +88,19 @@ export function carried(report: Report, units: UnitSystem): Table {
   const advised = result.recommendation.depth_m === pond.depth_m ? advisedOption(result) : undefined;
   const quantities = result.drain?.quantities ?? advised?.work.quantities ?? [];
   const plain = worksTable(quantities, units);
+  const bought = shoppingLines(quantities);
+  /** as it is bought, m³ */
+  const bulk = (at: number) => (units === 'us' ? bought[at]!.us * CUBIC_YARD : bought[at]!.metric);
   return {
     ...plain,
     columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],
     rows: plain.rows.map((row, at) => {
-      const { item, amount, unit } = quantities[at]!;
+      const { item, unit } = quantities[at]!;
       return [
         ...row,
-        unit === 'm³' && !/as it lies/.test(item) ? bulkWords(amount, !/spoil|clay/.test(item), units) : null,
+        unit === 'm³' && !/as it lies/.test(item)
+          ? bulkWords(bulk(at), !/spoil|clay/.test(item), units)
+          : null,
       ];
     }),
   };

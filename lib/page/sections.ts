@@ -86,7 +86,7 @@ export function depthSection(report: Report, units: UnitSystem, live: boolean): 
     'How deep, with what',
     `<h3>May I dig ${formatQuantity(report.pond.depth_m, 'length', units)} deep, as wished?</h3>`,
     paragraph(wishWords(report, units)),
-    paragraph(verdictWords(report, units).recommendation),
+    `<details><summary>Why, with the numbers</summary>${paragraph(verdictWords(report, units).recommendation)}</details>`,
     drawingHtml(
       'how-deep',
       'How deep, with what?',

@@ -25,7 +25,7 @@ const OBSTACLES: Wording<ObstacleValues> = {
     `the survey does not say how far ${place} is from the pond: measure it and write it into levels.csv`,
   'no-discharge-place': () => 'the survey has no lawful place for pumped water: find one and level it',
   'rim-must-stay': () => 'the rim must stay as it is',
-  'nothing-lacks': () => 'nothing lacks: the pond holds its liner down by itself',
+  'nothing-lacks': () => 'not needed: full, the pond holds its liner down by itself',
   'slab-too-thick': ({ thickness_m }, { atLeast }) =>
     `it would need ${atLeast(thickness_m)} of concrete on floor and sides`,
   'link-too-narrow': ({ link, depth_m, takes_m3_s, comes_m3_s }, { length, flow }) =>
