@@ -2,6 +2,7 @@
 import { escapeHtml } from './escape.js';
 import { textWidth } from './layout.js';
 import { px } from './svgParts.js';
+import { visible } from './visible.js';
 
 /** A figure for a desk and for a phone, and what it shows in words. */
 export interface Drawing {
@@ -106,7 +107,10 @@ export function words({
 }: Set): string {
   const spans = [rows]
     .flat()
-    .map((row, at) => `<tspan x="${px(x)}" y="${px(y + at * leading(size))}">${escapeHtml(row)}</tspan>`);
+    .map(
+      (row, at) =>
+        `<tspan x="${px(x)}" y="${px(y + at * leading(size))}">${escapeHtml(visible(row))}</tspan>`,
+    );
   const weight = bold ? ' font-weight="700"' : '';
   const at = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   const [tones, paper] = edged
@@ -192,5 +196,5 @@ export function sign(verdict: Verdict, x: number, y: number, size: number): stri
 /** The drawing as one SVG of that height. */
 export function framed(form: Form, height: number, alt: string, body: string): string {
   const { width } = FORM[form];
-  return `<svg xmlns="http://www.w3.org/2000/svg" class="figure" viewBox="0 0 ${width} ${px(height)}" role="img" aria-label="${escapeHtml(alt)}" font-family="system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif">${body}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="figure" viewBox="0 0 ${width} ${px(height)}" role="img" aria-label="${escapeHtml(visible(alt))}" font-family="system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif">${body}</svg>`;
 }

@@ -2,6 +2,7 @@ export { balanceFigure } from './balanceFigure.js';
 export { digWindowFigure } from './digWindowFigure.js';
 export { driverTable, inputText, measurementTable, spotTable, tippingTable } from './doubtTables.js';
 export { drainPlanFigure } from './drainPlanFigure.js';
+export { drainProfileFigure } from './drainProfileFigure.js';
 export { drainSectionFigure } from './drainSectionFigure.js';
 export { drainLinkTable, drainSourceTable, fallTable, pipeTable, shoppingTable } from './drainTables.js';
 export { type Drawing, FIGURE_STYLE } from './drawing.js';

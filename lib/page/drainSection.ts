@@ -2,12 +2,12 @@
 
 import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
 import { shoppingLines } from '../drain/index.js';
-import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
+import { drainPlanFigure, drainProfileFigure, drainSectionFigure } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
 import { drainWords } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { figureHtml } from './figureHtml.js';
+import { drawingHtml, figureHtml } from './figureHtml.js';
 import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
@@ -35,6 +35,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
     );
   }
   const words = drainWords(drain, units);
+  const profile = drainProfileFigure(report, units);
   const day = bucketWords(drain.inflow.clay * 86_400, units);
   const others =
     words.otherBeds.length > 0
@@ -55,6 +56,14 @@ export function drainSection(report: Report, units: UnitSystem): string {
     paragraph(words.relief),
     paragraph(words.bed),
     words.power ? paragraph(words.power) : '',
+    profile
+      ? drawingHtml(
+          'drain-profile',
+          'From the floor to the outlet',
+          profile,
+          'Heights to scale, lengths not. Levels count from the lowest natural ground at the rim.',
+        )
+      : '',
     figureHtml(
       'drain-plan',
       'The drain from above',
@@ -67,7 +76,6 @@ export function drainSection(report: Report, units: UnitSystem): string {
       (size) => drainSectionFigure(drain, units, size),
       'Heights in the bed to scale.',
     ),
-    drain.links.length > 0 ? table(fallTable(drain, units)) : '',
     list(words.outlet.map(text)),
     drain.quantities.length > 0 ? table(carried(report, units)) : '',
     paragraph(
