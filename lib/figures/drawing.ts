@@ -135,7 +135,8 @@ export function widthOf(text: string, size: number, bold = false): number {
 /** Text in rows that are no wider than the room, where words allow. */
 export function foldedTo(text: string, room: number, size: number, bold = false): string[] {
   const rows: string[] = [];
-  for (const word of text.split(' ')) {
+  // A unit stays on the row of its number.
+  for (const word of text.replace(/(?<=\d) (?=(?:[cm]?m|ft|in|%)(?![A-Za-z]))/g, '\u00a0').split(' ')) {
     const last = rows.at(-1);
     if (last !== undefined && widthOf(`${last} ${word}`, size, bold) <= room)
       rows[rows.length - 1] = `${last} ${word}`;

@@ -8,7 +8,7 @@ const numbers = (svg: string, what: string) =>
     ...svg
       .replace(/aria-label="[^"]*"/, '')
       .replace(/<tspan[^>]*>/g, ' ')
-      .matchAll(new RegExp(`${what} (\\d+) cm`, 'g')),
+      .matchAll(new RegExp(`${what} (\\d+)\\s+cm`, 'g')),
   ].map(([, cm]) => Number(cm));
 
 describe('the profile of the drain', () => {
