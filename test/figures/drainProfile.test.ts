@@ -7,8 +7,8 @@ const numbers = (svg: string, what: string) =>
   [
     ...svg
       .replace(/aria-label="[^"]*"/, '')
-      .replace(/<tspan[^>]*>/g, ' ')
-      .matchAll(new RegExp(`${what} (\\d+)\\s+cm`, 'g')),
+      .replace(/<\/?tspan[^>]*>/g, ' ')
+      .matchAll(new RegExp(`${what}\\s+(\\d+)\\s+cm`, 'g')),
   ].map(([, cm]) => Number(cm));
 
 describe('the profile of the drain', () => {
