@@ -10,7 +10,7 @@ import { paragraph, text } from './markup.js';
 function looked({ dips }: Report): string[] {
   const dates = dips.map(({ date }) => date).sort();
   const [first, last] = [dates[0], dates.at(-1)];
-  if (!first || !last) return ['no look at the water'];
+  if (!first || !last) return ['no look that tells how high the water stands'];
   return [first === last ? `water looked at on ${first}` : `water looked at from ${first} to ${last}`];
 }
 

@@ -4,7 +4,7 @@ import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
 import { ruleWords } from '../figures/words.js';
 import { monthWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { section, text } from './markup.js';
+import { paragraph, section, text } from './markup.js';
 
 /** When something is done. */
 type Phase = 'ask' | 'dig' | 'build' | 'fill' | 'keep' | 'empty';
@@ -63,7 +63,7 @@ const STOP =
  * @param units - how numbers are written
  */
 export function stepsSection(report: Report, units: UnitSystem): string {
-  const { rules, option, depth_m, raise_m, also } = report.result.recommendation;
+  const { rules, option, depth_m, raise_m } = report.result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
   const dug = isDug(report.result.recommendation) && !report.pond.existing;
   const drained = report.result.drain && !report.result.recommendation.as_built;
@@ -79,7 +79,8 @@ export function stepsSection(report: Report, units: UnitSystem): string {
       ? ['Lay the fleece and the liner without stretching them, and fill the pond the same day.']
       : [],
   };
-  const steps = (Object.keys(TITLES) as Phase[]).flatMap((phase) => {
+  const waits = BEFORE_DIGGING.includes(option);
+  const steps = (Object.keys(TITLES) as Phase[]).map((phase) => {
     const first = (own[phase] ?? []).map((words) => `<li>${text(words)}</li>`);
     const told = rules
       .filter(({ code }) => (OF[code] ?? 'keep') === phase)
@@ -91,8 +92,22 @@ export function stepsSection(report: Report, units: UnitSystem): string {
         return `<li><strong>${text(ruleWords(code))}.</strong>${when} ${text(words)}</li>`;
       });
     const items = [...first, ...told];
-    return items.length === 0 ? [] : [`<li><h3>${TITLES[phase]}</h3><ul>${items.join('')}</ul></li>`];
+    return {
+      phase,
+      html: items.length === 0 ? '' : `<li><h3>${TITLES[phase]}</h3><ul>${items.join('')}</ul></li>`,
+    };
   });
-  const waits = BEFORE_DIGGING.includes(option) && !also.includes('measure-first');
-  return section('do', waits ? 'What to do now' : 'Do this', `<ol class="steps">${steps.join('')}</ol>`);
+  const listed = (of: typeof steps) => {
+    const all = of.map(({ html }) => html).join('');
+    return all && `<ol class="steps">${all}</ol>`;
+  };
+  if (!waits) return section('do', 'Do this', listed(steps));
+  // What would hold of a pond that is not to be dug now is for later.
+  const later = listed(steps.filter(({ phase }) => phase !== 'ask'));
+  return section(
+    'do',
+    'What to do now',
+    listed(steps.filter(({ phase }) => phase === 'ask')) || paragraph('Buy and dig nothing.'),
+    later && `<details><summary>Rules that would hold for the pond as wished</summary>${later}</details>`,
+  );
 }
