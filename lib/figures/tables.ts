@@ -1,6 +1,7 @@
 import { LEAST_CHANCE } from '../contract/chances.js';
 import type { Report } from '../contract/report.js';
 import type { PossibleOption } from '../contract/result.js';
+import { shoppingLines } from '../drain/index.js';
 import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
@@ -74,8 +75,8 @@ function costText(work: PossibleOption['work']): string | null {
 function depthText(safe: number | null, searched: number, units: UnitSystem): string {
   if (safe === 0) return 'at no depth';
   return safe === null
-    ? `${formatQuantity(searched, 'length', units)} at least`
-    : formatQuantity(safe, 'length', units);
+    ? `${formatBound(searched, 'length', units, 'down')} at least`
+    : formatBound(safe, 'length', units, 'down');
 }
 
 /** The sampling error, where it shows. */
@@ -146,7 +147,7 @@ export function quantityTable({ result }: Report, units: UnitSystem): Table {
   return worksTable(result.drain?.quantities ?? [], units);
 }
 
-/** Amounts to buy and to dig. */
+/** Amounts to buy and to dig, rounded up as the list for the shop has them. */
 export function worksTable(
   quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[],
   units: UnitSystem,
@@ -157,24 +158,11 @@ export function worksTable(
       { key: 'item', label: 'item' },
       { key: 'amount', label: 'amount' },
     ],
-    rows: quantities.map(({ item, amount, unit, sides_m }) => {
-      const sides = sides_m?.map((side) => formatQuantity(side, 'length', units)).join(' × ');
-      return [item, amountText(amount, unit, units) + (sides ? `, ${sides}` : '')];
+    rows: shoppingLines(quantities).map(({ item, sides, ...line }) => {
+      const us = units === 'us';
+      const [amount, unit] = us ? [line.us, line.usUnit] : [line.metric, line.metricUnit];
+      const each = unit === 'piece' ? '' : ` ${unit}`;
+      return [item, `${amount}${each}${sides ? `, ${us ? sides.us : sides.metric}` : ''}`];
     }),
   };
-}
-
-function amountText(amount: number, unit: string, units: UnitSystem): string {
-  switch (unit) {
-    case 'm':
-      return formatQuantity(amount, 'length', units);
-    case 'm²':
-    case 'm2':
-      return formatQuantity(amount, 'area', units);
-    case 'm³':
-    case 'm3':
-      return formatQuantity(amount, 'bulk', units);
-    default:
-      return `${Number(amount.toPrecision(3))}${unit === 'piece' ? '' : ` ${unit}`}`;
-  }
 }

@@ -1,6 +1,7 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
 
 import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
+import { shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainSectionFigure, fallTable } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
@@ -78,6 +79,9 @@ export function drainSection(report: Report, units: UnitSystem): string {
   );
 }
 
+/** m³ */
+const CUBIC_YARD = 0.9144 ** 3;
+
 /** What is to be bought and dug as recommended, with how it is carried. */
 export function carried(report: Report, units: UnitSystem): Table {
   const { result, pond } = report;
@@ -85,11 +89,13 @@ export function carried(report: Report, units: UnitSystem): Table {
   const advised = result.recommendation.depth_m === pond.depth_m ? advisedOption(result) : undefined;
   const quantities = result.drain?.quantities ?? advised?.work.quantities ?? [];
   const plain = worksTable(quantities, units);
+  const bought = shoppingLines(quantities);
   return {
     ...plain,
     columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],
     rows: plain.rows.map((row, at) => {
-      const { item, amount, unit } = quantities[at]!;
+      const { item, metric, metricUnit: unit, us } = bought[at]!;
+      const amount = units === 'us' ? us * CUBIC_YARD : metric;
       return [
         ...row,
         unit === 'm³' && !/as it lies/.test(item) ? bulkWords(amount, !/spoil|clay/.test(item), units) : null,

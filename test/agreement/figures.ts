@@ -15,6 +15,7 @@ export function figureClaims(figures: string[], told: Told, said: Claimer) {
 
 /** Cases after a description, each `title: what happens`. */
 function waters(label: string, told: Told, said: Claimer) {
+  neverClaims(label, 'which water', said);
   const pattern = new RegExp(
     `(Full|At its usual low level|(?:Emptied|If emptied) in (${MONTH})), (.*?): (?:.*?), (${LENGTH}) (to spare|too high);`,
     'g',
@@ -36,6 +37,11 @@ function waters(label: string, told: Told, said: Claimer) {
   }
 }
 
+function neverClaims(words: string, place: string, said: Claimer) {
+  if (/only when the dip pipe/.test(words)) said.says('never', place, words, 'by the pipe');
+  else if (/never empt/i.test(words)) said.says('never', place, words, 'never');
+}
+
 function depths(label: string, told: Told, said: Claimer) {
   const advised = /advised: (.*?)\./.exec(label)?.[1];
   for (const [name, option] of Object.entries(OPTIONS)) {
@@ -50,6 +56,7 @@ function depths(label: string, told: Told, said: Claimer) {
     }
     said.says(`possible|${option}`, 'how deep', `${name}: ${words}`, 'yes');
     if (mine) said.says('built', 'how deep', `${name}, advised ${advised}`, option);
+    if (mine) neverClaims(words, 'how deep', said);
     // Used otherwise than wished its depth is that of the recommendation.
     if (mine && /used as wished/.test(words)) {
       const size = new RegExp(`safe to (${LENGTH})`).exec(words)?.[1];
@@ -70,7 +77,7 @@ function risks(label: string, said: Claimer) {
     )?.[1];
     if (!row) continue;
     safeDepth(said, 'risk and depth', option, row.split(', at the wish')[0]!);
-    const risk = /at the wish (.*?)(?: \(|$)/.exec(row)?.[1];
+    const risk = /, at the wish (.*?)(?: \(|$)/.exec(row)?.[1];
     if (risk)
       said.span(
         `risk|${option}`,

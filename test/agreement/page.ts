@@ -77,6 +77,14 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
   emptied(said, at, order, told.of, pipe || never ? [] : only ? monthsIn(only) : YEAR);
   const deepest = new RegExp(`^Never deeper than (${LENGTH}):`).exec(margin)?.[1];
   const option = told.option ?? 'no-drain';
+  // A chance a year is none of a dig, nor of a drain that lacks something.
+  said.says('edge by the year', 'kinds', 'only the liner fails by the year', 'no');
+  if (
+    / (year|years)[ .]/.test(margin) &&
+    /^(Never deeper|Stop there)/.test(margin) &&
+    !/liner lifts/.test(margin)
+  )
+    said.says('edge by the year', 'margin', margin, 'yes');
   if (deepest) said.span(`safe depth|${option}`, 'margin', margin, lengthIn(deepest, 'down'));
 }
 
@@ -101,11 +109,15 @@ const STATE: Record<string, string> = {
 function factClaims({ facts }: Page, told: Told, said: Claimer) {
   const chance = facts.get('How often it fails') ?? '';
   const bare = chance.startsWith('As wished, with nothing done');
-  const fails = /fails (.*?)(?: \(|, set by|\.$)/.exec(chance)?.[1];
-  if (fails) said.span(bare ? 'often|no-drain' : `often|${told.of}`, 'how often', chance, oftenIn(fails));
+  const fails = /fails (.*?)(?: when emptied| \(|, set by|\.$)/.exec(chance)?.[1];
+  const month = new RegExp(`when emptied in (${MONTH})`).exec(chance)?.[1];
+  const about = month
+    ? `chance|${told.of}|emptied|${monthIn(month)}`
+    : `often|${bare ? 'no-drain' : told.of}`;
+  if (fails) said.span(about, 'how often', chance, oftenIn(fails));
   // Of the wish used as wished the chance of the option is the same one.
   const option = bare ? 'no-drain' : told.option;
-  if (fails && option && (bare || told.atWish))
+  if (fails && option && !month && (bare || told.atWish))
     said.span(`risk|${option}`, 'how often', chance, oftenIn(fails));
   const hand = facts.get('What is in hand') ?? '';
   const found = new RegExp(

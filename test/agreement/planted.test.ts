@@ -64,13 +64,13 @@ const PLANTED: Planted[] = [
   {
     name: 'a sign in the table of options',
     into: 'slope',
-    plant: inPage('metric', /(<td[^>]*>)\+(0\.\d\d\u00a0m<\/td>)/, '$1−$2'),
+    plant: inPage('metric', /(data-label="to spare when full, 1 year in 10">)\+/, '$1−'),
     about: /^to spare\|no-drain: /,
   },
   {
     name: 'a unit of what is in hand',
     into: 'slope',
-    plant: inPage('metric', /(in 50 stays \d+\u00a0)cm below/, '$1mm below'),
+    plant: inPage('metric', /(in 50 stays \d+[ \u00a0])cm below/, '$1mm below'),
     about: /^margin\|recommended\|/,
   },
   {

@@ -86,6 +86,7 @@ export function resultClaims(outputs: Outputs, told: Told) {
     at(`level|${key}`, row.level_m);
     if (row.water) at(`outside|${key}`, row.water.level_m);
     says(`allowed|${key}`, row.allowed ? 'yes' : 'no');
+    if (row.chance) at(`chance|${key}`, row.chance.middle);
     if (row.month === null) continue;
     if (row.situation === 'emptied') {
       const days = row.why === 'briefly' ? 24 * DAYS(result, outputs) : Number.POSITIVE_INFINITY;
@@ -96,7 +97,15 @@ export function resultClaims(outputs: Outputs, told: Told) {
       lowest(`lowest|${of}|${row.month}`, row.lowest_level_m);
     }
     if (row.situation === 'drain-blocked') lowest(`lowest blocked|${of}|${row.month}`, row.lowest_level_m);
-    if (row.situation === 'drawn-down') says(`even full|${of}|${row.month}`, row.allowed ? 'holds' : 'lifts');
+    if (row.situation === 'emptied') {
+      // A level that no water reaches, of a pond that fails oftener than accepted as it is kept.
+      const brim = told.full + (row.of === 'recommended' ? told.raise : 0);
+      const kept = result.situations.find(
+        (each: Json) => each.of === row.of && each.situation === 'drawn-down' && each.month === null,
+      );
+      const lifts = row.lowest_level_m !== null && row.lowest_level_m > brim && !kept.allowed;
+      says(`even full|${of}|${row.month}`, lifts ? 'lifts' : 'holds');
+    }
   }
   function lowest(about: string, level: number | null) {
     if (level === null) says(about, 'floor');
@@ -113,9 +122,7 @@ export function resultClaims(outputs: Outputs, told: Told) {
     at(`risk|${name}`, option.risk_at_wish.per_year);
     at(`to spare|${name}`, option.full.net_head_m.p10);
     at(`net middle|${name}`, option.full.net_head_m.p50);
-    option.lowest_safe_level_m.forEach((level: number | null, month: number) =>
-      lowest(`lowest|${name}|${month + 1}`, level),
-    );
+    for (const month of YEAR) lowest(`lowest|${name}|${month}`, option.lowest_safe_level_m[month - 1]);
   }
 
   says('go', GO[r.option] ?? 'dig');

@@ -39,7 +39,9 @@ it('months: the lowest level beside the water, in either system', () => {
 it('quantities: in the units of the reader; none without a drain', () => {
   const pipe = report.result.drain!.quantities.find(({ item }) => item.startsWith('solid pipe'))!;
   const [, length] = quantityTable(report, 'metric').rows.find(([item]) => item === pipe.item)!;
-  expect(Math.abs(Number.parseFloat(String(length)) - pipe.amount)).toBeLessThanOrEqual(0.0051);
+  // Up to what a shop sells, half a metre at most.
+  expect(Number.parseFloat(String(length))).toBeGreaterThanOrEqual(pipe.amount);
+  expect(Number.parseFloat(String(length)) - pipe.amount).toBeLessThan(0.5);
   expect(quantityTable(report, 'us').rows).toContainEqual(['flap valve', '1']);
   const dry = invented((each) => {
     each.result.drain = null;
