@@ -3,6 +3,7 @@ import { YEAR } from './amounts.js';
 import { claimer } from './claim.js';
 import type { Outputs } from './outputs.js';
 
+// biome-ignore lint/suspicious/noExplicitAny: read as whoever has the file alone reads it
 type Json = Record<string, any>;
 
 /** What is needed to know of whom a text speaks. */
