@@ -9,7 +9,7 @@ import {
   type Report,
   type Situation,
 } from '../contract/index.js';
-import { changeWords, monthWords } from '../text/index.js';
+import { changeWords, emptiedWords } from '../text/index.js';
 import { isUpkeep, oftenText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { obstacleWords } from './obstacleWords.js';
@@ -106,9 +106,7 @@ function usedOtherwise(
   const emptied = mine.filter(({ situation }) => situation === 'emptied');
   const months = emptied.filter(({ allowed }) => allowed).map(({ month }) => month!);
   const length = (metres: number) => formatQuantity(metres, 'length', units);
-  const how = change
-    ? changeWords(change, length)
-    : [months.length === 0 ? 'never emptied' : `emptied in ${monthWords(months)} only`];
+  const how = change ? changeWords(change, length) : [emptiedWords(result.recommendation, months)];
   const kept = mine.filter(
     ({ situation, month }) =>
       (situation === 'full' || situation === 'drawn-down' || situation === 'power-out') && month === null,

@@ -1,6 +1,6 @@
 import type { Report } from '../contract/report.js';
 import { chanceText, yearlyText } from '../text/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';
 import {
@@ -167,7 +167,7 @@ function tracesOf(line: DrawnLine, report: Report, units: UnitSystem, per_m: num
             y: [short(logAt(line, safe))],
             marker: { symbol: 'circle', size: 9, color: '#ffffff', line: { color: line.colour, width: 2.5 } },
             hoverinfo: 'text',
-            text: [`${name}: safe to ${formatQuantity(safe, 'length', units)}`],
+            text: [`${name}: safe to ${formatBound(safe, 'length', units, 'down')}`],
           },
         ];
   return [
@@ -207,8 +207,8 @@ function safeWords(line: DrawnLine, report: Report, units: UnitSystem): string {
   const option = report.result.options.find((each) => each.option === line.options[0])!;
   if (option.safe_depth_m === 0) return 'not safe at any depth';
   return option.safe_depth_m === null
-    ? `safe to ${unbroken(formatQuantity(option.depth_searched_m, 'length', units))} at least`
-    : `safe to ${unbroken(formatQuantity(option.safe_depth_m, 'length', units))}`;
+    ? `safe to ${unbroken(formatBound(option.depth_searched_m, 'length', units, 'down'))} at least`
+    : `safe to ${unbroken(formatBound(option.safe_depth_m, 'length', units, 'down'))}`;
 }
 
 function altOf(lines: DrawnLine[], report: Report, units: UnitSystem): string {

@@ -75,8 +75,8 @@ function costText(work: PossibleOption['work']): string | null {
 function depthText(safe: number | null, searched: number, units: UnitSystem): string {
   if (safe === 0) return 'at no depth';
   return safe === null
-    ? `${formatQuantity(searched, 'length', units)} at least`
-    : formatQuantity(safe, 'length', units);
+    ? `${formatBound(searched, 'length', units, 'down')} at least`
+    : formatBound(safe, 'length', units, 'down');
 }
 
 /** The sampling error, where it shows. */
@@ -147,7 +147,7 @@ export function quantityTable({ result }: Report, units: UnitSystem): Table {
   return worksTable(result.drain?.quantities ?? [], units);
 }
 
-/** Amounts to buy and to dig. */
+/** Amounts to buy and to dig, rounded up as the list for the shop has them. */
 export function worksTable(
   quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[],
   units: UnitSystem,

@@ -7,7 +7,7 @@ import {
   type Situation,
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
-import { monthWords } from '../text/index.js';
+import { emptiedWords } from '../text/index.js';
 import { WITH_OPTION } from '../text/say.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Verdict } from './drawing.js';
@@ -72,7 +72,7 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
     }),
   ];
   if (!isDoneOtherwise(recommendation, pond.depth_m)) {
-    if (!emptied.allowed) panels[1]!.note = whenWords(rows('no-drain', 'emptied'));
+    if (!emptied.allowed) panels[1]!.note = whenWords(rows('no-drain', 'emptied'), recommendation);
     return panels;
   }
   const advised = keptRow(rows('recommended', 'full'), rows('recommended', 'drawn-down'));
@@ -94,17 +94,18 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
     const title = `${when(shown)}, ${by}`;
     const note = worst.allowed
       ? null
-      : `Not in ${monthName(worst.month!)}: ${WHY_WORDS[worst.why]} then. ${whenWords(mine)}`;
+      : `Not in ${monthName(worst.month!)}: ${WHY_WORDS[worst.why]} then. ${whenWords(mine, recommendation)}`;
     return [...panels, panelOf(report, units, { ...done, row: shown, pond_m: null, title, note })];
   }
-  const note = `${whenWords(mine)} In ${monthName(worst.month!)} ${WHY_WORDS[worst.why]} when empty.`;
+  const note = `${whenWords(mine, recommendation)} In ${monthName(worst.month!)} ${WHY_WORDS[worst.why]} when empty.`;
   return [...panels, panelOf(report, units, { ...advised, ...done, title: `${advised.title}, ${by}`, note })];
 }
 
 /** Months in which it may be emptied. */
-function whenWords(rows: Situation[]): string {
+function whenWords(rows: Situation[], recommendation: Recommendation): string {
   const free = rows.filter(({ allowed }) => allowed).map(({ month }) => month!);
-  return free.length === 0 ? 'Never empty it.' : `Empty it only in ${monthWords(free)}.`;
+  const order = emptiedWords(recommendation, free);
+  return order === 'never emptied' ? 'Never empty it.' : `Empty it ${order.replace(/^emptied /, '')}.`;
 }
 
 /** Full, or, where only that fails, as low as it usually falls. */

@@ -1,5 +1,6 @@
 import type { Report, Situation } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { liftsEvenFull } from './evenFull.js';
 import { doneWords, hoursEmpty, isDoneOtherwise, spareWords } from './waterPanels.js';
 import { monthName, sentence, WHY_WORDS } from './words.js';
 import { type MonthStrip, monthStrips, monthWaters, onlyWords } from './yearMonths.js';
@@ -20,6 +21,13 @@ export function yearWords(report: Report, units: UnitSystem = report.units): str
     report.result.situations.find(
       (each) => each.of === of && each.situation === 'drawn-down' && each.month === month,
     );
+  const raised = report.pond.full_level_m + report.result.recommendation.raise_m;
+  const lifting = (of: Situation['of'], full: number) =>
+    liftsEvenFull(
+      report.result.situations.filter((each) => each.of === of),
+      full,
+    );
+  const lifts = { own: lifting('no-drain', report.pond.full_level_m), mine: lifting('recommended', raised) };
   const otherwise = isDoneOtherwise(report.result.recommendation, report.pond.depth_m);
   return Array.from({ length: 12 }, (_, at) => {
     const water = waters[at];
@@ -33,12 +41,17 @@ export function yearWords(report: Report, units: UnitSystem = report.units): str
             }${water.ring_m === null ? '' : `; in the dug ring ${placeWords(water.ring_m, units)}`}`,
           ]
         : []),
-      ...(own && !own.allowed ? ['with nothing done: not safe even when kept full'] : []),
-      ...(mine && !mine.allowed ? [`${doneWords(report, units)}: not safe even when kept full`] : []),
+      ...keptWords('with nothing done', own, lifts.own.includes(at + 1)),
+      ...(otherwise ? keptWords(doneWords(report, units), mine, lifts.mine.includes(at + 1)) : []),
       ...strips.map((strip) => stripWords(strip, at, report, units)),
     ];
     return `${monthName(at + 1)}: ${parts.map((part, i) => (i === 0 ? part : sentence(part))).join('. ')}.`;
   });
+}
+
+function keptWords(by: string, kept: Situation | undefined, lifts: boolean): string[] {
+  if (lifts) return [`${by}: not safe even when kept full`];
+  return kept && !kept.allowed ? [`${by}: not safe at its usual low level`] : [];
 }
 
 function placeWords(level: number, units: UnitSystem): string {

@@ -2,7 +2,7 @@ import type { DepthCurve, Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { ADVICE_NAMES } from '../figures/words.js';
 import { chanceText } from '../text/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, type UnitSystem } from '../units/index.js';
 
 /** Accepted chances a year shown beside the survey's own. */
 const BESIDE = [0.01, 0.05];
@@ -23,7 +23,7 @@ export function acceptedRisksTable({ curves, accepted_risk }: Report, units: Uni
         ...accepted.map((chance) => {
           const depth = deepestSafe(curve, chance, accepted_risk);
           if (depth === undefined) return 'at no depth';
-          const words = formatQuantity(depth, 'length', units);
+          const words = formatBound(depth, 'length', units, 'down');
           return depth === curve.depth_m.at(-1) ? `${words} at least` : words;
         }),
       ]),

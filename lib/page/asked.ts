@@ -2,7 +2,7 @@
 
 import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../contract/index.js';
 import { ADVICE_NAMES, listText } from '../figures/words.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
@@ -11,7 +11,8 @@ const WORTH_NAMING = 0.05;
 export function wishWords(report: Report, units: UnitSystem): string {
   const { options, recommendation } = report.result;
   const wish = report.pond.depth_m;
-  const size = (value: number) => formatQuantity(value, 'length', units);
+  // Somebody digs by it.
+  const size = (value: number) => formatBound(value, 'length', units, 'down');
   const bare = options.find(({ option }) => option === 'no-drain');
   const advised = advisedOption(report.result);
   const may = ({ safe_depth_m: safe, depth_searched_m }: OptionResult) =>

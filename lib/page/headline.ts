@@ -3,7 +3,6 @@
 import {
   advisedOption,
   BEFORE_DIGGING,
-  type ChanceRange,
   type DepthCurve,
   type Governs,
   type OptionName,
@@ -13,9 +12,10 @@ import {
 } from '../contract/index.js';
 import { monthsToEmpty } from '../decision/index.js';
 import { decidingRows } from '../figures/situationTables.js';
+import { monthsPlanned } from '../figures/waterPanels.js';
 import { monthName } from '../figures/words.js';
 import { changeWords } from '../text/changeWords.js';
-import { monthWords } from '../text/index.js';
+import { emptiedWords } from '../text/index.js';
 import { oftenText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { insteadWords } from './verdict.js';
@@ -108,15 +108,18 @@ function answerWords(report: Report, units: UnitSystem): string {
   }
   if (as_built) return 'Keep the old drain: it works.';
   const built = advisedOption(report.result)?.option ?? 'no-drain';
-  const changed = change ? `, if it is ${changeWords(change, size).join(' and ')}` : '';
+  // Of the months the rules know more than the one that was tried.
+  const { emptied_in, ...others } = change ?? {};
+  const told = changeWords(others, size);
+  const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
-  const emptied = change ? '' : emptiedOrder(report);
+  const emptied = emptiedOrder(report);
   const place = report.outlet?.name ?? 'the outlet';
   if (report.pond.existing)
     return built === 'no-drain' && raise_m === 0
-      ? `Leave it as it is${changed || emptied}.`
-      : `Rebuild it${BUILT[built](place)}${raised}${vent}${changed || emptied}.`;
+      ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
+      : `Rebuild it${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
   return `${yes}${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
 }
@@ -125,7 +128,7 @@ function answerWords(report: Report, units: UnitSystem): string {
 function emptiedOrder({ result }: Report): string {
   const months = monthsToEmpty(result.recommendation);
   if (months.length === 12) return '';
-  return months.length === 0 ? ', never emptied' : `, emptied only in ${monthWords(months)}`;
+  return `, ${emptiedWords(result.recommendation, months)}`;
 }
 
 /** Down to where it holds, and what happens deeper. */
@@ -165,6 +168,8 @@ interface Edge {
   chance: number;
 }
 
+const LIFTS = /^lift-/;
+
 /** The first depth below one that is not safe; undefined where all that were reckoned are. */
 function edgeOf({ depth_m, safe, governs, per_year, per_dig }: DepthCurve, from: number): Edge | undefined {
   const at = depth_m.findIndex((depth, i) => depth > from + 1e-9 && !safe[i]);
@@ -173,38 +178,53 @@ function edgeOf({ depth_m, safe, governs, per_year, per_dig }: DepthCurve, from:
     safe: Math.max(depth_m[at - 1] ?? from, from),
     fails: depth_m[at]!,
     governs: governs[at]!,
-    chance: per_year[at]! > per_dig[at]! ? per_year[at]! : 0,
+    // A chance a year is of the liner, never of a dig or of what a drain lacks.
+    chance: LIFTS.test(governs[at]!) && per_year[at]! > per_dig[at]! ? per_year[at]! : 0,
   };
 }
 
 function chanceWords(report: Report): string {
   const rows = decidingRows(report);
-  const advised = rows.some(({ of }) => of === 'recommended');
+  if (!rows.some(({ of }) => of === 'recommended')) {
+    // Emptied in the months wished, and in no other.
+    const bare = possibleOption(report.result, 'no-drain');
+    return bare
+      ? `As wished, with nothing done, it fails ${oftenText(bare.risk_at_wish.per_year)}.`
+      : 'No chance can be given yet.';
+  }
   const counted = rows.filter(
     ({ situation, allowed }) =>
-      situation === 'drawn-down' ||
-      situation === 'power-out' ||
-      (situation === 'emptied' && (allowed || !advised)),
+      situation === 'drawn-down' || situation === 'power-out' || (situation === 'emptied' && allowed),
   );
-  const worst = counted
-    .map(({ chance }) => chance)
-    .filter((chance) => chance !== null)
-    .reduce<ChanceRange | undefined>((a, b) => (a && a.middle >= b.middle ? a : b), undefined);
+  const planned = monthsPlanned(report);
+  const asPlanned = ({ month }: Situation) => month === null || planned.includes(month);
+  const [wished, any] = [worstOf(counted.filter(asPlanned)), worstOf(counted)];
+  const same = wished && any && oftenText(wished.chance!.middle) === oftenText(any.chance!.middle);
+  const row = same ? wished : any;
+  const worst = row?.chance;
   if (!worst) return 'No chance can be given yet.';
+  // It may be emptied in more months than it is to be: then the chance is of another use than the one wished.
+  const when = asPlanned(row) ? '' : ` when emptied in ${monthName(row.month!)}`;
   const often = oftenText(worst.middle);
   // Where the bad end reads like the middle nothing is told by it.
   const between =
     worst.middle >= 0.001 && oftenText(worst.high) !== often
       ? ` (from ${bare(worst.low)} to ${bare(worst.high)}, by what is not known)`
       : '';
-  if (!advised) return `As wished, with nothing done, it fails ${often}${between}.`;
   const by =
     worst.middle < 0.001
       ? ''
       : worst.from === 'upkeep'
         ? `, set by how well ${report.result.recommendation.also.includes('drain-to-sump') || advisedOption(report.result)?.option === 'drain-to-sump' ? 'drain and pumps are' : 'drain and flap are'} looked after`
         : '';
-  return `It fails ${often}${between}${by}.`;
+  return `It fails ${often}${when}${between}${by}.`;
+}
+
+/** The row that fails most often, of those with a chance. */
+function worstOf(rows: Situation[]): Situation | undefined {
+  return rows
+    .filter(({ chance }) => chance !== null)
+    .reduce<Situation | undefined>((a, b) => (a && a.chance!.middle >= b.chance!.middle ? a : b), undefined);
 }
 
 const bare = (chance: number) => oftenText(chance).replace(/^about /, '');

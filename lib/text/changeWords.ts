@@ -10,7 +10,7 @@ export function changeWords(
   length: (metres: number) => string,
 ): string[] {
   return [
-    ...(emptied_in ? [`emptied in ${monthWords(emptied_in)} only`] : []),
+    ...(emptied_in ? [`emptied in ${monthWords(emptied_in)} instead`] : []),
     ...(kept_within_m !== undefined ? [`topped up whenever it has fallen by ${length(kept_within_m)}`] : []),
     ...(days_empty !== undefined ? [`emptied for ${days_empty} days at most`] : []),
   ];

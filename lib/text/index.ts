@@ -4,6 +4,7 @@ export * from './changeWords.js';
 export * from './conditionText.js';
 export * from './drainNames.js';
 export * from './drainWords.js';
+export * from './emptiedWords.js';
 export * from './flotationWords.js';
 export * from './inputNames.js';
 export * from './measurementText.js';

@@ -1,0 +1,265 @@
+/** The claims of a page: its first screen, its steps, its sentences. Tables and figures are read beside. */
+import {
+  LENGTH,
+  lengthIn,
+  MONTH,
+  MONTHS_SAID,
+  monthIn,
+  monthsIn,
+  oftenIn,
+  percentIn,
+  placeIn,
+  YEAR,
+} from './amounts.js';
+import { type Claimer, claimer } from './claim.js';
+import { figureClaims } from './figures.js';
+import { type Page, pageOf } from './html.js';
+import { OPTIONS, type Told } from './survey.js';
+import { tableClaims } from './tables.js';
+import { yearClaims } from './yearText.js';
+
+export function pageClaims(html: string, units: string, told: Told) {
+  const said = claimer(`page in ${units}`);
+  const page = pageOf(html);
+  orderClaims(page, told, said);
+  factClaims(page, told, said);
+  ruleClaims(page.steps, page.stepsTitle, told, said);
+  sentenceClaims(page, told, said);
+  figureClaims(page.figures, told, said);
+  tableClaims(page.tables, told, said);
+  yearClaims(page.months, told, said);
+  return said.claims;
+}
+
+const BUILT: [RegExp, string][] = [
+  [/without a drain/, 'no-drain'],
+  [/with rain water kept away/, 'surface-water-only'],
+  [/with a drain uphill/, 'cutoff-drain'],
+  [/with a drain to /, 'drain-to-outlet'],
+  [/with a drain and a pump/, 'drain-to-sump'],
+  [/with a concrete slab/, 'ballast'],
+  [/raised/, 'raise-pond'],
+];
+
+function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
+  const at = 'order';
+  const go = /^(Yes|Leave it|Rebuild it|Keep the old drain|Let the water out)/.test(order)
+    ? 'dig'
+    : /^Not yet/.test(order)
+      ? 'wait'
+      : /^Not (here|at this spot)/.test(order)
+        ? 'elsewhere'
+        : /^No: do not dig/.test(order)
+          ? 'never'
+          : undefined;
+  if (!go) throw new Error(`an order that nobody can read: '${order}'`);
+  said.says('go', at, order, go);
+  const depth = new RegExp(`^Yes, (?:but only )?(${LENGTH}) deep`).exec(order)?.[1];
+  if (depth) said.span('depth', at, order, lengthIn(depth, 'near'));
+  const raised = new RegExp(`raised (${LENGTH})`).exec(order)?.[1];
+  if (raised) said.span('raise', at, order, lengthIn(raised, 'near'));
+  if (go !== 'dig') return;
+  if (/^(Yes|Rebuild)/.test(order)) {
+    if (!raised) said.span('raise', at, order, { low: 0, high: 0 });
+    const built = BUILT.find(([words]) => words.test(order))?.[1];
+    if (built) said.says('built', at, order, built);
+  }
+  if (/^(Yes|Leave|Rebuild)/.test(order))
+    said.says('vent', at, order, /with a gas vent/.test(order) ? 'yes' : 'no');
+  if (/^Leave/.test(order)) said.says('built', at, order, 'no-drain');
+  if (/^(Keep|Let)/.test(order)) return;
+  const only = new RegExp(`emptied (?:only )?in (${MONTHS_SAID})`).exec(order)?.[1];
+  const pipe = /emptied only when the dip pipe/.test(order);
+  const never = /never emptied/.test(order);
+  if (pipe || never) said.says('never', at, order, pipe ? 'by the pipe' : 'never');
+  // Done otherwise in something else than months: of the months it says nothing.
+  if (/ if it is /.test(order) && !only) return;
+  emptied(said, at, order, told.of, pipe || never ? [] : only ? monthsIn(only) : YEAR);
+  const deepest = new RegExp(`^Never deeper than (${LENGTH}):`).exec(margin)?.[1];
+  const option = told.option ?? 'no-drain';
+  // A chance a year is none of a dig, nor of a drain that lacks something.
+  said.says('edge by the year', 'kinds', 'only the liner fails by the year', 'no');
+  if (
+    / (year|years)[ .]/.test(margin) &&
+    /^(Never deeper|Stop there)/.test(margin) &&
+    !/liner lifts/.test(margin)
+  )
+    said.says('edge by the year', 'margin', margin, 'yes');
+  if (deepest) said.span(`safe depth|${option}`, 'margin', margin, lengthIn(deepest, 'down'));
+}
+
+/** It may be emptied in those months, whether or not for some days only, and in no other. */
+export function emptied(said: Claimer, place: string, text: string, of: string, months: number[]) {
+  for (const month of YEAR)
+    said.says(
+      `empty|${of}|${month}`,
+      place,
+      text,
+      ...(months.includes(month) ? ['free', 'limited'] : ['no']),
+    );
+}
+
+const STATE: Record<string, string> = {
+  full: 'full',
+  'as low as it gets in use': 'drawn-down',
+  emptied: 'emptied',
+  'emptied with the outlet in flood': 'outlet-flood',
+};
+
+function factClaims({ facts }: Page, told: Told, said: Claimer) {
+  const chance = facts.get('How often it fails') ?? '';
+  const bare = chance.startsWith('As wished, with nothing done');
+  const fails = /fails (.*?)(?: when emptied| \(|, set by|\.$)/.exec(chance)?.[1];
+  const month = new RegExp(`when emptied in (${MONTH})`).exec(chance)?.[1];
+  const about = month
+    ? `chance|${told.of}|emptied|${monthIn(month)}`
+    : `often|${bare ? 'no-drain' : told.of}`;
+  if (fails) said.span(about, 'how often', chance, oftenIn(fails));
+  // Of the wish used as wished the chance of the option is the same one.
+  const option = bare ? 'no-drain' : told.option;
+  if (fails && option && !month && (bare || told.atWish))
+    said.span(`risk|${option}`, 'how often', chance, oftenIn(fails));
+  const hand = facts.get('What is in hand') ?? '';
+  const found = new RegExp(
+    `^With the pond (.*?)(?: in (${MONTH}))?( and nothing done)?, the highest water of 1 year in (\\d+) (stays|stands) (${LENGTH}) (below|too high)`,
+  ).exec(hand);
+  if (found) {
+    const [, state, month, nothing, , , size, side] = found;
+    const span = lengthIn(size!, side === 'below' ? 'down' : 'up', true);
+    const of = nothing ? 'no-drain' : told.of;
+    said.span(
+      `margin|${of}|${STATE[state!]}|${month ? monthIn(month) : 'year'}`,
+      'what is in hand',
+      hand,
+      side === 'below' ? span : { low: -span.high, high: -span.low },
+    );
+  } else if (!/^Nothing can be told/.test(hand)) throw new Error(`nobody can read '${hand}'`);
+  const next = facts.get('Next') ?? '';
+  said.says('to measure', 'next', next, /What could change this most/.test(next) ? 'yes' : 'no');
+}
+
+/** Rules of use as they are written; on the page and in `result.json`. */
+export function ruleClaims(steps: string[], title: string, told: Told, said: Claimer) {
+  said.says(
+    'go',
+    'steps',
+    title,
+    ...(title === 'Do this' ? ['dig', 'wait'] : ['wait', 'elsewhere', 'never']),
+  );
+  const lifts: number[] = [];
+  for (const step of steps) {
+    const dug = new RegExp(
+      `^No deeper than (${LENGTH}) below the lowest ground at the rim(?:, counted from the rim as raised by (${LENGTH}))?`,
+    ).exec(step);
+    if (dug) said.span('depth', 'steps', step, lengthIn(dug[1]!, 'near'));
+    if (dug && !told.existing)
+      said.span('raise', 'steps', step, dug[2] ? lengthIn(dug[2], 'near') : { low: 0, high: 0 });
+    const only = new RegExp(
+      `Empty it only in (${MONTHS_SAID})(?: for at most \\d+ days?)?(?:, or in (${MONTHS_SAID}))?`,
+    ).exec(step);
+    if (only)
+      emptied(said, 'steps', step, told.of, [...monthsIn(only[1]!), ...(only[2] ? monthsIn(only[2]) : [])]);
+    const not = new RegExp(`(?:Do not|Never) empty it in (${MONTHS_SAID})(.*)`).exec(step);
+    if (not) {
+      for (const month of not[1] === 'any month' ? YEAR : monthsIn(not[1]!))
+        said.says(`empty|${told.of}|${month}`, 'steps', step, 'no');
+      if (not[1] === 'any month')
+        said.says('never', 'steps', step, /without reading/.test(not[2]!) ? 'by the pipe' : 'never');
+    }
+    const above = /in the worst month no lower than (.*?)\.$/.exec(step)?.[1];
+    if (above) said.span('keep above', 'steps', step, placeIn(above, 'up'));
+    const full = new RegExp(`too high even for the full pond (?:in )?(${MONTHS_SAID})`).exec(step)?.[1];
+    if (full) lifts.push(...monthsIn(full));
+  }
+  for (const month of lifts)
+    said.says(`even full|${told.of}|${month}`, 'steps', 'even full it may lift', 'lifts');
+}
+
+const WITH: [RegExp, string][] = [
+  [/^With no drain/, 'no-drain'],
+  [/^With surface water kept out/, 'surface-water-only'],
+  [/^With a cut-off drain uphill/, 'cutoff-drain'],
+  [/^With the drain to an outlet/, 'drain-to-outlet'],
+  [/^With the drain to a pumped sump/, 'drain-to-sump'],
+  [/^With the pond raised/, 'raise-pond'],
+  [/^With the slab/, 'ballast'],
+];
+/** Words split into the part of each option. */
+const parts = (words: string) => words.split(/(?<=[.)]) (?=With )/);
+const optionOf = (part: string) => WITH.find(([words]) => words.test(part))?.[1];
+
+function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
+  const [wish = ''] = [...paragraphs]
+    .filter(([title]) => title.startsWith('May I dig'))
+    .map(([, words]) => words);
+  for (const [, name, may] of wish.matchAll(
+    /With (nothing done|what is recommended \((.*?)\)): (?=no|yes)/g,
+  )) {
+    const option = name === 'nothing done' ? 'no-drain' : OPTIONS[may!]!;
+    const answer = wish.slice(wish.indexOf(`With ${name}: `)).split(': ')[1]!;
+    safeDepth(said, 'as wished', option, answer.replace(/ at least.*/, ' at least'));
+  }
+  const advice = wish.slice(wish.search(/(?:yes|no)[^.]*\d[^.]*\. (?!But)|\. (?=[A-Z][^.]*dug)/));
+  const dug = new RegExp(`, dug (${LENGTH}) deep(?: and raised by (${LENGTH}))?\\.`).exec(advice);
+  if (dug) said.span('depth', 'advice', advice.slice(0, 80), lengthIn(dug[1]!, 'near'));
+  if (dug?.[2]) said.span('raise', 'advice', advice.slice(0, 80), lengthIn(dug[2], 'near'));
+  if (/No drain is needed|and no drain is needed/.test(wish))
+    said.says(
+      'built',
+      'reason',
+      'No drain is needed',
+      'no-drain',
+      'surface-water-only',
+      'raise-pond',
+      'ballast',
+    );
+  if (/empty it only when the dip pipe shows/.test(wish))
+    said.says('never', 'reason', 'empty it only when the dip pipe shows the water below', 'by the pipe');
+
+  for (const part of parts(paragraphs.get('When it is full') ?? '')) {
+    const option = optionOf(part);
+    const size = new RegExp(`(${LENGTH}) or more`).exec(part)?.[1];
+    if (!option || !size) continue;
+    const span = lengthIn(size, 'down');
+    const below = /rises|too low/.test(part);
+    said.span(
+      `to spare|${option}`,
+      'when it is full',
+      part,
+      below ? { low: -span.high, high: -span.low } : span,
+    );
+  }
+  for (const part of parts(paragraphs.get('When it is emptied') ?? '')) {
+    const option = optionOf(part);
+    if (!option) continue;
+    const of =
+      option === told.option && (option !== 'no-drain' || !told.asWished) && part.match(/may be/)
+        ? told.of
+        : option;
+    const bare = option === 'no-drain' && !(told.option === 'no-drain' && lastOf(paragraphs, part));
+    const who = bare ? 'no-drain' : of;
+    const only = new RegExp(`may be emptied in (${MONTHS_SAID})`).exec(part)?.[1];
+    if (only) emptied(said, 'when it is emptied', part, who, monthsIn(only));
+    const level = new RegExp(`in (${MONTH}) its level must not fall below (${LENGTH})`).exec(part);
+    if (level)
+      said.span(`lowest|${who}|${monthIn(level[1]!)}`, 'when it is emptied', part, lengthIn(level[2]!, 'up'));
+  }
+  const change = /\(chance (.*?)\):/.exec(paragraphs.get('What is not known') ?? '')?.[1];
+  if (change) said.span('chance to change', 'what is not known', change, percentIn(change));
+}
+
+/** Of two that speak of no drain the last is of what is recommended. */
+function lastOf(paragraphs: Map<string, string>, part: string): boolean {
+  return parts(paragraphs.get('When it is emptied') ?? '').at(-1) === part;
+}
+
+/** `at no depth`, `1.25 m`, `2.00 m at least`. */
+export function safeDepth(said: Claimer, place: string, option: string, words: string) {
+  const about = `safe depth|${option}`;
+  if (/at no depth|not even shallow|not safe at any depth/.test(words)) {
+    said.span(about, place, words, { low: 0, high: 0 });
+    return;
+  }
+  const size = new RegExp(LENGTH).exec(words)?.[0];
+  if (size) said.span(about, place, words, lengthIn(size, 'down'));
+}
