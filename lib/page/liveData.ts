@@ -11,4 +11,6 @@ export interface LiveData {
   leftOut: PrivatePart[];
   /** date of issue of the page, ISO 8601 */
   issued?: string;
+  /** the what-if that the page opens with, as the fragment of an address */
+  tried?: string;
 }

@@ -1,7 +1,7 @@
 import { basisOf } from '../basis/index.js';
 import type { OptionName } from '../contract/index.js';
 import { type Assessment, type Decision, explained, type Judged, judge } from '../decision/index.js';
-import { NOTHING } from '../heads/index.js';
+import { type Measures, NOTHING } from '../heads/index.js';
 import { outletsOf } from '../options/index.js';
 import { monthlyLimits, verdictAt } from '../reliability/index.js';
 import {
@@ -15,17 +15,21 @@ import {
 import type { Survey } from '../survey/index.js';
 import { drainFor } from '../works/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
-import { changesOf, type TriedNumbers } from './tried.js';
+import { changesOf, type TriedNumbers, waterKey } from './tried.js';
 
 /** What may be tried; absent: as surveyed. */
 export interface WhatIf extends TriedNumbers {
   /** absent: what is recommended for the rest */
   option?: OptionName;
+  /** never, or in any month; absent: in the months wished */
+  emptied?: 'never' | 'any';
   /** run-off as surveyed, or turned away with the ring capped */
   runoff?: 'as-is' | 'kept-out';
   /** years of the weather that are counted */
   years?: Years;
 }
+
+const EMPTIED = { never: [] as number[], any: 'any' } as const;
 
 /**
  * Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes.
@@ -53,7 +57,8 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
   return (change) => {
     const surveyed = siteFor(change);
     const site = { ...arranged(surveyed, change, movedOf(surveyed)), water: waterFor(change) };
-    last = judge(site, changesOf(change, 'kept'), last);
+    const emptied = change.emptied && { emptiedIn: EMPTIED[change.emptied] };
+    last = judge(site, { ...changesOf(change, 'kept'), ...emptied }, last);
     return change.option === undefined ? last : withOption(last, change.option);
   };
 }
@@ -66,11 +71,6 @@ function kept<T>(make: (change: WhatIf) => T, keyOf: (change: WhatIf) => string)
     if (last?.key !== key) last = { key, made: make(change) };
     return last.made;
   };
-}
-
-/** Changes with the same key share one simulation of the water. */
-export function waterKey(change: WhatIf): string {
-  return JSON.stringify(changesOf(change, 'dug'));
 }
 
 /**
@@ -129,8 +129,12 @@ function arranged(site: Site, change: WhatIf, outlet: string | undefined): Site 
 
 /** The assessment with an option of it in the place of what is recommended, at the depth tried. */
 export function withOption(a: Judged, option: OptionName): Judged {
+  return withMeasures(a, option, a.options.find(({ name }) => name === option)?.measures ?? NOTHING);
+}
+
+/** The assessment with measures in the place of what is recommended, under the name of an option. */
+export function withMeasures(a: Judged, option: OptionName, measures: Measures): Judged {
   const { site, basis } = a;
-  const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
   const { depth } = site.pond;
   const verdict = verdictAt(basis, measures, depth);
   const decision: Decision = {

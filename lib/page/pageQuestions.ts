@@ -1,0 +1,60 @@
+/** What the page asks of the library in its worker, and what comes back: data only, fit to be sent. */
+import type { OptionName } from '../contract/index.js';
+import type { FigureSize } from '../figures/layout.js';
+import type { UnitSystem } from '../units/index.js';
+import type { PrivatePart } from './leaveOut.js';
+import type { LiveData } from './liveData.js';
+import type { Photos } from './record.js';
+import type { NumberKey } from './tried.js';
+import type { WhatIf } from './whatIf.js';
+import type { Standing } from './whatIfAnswer.js';
+
+/** A choice among the controls: its values with their words. */
+export interface Choice {
+  key: 'option' | 'emptied' | 'runoff' | 'years';
+  label: string;
+  /** the empty value is the survey's own */
+  choices: [value: string, words: string][];
+}
+
+/** Which controls a survey has. */
+export interface Controls {
+  numbers: [key: NumberKey, surveyed: number][];
+  choices: Choice[];
+  /** a change of size runs the water again */
+  ring: boolean;
+  /** what is held built where nothing is picked */
+  held: OptionName;
+}
+
+/** What is shown of what is tried: words, and markup that the library made. */
+export interface Shown {
+  headline: string;
+  standing: Standing;
+  used: string;
+  chances: string;
+  compared: string;
+  buy: string;
+  section: string;
+  risk: string;
+}
+
+/** Each question with its answer. */
+export interface Questions {
+  /** comes first */
+  open: { ask: { data: LiveData }; answer: Controls };
+  try: { ask: { change: WhatIf; units: UnitSystem; size: FigureSize; name: string }; answer: Shown };
+  /** the body of the page in a system of units */
+  body: { ask: { units: UnitSystem; photos: Photos }; answer: string };
+  /** the page as it is saved */
+  copy: {
+    ask: { units: UnitSystem; photos: Photos; script: string; parts: PrivatePart[]; tried?: string };
+    answer: string;
+  };
+}
+
+export type QuestionName = keyof Questions;
+/** A question as it is sent. */
+export type PageRequest = { [K in QuestionName]: { id: number; page: K; ask: Questions[K]['ask'] } }[QuestionName];
+/** An answer as it comes back. */
+export type PageReply = { id: number } & ({ answer: unknown } | { failed: string });
