@@ -101,12 +101,17 @@ export function riskDepthFigure(
       yanchor: 'bottom',
       font: { color: ALARM },
     }),
-    label(`${tried ? 'tried' : 'wish'} ${formatQuantity(pond.depth_m, 'length', units)}`, short(pond.depth_m * per_m), 1, {
-      yref: 'paper',
-      yanchor: 'bottom',
-      xanchor: pond.depth_m > 0.7 * deepest ? 'right' : 'center',
-      font: { color: INK },
-    }),
+    label(
+      `${tried ? 'tried' : 'wish'} ${formatQuantity(pond.depth_m, 'length', units)}`,
+      short(pond.depth_m * per_m),
+      1,
+      {
+        yref: 'paper',
+        yanchor: 'bottom',
+        xanchor: pond.depth_m > 0.7 * deepest ? 'right' : 'center',
+        font: { color: INK },
+      },
+    ),
     label('Chance in a year that liner or sides fail', 0, 1, {
       xref: 'paper',
       yref: 'paper',
@@ -160,7 +165,12 @@ export function riskDepthFigure(
 }
 
 /** What is tried, on the line of its option or where its own chance has it. */
-function triedMark({ option, per_year }: TriedPoint, lines: DrawnLine[], depth: number, per_m: number): object[] {
+function triedMark(
+  { option, per_year }: TriedPoint,
+  lines: DrawnLine[],
+  depth: number,
+  per_m: number,
+): object[] {
   const line = lines.find(({ options }) => options.includes(option));
   if (!line) return [];
   const at = per_year < LEAST ? Math.min(logAt(line, depth), Math.log10(LEAST)) : Math.log10(per_year);

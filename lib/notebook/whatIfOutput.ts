@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
 import { visible } from '../figures/visible.js';
-import { holder, PANEL_STYLE, viewOf } from '../page/index.js';
+import { holder, PANEL_STYLE, toldTried, viewOf } from '../page/index.js';
 import { inlineScript } from '../page/policy.js';
 import type { Survey } from '../survey/index.js';
 import { type Html, untypeset } from './display.js';
@@ -23,7 +23,8 @@ export async function whatIfOutput(
 ): Promise<Html> {
   const held = holder(survey, { seed, samples });
   const own = held.asked({});
-  const view = viewOf(held, own, own, survey.site.show_units ?? 'metric');
+  const units = survey.site.show_units ?? 'metric';
+  const view = viewOf(held, own, toldTried(own, units), units);
   const alt = visible(`${view.headline} ${view.chances}`);
   const json = scriptJson({ survey, seed, samples, version: VERSION, leftOut: [] });
   const id = `what-if-${createHash('sha256').update(json).digest('hex').slice(0, 12)}`;

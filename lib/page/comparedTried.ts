@@ -1,12 +1,12 @@
 /** The survey against what is tried, in one small table. */
 import type { Situation } from '../contract/index.js';
-import { type Judged, monthsFree } from '../decision/index.js';
-import { decidingRows } from '../figures/situationTables.js';
+import { monthsFree } from '../decision/index.js';
 import type { Table } from '../figures/table.js';
-import { reportOf } from '../report/index.js';
-import { monthWords } from '../text/index.js';
 import { sentence } from '../figures/words.js';
+import { situationsOf } from '../report/index.js';
+import { monthWords } from '../text/index.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Tried } from './heldMeasures.js';
 import { yearsText } from './whatIfAnswer.js';
 
 /** States of a pond whose margin is told. */
@@ -14,11 +14,10 @@ const STATES: readonly Situation['situation'][] = ['full', 'drawn-down', 'emptie
 
 /**
  * The table.
- * @param survey - judged as surveyed, with what is held built; undefined where it cannot be had
- * @param tried - the same of what is tried
+ * @param survey - as surveyed, with what is held built
+ * @param tried - from {@link toldTried}
  */
-export function comparedTried(survey: Judged | undefined, tried: Judged | undefined, units: UnitSystem): Table {
-  const columns = [told(survey, units), told(tried, units)] as const;
+export function comparedTried(survey: TriedColumn, tried: TriedColumn): Table {
   return {
     name: 'The survey and what is tried',
     columns: [
@@ -26,29 +25,28 @@ export function comparedTried(survey: Judged | undefined, tried: Judged | undefi
       { key: 'survey', label: 'as surveyed' },
       { key: 'tried', label: 'as tried' },
     ],
-    rows: Object.keys(columns[1]).map((key) => [
-      key,
-      columns[0][key as keyof Told],
-      columns[1][key as keyof Told],
-    ]),
+    rows: (Object.keys(tried) as (keyof TriedColumn)[]).map((key) => [key, survey[key], tried[key]]),
   };
 }
 
-interface Told {
+/** A column of the table. */
+export interface TriedColumn {
   Depth: string;
   'It fails': string;
   'To spare': string;
   'May be emptied': string;
 }
 
-function told(a: Judged | undefined, units: UnitSystem): Told {
-  const verdict = a?.decision.verdict;
-  if (!a || !verdict)
-    return { Depth: 'not possible', 'It fails': '–', 'To spare': '–', 'May be emptied': '–' };
+/** What is tried in the cells of a column. */
+export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): TriedColumn {
+  const Depth = formatQuantity(basis.site.pond.depth, 'length', units);
+  const none = 'not possible';
+  if (!a || stop) return { Depth, 'It fails': none, 'To spare': none, 'May be emptied': none };
+  const { verdict } = a.decision;
   const months = monthsFree(a.limits.lowestSafeLevel);
   const margin = leastMargin(a);
   return {
-    Depth: formatQuantity(a.site.pond.depth, 'length', units),
+    Depth,
     'It fails': verdict.chance.lacks ? 'it does not work' : yearsText(verdict),
     'To spare':
       margin === undefined
@@ -57,14 +55,19 @@ function told(a: Judged | undefined, units: UnitSystem): Told {
           ? formatGap(margin, units, 'down')
           : `${formatGap(-margin, units, 'up')} too little`,
     'May be emptied':
-      months.length === 12 ? 'in any month' : months.length === 0 ? 'in no month' : sentence(monthWords(months)),
+      months.length === 12
+        ? 'in any month'
+        : months.length === 0
+          ? 'in no month'
+          : sentence(monthWords(months)),
   };
 }
 
 /** The least that is in hand against the water, of the states in which the pond may be, m. */
-function leastMargin(a: Judged): number | undefined {
-  const rows = decidingRows(reportOf(a, { quick: true })).filter(
-    ({ situation, month, margin_m, allowed, why }) =>
+function leastMargin(a: NonNullable<Tried['held']>): number | undefined {
+  const rows = situationsOf({ ...a, curves: [] }, true).filter(
+    ({ of, situation, month, margin_m, allowed, why }) =>
+      of === 'recommended' &&
       margin_m !== null &&
       STATES.includes(situation) &&
       why !== 'briefly' &&

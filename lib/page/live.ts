@@ -23,14 +23,14 @@ export function startLive(): void {
   window.underpondWhatIf = (id, data) => {
     const root = document.getElementById(id);
     // Under a cell the whole script has run: it is worker and stand-in in one.
-    const ask = pageWorker({ script: own, here() {} }, data);
+    const ask = pageWorker({ script: own, here() {} }, JSON.stringify(data));
     const units = data.survey.site.show_units ?? 'metric';
     // What cannot be computed is told in its place.
     if (root) whatIfPanel(root, { ask, state: {}, left: [], units }).catch(() => {});
   };
-  const source = document.getElementById('survey')?.textContent;
+  const source = document.getElementById('survey');
   const place = document.getElementById('what-if');
-  if (source && place) startPage(place, JSON.parse(source), own);
+  if (source && place) startPage(place, source, own);
 }
 
 /** The library as the page holds it: text, until a worker is made of it. */
@@ -47,11 +47,11 @@ function libraryOf(text: string): Library {
 }
 
 /** The words of the page are read first: the controls are built when a reader comes near, or was sent to them. */
-function startPage(place: HTMLElement, data: LiveData, own: string): void {
+function startPage(place: HTMLElement, source: HTMLElement, own: string): void {
   const library = document.getElementById('library')?.textContent ?? '';
-  const ask = pageWorker(libraryOf(library), data);
+  const ask = pageWorker(libraryOf(library), source.textContent ?? '');
   const written: UnitSystem = document.body.dataset.units === 'us' ? 'us' : 'metric';
-  const sent = location.hash.startsWith('#try=1') ? decoded(location.hash.slice(1)) : data.tried;
+  const sent = location.hash.startsWith('#try=1') ? decoded(location.hash.slice(1)) : source.dataset.tried;
   const { state, left } = (sent && stateOf(sent)) || { state: {}, left: [] };
   let units = written;
   let panel: Promise<Panel> | undefined;
@@ -75,13 +75,13 @@ function startPage(place: HTMLElement, data: LiveData, own: string): void {
   };
   /** Turns the whole page into other units. */
   const turn = async (next: UnitSystem) => {
-    putBody(await ask('body', { units: next, photos: photosShown() }));
+    putBody(await ask.about('body', { units: next, photos: photosShown() }));
     units = next;
     offer();
     (await panel)?.inUnits(next);
   };
   offer();
-  if (state.units && state.units !== units) turnFirst(turn, state.units, start);
+  if (state.units && state.units !== units) turnFirst(turn, state.units, start).catch(() => {});
   else if (sent) {
     place.scrollIntoView();
     setTimeout(start, 50);

@@ -11,6 +11,4 @@ export interface LiveData {
   leftOut: PrivatePart[];
   /** date of issue of the page, ISO 8601 */
   issued?: string;
-  /** the what-if that the page opens with, as the fragment of an address */
-  tried?: string;
 }

@@ -4,6 +4,22 @@
 export const addressOf = (script: string): string =>
   URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
 
+/** Characters of a script that are taken at a time. */
+const PIECE = 65_536;
+
+/** The page answers its reader in between. */
+export const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** {@link addressOf}, made in pieces with a pause after each: a long script takes a phone longer than a blink. */
+export async function addressInPieces(script: string): Promise<string> {
+  const pieces: Blob[] = [];
+  for (let at = 0; at < script.length; at += PIECE) {
+    pieces.push(new Blob([script.slice(at, at + PIECE)]));
+    await pause();
+  }
+  return URL.createObjectURL(new Blob(pieces, { type: 'text/javascript' }));
+}
+
 /**
  * Starts a worker.
  * @param take takes what it says

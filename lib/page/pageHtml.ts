@@ -59,7 +59,6 @@ export function pageHtml(
       version,
       leftOut: [...leftOut],
       ...(issued ? { issued } : {}),
-      ...(live.tried ? { tried: live.tried } : {}),
     };
   // The library runs in a worker made of its text; its hash lets the page run it where there is none.
   const policy =
@@ -77,7 +76,7 @@ export function pageHtml(
 <body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
 ${bodyHtml(content, { version, leftOut, issued })}
-${data ? scriptElement(scriptJson(data), ' type="application/json" id="survey"') : ''}${library === '' ? '' : scriptElement(library, ' type="text/plain" id="library"')}${scripts.map((script) => scriptElement(script)).join('')}</body>
+${data ? scriptElement(scriptJson(data), ` type="application/json" id="survey"${live?.tried ? ` data-tried="${text(live.tried)}"` : ''}`) : ''}${library === '' ? '' : scriptElement(library, ' type="text/plain" id="library"')}${scripts.map((script) => scriptElement(script)).join('')}</body>
 </html>
 `;
 }

@@ -3,7 +3,6 @@ import type { OptionName } from '../contract/index.js';
 import type { FigureSize } from '../figures/layout.js';
 import type { UnitSystem } from '../units/index.js';
 import type { PrivatePart } from './leaveOut.js';
-import type { LiveData } from './liveData.js';
 import type { Photos } from './record.js';
 import type { NumberKey } from './tried.js';
 import type { WhatIf } from './whatIf.js';
@@ -27,23 +26,35 @@ export interface Controls {
   held: OptionName;
 }
 
-/** What is shown of what is tried: words, and markup that the library made. */
-export interface Shown {
+/** What is said of what is tried; the table as markup that the library made. */
+export interface Said {
   headline: string;
   standing: Standing;
   used: string;
   chances: string;
   compared: string;
+}
+
+/** What is drawn and listed of it, as markup; empty where it cannot be had. */
+export interface Drawn {
   buy: string;
   section: string;
   risk: string;
 }
 
+/** Something tried, as it is asked for. */
+export interface TriedAsk {
+  change: WhatIf;
+  units: UnitSystem;
+}
+
 /** Each question with its answer. */
 export interface Questions {
-  /** comes first */
-  open: { ask: { data: LiveData }; answer: Controls };
-  try: { ask: { change: WhatIf; units: UnitSystem; size: FigureSize; name: string }; answer: Shown };
+  /** comes first, with {@link LiveData} as JSON */
+  open: { ask: string; answer: Controls };
+  try: { ask: TriedAsk; answer: Said };
+  /** its pictures: asked for when the words are out */
+  draw: { ask: TriedAsk & { size: FigureSize; name: string }; answer: Drawn };
   /** the body of the page in a system of units */
   body: { ask: { units: UnitSystem; photos: Photos }; answer: string };
   /** the page as it is saved */
@@ -55,6 +66,8 @@ export interface Questions {
 
 export type QuestionName = keyof Questions;
 /** A question as it is sent. */
-export type PageRequest = { [K in QuestionName]: { id: number; page: K; ask: Questions[K]['ask'] } }[QuestionName];
+export type PageRequest = {
+  [K in QuestionName]: { id: number; page: K; ask: Questions[K]['ask'] };
+}[QuestionName];
 /** An answer as it comes back. */
 export type PageReply = { id: number } & ({ answer: unknown } | { failed: string });

@@ -1,18 +1,22 @@
 /** The library's side of the page: answers in a worker, or beside the page where there is none. */
-import { ADVICE_NAMES } from '../figures/words.js';
+
 import { type Assessment, explained } from '../decision/index.js';
 import { DESIGN_WIDTH } from '../figures/layout.js';
 import { figureSvg } from '../figures/svg.js';
+import { ADVICE_NAMES } from '../figures/words.js';
 import { outletsOf } from '../options/index.js';
 import { reportOf, workedSheet } from '../report/index.js';
+import type { UnitSystem } from '../units/index.js';
+import { type TriedColumn, toldTried } from './comparedTried.js';
 import { type Holder, holder, type Tried } from './heldMeasures.js';
 import { hasWeatherYears } from './inYears.js';
 import type { LiveData } from './liveData.js';
 import { table } from './markup.js';
 import { bodyHtml, pageHtml } from './pageHtml.js';
-import type { Choice, Controls, PageReply, PageRequest, Questions } from './pageQuestions.js';
+import type { Choice, Controls, Drawn, PageReply, PageRequest, Questions, Said } from './pageQuestions.js';
 import { surveyedNumbers } from './tried.js';
-import { viewOf } from './whatIfView.js';
+import type { WhatIf } from './whatIf.js';
+import { picturedTried, viewOf } from './whatIfView.js';
 
 /** What is kept between questions. */
 interface Opened {
@@ -20,6 +24,9 @@ interface Opened {
   holder: Holder;
   /** with nothing tried */
   survey: Tried;
+  /** what was asked about last, with its change */
+  last: { key: string; tried: Tried };
+  columns: Partial<Record<UnitSystem, TriedColumn>>;
   /** of the survey; made when it is first asked for */
   assessment?: Assessment;
 }
@@ -31,7 +38,7 @@ export function pageReckoner(): (request: PageRequest) => PageReply {
     const { id } = request;
     try {
       if (request.page === 'open') {
-        opened = open(request.ask.data);
+        opened = open(JSON.parse(request.ask));
         return { id, answer: controlsOf(opened.holder) };
       }
       if (!opened) throw new Error('asked before it was opened');
@@ -44,13 +51,16 @@ export function pageReckoner(): (request: PageRequest) => PageReply {
 
 function open(data: LiveData): Opened {
   const held = holder(data.survey, data);
-  return { data, holder: held, survey: held.asked({}) };
+  const survey = held.asked({});
+  return { data, holder: held, survey, last: { key: '{}', tried: survey }, columns: {} };
 }
 
 function answered(opened: Opened, request: Exclude<PageRequest, { page: 'open' }>): unknown {
   switch (request.page) {
     case 'try':
-      return shown(opened, request.ask);
+      return said(opened, request.ask);
+    case 'draw':
+      return drawn(opened, request.ask);
     case 'body':
       return body(opened, request.ask);
     case 'copy':
@@ -58,23 +68,31 @@ function answered(opened: Opened, request: Exclude<PageRequest, { page: 'open' }
   }
 }
 
-function shown(
-  { holder, survey }: Opened,
-  { change, units, size, name }: Questions['try']['ask'],
-): Questions['try']['answer'] {
-  const view = viewOf(holder, holder.asked(change), survey, units);
-  const drawn = (which: 'section' | 'risk') =>
-    figureSvg(view[which](size), DESIGN_WIDTH[size], `${name}-${which}`);
-  const { headline, standing, used, chances } = view;
+function asked(opened: Opened, change: WhatIf): Tried {
+  const key = JSON.stringify(change);
+  if (opened.last.key !== key) opened.last = { key, tried: opened.holder.asked(change) };
+  return opened.last.tried;
+}
+
+function said(opened: Opened, { change, units }: Questions['try']['ask']): Said {
+  const { holder, survey } = opened;
+  opened.columns[units] ??= toldTried(survey, units);
+  const { compared, ...view } = viewOf(holder, asked(opened, change), opened.columns[units], units);
+  return { ...view, compared: table(compared) };
+}
+
+function drawn(opened: Opened, { change, units, size, name }: Questions['draw']['ask']): Drawn {
+  const pictured = picturedTried(asked(opened, change), units, size);
+  if (!pictured) return { buy: '', section: '', risk: '' };
+  const svg = (which: 'section' | 'risk') =>
+    figureSvg(pictured[which], DESIGN_WIDTH[size], `${name}-${which}`);
   return {
-    headline,
-    standing,
-    used,
-    chances,
-    compared: table(view.compared),
-    buy: view.buy.rows.length > 0 ? table(view.buy) : '<p>No drain: nothing to buy or to dig for one.</p>',
-    section: drawn('section'),
-    risk: drawn('risk'),
+    buy:
+      pictured.buy.rows.length > 0
+        ? table(pictured.buy)
+        : '<p>No drain: nothing to buy or to dig for one.</p>',
+    section: svg('section'),
+    risk: svg('risk'),
   };
 }
 

@@ -1,7 +1,6 @@
 /** The page's side of the library: asks it in a worker; where none can be started, beside the page. */
-import type { LiveData } from './liveData.js';
-import { addressOf, startedWorker } from './ownWorker.js';
-import type { PageReply, PageRequest, QuestionName, Questions } from './pageQuestions.js';
+import { addressInPieces, pause, startedWorker } from './ownWorker.js';
+import type { Controls, PageReply, PageRequest, QuestionName, Questions } from './pageQuestions.js';
 
 /** Where the library is to be had. */
 export interface Library {
@@ -18,8 +17,15 @@ declare global {
   }
 }
 
-/** Asks a question; rejects with what the library says where it cannot answer. */
-export type Ask = <K extends QuestionName>(page: K, ask: Questions[K]['ask']) => Promise<Questions[K]['answer']>;
+/** Asks about a survey; rejects with what the library says where it cannot answer. Nothing is started before the first question. */
+export interface Ask {
+  /** the controls; the library is there when it answers */
+  controls(): Promise<Controls>;
+  about<K extends Exclude<QuestionName, 'open'>>(
+    page: K,
+    ask: Questions[K]['ask'],
+  ): Promise<Questions[K]['answer']>;
+}
 
 interface Waiting {
   request: PageRequest;
@@ -28,48 +34,51 @@ interface Waiting {
 }
 
 /**
- * Something to ask about a survey, and the promise of its controls. Nothing is started before the first question.
+ * Something to ask about the survey of a page.
  * @param library - text of it
- * @param data - of the page
+ * @param data - of the page: {@link LiveData} as JSON, which is read in the worker only
  */
-export function pageWorker(library: Library, data: LiveData): Ask {
+export function pageWorker(library: Library, data: string): Ask {
   const waiting = new Map<number, Waiting>();
   let count = 0;
-  let answered = false;
+  let works = false;
   let post: ((request: PageRequest) => void) | undefined;
   const take = (reply: PageReply) => {
-    answered = true;
+    works = true;
     const { resolve, reject } = waiting.get(reply.id)!;
     waiting.delete(reply.id);
     if ('failed' in reply) reject(new Error(reply.failed));
     else resolve(reply.answer);
   };
-  const here = () => {
-    library.here();
-    const answer = window.underpondReckoner!();
-    // One after another, so that the page can show that it is at work.
-    post = (request) => setTimeout(() => take(answer(request)), 30);
-    for (const { request } of waiting.values()) post(request);
-  };
-  const failed = (message: string) => {
-    if (!answered) {
-      answered = true;
-      try {
-        here();
-        return;
-      } catch {
-        // Neither beside the page nor in it: told below.
-      }
-    }
+  const giveUp = (message: string) => {
     for (const { reject } of waiting.values()) reject(new Error(message));
     waiting.clear();
   };
-  const start = () => {
+  const begin = (send: (request: PageRequest) => void) => {
+    post = send;
+    for (const { request } of waiting.values()) post(request);
+  };
+  const here = (why: string) => {
+    library.here();
+    const answer = window.underpondReckoner?.();
+    if (!answer) {
+      giveUp(why);
+      return;
+    }
+    works = true;
+    // One after another, so that the page can show that it is at work.
+    begin((request) => setTimeout(() => take(answer(request)), 30));
+  };
+  const failed = (why: string) => (works ? giveUp(why) : here(why));
+  const start = async () => {
+    const address = await addressInPieces(library.script);
     try {
-      const worker = startedWorker<PageReply>(addressOf(library.script), take, failed);
-      post = (request) => worker.postMessage(request);
-    } catch {
-      here();
+      const worker = startedWorker<PageReply>(address, take, failed);
+      await pause();
+      // One that failed meanwhile is not asked.
+      if (!post) begin((request) => worker.postMessage(request));
+    } catch (error) {
+      here(error instanceof Error ? error.message : String(error));
     }
   };
   const send = (page: QuestionName, ask: unknown): Promise<unknown> =>
@@ -77,12 +86,22 @@ export function pageWorker(library: Library, data: LiveData): Ask {
       count += 1;
       const request = { id: count, page, ask } as PageRequest;
       waiting.set(request.id, { request, resolve, reject });
-      post!(request);
+      post?.(request);
     });
-  let opened: Promise<unknown> | undefined;
-  return async (page, ask) => {
-    if (!post) start();
-    opened ??= send('open', { data });
-    return (page === 'open' ? opened : send(page, ask)) as Promise<never>;
+  let opened: Promise<Controls> | undefined;
+  const open = () => {
+    if (!opened) {
+      opened = send('open', data) as Promise<Controls>;
+      start().catch((error: Error) => giveUp(error.message));
+    }
+    return opened;
+  };
+  return {
+    controls: open,
+    about(page, ask) {
+      // One that cannot be opened cannot answer either, and says so itself.
+      open().catch(() => {});
+      return send(page, ask) as Promise<never>;
+    },
   };
 }

@@ -17,8 +17,12 @@ export interface Copying {
  * @param tried - state that it opens with, as a fragment
  * @throws Error where the page cannot be computed
  */
-export async function saveCopy({ ask, script, units }: Copying, parts: PrivatePart[], tried?: string): Promise<void> {
-  const html = await ask('copy', {
+export async function saveCopy(
+  { ask, script, units }: Copying,
+  parts: PrivatePart[],
+  tried?: string,
+): Promise<void> {
+  const html = await ask.about('copy', {
     units: units(),
     photos: photosShown(),
     script,

@@ -1,6 +1,6 @@
 /** The answer to what is tried, as a sentence: safe or not with what is held built, how often it fails, and what would mend it. */
 import { type Governs, LEAST_CHANCE, type OptionName } from '../contract/index.js';
-import { type Judged, monthsFree } from '../decision/index.js';
+import { monthsFree } from '../decision/index.js';
 import { ADVICE_NAMES, GOVERNS_WORDS } from '../figures/words.js';
 import { isAsBuilt } from '../heads/index.js';
 import { type Candidate, candidatesOf, deepestOf } from '../options/index.js';
@@ -20,6 +20,8 @@ export interface Answer {
   standing: Standing;
 }
 
+type Held = NonNullable<Tried['held']>;
+
 /** What would make it safe, as the beginning of a sentence. */
 const WOULD: Record<OptionName, string> = {
   'no-drain': 'No drain at all',
@@ -38,48 +40,47 @@ const WOULD: Record<OptionName, string> = {
  * @param units - how numbers are written
  */
 export function whatIfAnswer(holder: Holder, tried: Tried, units: UnitSystem): Answer {
-  const { free, held, option } = tried;
-  const { decision } = free;
+  const { basis, options, held, option, stop } = tried;
   // A stop holds whatever is built: no chance is told against it.
-  if (!decision.verdict)
+  if (stop)
     return {
       standing: 'unsafe',
-      words: `${ADVICE_NAMES[decision.option]}, whatever is tried here: ${GOVERNS_WORDS[decision.governs]}.`,
+      words: `${ADVICE_NAMES[stop.option]}, whatever is tried here: ${GOVERNS_WORDS[stop.governs]}.`,
     };
   const size = (metres: number) => formatQuantity(metres, 'length', units);
-  const place = `at ${size(free.site.pond.depth)}`;
-  const rescue = rescueWords(free, option, units);
+  const place = `at ${size(basis.site.pond.depth)}`;
+  const rescue = () => rescueWords(tried, units);
   if (!held) {
-    const why = free.options.find(({ name }) => name === option)?.why;
+    const why = options.find(({ name }) => name === option)?.why;
     const because = why ? `: ${obstacleText(why, units).replace(/\.$/, '')}` : '';
     return {
       standing: 'unsafe',
-      words: `${ADVICE_NAMES[option]} cannot be had as tried${because}. ${rescue}`,
+      words: `${ADVICE_NAMES[option]} cannot be had as tried${because}. ${rescue()}`,
     };
   }
-  const verdict = held.decision.verdict!;
-  const how = `${place} ${withWords(held, free, option, size)}`;
+  const { verdict } = held.decision;
+  const how = `${place} ${withWords(held, tried, size)}`;
   const fails = failsWords(verdict, units);
   const ruled = whenRuled(holder, held, verdict);
   const answer: Answer = verdict.safe
     ? { standing: 'safe', words: `Safe ${how}: ${fails}.` }
     : ruled
-      ? { standing: 'ruled', words: `Safe ${how} only while it is kept full. ${ruled} ${rescue}` }
-      : {
-          standing: 'unsafe',
-          words: `Not safe ${how}: ${fails}. ${rescue}${rescue === NOTHING_ELSE ? deepestWords(held, units) : ''}`,
-        };
-  return unsettled(holder, free) ? doubted(answer) : answer;
+      ? { standing: 'ruled', words: `Safe ${how} only while it is kept full. ${ruled} ${rescue()}` }
+      : { standing: 'unsafe', words: `Not safe ${how}: ${fails}. ${rescue()}${deepestWords(held, units)}` };
+  return unsettled(holder, tried) ? doubted(answer) : answer;
 }
 
 /** With what is built, in the middle of a sentence. */
-function withWords(held: Judged, { decision }: Judged, option: OptionName, size: (m: number) => string): string {
-  const { measures } = held.decision;
+function withWords(
+  { decision: { measures } }: Held,
+  { option, gas }: Tried,
+  size: (m: number) => string,
+): string {
   const start = isAsBuilt(measures) ? 'with the old drain' : WITH_OPTION[option].replace('With', 'with');
   const also = [
     ...(measures.way === 'keptOut' && option !== 'surface-water-only' ? ['surface water kept out'] : []),
     ...(measures.raise > 0 ? [`the rim raised by ${size(measures.raise)}`] : []),
-    ...(decision.option === 'vent' || decision.also.includes('vent') ? ['a gas vent'] : []),
+    ...(gas ? ['a gas vent'] : []),
   ];
   return [start, ...also].join(' and ');
 }
@@ -112,7 +113,7 @@ export function yearsText({ chance: { perYear, upkeep } }: Verdict): string {
 }
 
 /** The rule that the answer of the survey rests on, where it is all that makes what is tried safe. */
-function whenRuled({ own }: Holder, { site, limits }: Judged, verdict: Verdict): string | undefined {
+function whenRuled({ own }: Holder, { site, limits }: Held, verdict: Verdict): string | undefined {
   const rests = own.decision.emptyingRuled || site.pond.emptiedIn === 'any' || site.pond.existing;
   if (verdict.safe || !verdict.kept || !verdict.diggable || !rests) return undefined;
   const months = monthsFree(limits.lowestSafeLevel);
@@ -124,10 +125,9 @@ function whenRuled({ own }: Holder, { site, limits }: Judged, verdict: Verdict):
 const NOTHING_ELSE = 'Nothing else in the list would make it safe.';
 
 /** The first option of the list that is safe at what is tried. */
-function rescueWords(free: Judged, held: OptionName, units: UnitSystem): string {
-  const { basis, options, site } = free;
+function rescueWords({ basis, options, option: held }: Tried, units: UnitSystem): string {
   const found = candidatesOf(basis, options).find(
-    ({ option, measures }) => option !== held && verdictAt(basis, measures, site.pond.depth).safe,
+    ({ option, measures }) => option !== held && verdictAt(basis, measures, basis.site.pond.depth).safe,
   );
   return found ? `${wouldWords(found, held, units)} would make it safe.` : NOTHING_ELSE;
 }
@@ -140,18 +140,17 @@ function wouldWords({ option, measures }: Candidate, held: OptionName, units: Un
 }
 
 /** Down to where what is held built is safe. */
-function deepestWords({ basis, decision, site }: Judged, units: UnitSystem): string {
+function deepestWords({ basis, decision, site }: Held, units: UnitSystem): string {
   const depths = depthsOf(site);
   const at = deepestOf(verdictsAt(basis, decision.measures, depths).map(({ safe }) => safe));
   return at < 0
-    ? ' Like this it is safe at no depth.'
-    : ` Like this it is safe down to ${formatBound(depths[at]!, 'length', units, 'down')}.`;
+    ? ' Built like this it is safe at no depth.'
+    : ` Built like this it is safe down to ${formatBound(depths[at]!, 'length', units, 'down')}.`;
 }
 
 /** The answer of the survey itself is to measure first. */
-function unsettled({ own }: Holder, { decision }: Judged): boolean {
-  const waits = (d: Judged['decision']) => d.option === 'measure-first';
-  return waits(own.decision) || (waits(decision) && decision.governs === 'evidence');
+function unsettled({ own }: Holder, { evidence }: Tried): boolean {
+  return own.decision.option === 'measure-first' || !evidence;
 }
 
 function doubted({ words, standing }: Answer): Answer {

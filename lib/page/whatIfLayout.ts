@@ -45,5 +45,21 @@ export function layoutOf(root: HTMLElement) {
     element('div', 'buttons', reset, send),
     folded('For a notebook', lineLabel, line),
   );
-  return { controls, others, headline, used, compared, chances, section, risk, curve, buy, send, reset, line, told, spoken };
+  return {
+    controls,
+    others,
+    headline,
+    used,
+    compared,
+    chances,
+    section,
+    risk,
+    curve,
+    buy,
+    send,
+    reset,
+    line,
+    told,
+    spoken,
+  };
 }

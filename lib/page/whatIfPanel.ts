@@ -1,7 +1,7 @@
 /** The what-if in a browser: it asks the library beside the page, and shows the newest answer. */
 import type { FigureSize } from '../figures/layout.js';
 import type { UnitSystem } from '../units/index.js';
-import type { Controls, Shown } from './pageQuestions.js';
+import type { Controls, Drawn, Said } from './pageQuestions.js';
 import type { Ask } from './pageWorker.js';
 import { waterKey } from './tried.js';
 import { type Control, choiceControl, numberControl } from './whatIfControls.js';
@@ -39,21 +39,28 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
   loading.className = 'told';
   loading.setAttribute('role', 'status');
   loading.textContent = 'Loading: the water of every year is computed, which takes some seconds.';
+  // Read before anything is put in, when it costs no layout.
+  const drawnSize: FigureSize = root.clientWidth < PHONE ? 'narrow' : 'wide';
   root.replaceChildren(loading);
   performance.mark('what-if');
   let has: Controls;
   try {
-    has = await ask('open', {} as never);
+    has = await ask.controls();
   } catch (error) {
     loading.textContent = `This cannot be computed: ${messageOf(error)}`;
     throw error;
   }
   let { state, units } = options;
-  let shown: { key: string; answer: Shown } | undefined;
+  let shown: { key: string; said: Said; drawn?: Drawn } | undefined;
   let [asking, again] = [false, false];
   let [resting, speaking] = [0, 0];
   const parts = layoutOf(root);
-  const controls = controlsOf(has, () => state, change, (why) => tell(why));
+  const controls = controlsOf(
+    has,
+    () => state,
+    change,
+    (why) => tell(why),
+  );
   for (const { first, element } of controls) (first ? parts.controls : parts.others).append(element);
 
   function tell(words: string): void {
@@ -82,7 +89,7 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
     resting = window.setTimeout(step, REST);
   }
 
-  /** Asks for the newest state; what was tried in between is passed over. */
+  /** Asks for the newest state, words first; what was tried in between is passed over. */
   async function step(): Promise<void> {
     again = true;
     if (asking) return;
@@ -92,43 +99,51 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
       const kind = shown === undefined ? 'first' : root.classList.contains('stale') ? 'water' : 'step';
       if (shown) performance.mark('what-if');
       const key = waterKey(state);
-      const size: FigureSize = root.clientWidth < PHONE ? 'narrow' : 'wide';
       const { units: _, ...tried } = state;
       try {
-        const answer = await ask('try', { change: tried, units, size, name: root.id });
+        const said = await ask.about('try', { change: tried, units });
         // What the water of another size answers is not shown.
         if (again && key !== waterKey(state)) continue;
-        shown = { key, answer };
-        draw(answer);
-        if (key === waterKey(state) && root.classList.contains('stale')) tell('');
+        shown = { key, said, drawn: shown?.drawn };
+        say(said);
+        performance.measure(`what-if ${kind}`, 'what-if');
+        if (again && kind === 'step') continue;
+        const drawn = await ask.about('draw', { change: tried, units, size: drawnSize, name: root.id });
+        if (again && key !== waterKey(state)) continue;
+        shown.drawn = drawn;
+        draw(drawn);
+        if (key !== waterKey(state)) continue;
+        if (root.classList.contains('stale')) tell('');
         root.classList.remove('stale');
       } catch (error) {
         root.classList.add('stale');
         tell(`This cannot be computed: ${messageOf(error)}`);
       }
-      performance.measure(`what-if ${kind}`, 'what-if');
     }
     asking = false;
     link();
     clearTimeout(speaking);
     speaking = window.setTimeout(() => {
-      parts.spoken.textContent = root.classList.contains('stale') ? '' : (shown?.answer.headline ?? '');
+      parts.spoken.textContent = root.classList.contains('stale') ? '' : (shown?.said.headline ?? '');
     }, SPEAK);
   }
 
-  function draw(answer: Shown): void {
-    parts.headline.textContent = answer.headline;
-    parts.headline.className = answer.standing;
-    parts.used.textContent = answer.used;
-    parts.compared.innerHTML = answer.compared;
-    parts.chances.textContent = answer.chances;
-    parts.buy.innerHTML = answer.buy;
-    parts.section.innerHTML = answer.section;
+  function say({ headline, standing, used, chances, compared }: Said): void {
+    parts.headline.textContent = headline;
+    parts.headline.className = standing;
+    parts.used.textContent = used;
+    parts.chances.textContent = chances;
+    parts.compared.innerHTML = compared;
+  }
+
+  function draw({ section, buy }: Drawn): void {
+    parts.section.innerHTML = section;
+    parts.buy.innerHTML = buy;
     drawCurve();
   }
 
   function drawCurve(): void {
-    if (parts.curve.open && shown) parts.risk.innerHTML = shown.answer.risk;
+    if (parts.curve.open) parts.risk.innerHTML = shown?.drawn?.risk ?? '';
   }
 
   function link(): void {

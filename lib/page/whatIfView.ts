@@ -12,11 +12,12 @@ import { reportOf } from '../report/index.js';
 import { changeWords } from '../text/changeWords.js';
 import { chanceText, isUpkeep, orderText, yearlyText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { comparedTried } from './comparedTried.js';
+import { comparedTried, type TriedColumn, toldTried } from './comparedTried.js';
 import { carried } from './drainSection.js';
-import type { Holder, Tried } from './heldMeasures.js';
+import { type Holder, type Tried, withCurves } from './heldMeasures.js';
 import { type Standing, whatIfAnswer } from './whatIfAnswer.js';
 
+/** The answer in words. */
 export interface View {
   /** the answer to what is tried */
   headline: string;
@@ -27,25 +28,19 @@ export interface View {
   compared: Table;
   /** chances of each state, and of the dig; empty where what is held cannot be had */
   chances: string;
-  /** what to buy and to dig for the drain */
-  buy: Table;
-  section: (size: FigureSize) => Figure;
-  risk: (size: FigureSize) => Figure;
 }
 
 /**
- * Words and figures of what is tried.
+ * Words of what is tried.
  * @param holder - of the survey
  * @param tried - from its `asked`
- * @param survey - the same with nothing tried
+ * @param survey - column of the survey
  * @param units - how numbers are written
- * @returns what the panel shows
+ * @returns what the panel says
  */
-export function viewOf(holder: Holder, tried: Tried, survey: Tried, units: UnitSystem): View {
+export function viewOf(holder: Holder, tried: Tried, survey: TriedColumn, units: UnitSystem): View {
   const { words, standing } = whatIfAnswer(holder, tried, units);
-  const a = tried.held ?? tried.free;
-  const report = reportOf(a, { units, quick: true });
-  const verdict = tried.held?.decision.verdict;
+  const verdict = tried.stop ? undefined : tried.held?.decision.verdict;
   const { change } = holder;
   return {
     headline: words,
@@ -53,17 +48,35 @@ export function viewOf(holder: Holder, tried: Tried, survey: Tried, units: UnitS
     used: change
       ? `Used as is recommended: ${listText(changeWords(change, (m) => formatQuantity(m, 'length', units)))}.`
       : '',
-    compared: comparedTried(survey.held, tried.held, units),
+    compared: comparedTried(survey, toldTried(tried, units)),
     chances: verdict ? chanceWords(verdict) : '',
+  };
+}
+
+/** What is drawn and listed of what is tried. */
+export interface Pictured {
+  /** what to buy and to dig for the drain */
+  buy: Table;
+  section: Figure;
+  risk: Figure;
+}
+
+/**
+ * Figures of what is tried; they take a multiple of the time of its words.
+ * @param tried - from {@link holder}
+ * @returns undefined where what is held cannot be had, or nothing may be dug
+ */
+export function picturedTried(
+  { held, option, stop }: Tried,
+  units: UnitSystem,
+  size: FigureSize,
+): Pictured | undefined {
+  if (!held || stop) return undefined;
+  const report = reportOf(withCurves(held), { units, quick: true });
+  return {
     buy: carried(report, units),
-    section: (size) => sectionFigure(report, units, size),
-    risk: (size) =>
-      riskDepthFigure(
-        report,
-        units,
-        size,
-        verdict && { option: tried.option, per_year: verdict.chance.perYear },
-      ),
+    section: sectionFigure(report, units, size),
+    risk: riskDepthFigure(report, units, size, { option, per_year: held.decision.verdict.chance.perYear }),
   };
 }
 
