@@ -42,7 +42,7 @@ export function pageWorker(library: Library, data: string): Ask {
   const waiting = new Map<number, Waiting>();
   let count = 0;
   let works = false;
-  let post: ((request: PageRequest) => void) | undefined;
+  let sender: { post(request: PageRequest): void } | undefined;
   const take = (reply: PageReply) => {
     works = true;
     const { resolve, reject } = waiting.get(reply.id)!;
@@ -54,9 +54,9 @@ export function pageWorker(library: Library, data: string): Ask {
     for (const { reject } of waiting.values()) reject(new Error(message));
     waiting.clear();
   };
-  const begin = (send: (request: PageRequest) => void) => {
-    post = send;
-    for (const { request } of waiting.values()) post(request);
+  const begin = (post: (request: PageRequest) => void) => {
+    sender = { post };
+    for (const { request } of waiting.values()) sender.post(request);
   };
   const here = (why: string) => {
     library.here();
@@ -67,7 +67,9 @@ export function pageWorker(library: Library, data: string): Ask {
     }
     works = true;
     // One after another, so that the page can show that it is at work.
-    begin((request) => setTimeout(() => take(answer(request)), 30));
+    begin((request) => {
+      setTimeout(() => take(answer(request)), 30);
+    });
   };
   const failed = (why: string) => (works ? giveUp(why) : here(why));
   const start = async () => {
@@ -76,7 +78,7 @@ export function pageWorker(library: Library, data: string): Ask {
       const worker = startedWorker<PageReply>(address, take, failed);
       await pause();
       // One that failed meanwhile is not asked.
-      if (!post) begin((request) => worker.postMessage(request));
+      if (!sender) begin((request) => worker.postMessage(request));
     } catch (error) {
       here(error instanceof Error ? error.message : String(error));
     }
@@ -86,7 +88,7 @@ export function pageWorker(library: Library, data: string): Ask {
       count += 1;
       const request = { id: count, page, ask } as PageRequest;
       waiting.set(request.id, { request, resolve, reject });
-      post?.(request);
+      sender?.post(request);
     });
   let opened: Promise<Controls> | undefined;
   const open = () => {

@@ -151,7 +151,18 @@ export function withOption(a: Judged, option: OptionName): Judged {
   const { site, basis } = a;
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
   const built = builtAs(basis, option, measures);
-  return { ...a, ...built, assumptions: [...site.assumptions, ...(built.drain?.assumptions ?? [])] };
+  const decision: Decision = {
+    ...a.decision,
+    spot: undefined,
+    ...built.decision,
+    rejected: a.decision.rejected,
+  };
+  return {
+    ...a,
+    ...built,
+    decision,
+    assumptions: [...site.assumptions, ...(built.drain?.assumptions ?? [])],
+  };
 }
 
 /** The decision for measures whatever else would be decided, under the name of an option, with what follows of it. */

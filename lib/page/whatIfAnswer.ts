@@ -65,7 +65,7 @@ export function whatIfAnswer(holder: Holder, tried: Tried, units: UnitSystem): A
   const answer: Answer = verdict.safe
     ? { standing: 'safe', words: `Safe ${how}: ${fails}.` }
     : ruled
-      ? { standing: 'ruled', words: `Safe ${how} only while it is kept full. ${ruled} ${rescue()}` }
+      ? { standing: 'ruled', words: `Kept full it is safe ${how}. ${ruled} ${rescue()}` }
       : { standing: 'unsafe', words: `Not safe ${how}: ${fails}. ${rescue()}${deepestWords(held, units)}` };
   return unsettled(holder, tried) ? doubted(answer) : answer;
 }
@@ -97,7 +97,8 @@ function failsWords(verdict: Verdict, units: UnitSystem): string {
     };
     const often = digs[governs];
     const share = often !== undefined && often >= LEAST_CHANCE ? ` (in ${chanceText(often)} of digs)` : '';
-    return `${GOVERNS_WORDS[governs]}${share}${broken ? `; ${conditionText(broken, units)}` : ''}`;
+    const later = verdict.dry ? '' : `. Once built it fails ${yearsText(verdict)}`;
+    return `${GOVERNS_WORDS[governs]}${share}${broken ? `; ${conditionText(broken, units)}` : ''}${later}`;
   }
   if (chance.lacks) return obstacleText(chance.lacks, units).replace(/\.$/, '');
   const how = governs === 'none' ? '' : `; ${GOVERNS_WORDS[governs]}`;
@@ -118,7 +119,7 @@ function whenRuled({ own }: Holder, { site, limits }: Held, verdict: Verdict): s
   if (verdict.safe || !verdict.kept || !verdict.diggable || !rests) return undefined;
   const months = monthsFree(limits.lowestSafeLevel);
   const may = months.length > 0 ? `Empty it in ${monthWords(months)} only` : 'Never empty it';
-  const when = site.pond.emptiedIn === 'any' ? 'emptied in any month' : 'emptied as wished';
+  const when = site.pond.emptiedIn === 'any' ? 'emptied at any time' : 'emptied as wished';
   return `${may}: ${when} it fails ${yearsText(verdict)}; ${GOVERNS_WORDS[verdict.governs]}.`;
 }
 

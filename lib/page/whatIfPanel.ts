@@ -81,13 +81,17 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
     clearTimeout(resting);
     // Without a ring the water does not know how large the pond is.
     if (!has.ring || shown === undefined || waterKey(state) === shown.key) {
-      step();
+      stepped();
       return;
     }
     root.classList.add('stale');
     tell('The water is computed again …');
-    resting = window.setTimeout(step, REST);
+    resting = window.setTimeout(stepped, REST);
   }
+
+  const stepped = () => {
+    step().catch((error) => tell(`This cannot be computed: ${messageOf(error)}`));
+  };
 
   /** Asks for the newest state, words first; what was tried in between is passed over. */
   async function step(): Promise<void> {
