@@ -3,7 +3,7 @@
  * With `--if-changed` only where something it is built from is newer than what the last build wrote at its end.
  */
 import { execFileSync } from 'node:child_process';
-import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { build } from 'esbuild';
 
@@ -77,7 +77,16 @@ async function script(entry, outfile) {
   writeFileSync(outfile, `${text}/*! Built in:\n\n${notices}\n*/\n`);
 }
 
+// The page's script is of two parts in one file: what runs with the page, and the library for its worker.
+await script('dist/page/liveMain.js', 'dist/page/liveMain.min.js');
 await script('dist/form/library.js', 'dist/page/live.min.js');
+const { joined } = await import('./dist/page/liveScripts.js');
+const text = (file) => readFileSync(file, 'utf8');
+writeFileSync(
+  'dist/page/live.min.js',
+  joined({ own: text('dist/page/liveMain.min.js'), library: text('dist/page/live.min.js') }),
+);
+rmSync('dist/page/liveMain.min.js');
 await script('dist/form/screen/main.js', 'dist/form/form.min.js');
 
 const everywhere = [...new Set([...builtIn.values()].flat())].sort();

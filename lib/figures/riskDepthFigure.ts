@@ -1,3 +1,4 @@
+import type { OptionName } from '../contract/optionNames.js';
 import type { Report } from '../contract/report.js';
 import { chanceText, yearlyText } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
@@ -22,20 +23,35 @@ import { spread } from './spread.js';
 import { visible } from './visible.js';
 import { ADVICE_NAMES, GOVERNS_WORDS, listText } from './words.js';
 
+/** An option that is tried, with its chance a year. */
+export interface TriedPoint {
+  option: OptionName;
+  per_year: number;
+}
+
 /**
  * Chance a year that liner or sides fail, against the depth dug; a line an option that is possible, heavy where the depth
  * is safe, with the failure that governs named along it, the accepted risk, the wish and each safe depth.
  * @param report what was computed
  * @param units system of the axis and labels
  * @param size changes the layout only
+ * @param tried an option that is tried at the depth of the report, and its chance a year there: marked
  * @returns plain data that plotly.js and {@link figureSvg} draw
  */
-export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureSize = 'wide'): Figure {
+export function riskDepthFigure(
+  report: Report,
+  units: UnitSystem,
+  size: FigureSize = 'wide',
+  tried?: TriedPoint,
+): Figure {
   const { per_m, unit } = lengthScale(units);
   const { accepted_risk, pond } = report;
   const lines = drawnLines(report);
   const deepest = Math.max(pond.depth_m, ...lines.flatMap((line) => line.depth_m));
-  const data = lines.flatMap((line) => tracesOf(line, report, units, per_m));
+  const data = [
+    ...lines.flatMap((line) => tracesOf(line, report, units, per_m)),
+    ...(tried ? triedMark(tried, lines, pond.depth_m, per_m) : []),
+  ];
 
   const height = size === 'wide' ? 450 : 460;
   const ends = lines.map((line) => endWords(line, report, units, size));
@@ -85,12 +101,17 @@ export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureS
       yanchor: 'bottom',
       font: { color: ALARM },
     }),
-    label(`wish ${formatQuantity(pond.depth_m, 'length', units)}`, short(pond.depth_m * per_m), 1, {
-      yref: 'paper',
-      yanchor: 'bottom',
-      xanchor: pond.depth_m > 0.7 * deepest ? 'right' : 'center',
-      font: { color: INK },
-    }),
+    label(
+      `${tried ? 'tried' : 'wish'} ${formatQuantity(pond.depth_m, 'length', units)}`,
+      short(pond.depth_m * per_m),
+      1,
+      {
+        yref: 'paper',
+        yanchor: 'bottom',
+        xanchor: pond.depth_m > 0.7 * deepest ? 'right' : 'center',
+        font: { color: INK },
+      },
+    ),
     label('Chance in a year that liner or sides fail', 0, 1, {
       xref: 'paper',
       yref: 'paper',
@@ -141,6 +162,29 @@ export function riskDepthFigure(report: Report, units: UnitSystem, size: FigureS
     annotations,
   };
   return { data, layout, alt: altOf(lines, report, units) };
+}
+
+/** What is tried, on the line of its option or where its own chance has it. */
+function triedMark(
+  { option, per_year }: TriedPoint,
+  lines: DrawnLine[],
+  depth: number,
+  per_m: number,
+): object[] {
+  const line = lines.find(({ options }) => options.includes(option));
+  if (!line) return [];
+  const at = per_year < LEAST ? Math.min(logAt(line, depth), Math.log10(LEAST)) : Math.log10(per_year);
+  return [
+    {
+      type: 'scatter',
+      mode: 'markers',
+      name: 'tried',
+      x: [short(depth * per_m)],
+      y: [short(at)],
+      marker: { symbol: 'square', size: 13, color: line.colour, line: { color: INK, width: 2 } },
+      hoverinfo: 'skip',
+    },
+  ];
 }
 
 /** The line twice, light over its whole length and heavy where safe, and a ring at the safe depth. */

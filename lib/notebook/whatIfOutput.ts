@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
 import { visible } from '../figures/visible.js';
-import { explorer, PANEL_STYLE, viewOf } from '../page/index.js';
+import { holder, PANEL_STYLE, toldTried, viewOf } from '../page/index.js';
 import { inlineScript } from '../page/policy.js';
 import type { Survey } from '../survey/index.js';
 import { type Html, untypeset } from './display.js';
@@ -21,9 +21,12 @@ export async function whatIfOutput(
   survey: Survey,
   { seed = 1, samples = 400 }: { seed?: number; samples?: number } = {},
 ): Promise<Html> {
-  const view = viewOf(explorer(survey, { seed, samples })({}), survey.site.show_units ?? 'metric');
-  const alt = visible(`${view.headline}. ${view.governs} ${view.chances}`);
-  const json = scriptJson({ survey, seed, samples, version: VERSION });
+  const held = holder(survey, { seed, samples });
+  const own = held.asked({});
+  const units = survey.site.show_units ?? 'metric';
+  const view = viewOf(held, own, toldTried(own, units), units);
+  const alt = visible(`${view.headline} ${view.chances}`);
+  const json = scriptJson({ survey, seed, samples, version: VERSION, leftOut: [] });
   const id = `what-if-${createHash('sha256').update(json).digest('hex').slice(0, 12)}`;
   return {
     alt,

@@ -9,6 +9,7 @@ import { headerHtml } from './header.js';
 import { heldSection } from './heldSection.js';
 import { leaveOut, type PageContent, type PrivatePart } from './leaveOut.js';
 import type { LiveData } from './liveData.js';
+import { partsOf } from './liveScripts.js';
 import { text } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf, scriptElement } from './policy.js';
@@ -27,8 +28,8 @@ export interface PageOptions {
   /** of the library */
   version: string;
   photos?: Photos;
-  /** script of the what-if, and the survey it starts from; without it the page is still, and whole */
-  live?: { script: string; survey: Survey; seed: number; samples: number };
+  /** script of the what-if, the survey it starts from, and the what-if it opens with; without it the page is still, and whole */
+  live?: { script: string; survey: Survey; seed: number; samples: number; tried?: string };
   /** what the owner of the survey keeps to themselves */
   leftOut?: readonly PrivatePart[];
   /** date of issue, ISO 8601; absent: none is told */
@@ -48,7 +49,8 @@ export function pageHtml(
 ): string {
   const content = leaveOut(leftOut, { report, worked, photos, survey: live?.survey });
   const { survey } = content;
-  const scripts = live && survey ? [inlineScript(live.script)] : [];
+  const { own, library } = partsOf(inlineScript(live && survey ? live.script : ''));
+  const scripts = live && survey ? [own] : [];
   const data: LiveData | undefined = live &&
     survey && {
       survey,
@@ -58,11 +60,14 @@ export function pageHtml(
       leftOut: [...leftOut],
       ...(issued ? { issued } : {}),
     };
+  // The library runs in a worker made of its text; its hash lets the page run it where there is none.
+  const policy =
+    library === '' ? policyOf(scripts, STYLE) : `${policyOf([own, library], STYLE)}; worker-src blob:`;
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policyOf(scripts, STYLE)}">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <title>${text(report.result.survey.name)}: pond and groundwater</title>
@@ -71,7 +76,7 @@ export function pageHtml(
 <body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
 ${bodyHtml(content, { version, leftOut, issued })}
-${data ? scriptElement(scriptJson(data), ' type="application/json" id="survey"') : ''}${scripts.map((script) => scriptElement(script)).join('')}</body>
+${data ? scriptElement(scriptJson(data), ` type="application/json" id="survey"${live?.tried ? ` data-tried="${text(live.tried)}"` : ''}`) : ''}${library === '' ? '' : scriptElement(library, ' type="text/plain" id="library"')}${scripts.map((script) => scriptElement(script)).join('')}</body>
 </html>
 `;
 }

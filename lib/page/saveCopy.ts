@@ -1,52 +1,62 @@
-/** Saves a copy of the page without what its owner keeps to themselves; in the browser. */
-import { reportOf, workedSheet } from '../report/index.js';
+/** Saves a copy of the page, made in the worker: without what its owner keeps to themselves, or with what is tried. */
 import type { UnitSystem } from '../units/index.js';
-import { assessmentOf, photosShown } from './inUnits.js';
+import { photosShown } from './inUnits.js';
 import { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
-import type { LiveData } from './liveData.js';
-import { pageHtml } from './pageHtml.js';
+import type { Ask } from './pageWorker.js';
 
-/** Brings the form to life; it is told which units the page is shown in. */
-export function offerCopy(data: LiveData, units: UnitSystem): void {
-  const form = document.querySelector<HTMLFormElement>('#held form');
-  if (!form) return;
-  form.hidden = false;
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-    const chosen = Array.from(form.querySelectorAll<HTMLInputElement>('input:checked'), ({ value }) => value);
-    const button = form.querySelector('button')!;
-    button.disabled = true;
-    // A moment for the browser to show that it is at work.
-    setTimeout(() => {
-      save(
-        copyOf(
-          data,
-          units,
-          PRIVATE_PARTS.filter((part) => chosen.includes(part)),
-        ),
-      );
-      button.disabled = false;
-    }, 50);
-  });
+/** How a copy is made: the library, the page's script, and the units it is shown in. */
+export interface Copying {
+  ask: Ask;
+  script: string;
+  units(): UnitSystem;
 }
 
-function copyOf(data: LiveData, units: UnitSystem, parts: PrivatePart[]): string {
-  const assessment = assessmentOf(data);
-  const { survey, seed, samples, version, leftOut, issued } = data;
-  return pageHtml(reportOf(assessment, { units }), {
-    worked: workedSheet(assessment, units),
-    version,
+/**
+ * Makes a copy of the page and hands it to the reader.
+ * @param parts - what is left out
+ * @param tried - state that it opens with, as a fragment
+ * @throws Error where the page cannot be computed
+ */
+export async function saveCopy(
+  { ask, script, units }: Copying,
+  parts: PrivatePart[],
+  tried?: string,
+): Promise<void> {
+  const html = await ask.about('copy', {
+    units: units(),
     photos: photosShown(),
-    live: { script: document.scripts[document.scripts.length - 1]!.text, survey, seed, samples },
-    leftOut: [...leftOut, ...parts],
-    issued,
+    script,
+    parts,
+    ...(tried ? { tried } : {}),
   });
-}
-
-function save(html: string): void {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(new Blob([html], { type: 'text/html' }));
   link.download = 'page-to-share.html';
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/** Brings the form to life that leaves parts out. */
+export function offerCopy(copying: Copying): void {
+  const form = document.querySelector<HTMLFormElement>('#held form');
+  if (!form) return;
+  form.hidden = false;
+  form.addEventListener('submit', async (event) => {
+    event.preventDefault();
+    const chosen = Array.from(form.querySelectorAll<HTMLInputElement>('input:checked'), ({ value }) => value);
+    const button = form.querySelector('button')!;
+    const words = button.textContent;
+    button.disabled = true;
+    button.textContent = 'One moment …';
+    try {
+      await saveCopy(
+        copying,
+        PRIVATE_PARTS.filter((part) => chosen.includes(part)),
+      );
+      button.textContent = words;
+    } catch (error) {
+      button.textContent = `It cannot be made: ${error instanceof Error ? error.message : error}`;
+    }
+    button.disabled = false;
+  });
 }

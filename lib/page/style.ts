@@ -2,21 +2,23 @@ import { FIGURE_STYLE } from '../figures/drawing.js';
 
 /** Looks of the what-if, in the page and under a notebook's cell, where the root may be 10 px: its sizes are its own. */
 export const PANEL_STYLE = `
-.what-if { --soft: #555b62; --ink: #22262b; --rule: #d5d0c4; --water: #1f5f8b; color: var(--ink); font: max(.9rem, 14.4px)/1.4 system-ui, "Segoe UI", Roboto, Arial, sans-serif; container-type: inline-size; }
-.what-if .form { background: #f4f1ea; border: 1px solid var(--rule); padding: .75em 1em; margin: .75em 0; }
-.what-if .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(17em, 1fr)); gap: .6em 1.25em; }
-.what-if .control { display: grid; grid-template-columns: 1fr auto; align-items: baseline; } .what-if .control input, .what-if .control select { grid-column: 1 / -1; width: 100%; min-height: 1.75em; margin: 0; accent-color: var(--water); } .what-if .control output { font-weight: 700; }
-.what-if button, .what-if select { font: inherit; padding: .35em .6em; border: 1px solid var(--soft); background: #fff; color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5em; margin: .75em 0; }
-.what-if .answer { padding: .6em .8em; background: #f4f1ea; border-left: 4px solid var(--water); position: sticky; top: 0; z-index: 1; } .what-if .answer p { margin: .1em 0; font-size: 1em; } .what-if .note { color: var(--soft); font-size: .89em; } .what-if summary { padding: .6em 0; cursor: pointer; }
-.what-if .safe { color: #2f6627; font-weight: 700; } .what-if .unsafe { color: #98401f; font-weight: 700; }
-.what-if .told { font-size: .94em; min-height: 1.4em; margin: .4em 0 0; overflow-wrap: anywhere; } .what-if textarea { width: 100%; font: .89em/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); }
-.what-if table { border-collapse: collapse; width: 100%; font-size: .93em; } .what-if td, .what-if th { text-align: left; padding: .25em .6em .25em 0; border-bottom: 1px solid var(--rule); vertical-align: top; } .what-if .pictures { margin: .75em 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; } .what-if.stale .pictures, .what-if.stale .answer p { opacity: .5; }
+.what-if { --soft: #555b62; --ink: #22262b; --rule: #d5d0c4; --water: #1f5f8b; --field: #fff; --box: #f4f1ea; --good: #2f6627; --clay: #98401f; color: var(--ink); font: max(.9rem, 14.4px)/1.4 system-ui, "Segoe UI", Roboto, Arial, sans-serif; container-type: inline-size; }
+.what-if .form { background: var(--box); border: 1px solid var(--rule); padding: .5em 1em 0; margin: .5em 0; }
+.what-if .controls { display: grid; grid-template-columns: repeat(auto-fill, minmax(17em, 1fr)); gap: .25em 1.25em; }
+.what-if .control { display: grid; align-content: start; } @container (min-width: 44rem) { .what-if .form > .controls { grid-template-columns: 2fr 1fr; } } .what-if .number { display: grid; grid-template-columns: 1fr 7.5em; gap: .75em; align-items: center; }
+.what-if input, .what-if select { width: 100%; min-height: 44px; margin: 0; accent-color: var(--water); } .what-if .typed { font: inherit; font-weight: 700; border: 1px solid var(--soft); border-radius: 3px; padding: .35em .5em; background: var(--field); color: var(--ink); box-sizing: border-box; } .what-if .typed[aria-invalid=true] { border: 2px solid var(--clay); }
+.what-if button, .what-if select { font: inherit; min-height: 44px; padding: .35em .6em; border: 1px solid var(--soft); background: var(--field); color: var(--ink); border-radius: 3px; } .what-if .buttons { display: flex; flex-wrap: wrap; gap: .5em; margin: .25em 0; }
+.what-if .answer { padding: .6em .8em; background: var(--box); border-left: 4px solid var(--water); } .what-if .answer p { margin: .1em 0; } .what-if .answer > p:first-child { font-size: 1.15em; line-height: 1.3; } .what-if .note { color: var(--soft); font-size: .89em; } .what-if summary { padding: .7em 0; min-height: 44px; box-sizing: border-box; cursor: pointer; }
+.what-if .safe { color: var(--good); font-weight: 700; } .what-if .unsafe { color: var(--clay); font-weight: 700; } .what-if .ruled { color: var(--ink); font-weight: 700; }
+.what-if .told { font-size: .94em; margin: .4em 0; overflow-wrap: anywhere; } .what-if .told:empty { display: none; } .what-if .spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); margin: 0; } .what-if textarea { width: 100%; box-sizing: border-box; font: .89em/1.4 ui-monospace, Consolas, monospace; border: 1px solid var(--soft); background: var(--field); color: var(--ink); }
+.what-if table { border-collapse: collapse; width: 100%; font-size: .93em; } .what-if caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); padding: 0; } .what-if td, .what-if th { text-align: left; padding: .25em .6em .25em 0; border-bottom: 1px solid var(--rule); vertical-align: top; } .what-if .answer td:last-child { font-weight: 700; } .what-if .pictures { margin: .5em 0; } .what-if .drawing svg { display: block; width: 100%; height: auto; }
+.what-if.stale .answer, .what-if.stale .pictures, .what-if.stale > details { visibility: hidden; }
 `;
 
 /** Looks of the page, on a phone, a desk and paper. */
 export const STYLE = `
 :root { color-scheme: light dark; --ink: #22262b; --soft: #555b62; --paper: #fff; --ground: #f4f1ea; --rule: #d5d0c4; --water: #1f5f8b; --clay: #98401f; --good: #2f6627; }
-@media (prefers-color-scheme: dark) { :root { --ink: #e8e6e1; --soft: #aeb4ba; --paper: #14181c; --ground: #22282e; --rule: #3d444b; --water: #86c2ea; --clay: #ff9d85; --good: #9ad08f; } .drawing { background: #fff; color: #22262b; padding: .5rem; } }
+@media (prefers-color-scheme: dark) { :root { --ink: #e8e6e1; --soft: #aeb4ba; --paper: #14181c; --ground: #22282e; --rule: #3d444b; --water: #86c2ea; --clay: #ff9d85; --good: #9ad08f; } .drawing { background: #fff; color: #22262b; padding: .5rem; } body .what-if { --soft: #aeb4ba; --ink: #e8e6e1; --rule: #3d444b; --water: #86c2ea; --field: #14181c; --box: #22282e; --good: #9ad08f; --clay: #ff9d85; } }
 * { box-sizing: border-box; }
 body { margin: 0; background: var(--paper); color: var(--ink); font: 1rem/1.5 system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif; }
 header, .columns { max-width: 68.75rem; margin: 0 auto; padding: 0 1rem; } main:focus { outline: none; }

@@ -10,6 +10,8 @@ interface Tried {
   min: number;
   max: number;
   step: number;
+  /** step where feet and inches are used, in */
+  inches: number;
   /** as surveyed; undefined: there is nothing to try */
   surveyed(site: Site, outlet?: Outlet): number | undefined;
   /** what it changes: the pond as it is kept, its outlet, or what is dug and filled back, which runs the water again */
@@ -26,6 +28,7 @@ export const TRIED = {
     min: 0.2,
     max: 2.5,
     step: 0.05,
+    inches: 1,
     surveyed: ({ pond }) => pond.depth,
     kept: (depth) => ({ depth }),
   },
@@ -35,6 +38,7 @@ export const TRIED = {
     min: 1,
     max: 12,
     step: 0.1,
+    inches: 6,
     surveyed: ({ pond }) => pond.shape.length,
     dug: (length) => ({ length }),
   },
@@ -44,6 +48,7 @@ export const TRIED = {
     min: 1,
     max: 12,
     step: 0.1,
+    inches: 6,
     surveyed: ({ pond }) => pond.shape.width,
     dug: (width) => ({ width }),
   },
@@ -53,6 +58,7 @@ export const TRIED = {
     min: -0.5,
     max: 0.8,
     step: 0.01,
+    inches: 0.5,
     surveyed: ({ pond }) => pond.fullLevel,
     kept: (fullLevel) => ({ fullLevel }),
   },
@@ -62,6 +68,7 @@ export const TRIED = {
     min: 0,
     max: 0.6,
     step: 0.01,
+    inches: 0.5,
     surveyed: ({ pond: { kept } }) => ('held' in kept ? kept.held : undefined),
     kept: (held) => ({ kept: { held } }),
   },
@@ -71,6 +78,7 @@ export const TRIED = {
     min: 0.01,
     max: 0.6,
     step: 0.01,
+    inches: 0.5,
     surveyed: ({ pond: { kept } }) => ('within' in kept && kept.within < 1 ? kept.within : undefined),
     dug: (kept_within) => ({ kept_within, usual_drawdown: undefined }),
   },
@@ -80,6 +88,7 @@ export const TRIED = {
     min: 1,
     max: 60,
     step: 0.5,
+    inches: 12,
     surveyed: (_, outlet) => outlet?.distance,
     outlet: (distance) => ({ distance }),
   },
@@ -89,6 +98,7 @@ export const TRIED = {
     min: -4,
     max: 0.5,
     step: 0.01,
+    inches: 0.5,
     surveyed: (_, outlet) => outlet?.level,
     outlet: (level) => ({ level }),
   },
@@ -118,4 +128,9 @@ export function surveyedNumbers(site: Site, outlet: Outlet | undefined): [Number
     const value = TRIED[key].surveyed(site, outlet);
     return value === undefined ? [] : [[key, value]];
   });
+}
+
+/** Changes with the same key share one simulation of the water. */
+export function waterKey(change: TriedNumbers): string {
+  return JSON.stringify(changesOf(change, 'dug'));
 }

@@ -1,9 +1,16 @@
-import { basisOf } from '../basis/index.js';
+import { type Basis, basisOf } from '../basis/index.js';
 import type { OptionName } from '../contract/index.js';
-import { type Assessment, type Decision, explained, type Judged, judge } from '../decision/index.js';
-import { NOTHING } from '../heads/index.js';
+import {
+  type Assessment,
+  type Change,
+  type Decision,
+  explained,
+  type Judged,
+  judge,
+} from '../decision/index.js';
+import { type Measures, NOTHING } from '../heads/index.js';
 import { outletsOf } from '../options/index.js';
-import { monthlyLimits, verdictAt } from '../reliability/index.js';
+import { monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
 import {
   type MonthlyLevels,
   planOf,
@@ -15,17 +22,21 @@ import {
 import type { Survey } from '../survey/index.js';
 import { drainFor } from '../works/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
-import { changesOf, type TriedNumbers } from './tried.js';
+import { changesOf, type TriedNumbers, waterKey } from './tried.js';
 
 /** What may be tried; absent: as surveyed. */
 export interface WhatIf extends TriedNumbers {
   /** absent: what is recommended for the rest */
   option?: OptionName;
+  /** never, or in any month; absent: in the months wished */
+  emptied?: 'never' | 'any';
   /** run-off as surveyed, or turned away with the ring capped */
   runoff?: 'as-is' | 'kept-out';
   /** years of the weather that are counted */
   years?: Years;
 }
+
+const EMPTIED = { never: [] as number[], any: 'any' } as const;
 
 /**
  * Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes.
@@ -34,6 +45,20 @@ export interface WhatIf extends TriedNumbers {
  * @returns judges one change after another; throws RangeError for fewer than 8 samples
  */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
+  const arrange = arranger(survey, options);
+  let last: Judged | undefined;
+  return (tried) => {
+    const { site, change } = arrange(tried);
+    last = judge(site, change, last);
+    return tried.option === undefined ? last : withOption(last, tried.option);
+  };
+}
+
+/** Gives the site of one what-if after another, and what of it changes the pond as it is kept. */
+export function arranger(
+  survey: Survey,
+  options: SiteOptions = {},
+): (tried: WhatIf) => { site: Site; change: Change } {
   let before: Site | undefined;
   const siteFor = kept((change) => {
     before = siteModel(resized(survey, change), { ...options, before });
@@ -43,18 +68,17 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
     (change) => counted(siteFor(change), change),
     (change) => `${waterKey(change)}/${change.runoff ?? ''}/${change.years ?? ''}`,
   );
-  let last: Judged | undefined;
   let best: string | undefined;
   /** The outlet that serves the pond as surveyed: the one whose run and level are tried. */
   const movedOf = (site: Site) => {
     if (site.places.outlets.length > 1) best ??= outletsOf(basisOf(siteFor({})))[0]?.name;
     return best ?? site.places.outlets[0]?.name;
   };
-  return (change) => {
-    const surveyed = siteFor(change);
-    const site = { ...arranged(surveyed, change, movedOf(surveyed)), water: waterFor(change) };
-    last = judge(site, changesOf(change, 'kept'), last);
-    return change.option === undefined ? last : withOption(last, change.option);
+  return (tried) => {
+    const surveyed = siteFor(tried);
+    const site = { ...arranged(surveyed, tried, movedOf(surveyed)), water: waterFor(tried) };
+    const emptied = tried.emptied && { emptiedIn: EMPTIED[tried.emptied] };
+    return { site, change: { ...changesOf(tried, 'kept'), ...emptied } };
   };
 }
 
@@ -66,11 +90,6 @@ function kept<T>(make: (change: WhatIf) => T, keyOf: (change: WhatIf) => string)
     if (last?.key !== key) last = { key, made: make(change) };
     return last.made;
   };
-}
-
-/** Changes with the same key share one simulation of the water. */
-export function waterKey(change: WhatIf): string {
-  return JSON.stringify(changesOf(change, 'dug'));
 }
 
 /**
@@ -131,25 +150,41 @@ function arranged(site: Site, change: WhatIf, outlet: string | undefined): Site 
 export function withOption(a: Judged, option: OptionName): Judged {
   const { site, basis } = a;
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
-  const { depth } = site.pond;
-  const verdict = verdictAt(basis, measures, depth);
+  const built = builtAs(basis, option, measures);
   const decision: Decision = {
     ...a.decision,
-    option,
-    also: [],
-    measures,
-    depth,
-    verdict,
-    governs: verdict.governs,
-    emptyingRuled: !verdict.safe && verdict.diggable && verdict.kept,
     spot: undefined,
+    ...built.decision,
+    rejected: a.decision.rejected,
   };
-  const drain = drainFor(basis, measures, depth);
   return {
     ...a,
+    ...built,
     decision,
+    assumptions: [...site.assumptions, ...(built.drain?.assumptions ?? [])],
+  };
+}
+
+/** The decision for measures whatever else would be decided, under the name of an option, with what follows of it. */
+export function builtAs(
+  basis: Basis,
+  option: OptionName,
+  measures: Measures,
+): Pick<Judged, 'limits' | 'drain'> & { decision: Decision & { verdict: Verdict } } {
+  const { depth } = basis.site.pond;
+  const verdict = verdictAt(basis, measures, depth);
+  return {
+    decision: {
+      option,
+      also: [],
+      measures,
+      depth,
+      verdict,
+      governs: verdict.governs,
+      emptyingRuled: !verdict.safe && verdict.diggable && verdict.kept,
+      rejected: [],
+    },
     limits: monthlyLimits(basis, measures, depth),
-    drain,
-    assumptions: [...site.assumptions, ...(drain?.assumptions ?? [])],
+    drain: drainFor(basis, measures, depth),
   };
 }

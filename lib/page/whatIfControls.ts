@@ -1,5 +1,5 @@
-/** Controls of the what-if: a slider with its value in words, and a choice. */
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+/** Controls of the what-if: a slider beside a box to type in, and a choice. */
+import { formatQuantity, parseQuantity, type UnitSystem } from '../units/index.js';
 import { type NumberKey, TRIED } from './tried.js';
 
 export interface Control {
@@ -10,6 +10,7 @@ export interface Control {
   show(units: UnitSystem): void;
 }
 
+const INCH = 0.0254;
 let made = 0;
 
 /** An element with a class and children. */
@@ -24,44 +25,69 @@ export function element<K extends keyof HTMLElementTagNameMap>(
   return made;
 }
 
-/** A slider over the range of a number, widened to hold what was surveyed. */
+/**
+ * A slider over the range of a number, widened to hold what was surveyed, with steps of the reader's tape; and a box
+ * for any number in it.
+ * @param write - takes the number, m
+ * @param refused - is told why what was typed is not tried
+ */
 export function numberControl(
   key: NumberKey,
   surveyed: number,
   read: () => number | undefined,
   write: (value: number) => void,
+  refused: (why: string) => void,
 ): Control {
-  const { label, kind, min, max, step } = TRIED[key];
-  const input = element('input', '');
-  const output = element('output', '');
+  const { label, kind, min, max, step, inches } = TRIED[key];
+  const range = { min: Math.min(min, surveyed), max: Math.max(max, surveyed) };
+  const slider = element('input', '');
+  const box = element('input', 'typed');
   const name = element('label', '');
+  let shown: UnitSystem = 'metric';
   made += 1;
-  input.id = `what-if-${key}-${made}`;
-  name.htmlFor = input.id;
+  slider.id = `what-if-${key}-${made}`;
+  name.htmlFor = slider.id;
   name.textContent = label;
-  output.htmlFor.add(input.id);
-  Object.assign(input, {
-    type: 'range',
-    min: String(Math.min(min, surveyed)),
-    max: String(Math.max(max, surveyed)),
-    step: String(step),
+  slider.type = 'range';
+  slider.dataset.key = key;
+  box.type = 'text';
+  box.autocomplete = 'off';
+  box.setAttribute('aria-label', `${label}, typed`);
+  const scale = () => (shown === 'us' ? INCH : 1);
+  slider.addEventListener('input', () => write(Number((Number(slider.value) * scale()).toFixed(4))));
+  box.addEventListener('change', () => {
+    const size = (metres: number) => formatQuantity(metres, kind, shown);
+    let value: number | undefined;
+    try {
+      value = parseQuantity(box.value, 'length', shown === 'us' ? 'ft' : 'm');
+    } catch {
+      // Told below with the range.
+    }
+    const fits = value !== undefined && value >= range.min && value <= range.max;
+    box.setAttribute('aria-invalid', String(!fits));
+    if (fits) write(value!);
+    else refused(`${label}: not tried. Give a length from ${size(range.min)} to ${size(range.max)}.`);
   });
-  input.dataset.key = key;
-  input.addEventListener('input', () => write(Number(input.value)));
   return {
-    element: element('div', 'control', name, output, input),
+    element: element('div', 'control', name, element('div', 'number', slider, box)),
     first: key === 'depth',
     show(units) {
+      shown = units;
       const value = read() ?? surveyed;
-      input.value = String(value);
+      const [unit, by] = units === 'us' ? [INCH, inches] : [1, step];
+      slider.step = String(by);
+      slider.min = String(Number((Math.ceil(range.min / unit / by - 1e-6) * by).toFixed(4)));
+      slider.max = String(Number((range.max / unit).toFixed(4)));
+      slider.value = String(value / unit);
       const words = formatQuantity(value, kind, units);
-      output.textContent = words;
-      input.setAttribute('aria-valuetext', words);
+      slider.setAttribute('aria-valuetext', words);
+      box.value = words;
+      box.removeAttribute('aria-invalid');
     },
   };
 }
 
-/** A choice; the empty one stands for what was surveyed or recommended. */
+/** A choice; the empty one stands for what was surveyed or is held. */
 export function choiceControl(
   key: string,
   label: string,
@@ -88,6 +114,8 @@ export function choiceControl(
     first: key === 'option',
     show(units) {
       select.value = read() ?? (key === 'units' ? units : '');
+      // A link may ask for what is held by its name.
+      if (select.selectedIndex < 0) select.value = '';
     },
   };
 }

@@ -1,212 +1,245 @@
-/** The what-if in a browser: controls, answer and figures in one element. */
-
-import type { OptionName } from '../contract/index.js';
-import type { Judged } from '../decision/index.js';
-import { DESIGN_WIDTH, type FigureSize } from '../figures/layout.js';
-import { figureSvg } from '../figures/svg.js';
-import { ADVICE_NAMES } from '../figures/words.js';
-import { outletsOf } from '../options/index.js';
-import type { Survey } from '../survey/index.js';
+/** The what-if in a browser: it asks the library beside the page, and shows the newest answer. */
+import type { FigureSize } from '../figures/layout.js';
 import type { UnitSystem } from '../units/index.js';
-import { hasWeatherYears } from './inYears.js';
-import { table } from './markup.js';
-import { surveyedNumbers } from './tried.js';
-import { explorer, type WhatIf, waterKey } from './whatIf.js';
-import { type Control, choiceControl, element, numberControl } from './whatIfControls.js';
-import { decoded, fragmentOf, notebookLine, type State, stateOf } from './whatIfState.js';
-import { type View, viewOf } from './whatIfView.js';
+import type { Controls, Drawn, Said } from './pageQuestions.js';
+import type { Ask } from './pageWorker.js';
+import { waterKey } from './tried.js';
+import { type Control, choiceControl, numberControl } from './whatIfControls.js';
+import { layoutOf } from './whatIfLayout.js';
+import { fragmentOf, notebookLine, type State } from './whatIfState.js';
 
 export interface PanelOptions {
-  seed: number;
-  samples: number;
-  /** keeps the state in the address of the page */
-  linked: boolean;
-  onUnits?: (units: UnitSystem) => void;
+  ask: Ask;
+  /** what it starts with, and what of it cannot be tried */
+  state: State;
+  left: string[];
+  units: UnitSystem;
+  /** the page: keeps the state in its address, and hands it on as a link or a copy */
+  page?: { save(state: string): Promise<void> };
+}
+
+/** A panel that is there. */
+export interface Panel {
+  inUnits(units: UnitSystem): void;
 }
 
 /** Window narrower than this is drawn for a phone, px. */
 const PHONE = 560;
-/** A slider that runs the water again waits for a rest of the hand, ms. */
+/** What runs the water again waits for a rest of the hand, and so do the words that are read out, ms. */
 const REST = 120;
+const SPEAK = 700;
 
-/** Makes an element the what-if of a survey. */
-export function whatIfPanel(root: HTMLElement, survey: Survey, options: PanelOptions): void {
+const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+/** Makes an element the what-if of a survey; told when its first answer stands. */
+export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Promise<Panel> {
+  const { ask, page } = options;
   root.classList.add('what-if');
-  const judge = explorer(survey, options);
-  const own = judge({});
-  const read = options.linked ? stateOf(decoded(location.hash.slice(1))) : undefined;
-  let state: State = read?.state ?? {};
-  let shown: { key: string; view: View } | undefined;
-  let resting = 0;
-  let frame = 0;
+  const loading = document.createElement('p');
+  loading.className = 'told';
+  loading.setAttribute('role', 'status');
+  loading.textContent = 'Loading: the water of every year is computed, which takes some seconds.';
+  // Read before anything is put in, when it costs no layout.
+  const drawnSize: FigureSize = root.clientWidth < PHONE ? 'narrow' : 'wide';
+  root.replaceChildren(loading);
+  performance.mark('what-if');
+  let has: Controls;
+  try {
+    has = await ask.controls();
+  } catch (error) {
+    loading.textContent = `This cannot be computed: ${messageOf(error)}`;
+    throw error;
+  }
+  let { state, units } = options;
+  let shown: { key: string; said: Said; drawn?: Drawn } | undefined;
+  let [asking, again] = [false, false];
+  let [resting, speaking] = [0, 0];
   const parts = layoutOf(root);
-  const controls = controlsOf(own, () => state, change);
+  const controls = controlsOf(
+    has,
+    () => state,
+    change,
+    (why) => tell(why),
+  );
   for (const { first, element } of controls) (first ? parts.controls : parts.others).append(element);
-  const units = () => state.units ?? survey.site.show_units ?? 'metric';
+
+  function tell(words: string): void {
+    parts.told.textContent = words;
+  }
+
+  function showControls(): void {
+    for (const control of controls) control.show(units);
+  }
 
   function change(next: Partial<State>): void {
+    if (next.units) units = next.units;
     state = Object.fromEntries(
       Object.entries({ ...state, ...next }).filter(([, value]) => value !== undefined),
     ) as State;
-    if (next.units) options.onUnits?.(next.units);
-    // Without a ring the water does not know how large the pond is.
-    const water = own.site.tub !== undefined && shown !== undefined && waterKey(state) !== shown.key;
-    for (const control of controls) control.show(units());
+    showControls();
+    tell('');
     clearTimeout(resting);
-    cancelAnimationFrame(frame);
-    if (!water) {
-      frame = requestAnimationFrame(() => step('step'));
+    // Without a ring the water does not know how large the pond is.
+    if (!has.ring || shown === undefined || waterKey(state) === shown.key) {
+      stepped();
       return;
     }
     root.classList.add('stale');
-    parts.told.textContent = 'The water is computed again; the answer shown is the old one.';
-    resting = window.setTimeout(() => step('water'), REST);
+    tell('The water is computed again …');
+    resting = window.setTimeout(stepped, REST);
   }
 
-  function step(kind: 'step' | 'water'): void {
-    performance.mark('what-if');
-    const { units: _, ...tried } = state;
-    try {
-      shown = { key: waterKey(state), view: viewOf(judge(tried), units()) };
-      draw(shown.view);
-      parts.told.textContent = '';
-    } catch (error) {
-      parts.told.textContent = `This cannot be computed: ${error instanceof Error ? error.message : error}`;
+  const stepped = () => {
+    step().catch((error) => tell(`This cannot be computed: ${messageOf(error)}`));
+  };
+
+  /** Asks for the newest state, words first; what was tried in between is passed over. */
+  async function step(): Promise<void> {
+    again = true;
+    if (asking) return;
+    asking = true;
+    while (again) {
+      again = false;
+      const kind = shown === undefined ? 'first' : root.classList.contains('stale') ? 'water' : 'step';
+      if (shown) performance.mark('what-if');
+      const key = waterKey(state);
+      const { units: _, ...tried } = state;
+      try {
+        const said = await ask.about('try', { change: tried, units });
+        // What the water of another size answers is not shown.
+        if (again && key !== waterKey(state)) continue;
+        shown = { key, said, drawn: shown?.drawn };
+        say(said);
+        performance.measure(`what-if ${kind}`, 'what-if');
+        if (again && kind === 'step') continue;
+        const drawn = await ask.about('draw', { change: tried, units, size: drawnSize, name: root.id });
+        if (again && key !== waterKey(state)) continue;
+        shown.drawn = drawn;
+        draw(drawn);
+        if (key !== waterKey(state)) continue;
+        if (root.classList.contains('stale')) tell('');
+        root.classList.remove('stale');
+      } catch (error) {
+        root.classList.add('stale');
+        tell(`This cannot be computed: ${messageOf(error)}`);
+      }
     }
-    root.classList.remove('stale');
-    performance.measure(`what-if ${kind}`, 'what-if');
+    asking = false;
     link();
+    clearTimeout(speaking);
+    speaking = window.setTimeout(() => {
+      parts.spoken.textContent = root.classList.contains('stale') ? '' : (shown?.said.headline ?? '');
+    }, SPEAK);
   }
 
-  function draw(view: View): void {
-    const size: FigureSize = root.clientWidth < PHONE ? 'narrow' : 'wide';
-    parts.headline.textContent = view.headline;
-    parts.headline.className = view.safe ? 'safe' : 'unsafe';
-    parts.governs.textContent = view.governs;
-    parts.chances.textContent = view.chances;
-    parts.buy.innerHTML =
-      view.buy.rows.length > 0 ? table(view.buy) : '<p>No drain: nothing to buy or to dig for one.</p>';
-    for (const name of ['section', 'risk'] as const)
-      parts[name].innerHTML = figureSvg(view[name](size), DESIGN_WIDTH[size], `${root.id}-${name}`);
+  function say({ headline, standing, used, chances, compared }: Said): void {
+    parts.headline.textContent = headline;
+    parts.headline.className = standing;
+    parts.used.textContent = used;
+    parts.chances.textContent = chances;
+    parts.compared.innerHTML = compared;
+  }
+
+  function draw({ section, buy }: Drawn): void {
+    parts.section.innerHTML = section;
+    parts.buy.innerHTML = buy;
+    drawCurve();
+  }
+
+  function drawCurve(): void {
+    if (parts.curve.open) parts.risk.innerHTML = shown?.drawn?.risk ?? '';
   }
 
   function link(): void {
     const fragment = fragmentOf(state);
-    parts.line.value = notebookLine(state);
-    if (options.linked && (fragment !== '' || location.hash.startsWith('#try=1')))
+    parts.line.value = notebookLine({ ...state, option: state.option ?? has.held });
+    if (page && (fragment !== '' || location.hash.startsWith('#try=1')))
       history.replaceState(null, '', `#${fragment}`);
   }
 
-  parts.copy.addEventListener('click', async () => {
-    const text = options.linked ? location.href : notebookLine(state);
+  async function copyText(text: string, done: string): Promise<void> {
     try {
       await navigator.clipboard.writeText(text);
-      parts.told.textContent = options.linked ? 'The link is copied.' : 'The line is copied.';
+      tell(done);
     } catch {
-      // Where a page may not write to the clipboard the line below can be selected.
-      parts.told.textContent = `Copy it by hand: ${text}`;
+      // Where a page may not write to the clipboard it can be selected.
+      tell(`Copy it by hand: ${text}`);
     }
-  });
-  parts.copy.textContent = options.linked ? 'Copy a link to this state' : 'Copy the line';
-  parts.reset.addEventListener('click', () =>
-    change(Object.fromEntries(Object.keys(state).map((key) => [key, undefined]))),
-  );
-  for (const control of controls) control.show(units());
-  step('step');
-  if (read && read.left.length > 0)
-    parts.told.textContent = `Of the link this cannot be tried and was left out: ${read.left.join(', ')}.`;
-}
+  }
 
-/** Controls for what the survey has; those that would change nothing are left out. */
-function controlsOf(own: Judged, state: () => State, change: (next: Partial<State>) => void): Control[] {
-  const { site, options } = own;
-  const numbers = surveyedNumbers(site, outletsOf(own.basis)[0]).map(([key, value]) =>
-    numberControl(
-      key,
-      value,
-      () => state()[key],
-      (next) => change({ [key]: next }),
+  async function saveWithThis(): Promise<void> {
+    parts.send.disabled = true;
+    tell('The copy is being made …');
+    try {
+      await page!.save(fragmentOf(state));
+      tell('The copy is saved; it opens with what is tried here.');
+    } catch (error) {
+      tell(`The copy cannot be made: ${messageOf(error)}`);
+    }
+    parts.send.disabled = false;
+  }
+
+  // A link to a file is of no use to anyone else.
+  const saves = page !== undefined && location.protocol === 'file:';
+  parts.send.textContent = saves ? 'Save a copy with this' : page ? 'Copy a link' : 'Copy the line';
+  parts.send.addEventListener('click', () => {
+    if (saves) return saveWithThis();
+    return page
+      ? copyText(location.href, 'The link is copied.')
+      : copyText(parts.line.value, 'The line is copied.');
+  });
+  parts.curve.addEventListener('toggle', drawCurve);
+  parts.reset.addEventListener('click', () =>
+    change(
+      Object.fromEntries(Object.keys(state).map((key) => [key, key === 'units' ? state.units : undefined])),
     ),
   );
-  const possible = options
-    .filter(({ measures }) => measures)
-    .map(({ name }): [OptionName, string] => [name, ADVICE_NAMES[name]]);
-  const pick = <K extends keyof WhatIf | 'units'>(key: K, label: string, choices: [string, string][]) =>
-    choiceControl(
-      key,
-      label,
-      choices,
-      () => state()[key] as string | undefined,
-      (next) => change({ [key]: next }),
+  if (!page) {
+    const choice = choiceControl(
+      'units',
+      'Units',
+      [
+        ['metric', 'metric'],
+        ['us', 'feet and inches'],
+      ],
+      () => units,
+      (next) => change({ units: next as UnitSystem }),
     );
-  return [
-    ...numbers,
-    pick('option', 'Drain or other measure', [['', 'as recommended for the rest'], ...possible]),
-    ...(site.water.tub
-      ? [
-          pick('runoff', 'Run-off from uphill and roof', [
-            ['', 'as surveyed'],
-            ['kept-out', 'kept out, ring capped'],
-          ]),
-        ]
-      : []),
-    ...(hasWeatherYears(site)
-      ? [
-          pick('years', 'Years counted', [
-            ['', 'every year of the weather'],
-            ['ordinary', 'ordinary years (middle fifth)'],
-            ['wet', 'wet years (wettest fifth)'],
-          ]),
-        ]
-      : []),
-    pick('units', 'Units', [
-      ['metric', 'metric'],
-      ['us', 'feet and inches'],
-    ]),
-  ];
+    controls.push(choice);
+    parts.others.append(choice.element);
+  }
+  showControls();
+  await step();
+  if (options.left.length > 0)
+    tell(`Of the link this cannot be tried and was left out: ${options.left.join(', ')}.`);
+  return { inUnits: (next) => change({ units: next }) };
 }
 
-/** The panel's elements. */
-function layoutOf(root: HTMLElement) {
-  const controls = element('div', 'controls');
-  const others = element('div', 'controls');
-  const headline = element('p', '');
-  const governs = element('p', '');
-  const chances = element('p', 'note');
-  const answer = element('div', 'answer', headline, governs);
-  answer.setAttribute('aria-live', 'polite');
-  const section = element('div', 'drawing');
-  const risk = element('div', 'drawing');
-  const copy = element('button', '');
-  const reset = element('button', '');
-  copy.type = 'button';
-  reset.type = 'button';
-  reset.textContent = 'Back to the survey';
-  const told = element('p', 'told');
-  told.setAttribute('role', 'status');
-  const line = element('textarea', '');
-  line.readOnly = true;
-  line.rows = 2;
-  line.id = `${root.id}-line`;
-  const lineLabel = element('label', '');
-  lineLabel.htmlFor = line.id;
-  lineLabel.textContent = 'The same in a notebook';
-  const summary = element('summary', '');
-  summary.textContent = 'Size, level, pipe, weather and units';
-  const more = element('details', '', summary, others);
-  more.open = root.clientWidth >= PHONE;
-  const buy = element('div', '');
-  const buySummary = element('summary', '');
-  buySummary.textContent = 'To buy and to dig for this';
-  const buttons = element('div', 'buttons', reset, copy);
-  root.replaceChildren(
-    element('div', 'form', controls, more, told),
-    answer,
-    element('div', 'pictures', section, chances, risk),
-    element('details', '', buySummary, buy),
-    buttons,
-    lineLabel,
-    line,
-  );
-  return { controls, others, buy, headline, governs, chances, section, risk, copy, reset, told, line };
+/** Controls for what the survey has. */
+function controlsOf(
+  { numbers, choices }: Controls,
+  state: () => State,
+  change: (next: Partial<State>) => void,
+  refused: (why: string) => void,
+): Control[] {
+  return [
+    ...numbers.map(([key, surveyed]) =>
+      numberControl(
+        key,
+        surveyed,
+        () => state()[key],
+        (value) => change({ [key]: value }),
+        refused,
+      ),
+    ),
+    ...choices.map(({ key, label, choices }) =>
+      choiceControl(
+        key,
+        label,
+        choices,
+        () => state()[key],
+        (value) => change({ [key]: value }),
+      ),
+    ),
+  ];
 }

@@ -11,6 +11,7 @@ export interface State extends WhatIf {
 
 export const CHOICES = {
   option: OPTIONS,
+  emptied: ['never', 'any'],
   runoff: ['as-is', 'kept-out'],
   years: ['all', 'ordinary', 'wet'],
   units: ['metric', 'us'],

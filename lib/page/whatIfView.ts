@@ -1,98 +1,89 @@
-/** What the what-if shows of an assessment. */
+/** What the what-if shows of what is tried. */
 
 import { type Governs, LEAST_CHANCE } from '../contract/index.js';
-import type { Judged } from '../decision/index.js';
 import type { Figure } from '../figures/figure.js';
 import type { FigureSize } from '../figures/layout.js';
 import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
-import { adviceWords, GOVERNS_WORDS, sentence } from '../figures/words.js';
-import { type Verdict, verdictAt } from '../reliability/index.js';
+import { listText, sentence } from '../figures/words.js';
+import type { Verdict } from '../reliability/index.js';
 import { reportOf } from '../report/index.js';
-import { conditionText } from '../text/conditionText.js';
+import { changeWords } from '../text/changeWords.js';
 import { chanceText, isUpkeep, orderText, yearlyText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { comparedTried, type TriedColumn, toldTried } from './comparedTried.js';
 import { carried } from './drainSection.js';
+import { type Holder, type Tried, withCurves } from './heldMeasures.js';
+import { type Standing, whatIfAnswer } from './whatIfAnswer.js';
 
+/** The answer in words. */
 export interface View {
-  /** what is drawn and whether it is safe */
+  /** the answer to what is tried */
   headline: string;
-  safe: boolean;
-  /** which failure governs now */
-  governs: string;
-  /** chances of each state, and of the dig */
+  standing: Standing;
+  /** the change of the wish that is held with what is built; empty: none */
+  used: string;
+  /** the survey against what is tried */
+  compared: Table;
+  /** chances of each state, and of the dig; empty where what is held cannot be had */
   chances: string;
-  /** what to buy and to dig for the drain */
-  buy: Table;
-  section: (size: FigureSize) => Figure;
-  risk: (size: FigureSize) => Figure;
 }
 
 /**
- * Words and figures of an assessment.
- * @param a - judged by {@link explorer}
+ * Words of what is tried.
+ * @param holder - of the survey
+ * @param tried - from its `asked`
+ * @param survey - column of the survey
  * @param units - how numbers are written
- * @returns what the panel shows
+ * @returns what the panel says
  */
-export function viewOf(a: Judged, units: UnitSystem): View {
-  const report = reportOf(a, { units, quick: true });
-  const { recommendation } = report.result;
-  const depth = recommendation.depth_m || a.site.pond.depth;
-  const verdict = a.decision.verdict ?? verdictAt(a.basis, a.decision.measures, depth);
-  const raised =
-    recommendation.raise_m > 0
-      ? `, raised by ${formatQuantity(recommendation.raise_m, 'length', units)}`
-      : '';
+export function viewOf(holder: Holder, tried: Tried, survey: TriedColumn, units: UnitSystem): View {
+  const { words, standing } = whatIfAnswer(holder, tried, units);
+  const verdict = tried.stop ? undefined : tried.held?.decision.verdict;
+  const { change } = holder;
   return {
-    headline: `${adviceWords(recommendation)}, ${formatQuantity(depth, 'length', units)} deep${raised}: ${verdict.safe ? 'safe' : 'not safe'}`,
-    safe: verdict.safe,
-    governs: governsWords(verdict, units),
-    chances: chanceWords(verdict),
-    buy: carried(report, units),
-    section: (size) => sectionFigure(report, units, size),
-    risk: (size) => riskDepthFigure(report, units, size),
+    headline: words,
+    standing,
+    used: change
+      ? `Used as is recommended: ${listText(changeWords(change, (m) => formatQuantity(m, 'length', units)))}.`
+      : '',
+    compared: comparedTried(survey, toldTried(tried, units)),
+    chances: verdict ? chanceWords(verdict) : '',
   };
 }
 
-/** Every failure that has a chance, with it in words; the likeliest first. */
-function ranked(verdict: Verdict): { mode: Governs; chance: number; words: string }[] {
-  const { chance, dig } = verdict;
-  const yearly = yearlyWords(verdict);
-  const inDig: [Governs, number][] = [
-    ['floor-heave', dig.heave],
-    ['side-slump', dig.slump],
-    ['wet-dig', dig.wet_floor],
-  ];
-  return [
-    ...(Object.entries(chance.modes) as [Governs, number][]).map(([mode, chance]) => ({
-      mode,
-      chance,
-      words: yearly(chance),
-    })),
-    ...inDig.map(([mode, chance]) => ({ mode, chance, words: chanceText(chance) })),
-  ].sort((a, b) => b.chance - a.chance);
+/** What is drawn and listed of what is tried. */
+export interface Pictured {
+  /** what to buy and to dig for the drain */
+  buy: Table;
+  section: Figure;
+  risk: Figure;
+}
+
+/**
+ * Figures of what is tried; they take a multiple of the time of its words.
+ * @param tried - from {@link holder}
+ * @returns undefined where what is held cannot be had, or nothing may be dug
+ */
+export function picturedTried(
+  { held, option, stop }: Tried,
+  units: UnitSystem,
+  size: FigureSize,
+): Pictured | undefined {
+  if (!held || stop) return undefined;
+  const report = reportOf(withCurves(held), { units, quick: true });
+  return {
+    buy: carried(report, units),
+    section: sectionFigure(report, units, size),
+    risk: riskDepthFigure(report, units, size, { option, per_year: held.decision.verdict.chance.perYear }),
+  };
 }
 
 /** Chances of a year as they may be told: none more exactly than their sum. */
 function yearlyWords({ chance: { perYear, upkeep } }: Verdict): (chance: number) => string {
   if (!isUpkeep({ per_year: perYear, upkeep })) return chanceText;
   return (chance) => (chance < LEAST_CHANCE ? chanceText(chance) : orderText(chance));
-}
-
-function governsWords(verdict: Verdict, units: UnitSystem): string {
-  const { governs, conditions } = verdict;
-  const broken = conditions.find(({ met }) => met !== 'yes');
-  const all = ranked(verdict);
-  if (governs !== 'none') {
-    const found = all.find(({ mode }) => mode === governs);
-    const size = found ? ` (${found.words})` : '';
-    return `Governs now: ${GOVERNS_WORDS[governs]}${size}${broken ? `; ${conditionText(broken, units)}` : ''}.`;
-  }
-  const { mode, chance, words } = all[0]!;
-  return chance === 0
-    ? 'Nothing that was tried fails.'
-    : `Nothing fails oftener than accepted; nearest to it: ${GOVERNS_WORDS[mode]} (${words}).`;
 }
 
 function chanceWords(verdict: Verdict): string {

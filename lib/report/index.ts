@@ -4,6 +4,7 @@ export * from './nextDoor.js';
 export * from './recommend.js';
 export * from './reportOf.js';
 export * from './resultOf.js';
+export { situationsOf } from './situations.js';
 export * from './work.js';
 export * from './workedFrom.js';
 export * from './workedSheet.js';

@@ -1,4 +1,5 @@
 /** The form's side of its workers: one reads while somebody types, one answers and is ended when the facts move on. */
+import { addressOf, startedWorker } from '../../page/ownWorker.js';
 import type { Photos } from '../../page/record.js';
 import type { Outputs } from '../answer.js';
 import type { Given, ReadReply, ReadRequest } from '../reading.js';
@@ -19,18 +20,6 @@ export interface Reckonings {
   take(given: Given, large: readonly string[]): void;
   /** the page and result.json of a survey */
   outputs(survey: string, version: string, photos: Photos): Promise<Outputs>;
-}
-
-const addressOf = (script: string) => URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
-
-function started<R>(address: string, take: (reply: R) => void, failed: (message: string) => void): Worker {
-  const worker = new Worker(address);
-  worker.addEventListener('message', (event: MessageEvent<R>) => take(event.data));
-  worker.addEventListener('error', (event) => {
-    event.preventDefault();
-    failed(event.message || 'this browser lets a page do no work beside it');
-  });
-  return worker;
 }
 
 /**
@@ -60,7 +49,7 @@ export function reckonings({ own, library }: Scripts, told: (news: News) => void
         if (reply.kind === 'failed' || reply.last) each.busy = false;
         news(reply);
       };
-      each.worker = started(script, take, failed);
+      each.worker = startedWorker(script, take, failed);
       answering = each;
     }
     answering.busy = true;
@@ -72,7 +61,7 @@ export function reckonings({ own, library }: Scripts, told: (news: News) => void
     if (reply.kind === 'read' && reply.whole && reply.survey)
       answer(reply.id, reply.survey).catch((error: Error) => failed(error.message));
   };
-  const reader = started(addressOf(own), take, failed);
+  const reader = startedWorker(addressOf(own), take, failed);
 
   return {
     take(given, large) {
@@ -91,7 +80,7 @@ export function reckonings({ own, library }: Scripts, told: (news: News) => void
           if (reply.kind === 'outputs') resolve(reply.outputs);
           else reject(new Error(reply.kind === 'failed' ? reply.message : 'there is no answer yet'));
         };
-        const worker = started(address, done, (message) => reject(new Error(message)));
+        const worker = startedWorker(address, done, (message) => reject(new Error(message)));
         const request: Request = { id: 0, kind: 'outputs', survey, script, version, photos };
         worker.postMessage(request);
       });

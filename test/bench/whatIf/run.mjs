@@ -6,7 +6,8 @@
 import { fileURLToPath } from 'node:url';
 import { parseSurvey } from '../../../dist/index.js';
 import { readFolder } from '../../../dist/notebook/files.js';
-import { explorer } from '../../../dist/page/whatIf.js';
+import { toldTried } from '../../../dist/page/comparedTried.js';
+import { holder } from '../../../dist/page/heldMeasures.js';
 import { viewOf } from '../../../dist/page/whatIfView.js';
 import { claim } from '../claim.mjs';
 
@@ -23,20 +24,18 @@ const timed = (work) => {
 for (const name of ['clay-slope', 'clay-hollow']) {
   const folder = fileURLToPath(new URL(`../../../datasets/${name}`, import.meta.url));
   const survey = parseSurvey(readFolder(folder));
-  const judge = explorer(survey, OPTIONS);
-  const { pond } = judge({}).site;
+  const held = holder(survey, OPTIONS);
+  const { pond } = held.own.site;
+  const column = toldTried(held.asked({}), 'metric');
+  const view = (of, change) => viewOf(of, of.asked(change), column, 'metric');
   const kinds = {
     depth: (i) => ({ depth: Number((0.4 + 0.05 * i).toFixed(2)) }),
     'full level': (i) => ({ full: pond.fullLevel + 0.01 * (i + 1) }),
   };
   for (const [kind, change] of Object.entries(kinds)) {
-    const ours = median(
-      Array.from({ length: STEPS }, (_, i) => timed(() => viewOf(judge(change(i)), 'metric'))),
-    );
+    const ours = median(Array.from({ length: STEPS }, (_, i) => timed(() => view(held, change(i)))));
     const other = median(
-      Array.from({ length: ANEW }, (_, i) =>
-        timed(() => viewOf(explorer(survey, OPTIONS)(change(i)), 'metric')),
-      ),
+      Array.from({ length: ANEW }, (_, i) => timed(() => view(holder(survey, OPTIONS), change(i)))),
     );
     claim({ what: `what-if step (${kind}), ${name}`, ours, other, than: 'the analysis anew', most: 0.02 });
   }

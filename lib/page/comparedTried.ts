@@ -1,0 +1,77 @@
+/** The survey against what is tried, in one small table. */
+import type { Situation } from '../contract/index.js';
+import { monthsFree } from '../decision/index.js';
+import type { Table } from '../figures/table.js';
+import { sentence } from '../figures/words.js';
+import { situationsOf } from '../report/index.js';
+import { monthWords } from '../text/index.js';
+import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import type { Tried } from './heldMeasures.js';
+import { yearsText } from './whatIfAnswer.js';
+
+/** States of a pond whose margin is told. */
+const STATES: readonly Situation['situation'][] = ['full', 'drawn-down', 'emptied', 'outlet-flood'];
+
+/**
+ * The table.
+ * @param survey - as surveyed, with what is held built
+ * @param tried - from {@link toldTried}
+ */
+export function comparedTried(survey: TriedColumn, tried: TriedColumn): Table {
+  return {
+    name: 'The survey and what is tried',
+    columns: [
+      { key: 'what', label: '' },
+      { key: 'survey', label: 'as surveyed' },
+      { key: 'tried', label: 'as tried' },
+    ],
+    rows: (Object.keys(tried) as (keyof TriedColumn)[]).map((key) => [key, survey[key], tried[key]]),
+  };
+}
+
+/** A column of the table. */
+export interface TriedColumn {
+  Depth: string;
+  'It fails': string;
+  'To spare': string;
+  'May be emptied': string;
+}
+
+/** What is tried in the cells of a column. */
+export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): TriedColumn {
+  const Depth = formatQuantity(basis.site.pond.depth, 'length', units);
+  const none = 'not possible';
+  if (!a || stop) return { Depth, 'It fails': none, 'To spare': none, 'May be emptied': none };
+  const { verdict } = a.decision;
+  const months = monthsFree(a.limits.lowestSafeLevel);
+  const margin = leastMargin(a);
+  return {
+    Depth,
+    'It fails': verdict.chance.lacks ? 'it does not work' : yearsText(verdict),
+    'To spare':
+      margin === undefined
+        ? 'not known'
+        : margin >= 0
+          ? formatGap(margin, units, 'down')
+          : `${formatGap(-margin, units, 'up')} too little`,
+    'May be emptied':
+      months.length === 12
+        ? 'in any month'
+        : months.length === 0
+          ? 'in no month'
+          : sentence(monthWords(months)),
+  };
+}
+
+/** The least that is in hand against the water, of the states in which the pond may be, m. */
+function leastMargin(a: NonNullable<Tried['held']>): number | undefined {
+  const rows = situationsOf({ ...a, curves: [] }, true).filter(
+    ({ of, situation, month, margin_m, allowed, why }) =>
+      of === 'recommended' &&
+      margin_m !== null &&
+      STATES.includes(situation) &&
+      why !== 'briefly' &&
+      (situation === 'emptied' ? allowed : month === null),
+  );
+  return rows.length === 0 ? undefined : Math.min(...rows.map(({ margin_m }) => margin_m!));
+}

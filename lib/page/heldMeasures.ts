@@ -1,0 +1,132 @@
+/** What is built stays as the survey's own answer has it, or as picked, while other things are tried. */
+import { type Basis, basisOf } from '../basis/index.js';
+import { isOption, type OptionName, type WishChange } from '../contract/index.js';
+import { gasUnder, type Judged, judge, LOSS, lacksEvidence, stopOf } from '../decision/index.js';
+import { type Measures, namesOf } from '../heads/index.js';
+import { candidatesOf, depthCurve, type Option, optionsOf } from '../options/index.js';
+import type { SiteOptions } from '../site/index.js';
+import type { Survey } from '../survey/index.js';
+import { arranger, builtAs, type WhatIf } from './whatIf.js';
+
+/** A change with what is held built. */
+export interface Tried {
+  basis: Basis;
+  options: Option[];
+  option: OptionName;
+  /** with what is held built; undefined: it cannot be had there */
+  held: (Omit<Judged, 'curves'> & ReturnType<typeof builtAs>) | undefined;
+  /** what ends the question before any chance is counted */
+  stop: ReturnType<typeof stopOf>;
+  /** somebody knows the wet season */
+  evidence: boolean;
+  /** gas gathers under a liner at that depth */
+  gas: boolean;
+}
+
+/** Answers what-ifs on a survey with what is built held. */
+export interface Holder {
+  /** the analysis of the survey */
+  own: Judged;
+  /** what is held built where nothing is picked */
+  option: OptionName;
+  /** what is done otherwise than wished, since the answer rests on it */
+  change: WishChange | undefined;
+  asked(change: WhatIf): Tried;
+}
+
+/**
+ * Holds what the answer of a survey builds, and the change of the wish it rests on.
+ * @param survey as read
+ * @param options - seed and number of samples
+ * @returns judges one change after another
+ * @throws RangeError for fewer than 8 samples
+ */
+export function holder(survey: Survey, options: SiteOptions = {}): Holder {
+  const first = arranger(survey, options);
+  const asSurveyed = first({});
+  const own = judge(asSurveyed.site, asSurveyed.change);
+  const { change, measures } = own.decision;
+  const option = builtBy(own);
+  const arrange = change ? arranger(usedAs(survey, change), options) : first;
+  let last = own.basis;
+  return {
+    own,
+    option,
+    change,
+    asked({ option: picked = option, ...what }) {
+      const arranged = arrange(what);
+      const site = { ...arranged.site, pond: { ...arranged.site.pond, ...arranged.change } };
+      last = basisOf(site, last);
+      const basis = last;
+      const all = optionsOf(basis);
+      const built =
+        picked === option
+          ? sameMeasures(basis, all, option, measures)
+          : all.find(({ name }) => name === picked)?.measures;
+      const gas = gasUnder(site, site.pond.depth);
+      return {
+        basis,
+        options: all,
+        option: picked,
+        held: built && heldJudged(basis, all, picked, built, gas),
+        stop: stopOf(site),
+        evidence: !lacksEvidence(site),
+        gas,
+      };
+    },
+  };
+}
+
+function heldJudged(basis: Basis, options: Option[], option: OptionName, measures: Measures, gas: boolean) {
+  const { site } = basis;
+  const built = builtAs(basis, option, measures);
+  return {
+    site,
+    basis,
+    options,
+    ...built,
+    decision: { ...built.decision, also: gas ? (['vent'] as const).slice() : [] },
+    measureNext: [],
+    loss: LOSS,
+    assumptions: [...site.assumptions, ...(built.drain?.assumptions ?? [])],
+  };
+}
+
+/** What is tried with the chance against depth of every option: for the figures, and a multiple of the time. */
+export function withCurves(held: NonNullable<Tried['held']>): Judged {
+  return { ...held, curves: held.options.map((option) => depthCurve(held.basis, option)) };
+}
+
+/** The option that an answer builds. */
+function builtBy({ decision: { option, also, measures } }: Judged): OptionName {
+  return [option, ...also].find(isOption) ?? namesOf(measures)[0]!;
+}
+
+/** The same works on a changed pond, the rim raised as much. */
+function sameMeasures(
+  basis: Basis,
+  options: Option[],
+  option: OptionName,
+  own: Measures,
+): Measures | undefined {
+  const names = namesOf(own).join();
+  const same = candidatesOf(basis, options).find(
+    (each) => each.option === option && namesOf(each.measures).join() === names,
+  );
+  const measures = same?.measures ?? options.find(({ name }) => name === option)?.measures;
+  return measures && { ...measures, raise: own.raise };
+}
+
+/** The survey of a pond used otherwise. */
+function usedAs(survey: Survey, { emptied_in, kept_within_m, days_empty }: WishChange): Survey {
+  const { usual_drawdown, ...pond } = survey.pond;
+  return {
+    ...survey,
+    pond: {
+      ...pond,
+      ...(kept_within_m === undefined ? { usual_drawdown } : { kept_within: kept_within_m }),
+      ...(emptied_in ? { emptied_in } : {}),
+      ...(days_empty === undefined ? {} : { days_empty }),
+    },
+  };
+}
