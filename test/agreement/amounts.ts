@@ -16,7 +16,7 @@ const INCH = 0.0254;
 const METRIC = String.raw`[\d\u202f]+(?:\.\d+)? (?:m|cm|mm)(?![\w²³/])`;
 const US = String.raw`(?:[\d\u202f]+ ft(?: \d+(?:\/\d+)?(?: \d+\/\d+)? in)?|\d+\/\d+ in|\d+(?:\.\d+)?(?: \d+\/\d+)? in)(?![\w²³/])`;
 /** A length or a level, as a part of a pattern. */
-export const LENGTH = String.raw`[+−-]?(?:${METRIC}|${US})`;
+export const LENGTH = `[+−-]?(?:${METRIC}|${US})`;
 
 interface Read {
   value: number;
@@ -119,7 +119,7 @@ const MONTHS = [
 /** A month's name, as a part of a pattern. */
 export const MONTH = `(?:${MONTHS.join('|')})`;
 /** Several months, as a part of a pattern. */
-export const MONTHS_SAID = String.raw`(?:all year|any month|no month|${MONTH}(?:(?: to |, | and )${MONTH})*)`;
+export const MONTHS_SAID = `(?:all year|any month|no month|${MONTH}(?:(?: to |, | and )${MONTH})*)`;
 export const YEAR = Array.from({ length: 12 }, (_, at) => at + 1);
 
 /** 1–12 of a month's name or its first three letters. */
