@@ -2,8 +2,11 @@
 import { createHash } from 'node:crypto';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
 import { visible } from '../figures/visible.js';
-import { holder, PANEL_STYLE, toldTried, viewOf } from '../page/index.js';
+import { toldTried } from '../page/comparedTried.js';
+import { holder } from '../page/heldMeasures.js';
+import { PANEL_STYLE } from '../page/index.js';
 import { inlineScript } from '../page/policy.js';
+import { viewOf } from '../page/whatIfView.js';
 import type { Survey } from '../survey/index.js';
 import { type Html, untypeset } from './display.js';
 import { liveScript } from './liveScript.js';

@@ -1,7 +1,5 @@
 export { type Case, changedInputs, changesText } from './changes.js';
 export { upliftLine } from './checkSection.js';
-export { type TriedColumn, toldTried } from './comparedTried.js';
-export { type Holder, holder, type Tried } from './heldMeasures.js';
 export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 export { nextWords } from './nextWords.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
@@ -13,5 +11,4 @@ export { todayWords } from './today.js';
 export { type VerdictWords, verdictWords } from './verdict.js';
 export { waterYearCsv } from './waterYearCsv.js';
 export { explorer, type WhatIf, whatIf } from './whatIf.js';
-export { picturedTried, type View, viewOf } from './whatIfView.js';
 export { workedCsv } from './workedCsv.js';

@@ -20,6 +20,6 @@ itInChromium('a copy is saved without what is chosen, and works where it still c
   expect(copy).toBe(await demoPage(survey, photos, ['photos', 'prices']));
   expect(await saved('looks')).toBe(await demoPage(survey, photos, ['looks']));
   await page.goto(`${fileOf(copy)}#try=1&depth=0.5`);
-  await page.locator('#what-if .answer').getByText('deep').waitFor();
+  await page.locator('#what-if .answer').getByText('0.50 m').first().waitFor();
   expect(await page.locator('#held input').count()).toBe(1);
 });

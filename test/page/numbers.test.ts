@@ -8,7 +8,10 @@ import {
   riskDepthFigure,
   waterMonthTable,
 } from '../../lib/figures/index.js';
-import { changesText, upliftLine, verdictWords, viewOf } from '../../lib/page/index.js';
+import { toldTried } from '../../lib/page/comparedTried.js';
+import { holder } from '../../lib/page/heldMeasures.js';
+import { changesText, upliftLine, verdictWords } from '../../lib/page/index.js';
+import { viewOf } from '../../lib/page/whatIfView.js';
 import { stepNumber } from '../../lib/page/workedSection.js';
 import { reportOf, resultOf, workedSheet } from '../../lib/report/index.js';
 import { chanceText, isUpkeep, orderText, yearlyText } from '../../lib/text/index.js';
@@ -93,7 +96,9 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
         /about 1 year in \d+; set by how it is kept/,
       );
     const compared = changesText({ survey, report }, { survey, report });
-    const { chances } = viewOf(assessment, units);
+    const held = holder(survey, { seed: 1, samples: 64 });
+    const own = held.asked({});
+    const { chances } = viewOf(held, own, toldTried(own, units), units);
     const told = report.result.recommendation.option;
     for (const { option, risk_at_wish } of report.result.options) {
       if (!risk_at_wish || !isUpkeep(risk_at_wish)) continue;

@@ -1,6 +1,9 @@
 /** What is built stays as it is while other things are tried, and the question asked is answered. */
 import { describe, expect, it } from 'vitest';
-import { holder, toldTried, viewOf, type WhatIf } from '../../lib/page/index.js';
+import { toldTried } from '../../lib/page/comparedTried.js';
+import { holder } from '../../lib/page/heldMeasures.js';
+import type { WhatIf } from '../../lib/page/index.js';
+import { viewOf } from '../../lib/page/whatIfView.js';
 import type { Survey } from '../../lib/survey/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
 
