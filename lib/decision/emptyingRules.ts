@@ -1,5 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import type { Barred, MonthlyLimits, Recommendation } from '../contract/index.js';
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { isAsBuilt, NOTHING } from '../heads/index.js';
 import { monthlyLimits } from '../reliability/index.js';
 import type { Site } from '../site/index.js';
@@ -19,7 +20,9 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   const days = d.change?.days_empty ?? pond.daysEmpty;
   const planned = d.verdict?.safe && d.option !== 'measure-first';
   const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
-  const briefly = { months: brief, days, changed: d.change !== undefined };
+  // Never longer than the water of the design year leaves.
+  const lasts = Math.min(...brief.map((m) => limits.empty[m - 1].seconds / SECONDS_PER_DAY));
+  const briefly = { months: brief, days: Math.min(days, lasts), changed: d.change !== undefined };
   if (free.length > 0)
     add(
       'empty-only-in/free',

@@ -81,8 +81,8 @@ const enough = ({ has, needs }: Fall) => has >= needs - 1e-9;
 
 function fallWords(fall: Fall, units: UnitSystem): string[] {
   return [
-    `falls ${formatGap(fall.has, units, 'down')}`,
-    `needs ${formatGap(fall.needs, units, 'up')}${enough(fall) ? '' : ': too little'}`,
+    `falls ${formatQuantity(fall.has, 'length', units)}`,
+    `needs ${formatQuantity(fall.needs, 'length', units)}${enough(fall) ? '' : ': too little'}`,
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { LadderRung, Report, Situation } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
+import { oftenText } from '../text/say.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { monthName, SITUATION_NAMES, WATER_NAMES, WHY_WORDS } from './words.js';
@@ -45,10 +46,15 @@ export function ladderTable({ result, accepted_risk, pond }: Report, units: Unit
       rungName(rung, accepted_risk),
       level(rung.low_side_m),
       ...(uphill ? [level(rung.uphill_wall_m)] : []),
-      ...(ring ? [level(rung.ring_m)] : []),
+      ...(ring ? [isDry(rung) ? 'dry' : level(rung.ring_m)] : []),
       ...(uphill || ring ? [level(rung.outside_m)] : []),
     ]),
   };
+}
+
+/** A ring that stands at its floor has no water that counts. */
+function isDry({ ring_m, outside_m }: LadderRung): boolean {
+  return ring_m !== null && outside_m !== null && ring_m > outside_m + 1e-6;
 }
 
 /** Rows of what is recommended, else of the wish with nothing done. */
@@ -100,7 +106,9 @@ export function situationTable(report: Report, units: UnitSystem): Table {
         : row.margin_m >= 0
           ? formatGap(row.margin_m, units, 'down')
           : `${formatGap(-row.margin_m, units, 'up')} too little`,
-      WHY_WORDS[row.why],
+      row.allowed && row.margin_m !== null && row.margin_m < 0 && row.why === 'holds' && row.chance
+        ? `rare enough: it fails ${oftenText(row.chance.middle)}`
+        : WHY_WORDS[row.why],
     ]),
   };
 }

@@ -23,8 +23,18 @@ export function wishWords(report: Report, units: UnitSystem): string {
         : safe < wish
           ? `no, only ${size(safe)}`
           : `yes, and down to ${size(safe)}`;
+  // Safe by its rules of use alone.
+  const ruled =
+    bare !== undefined &&
+    advised === bare &&
+    !BEFORE_DIGGING.includes(recommendation.option) &&
+    (bare.safe_depth_m ?? Number.POSITIVE_INFINITY) < recommendation.depth_m - 1e-9;
   const said = [
-    ...(bare ? [`With nothing done: ${may(bare)}.`] : []),
+    ...(bare
+      ? [
+          `${ruled ? 'As advised, and used by its rules: yes. Used as wished, with' : 'With'} nothing done: ${may(bare)}.`,
+        ]
+      : []),
     ...(advised && advised !== bare
       ? [`With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()}): ${may(advised)}.`]
       : []),

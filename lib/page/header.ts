@@ -10,7 +10,7 @@ import { paragraph, text } from './markup.js';
 function looked({ dips }: Report): string[] {
   const dates = dips.map(({ date }) => date).sort();
   const [first, last] = [dates[0], dates.at(-1)];
-  if (!first || !last) return ['no look that tells how high the water stands'];
+  if (!first || !last) return [];
   return [first === last ? `water looked at on ${first}` : `water looked at from ${first} to ${last}`];
 }
 
@@ -36,7 +36,7 @@ export function headerHtml(
 <div class="headline"><p class="order">${text(answer)}</p>${paragraph(margin)}${otherwise ? paragraph(otherwise, 'otherwise') : ''}</div>
 <dl class="facts">
 ${fact('How often it fails', chance)}
-${fact('What is in hand', inHand)}
+${fact('Safety margin', inHand)}
 ${fact('Next', next)}
 </dl>
 ${figure}

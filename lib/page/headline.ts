@@ -13,10 +13,10 @@ import {
 import { monthsToEmpty } from '../decision/index.js';
 import { decidingRows } from '../figures/situationTables.js';
 import { monthsPlanned } from '../figures/waterPanels.js';
-import { monthName } from '../figures/words.js';
+import { monthName, WHY_WORDS } from '../figures/words.js';
 import { changeWords } from '../text/changeWords.js';
 import { emptiedWords } from '../text/index.js';
-import { oftenText } from '../text/say.js';
+import { oftenText, orderText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { insteadWords } from './verdict.js';
 
@@ -150,13 +150,19 @@ function marginWords(report: Report, units: UnitSystem): string {
   }
   const curve = curves.find((each) => each.option === (advised?.option ?? 'no-drain'));
   if (!curve || pond.existing) return firstSentence(reason);
+  const here = curve.depth_m.findIndex((depth) => Math.abs(depth - depth_m) < 1e-6);
+  // Safe by its rules of use only: what it may not be used for comes before what is deeper.
+  if (here >= 0 && !curve.safe[here]) {
+    const often = LIFTS.test(curve.governs[here]!) ? `, ${oftenText(curve.per_year[here]!)}` : '';
+    return `Emptied as wished, ${HAPPENS[curve.governs[here]!]}${often}.`;
+  }
   const edge = edgeOf(curve, depth_m);
   if (!edge)
     return `It stays safe down to ${formatBound(curve.depth_m.at(-1)!, 'length', units, 'down')} at least, as deep as was reckoned.`;
   const often = edge.chance >= 0.001 ? `, ${oftenText(edge.chance)}` : '';
   return edge.safe - depth_m < 0.005
     ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`
-    : `Never deeper than ${formatBound(edge.safe, 'length', units, 'down')}: there ${HAPPENS[edge.governs]}${often}.`;
+    : `Dig to that depth and stop. There is room for ${formatGap(edge.safe - depth_m, units, 'down')} of error: deeper than ${formatBound(edge.safe, 'length', units, 'down')} ${HAPPENS[edge.governs]}${often}.`;
 }
 
 interface Edge {
@@ -217,7 +223,15 @@ function chanceWords(report: Report): string {
       : worst.from === 'upkeep'
         ? `, set by how well ${report.result.recommendation.also.includes('drain-to-sump') || advisedOption(report.result)?.option === 'drain-to-sump' ? 'drain and pumps are' : 'drain and flap are'} looked after`
         : '';
-  return `It fails ${often}${when}${between}${by}.`;
+  const dig = rows
+    .filter(({ situation, allowed }) => situation === 'dig' && allowed)
+    .map(({ chance }) => chance!.middle)
+    .reduce((a, b) => Math.min(a, b), 1);
+  const digging =
+    rows.some(({ situation }) => situation === 'dig') && dig >= 0.005 && dig < 1
+      ? ` The dig itself goes wrong ${orderText(dig).replace('year', 'time')}.`
+      : '';
+  return `It fails ${often}${when}${between}${by}.${digging}`;
 }
 
 /** The row that fails most often, of those with a chance. */
@@ -258,13 +272,15 @@ function inHandWords(report: Report, units: UnitSystem): string {
   const bare = advised ? '' : ' and nothing done';
   return least.margin_m! >= 0
     ? `With the pond ${state}${when}${bare}, ${water} stays ${formatGap(least.margin_m!, units, 'down')} below what would lift the liner.`
-    : `With the pond ${state}${when}${bare}, ${water} stands ${formatGap(-least.margin_m!, units, 'up')} too high: the liner lifts.`;
+    : `With the pond ${state}${when}${bare}, ${water} stands ${formatGap(-least.margin_m!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;
 }
 
 function nextStep({ result }: Report): string {
   const { measure_next, option } = result.recommendation;
   const [next] = measure_next;
-  if (next) return `What could change this most: ${lookOrder(next)}.`;
+  if (option === 'measure-first')
+    return 'Add what you find to the survey and ask again. Buy and dig nothing before.';
+  if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
   return BEFORE_DIGGING.includes(option)
     ? 'No look that was tried would change this.'
     : 'Nothing more to measure. Read the dip pipe before you lower the water.';

@@ -60,7 +60,7 @@ function loweringOf({ month, lowest_level_m, why }: Situation, full: number, lif
  */
 export function loweringWords({ below, says, hours }: Lowering, days: number, units: UnitSystem): string {
   const empty = timeWords(hours ?? 24 * days);
-  const down = below === null || below === 0 ? '' : `${formatGap(below, units, 'down')} down`;
+  const down = below === null || below === 0 ? '' : `${formatGap(below, units, 'down')} below full`;
   switch (says) {
     case 'empty':
       return hours === undefined ? 'may be emptied' : `may be emptied for ${empty} at most`;

@@ -1,6 +1,6 @@
 /** What to measure next, in sentences for the page and the end of every notebook. */
 
-import type { Recommendation, Report } from '../contract/index.js';
+import { LEAST_CHANCE, type Recommendation, type Report } from '../contract/index.js';
 import { monthName } from '../figures/words.js';
 import { chanceText } from '../text/say.js';
 
@@ -12,7 +12,7 @@ export function measurementWords({
   chance_to_change,
   waits,
 }: Recommendation['measure_next'][number]): string {
-  return `${what}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}: chance to change the answer ${chanceText(chance_to_change)}${waits ? '; it takes a wet half-year' : ''}`;
+  return `${what}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}${chance_to_change < LEAST_CHANCE ? '' : `: chance to change the answer ${chanceText(chance_to_change)}`}${waits ? '; it takes a wet half-year' : ''}`;
 }
 
 /**

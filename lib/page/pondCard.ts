@@ -39,7 +39,7 @@ export function pondCardHtml(report: Report): string {
 <meta name="viewport" content="width=device-width, initial-scale=1"><title>Pond card: ${name}</title><style>${STYLE}</style></head>
 <body><main><h1>${name}: how low may the pond go?</h1>
 ${bodyOf(report, units)}
-<footer>For this survey only (${result.survey.sha256.slice(0, 12)}), built as recommended. Local codes decide.</footer></main></body></html>
+<footer>For this survey only (${result.survey.sha256.slice(0, 12)}), ${result.situations.some(({ of }) => of === 'recommended') ? 'built as recommended' : 'with nothing built'}. Local codes decide.</footer></main></body></html>
 `;
 }
 
@@ -63,5 +63,5 @@ function bodyOf(report: Report, units: UnitSystem): string {
   const margin = formatGap(report.pond.margin_m, units, 'up');
   const lifts = [...works, ...(blocked ?? [])].some(({ says }) => says === 'not-even-full');
   return `${waits ? '<p><b>Not to be dug yet.</b> As wished, with nothing built:</p>' : ''}<table><thead><tr><th scope="col">month</th><th scope="col" colspan="2">${blocked ? 'drain works' : 'from full'}</th>${blocked ? '<th scope="col" colspan="2">drain blocked or stopped</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>
-<ol><li>Read the dip pipe first. Never let the pond below the water in it plus ${text(margin)}.</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${lifts ? '<li>Not safe even full: fill it to the brim, and get the drain going the same day or ask for help.</li>' : ''}<li>Never cut a bulge in the liner, never pump one flat, never work alone beside an open side.</li></ol>`;
+<ol><li>Read the dip pipe first. While water stands in it above the floor, keep the pond ${text(margin)} above that water.</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${lifts ? `<li>Not safe even full: fill it to the brim${blocked ? ', get the drain going the same day,' : ''} and ask for help.</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
 }

@@ -4,6 +4,7 @@ import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
 import { ruleWords } from '../figures/words.js';
 import { monthWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { CAUTIONS } from './cautions.js';
 import { paragraph, section, text } from './markup.js';
 
 /** When something is done. */
@@ -53,6 +54,11 @@ const OF: Record<string, Phase> = {
   'do-not-cut-bulge': 'empty',
 };
 
+/** What comes before the first spade. */
+const SAFETY = CAUTIONS.filter(({ title }) =>
+  ['Buried services', 'Children and open water', 'Who decides'].includes(title),
+).map(({ title, text: words }) => `${title}: ${words}`);
+
 /** When a digger stops, whatever was reckoned. Common practice. */
 const STOP =
   'Stop and get out when a side cracks or bulges, when the floor softens, rises or boils, or when you meet sand, gravel or running water that no hole showed. Let the water stand, and ask again with what you saw.';
@@ -68,9 +74,10 @@ export function stepsSection(report: Report, units: UnitSystem): string {
   const dug = isDug(report.result.recommendation) && !report.pond.existing;
   const drained = report.result.drain && !report.result.recommendation.as_built;
   const own: Partial<Record<Phase, string[]>> = {
+    ask: dug ? SAFETY : [],
     dig: dug
       ? [
-          `No deeper than ${size(depth_m)} below the lowest ground at the rim${raise_m > 0 ? `, counted from the rim as raised by ${size(raise_m)}` : ''}${drained ? ', and the bed of the drain below that' : ''}.`,
+          `${size(Math.max(depth_m - raise_m, 0))} deep, counted down from the lowest old ground at the rim${raise_m > 0 ? `; with the rim raised by ${size(raise_m)} the pond is ${size(depth_m)} deep` : ''}${drained ? '. The bed of the drain goes below that' : ''}. Stop there.`,
           STOP,
         ]
       : [],

@@ -25,7 +25,7 @@ header, .columns { max-width: 68.75rem; margin: 0 auto; padding: 0 1rem; } main:
 .columns { display: grid; grid-template-columns: 13rem minmax(0, 1fr); gap: 2.5rem; align-items: start; }
 .skip { position: absolute; left: -99rem; } .skip:focus { left: 1rem; top: .5rem; background: var(--paper); padding: .5rem; z-index: 1; }
 .place { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 1rem; border-bottom: 1px solid var(--rule); padding: .6rem 0; }
-h1 { font-size: 1.05rem; margin: 0; } .what { color: var(--soft); margin: 0; font-size: .85rem; flex: 1; }
+h1 { font-size: 1.05rem; margin: 0; } .what { color: var(--soft); margin: 0; font-size: .85rem; flex: 1 1 14rem; overflow-wrap: normal; }
 h2 { font-size: 1.35rem; line-height: 1.25; margin: 2.5rem 0 .75rem; padding-top: .6rem; border-top: 2px solid var(--ink); }
 h3 { font-size: 1.02rem; margin: 1.5rem 0 .25rem; } h4 { font-size: .95rem; margin: 0 0 .25rem; }
 .headline { margin: 1.25rem 0 1rem; } .order { font-size: clamp(1.6rem, 4.2vw, 2.5rem); line-height: 1.15; font-weight: 700; margin: 0; text-wrap: balance; letter-spacing: -.01em; } .headline p + p { font-size: 1.15rem; margin: .4rem 0 0; }

@@ -48,7 +48,7 @@ export function sureSection(report: Report, units: UnitSystem): string {
       'The same names mean the same water everywhere on this page. Levels count from the lowest natural ground at the rim: + above it, − below.',
       'note',
     ),
-    '<h3>What is in hand</h3>',
+    '<h3>Safety margin, situation by situation</h3>',
     table(situationTable(report, units)),
     '<h3>What the answer hangs on</h3>',
     paragraph(doubtWords(report)),

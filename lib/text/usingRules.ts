@@ -42,7 +42,7 @@ export const USING_RULES: Wording<UsingRules> = {
 };
 
 function brieflyWords({ months, days, changed }: Briefly): string {
-  return `in ${monthWords(months)} for at most ${days} days, as ${changed ? 'changed' : 'planned'}`;
+  return `in ${monthWords(months)} for at most ${wholeTime(days)}, as ${changed ? 'changed' : 'planned'}`;
 }
 
 function keepAbove(months: number[], excepted: boolean): string {
@@ -53,4 +53,11 @@ function keepAbove(months: number[], excepted: boolean): string {
 function beforeRains(months: number[]): string {
   const of = months.length > 0 ? ` of ${monthWords(months)}` : '';
   return `it full before the rains${of}: its own water is what holds the liner down when the ground fills.`;
+}
+
+/** Whole days, or hours below two days; never more than the time is. */
+function wholeTime(days: number): string {
+  const [size, unit] = days >= 2 || Math.abs(days - 1) < 1e-6 ? [days, 'day'] : [24 * days, 'hour'];
+  const whole = Math.floor(size + 1e-6);
+  return whole < 1 ? 'less than 1 hour' : `${whole} ${unit}${whole === 1 ? '' : 's'}`;
 }
