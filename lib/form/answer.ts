@@ -97,6 +97,7 @@ export function outputsOf(
       worked: workedSheet(assessment),
       version,
       photos,
+      issued: new Date().toISOString().slice(0, 10),
       live: { script, survey, seed, samples: water.samples },
     }),
     result: `${JSON.stringify(report.result, null, 2)}\n`,

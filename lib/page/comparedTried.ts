@@ -21,7 +21,7 @@ export function comparedTried(survey: TriedColumn, tried: TriedColumn): Table {
   return {
     name: 'The survey and what is tried',
     columns: [
-      { key: 'what', label: '' },
+      { key: 'what', label: 'of this pond' },
       { key: 'survey', label: 'as surveyed' },
       { key: 'tried', label: 'as tried' },
     ],

@@ -24,6 +24,12 @@ export function figureHtml(
 }
 
 /** A figure drawn by hand, for a desk and paper and for a phone. */
-export function drawingHtml(id: string, title: string, { wide, narrow }: Drawing, caption: string): string {
-  return `<figure id="${id}" class="hand"><h3>${text(title)}</h3><div class="wide">${wide}</div><div class="narrow">${narrow}</div><figcaption>${text(caption)}</figcaption></figure>`;
+export function drawingHtml(
+  id: string,
+  title: string,
+  { wide, narrow }: Drawing,
+  caption: string,
+  heading: 'h2' | 'h3' = 'h3',
+): string {
+  return `<figure id="${id}" class="hand"><${heading}>${text(title)}</${heading}><div class="wide">${wide}</div><div class="narrow">${narrow}</div><figcaption>${text(caption)}</figcaption></figure>`;
 }

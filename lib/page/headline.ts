@@ -278,7 +278,7 @@ function inHandWords(report: Report, units: UnitSystem): string {
 function nextStep({ result }: Report): string {
   const { measure_next, option } = result.recommendation;
   const [next] = measure_next;
-  if (option === 'measure-first')
+  if (option === 'measure-first' && next)
     return 'Add what you find to the survey and ask again. Buy and dig nothing before.';
   if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
   return BEFORE_DIGGING.includes(option)

@@ -29,6 +29,7 @@ export function firstFigure(report: Report, units: UnitSystem): string {
         'Which water wins?',
         drawn,
         'The liner stays down where the water inside, or what lies on it, stands higher than the water outside.',
+        'h2',
       );
 }
 

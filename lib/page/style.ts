@@ -39,7 +39,7 @@ ul { padding-left: 1.1rem; } li { margin: .35rem 0; }
 .when { font-size: .85rem; color: var(--clay); }
 .note { font-size: .85rem; color: var(--soft); }
 .check { border-left: 4px solid var(--water); padding-left: .75rem; }
-figure { margin: 1.25rem 0; } figcaption { font-size: .9rem; color: var(--soft); } figure h3 { margin-top: 0; }
+figure { margin: 1.25rem 0; } figcaption { font-size: .9rem; color: var(--soft); } figure h3 { margin-top: 0; } figure h2 { font-size: 1.02rem; border: 0; margin: 0 0 .25rem; padding: 0; }
 .drawing svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
 .hand svg { display: block; width: 100%; height: auto; } .hand .narrow { max-width: 30rem; } .month-words { background: var(--ground); padding: .6rem .9rem; min-height: 3.4em; }
 .photo { display: inline-block; margin: .5rem 1rem .5rem 0; max-width: 20rem; vertical-align: top; } .photo img { display: block; max-width: 100%; height: auto; }

@@ -37,7 +37,7 @@ export function lowerByReading({ site, basis, decision }: Judged): LowerByReadin
   const { measures, changed = basis } = decision;
   const depth = decision.depth || site.pond.depth;
   const floor = floorLevel(depth, measures);
-  const steps = Math.ceil((fullLevel(site, measures) - floor) / STEP) + 4;
+  const steps = Math.ceil((fullLevel(site, measures) - floor) / STEP - 1e-9) + 4;
   const water = Array.from({ length: steps }, (_, i) => floor + (i - 1) * STEP);
   return {
     water_m: water,

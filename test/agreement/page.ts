@@ -75,13 +75,13 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
   // Done otherwise in something else than months: of the months it says nothing.
   if (/ if it is /.test(order) && !only) return;
   emptied(said, at, order, told.of, pipe || never ? [] : only ? monthsIn(only) : YEAR);
-  const deepest = new RegExp(`^Never deeper than (${LENGTH}):`).exec(margin)?.[1];
+  const deepest = new RegExp(`deeper than (${LENGTH}) `).exec(margin)?.[1];
   const option = told.option ?? 'no-drain';
   // A chance a year is none of a dig, nor of a drain that lacks something.
   said.says('edge by the year', 'kinds', 'only the liner fails by the year', 'no');
   if (
     / (year|years)[ .]/.test(margin) &&
-    /^(Never deeper|Stop there)/.test(margin) &&
+    /^(Dig to that depth|Stop there)/.test(margin) &&
     !/liner lifts/.test(margin)
   )
     said.says('edge by the year', 'margin', margin, 'yes');
@@ -119,7 +119,7 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
   const option = bare ? 'no-drain' : told.option;
   if (fails && option && !month && (bare || told.atWish))
     said.span(`risk|${option}`, 'how often', chance, oftenIn(fails));
-  const hand = facts.get('What is in hand') ?? '';
+  const hand = facts.get('Safety margin') ?? '';
   const found = new RegExp(
     `^With the pond (.*?)(?: in (${MONTH}))?( and nothing done)?, the highest water of 1 year in (\\d+) (stays|stands) (${LENGTH}) (below|too high)`,
   ).exec(hand);
@@ -135,7 +135,7 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
     );
   } else if (!/^Nothing can be told/.test(hand)) throw new Error(`nobody can read '${hand}'`);
   const next = facts.get('Next') ?? '';
-  said.says('to measure', 'next', next, /What could change this most/.test(next) ? 'yes' : 'no');
+  said.says('to measure', 'next', next, /could change most|^Add what you find/.test(next) ? 'yes' : 'no');
 }
 
 /** Rules of use as they are written; on the page and in `result.json`. */

@@ -24,7 +24,7 @@ export function cardClaims(html: string, units: string, told: Told) {
       const blocked = at === 1;
       const about = `${blocked ? 'lowest blocked' : 'lowest'}|${of}|${month}`;
       const where = `${month}${blocked ? ' blocked' : ''}`;
-      const down = new RegExp(`(${LENGTH}) down`).exec(cell)?.[1];
+      const down = new RegExp(`(${LENGTH}) below full`).exec(cell)?.[1];
       if (/^may be emptied/.test(cell)) said.says(about, where, cell, 'floor');
       else if (down) {
         const below = lengthIn(down, 'down', true);

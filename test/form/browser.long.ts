@@ -44,7 +44,7 @@ itInChromium('from nothing to an answer, with a slip mended on the spot, without
   expect(Math.max(0, ...tasks)).toBeLessThan(LONG);
   expect(await page.locator('p.wrong').count()).toBe(0);
   await press(page, 'Answer');
-  await page.getByRole('heading', { name: 'When it is emptied' }).waitFor();
+  await page.getByRole('heading', { name: 'How often it fails' }).waitFor();
   expect(await page.locator('.most').textContent()).toMatch(/What would help most now.*standpipe.*in March/);
   expect(await page.locator('.drawing svg').count()).toBe(2);
 
@@ -188,6 +188,7 @@ itInChromium('a photo is made small and loses what the camera wrote into it', as
   writeFileSync(shown, shared);
   expect(existsSync(shown)).toBe(true);
   await page.goto(pathToFileURL(shown).href);
+  await page.locator('#evidence > summary').click();
   await page.locator('.photo img').first().waitFor();
   expect(faults).toEqual([]);
 });

@@ -59,7 +59,7 @@ itInChromium('the verdict is read before anything is computed', async (page) => 
   const url = fileOf(await demoPage(surveyOf(briefDemo('clay-slope'))));
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.goto(url);
-  await page.getByRole('heading', { name: 'When it is full' }).waitFor();
+  await page.locator('.order').waitFor();
   const paint = await page.evaluate(
     () =>
       new Promise<number>((done) =>
@@ -76,10 +76,10 @@ itInChromium('turns the whole page into feet and inches, with the same numbers',
   const url = fileOf(await demoPage(surveyOf(briefDemo('clay-hollow'))));
   await page.setViewportSize({ width: 360, height: 800 });
   await page.goto(url);
-  expect(await plain(page, 'header')).toContain('dug 0.90 m deep');
+  expect(await plain(page, 'header')).toContain('Yes, 0.90 m deep');
   await page.getByRole('button', { name: 'Read in feet and inches' }).click();
   await page.getByRole('button', { name: 'Read in metres' }).waitFor();
-  expect(await plain(page, 'header')).toContain('dug 2 ft 11 1/2 in deep');
+  expect(await plain(page, 'header')).toContain('Yes, 2 ft 11 1/2 in deep');
   expect(await plain(page, '#depth')).not.toMatch(/\d m\b/);
   expect(await labelFaults(page)).toEqual([]);
 });

@@ -41,7 +41,7 @@ export function itIsDrawn(name: string, files: Record<string, string>): void {
     await page.emulateMedia({ media: null });
     const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });
     const pages = pdf.toString('latin1').match(/\/Type \/Page\b/g)!.length;
-    expect(pages).toBeGreaterThan(8);
+    expect(pages).toBeGreaterThan(3);
     expect(pages).toBeLessThan(40);
     expect(told).toEqual([]);
   });

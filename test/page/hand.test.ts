@@ -31,7 +31,7 @@ describe('the pond card', () => {
     expect(html.match(/<tr><td><abbr/g)).toHaveLength(12);
     expect(html).toContain('drain blocked or stopped');
     expect(html).toContain('may be emptied');
-    expect(html).toContain('plus 10 cm');
+    expect(html).toContain('10 cm above that water');
     const { works, blocked } = loweringYear(invented());
     const stops = [...works, ...blocked!].filter(
       ({ says }) => says === 'keep-full' || says === 'not-even-full',

@@ -7,6 +7,7 @@ import { photos, survey } from './photographed.js';
 
 itInChromium('a copy is saved without what is chosen, and works where it still can', async (page) => {
   await page.goto(fileOf(await demoPage(survey, photos)));
+  await page.locator('#evidence > summary').click();
   const saved = async (...parts: string[]) => {
     for (const part of ['photos', 'looks', 'prices'])
       await page.locator(`#held input[value=${part}]`).setChecked(parts.includes(part));

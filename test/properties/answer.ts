@@ -29,7 +29,8 @@ function bare(report: Report): unknown {
     points: points.map(({ name, role, level_m }) => ({ name, role, level_m })).sort(byName),
     // Of days one in thirteen: every season of every year.
     water_year: water_year.filter((_, row) => water_year.length === 12 || row % 13 === 0),
-    answer,
+    // What a row rests on goes with what was assumed.
+    answer: { ...answer, situations: answer.situations.map(({ assumptions: _, ...row }) => row) },
     assumed: assumptions.map(({ item }) => item).sort(),
   };
 }

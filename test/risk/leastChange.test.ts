@@ -43,7 +43,7 @@ describe('the least change that makes it safe', () => {
     expect(wet.decision.verdict!.safe).toBe(true);
     const told = recommend(wet);
     expect(told).toMatchObject({ option: 'no-drain', depth_m: 1, change: { emptied_in: [8] } });
-    expect(told.reason).toMatch(/As wished, .* As wished but emptied in August only it holds/);
+    expect(told.reason).toMatch(/As wished, .* As wished but emptied in August instead it holds/);
     const rule = told.rules.find(({ code }) => code === 'empty-only-in')!;
     expect(rule.months).toContain(8);
     expect(rule.months).not.toContain(3);
@@ -66,7 +66,7 @@ describe('the least change that makes it safe', () => {
     const files = withItem(inMonths({ wet: 0.25, dry: 1.6 }, '3'), 'pond.csv', 'usual_drawdown', '0.5', 'm');
     const told = recommend(judged(files));
     expect(told.change).toEqual({ emptied_in: [8], kept_within_m: 0.05 });
-    expect(told.reason).toMatch(/emptied in August only and topped up whenever it has fallen by/);
+    expect(told.reason).toMatch(/emptied in August instead and topped up whenever it has fallen by/);
   });
 
   test('is tried with less depth before another spot', () => {
@@ -90,7 +90,7 @@ describe('the least change that makes it safe', () => {
     const told = recommend(wish);
     expect(told).toMatchObject({ option: 'shallower', change: { emptied_in: [8] } });
     expect(told.depth_m).toBeLessThan(1);
-    expect(told.reason).toMatch(/As wished but dug 0\.\d+ m deep and emptied in August only it holds/);
+    expect(told.reason).toMatch(/As wished but dug 0\.\d+ m deep and emptied in August instead it holds/);
     // A survey that wishes just that is safe, by the same chance.
     const said = at(`${told.depth_m}`, '8');
     expect(recommend(said)).toMatchObject({ option: 'no-drain', change: null });
