@@ -25,7 +25,7 @@ const SAYS: Record<string, (string | RegExp)[]> = {
   'the-ground': [/test d in P2 is not used: .*rose during a falling test/, /Around the pond water moves at/],
   'under-the-liner': [/Emptied .+ (?:lifted most|nothing lifts)/, 'less than 1e-8'],
   'water-through-the-year': [/In the worst month, \w+, the water stands/, 'with a dry floor'],
-  'what-if': [/deep: (?:not )?safe/],
+  'what-if': [/(?:Safe|Not safe) at \d/],
   'what-lifts-the-liner': [/Full, the liner \w+/],
 };
 

@@ -67,10 +67,10 @@ async function tryDepth(page: Page): Promise<void> {
   const depth = page.getByRole('slider', { name: 'Depth dug' });
   await depth.waitFor({ timeout: 120_000 });
   const answer = page.locator('.what-if .answer');
-  await answer.getByText('1.00 m deep').waitFor({ timeout: 60_000 });
+  await answer.getByText(/afe at 1\.00 m/).waitFor({ timeout: 60_000 });
   await depth.focus();
   await page.keyboard.press('ArrowRight');
-  await answer.getByText('1.05 m deep').waitFor({ timeout: 60_000 });
+  await answer.getByText(/afe at 1\.05 m/).waitFor({ timeout: 60_000 });
 }
 
 itInJupyter('npm run lab opens a Jupyter that knows the kernel and runs the what-if live', async () => {
@@ -121,7 +121,7 @@ itInJupyter(
     await tryDepth(page);
     await page.goto(`${url}/notebooks/untrusted.ipynb`);
     await page
-      .getByText(/1.00 m deep: (?:not )?safe/)
+      .getByText(/(?:Safe|Not safe) at 1\.00 m/)
       .first()
       .waitFor({ timeout: 60_000 });
     expect(await page.getByRole('slider').count()).toBe(0);
