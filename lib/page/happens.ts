@@ -1,0 +1,22 @@
+import type { Governs } from '../contract/index.js';
+
+/** What happens, after `deeper` or `then`. */
+export const HAPPENS: Record<Governs, string> = {
+  'lift-full': 'the liner lifts even when the pond is full',
+  'lift-drawn-down': 'the liner lifts when the pond is low',
+  'lift-emptied': 'the liner lifts when the pond is emptied',
+  'lift-power-out': 'the liner lifts when the power fails',
+  'floor-heave': 'water from below breaks the floor up',
+  'side-slump': 'the sides do not stand safely',
+  'wet-dig': 'more water comes in than you can pump out while you dig',
+  fall: 'there is not enough fall to the outlet',
+  'outlet-flood': 'the outlet in flood stands above the floor',
+  envelope: 'the drain silts up',
+  capacity: 'more water comes than the drain takes',
+  discharge: 'there is no lawful place for the water',
+  footing: 'the hole comes too near a footing',
+  gas: 'gas lifts the liner',
+  protected: 'the ground is protected',
+  evidence: 'too little is known of the water',
+  none: 'nothing was found against it',
+};
