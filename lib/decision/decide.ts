@@ -99,8 +99,8 @@ export function decide(
   const undone: Weighed = { candidate: { option: 'no-drain', measures: NOTHING }, verdict: nothing };
   const open = openFactAt(site, NOTHING, wish, nothing.governs);
   /** No depth is safe as wished: the look that decides whether it is, less depth used otherwise, or another spot. */
-  const nowhere = (weighed: Weighed) => {
-    if (open) return decided(weighed, { option: 'measure-first', governs: nothing.governs, open });
+  const nowhere = (): Decision => {
+    if (open) return decided(undone, { option: 'measure-first', governs: nothing.governs, open });
     const found = easedShallower(basis, candidates, judge, only);
     return found
       ? decided(found, {
@@ -109,7 +109,7 @@ export function decide(
           change: found.change,
           changed: found.basis,
         })
-      : decided(weighed, { option: 'move' });
+      : decided(undone, { option: 'move' });
   };
   if (lacksEvidence(site) && !nothing.dry)
     return decided(undone, { option: 'measure-first', governs: 'evidence' });
@@ -147,7 +147,7 @@ export function decide(
       judge,
       ruledAnyway,
     );
-    if (!limited) return nowhere(open ? undone : dry[0]);
+    if (!limited) return nowhere();
     const emptyingRuled = ruledAnyway && !limited.verdict.safe;
     return decided(limited, { option: 'shallower', depth: limited.depth, emptyingRuled, open });
   }
@@ -167,7 +167,7 @@ export function decide(
   // A question not yet asked; a flow that would never end is no question.
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
   if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge')) return askFirst();
-  return nowhere(undone);
+  return nowhere();
 }
 
 /** What goes with an answer: the works it rests on, and a vent where gas gathers. */

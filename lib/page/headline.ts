@@ -137,8 +137,12 @@ function marginWords(report: Report, units: UnitSystem): string {
     return `Emptied as wished, ${HAPPENS[curve.governs[here]!]}${often}.`;
   }
   const edge = edgeOf(curve, depth_m);
+  if (!edge && option === 'shallower') return firstSentence(reason);
+  const deepest = curve.depth_m.at(-1)!;
   if (!edge)
-    return `It stays safe down to ${formatBound(curve.depth_m.at(-1)!, 'length', units, 'down')} at least, as deep as was reckoned.`;
+    return deepest - depth_m < 0.005
+      ? 'Dig to that depth and stop: deeper was not reckoned.'
+      : `It stays safe down to ${formatBound(deepest, 'length', units, 'down')} at least, as deep as was reckoned.`;
   const often = edge.chance >= 0.001 ? `, ${oftenText(edge.chance)}` : '';
   return edge.safe - depth_m < 0.005
     ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`

@@ -50,7 +50,7 @@ function inHand({ rows }: Table, told: Told, said: Claimer) {
     said.span(`level|${key}`, 'in hand', `${when}: ${level}`, lengthIn(level, 'near'));
     const outside = new RegExp(LENGTH).exec(water)?.[0];
     if (outside) said.span(`outside|${key}`, 'in hand', `${when}: ${water}`, lengthIn(outside, 'near'));
-    const holds = /^holds/.test(verdict);
+    const holds = /^(holds|rare enough)/.test(verdict);
     said.says(`allowed|${key}`, 'in hand', `${when}: ${verdict}`, holds ? 'yes' : 'no');
     const size = new RegExp(LENGTH).exec(spare)?.[0];
     if (!size) continue;

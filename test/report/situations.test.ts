@@ -2,9 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { monthsToEmpty } from '../../lib/decision/index.js';
 import { assess, parseSurvey, type Result, reportOf, type Situation, siteModel } from '../../lib/index.js';
+import { answerLines } from '../../lib/notebook/answerLines.js';
 import { generatedGarden } from '../guard/generate.js';
 
-const SEEDS = Array.from({ length: 14 }, (_, i) => 301 + i);
+// 62: no depth worth digging, though a slab would keep the liner down.
+const SEEDS = [62, ...Array.from({ length: 14 }, (_, i) => 301 + i)];
 const NEAR = 2e-5;
 
 function answered(seed: number) {
@@ -99,6 +101,14 @@ describe.each(SEEDS)('garden %i', (seed) => {
     expect(rows.map(({ lowest_level_m }) => lowest_level_m)).toEqual(
       report.limits.lowestSafeLevel.map((level) => level && Number(level.toPrecision(6))),
     );
+  });
+
+  test('where nothing is dug nothing is built, and nothing may be emptied that is not told so', () => {
+    const { option, also } = result.recommendation;
+    if (option !== 'move' && option !== 'do-not-dig') return;
+    expect(also).toEqual([]);
+    const free = pick(result, 'no-drain', 'emptied').every(({ lowest_level_m }) => lowest_level_m === null);
+    expect(answerLines(result, 'metric').join(' ').includes('in any month')).toBe(free);
   });
 
   test('without its drain nothing holds better', () => {
