@@ -1,5 +1,5 @@
 import { type Advice, isOption } from './optionNames.js';
-import { type PossibleOption, possibleOption, type Recommendation, type Result } from './result.js';
+import { type PossibleOption, possibleOption, type Result } from './result.js';
 
 /**
  * The option that is recommended, where it is one that was computed; dug less deep than wished with nothing built it is
@@ -18,7 +18,15 @@ export function advisedOption(
 /** Advice that comes before any digging. */
 export const BEFORE_DIGGING: readonly Advice[] = ['measure-first', 'move', 'do-not-dig'];
 
-/** Whether a recommendation is of a hole to be dug, or of a pond as deep as it is wished. */
-export function isDug({ option, as_built }: Pick<Recommendation, 'option' | 'as_built'>): boolean {
-  return !as_built && !BEFORE_DIGGING.includes(option);
+/** Whether a recommendation is of a hole to be dug: not of a pond that is there, nor one that waits. */
+export function isDug({
+  recommendation,
+  situations,
+}: Pick<Result, 'recommendation' | 'situations'>): boolean {
+  const { option, as_built } = recommendation;
+  return (
+    !as_built &&
+    !BEFORE_DIGGING.includes(option) &&
+    situations.some(({ of, situation }) => of === 'recommended' && situation === 'dig')
+  );
 }

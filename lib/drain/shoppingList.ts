@@ -30,7 +30,9 @@ function upTo(amount: number, unit: string): number {
  * @returns each in metric and in US units
  */
 export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
-  return quantities.map(({ item, amount, unit, sides_m }) => {
+  return quantities.map(({ item, amount: exact, unit, sides_m }) => {
+    // As `result.json` has it: a list made from that is the same.
+    const amount = Number(exact.toPrecision(6));
     const { unit: usUnit, per } = US[unit] ?? { unit, per: 1 };
     const by = (per: number) => sides_m!.map((side) => upTo(side * per, 'm')).join(' × ');
     return {

@@ -14,7 +14,7 @@ import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js'
  * @param units in which lengths are shown
  */
 export function answerLines(
-  { recommendation, options }: Pick<Result, 'recommendation' | 'options'>,
+  { recommendation, options, situations }: Pick<Result, 'recommendation' | 'options' | 'situations'>,
   units: UnitSystem,
 ): string[] {
   const size = (metres: number) => formatQuantity(metres, 'length', units);
@@ -26,7 +26,7 @@ export function answerLines(
   return [
     [
       adviceWords(recommendation),
-      isDug(recommendation) && `, dug ${size(depth_m)} deep`,
+      isDug({ recommendation, situations }) && `, dug ${size(depth_m)} deep`,
       raise_m > 0 && `, raised by ${size(raise_m)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
     ]

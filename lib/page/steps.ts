@@ -71,7 +71,7 @@ const STOP =
 export function stepsSection(report: Report, units: UnitSystem): string {
   const { rules, option, depth_m, raise_m } = report.result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
-  const dug = isDug(report.result.recommendation) && !report.pond.existing;
+  const dug = isDug(report.result);
   const drained = report.result.drain && !report.result.recommendation.as_built;
   const own: Partial<Record<Phase, string[]>> = {
     ask: dug ? SAFETY : [],

@@ -68,6 +68,6 @@ ${FIGURE_STYLE}
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
   figure, .facts, .headline, li, tr, .sign div, .step { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
   .table { overflow: visible; } .options table, .methods table { font-size: 7.5pt; }
-  #evidence:not([open]) { display: none; } #evidence { break-before: page; } #evidence details::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; }
+  #evidence:not([open]) { display: none; } #evidence { break-before: page; } details:not(#evidence)::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; }
 }
 `;

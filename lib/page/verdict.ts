@@ -238,7 +238,7 @@ function seasonWords({ from, to, rank, of }: Result['water']['seasons_looked_in'
 function recommendationWords({ result }: Report, units: UnitSystem): string {
   const { depth_m, raise_m, reason } = result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
-  const dug = isDug(result.recommendation)
+  const dug = isDug(result)
     ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}`
     : '';
   return paragraph([

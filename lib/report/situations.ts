@@ -77,7 +77,7 @@ function keptSituations(told: Told): Situation[] {
     const day = decidingDay(basis, m, depth, p, month ?? undefined);
     const full = situation === 'full';
     const level = full ? fullLevel(basis.site, m) : day.pond;
-    const margin = level + m.ballast - day.head;
+    const margin = spareOf(level + m.ballast, day.head);
     const chance = month === null ? chances[situation] : null;
     // A year that holds by its volume holds in each of its months.
     const allowed =
@@ -121,6 +121,8 @@ function emptiedSituations(
     const { seconds, governs } = limits.empty[month - 1];
     const planned = situation === 'emptied' && told.planned.includes(month);
     const briefly = lowest !== null && planned;
+    // Where no month was named each by itself was counted, and the worst of them tells of all.
+    const counted = planned || (site.pond.emptiedIn === 'any' && situation === 'emptied' && lowest === null);
     const water = monthlyDesign(basis, m, depth, month).emptied;
     const barred = limits.barred[month - 1];
     const lifts = water > hold + LEVEL_RESOLUTION;
@@ -135,10 +137,10 @@ function emptiedSituations(
         statistic: { highest_of: 'emptying', exceeded: acceptedRisk },
         level_m: water,
       },
-      margin_m: hold - water,
+      margin_m: spareOf(hold, water),
       lowest_level_m: lowest,
       hours: governs === 'none' ? null : seconds / 3600,
-      chance: planned
+      chance: counted
         ? rangeOf(verdict.chance.shares, verdict)
         : emptiedChance(basis, m, depth, month, situation === 'emptied'),
       allowed: lowest === null || briefly,
@@ -217,7 +219,7 @@ function drainSituations(told: Told): Situation[] {
   }
   const hold = emptiedHold(basis.site, m, depth);
   const head = reliefBounds(m, hold, 'works', drain.flood).most;
-  const margin = hold - head;
+  const margin = spareOf(hold, head);
   const allowed = margin >= -LEVEL_RESOLUTION;
   return [
     ...rows,
@@ -241,6 +243,12 @@ function drainSituations(told: Told): Situation[] {
       assumptions: restingOn('outlet-flood', told.assumed),
     },
   ];
+}
+
+/** What a level has over a water, m; below a micrometre there is none. */
+function spareOf(level: number, water: number): number {
+  const spare = level - water;
+  return Math.abs(spare) < 1e-6 ? 0 : spare;
 }
 
 /** A verdict's share of failing years by sample as a range. */

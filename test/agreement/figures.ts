@@ -17,7 +17,7 @@ export function figureClaims(figures: string[], told: Told, said: Claimer) {
 function waters(label: string, told: Told, said: Claimer) {
   neverClaims(label, 'which water', said);
   const pattern = new RegExp(
-    `(Full|At its usual low level|(?:Emptied|If emptied) in (${MONTH})), (.*?): (?:.*?), (${LENGTH}) (to spare|too high);`,
+    `(Full|At its usual low level|(?:Emptied|If emptied) in (${MONTH})), ([^:;]*): [^;]*?, (${LENGTH}|nothing) (to spare|too high);`,
     'g',
   );
   for (const [whole, state, month, by, size, side] of label.matchAll(pattern)) {
@@ -27,7 +27,11 @@ function waters(label: string, told: Told, said: Claimer) {
       : state === 'Full'
         ? 'full|year'
         : 'drawn-down|year';
-    const span = lengthIn(size!, side === 'to spare' ? 'down' : 'up', true);
+    // Less than a whole centimetre either way.
+    const span =
+      size === 'nothing'
+        ? { low: 0, high: 0.01 }
+        : lengthIn(size!, side === 'to spare' ? 'down' : 'up', true);
     said.span(
       `margin|${of}|${situation}`,
       'which water',

@@ -43,12 +43,14 @@ export const asked = (page: Page, question: string): Locator =>
 export const press = (page: Page, name: string | RegExp): Promise<void> =>
   page.getByRole('button', { name }).last().click();
 
-/** Goes to a step by its name. */
-export const walkTo = (page: Page, step: string): Promise<void> =>
-  page
+/** Goes to a step by its name, and is there when it is shown: the screen is drawn after the press. */
+export async function walkTo(page: Page, step: string): Promise<void> {
+  const button = page
     .getByRole('navigation', { name: 'Steps' })
-    .getByRole('button', { name: new RegExp(`^${step}`) })
-    .click();
+    .getByRole('button', { name: new RegExp(`^${step}`) });
+  await button.click();
+  await button.and(page.locator('[aria-current=step]')).waitFor();
+}
 
 /** One Saturday's facts: a pond wished, one hole of two layers. */
 export async function typeSaturday(page: Page): Promise<void> {

@@ -50,7 +50,7 @@ describe('the answer in five lines', () => {
       as_built: false,
       measure_next: [],
     };
-    expect(answerLines({ recommendation, options: [] }, 'metric')).toEqual([
+    expect(answerLines({ recommendation, options: [], situations: [] }, 'metric')).toEqual([
       'Do not dig',
       'against    protected ground',
       'full       not known',

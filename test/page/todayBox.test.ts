@@ -1,0 +1,48 @@
+/** The box for today's reading: never lower than the level that holds for it, and no more than a step above. */
+import { describe, expect, test } from 'vitest';
+import { judge } from '../../lib/decision/index.js';
+import { lowerBy } from '../../lib/page/todayBox.js';
+import { lowestLevel } from '../../lib/reliability/index.js';
+import { reportOf } from '../../lib/report/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { parseSurvey } from '../../lib/survey/index.js';
+import { briefDemo, surveyOf } from '../folder.js';
+import { generatedGarden } from '../guard/generate.js';
+
+const STEP = 0.05;
+const surveys = {
+  'clay slope': surveyOf(briefDemo('clay-slope')),
+  ...Object.fromEntries(
+    [3, 17, 62, 311].map((seed) => [`garden ${seed}`, parseSurvey(generatedGarden(seed).files)]),
+  ),
+};
+
+describe.each(Object.entries(surveys))('%s', (_, survey) => {
+  const judged = judge(siteModel(survey, { seed: 1, samples: 64 }));
+  const report = reportOf(judged, { quick: true });
+  const { measures, changed = judged.basis, depth } = judged.decision;
+  const deep = depth || judged.site.pond.depth;
+  const full = report.pond.full_level_m + measures.raise;
+  const today = { ...report.lower_by_reading, full_m: full, floor_m: full - deep, units: 'metric' as const };
+
+  test('to the safe side of every reading, in every month', () => {
+    const { water_m } = report.lower_by_reading;
+    for (let month = 0; month < 12; month++)
+      for (let water = water_m[0]! - 0.1; water < water_m.at(-1)! + 0.2; water += 0.013) {
+        const told = lowerBy(today, full - water, month);
+        const exact = lowestLevel(changed, measures, deep, month + 1, { high: water, emptied: water }).level;
+        if (told === null) expect(exact).toBeNull();
+        else if (exact !== null) expect(full - told).toBeGreaterThanOrEqual(Math.min(exact, full) - 1e-6);
+        // Where more is asked than by the reading itself, a reading a step higher asks for it.
+        if (told !== null && told > 0 && water > water_m[0]!) {
+          const higher = { high: water + STEP, emptied: water + STEP };
+          const level = lowestLevel(changed, measures, deep, month + 1, higher).level;
+          expect(full - told).toBeLessThanOrEqual((level ?? Number.NEGATIVE_INFINITY) + 1e-6);
+        }
+      }
+  });
+
+  test('above all that was reckoned it is kept full', () => {
+    expect(lowerBy(today, -5, 0)).toBe(0);
+  });
+});
