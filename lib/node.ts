@@ -5,6 +5,7 @@ export { readFolder, writeAtomically } from './notebook/files.js';
 export { type Frame, tableOfFrame, toDataFrame } from './notebook/frame.js';
 export { writeKernelspec } from './notebook/kernelspec.js';
 export type { Cell, ExecutedNotebook, Notebook, Output } from './notebook/nbformat.js';
+export { OpenedPond, type OpenOptions, open } from './notebook/openedPond.js';
 export { writeOutputs } from './notebook/outputs.js';
 export { plotlySource } from './notebook/plotly.js';
 export { readSurvey } from './notebook/readSurvey.js';

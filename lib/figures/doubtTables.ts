@@ -110,8 +110,8 @@ export function spotTable({ result }: Report, units: UnitSystem): Table {
     rows: result.spots.map((s) => [
       s.planned ? `${s.spot} (planned)` : s.spot,
       ADVICE_NAMES[s.option],
-      formatQuantity(s.depth_m, 'length', units),
-      `${formatQuantity(s.water_depth_m, 'length', units)} ± ${formatQuantity(s.spread_m, 'length', units)}`,
+      formatQuantity(s.depth_m, 'depth', units),
+      `${formatQuantity(s.water_depth_m, 'depth', units)} ± ${formatQuantity(s.spread_m, 'depth', units)}`,
       s.reason,
     ]),
   };

@@ -1,7 +1,7 @@
 import type { SiteDrain } from '../contract/index.js';
 import { pipesAgainst, shoppingLines } from '../drain/index.js';
 import { FALL_NAMES, LINK_NAMES, MEASURE_NAMES, SOURCE_NAMES } from '../text/index.js';
-import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 
 const times = (ratio: number) => (ratio > 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
@@ -71,8 +71,8 @@ export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
       FALL_NAMES[l.link],
       level(l.from),
       level(l.to),
-      formatGap(l.has, units, 'down'),
-      formatGap(l.needs, units, 'up'),
+      formatBound(l.has, 'depth', units, 'down'),
+      formatBound(l.needs, 'depth', units, 'up'),
       l.has >= l.needs - 1e-9 ? 'enough' : 'too little',
     ]),
   };

@@ -21,7 +21,7 @@ export { sectionFigure } from './sectionFigure.js';
 export { sectionHeadsFigure } from './sectionHeadsFigure.js';
 export { sideFigure } from './sideFigure.js';
 export { figureSvg } from './svg.js';
-export { type Column, cellText, heading, type Table, tableHtml, tableText } from './table.js';
+export { type Column, cellText, heading, type Table, tableHtml, tableOf, tableText } from './table.js';
 export { optionTable, quantityTable, waterMonthTable } from './tables.js';
 export { textureTriangleFigure } from './textureTriangleFigure.js';
 export { visible } from './visible.js';

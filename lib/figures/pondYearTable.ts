@@ -12,7 +12,7 @@ import { monthName } from './words.js';
 export function pondYearTable({ result: { water }, pond }: Report, units: UnitSystem): Table {
   const { by_month } = water.pond;
   const filled = pond.kept.habit === 'topped-up';
-  const length = (value: number) => formatQuantity(value, 'length', units);
+  const depth = (value: number) => formatQuantity(value, 'depth', units);
   return {
     name: 'The pond by month, as it is kept',
     columns: [
@@ -29,12 +29,12 @@ export function pondYearTable({ result: { water }, pond }: Report, units: UnitSy
     ],
     rows: by_month.map(({ month, drawdown_m, top_up_m3, net_head_m }) => [
       monthName(month),
-      length(drawdown_m.p50),
-      length(drawdown_m.p90),
+      depth(drawdown_m.p50),
+      depth(drawdown_m.p90),
       ...(filled
         ? [top_up_m3!.p50, top_up_m3!.p90].map((volume) => formatQuantity(volume, 'volume', units))
         : []),
-      length(net_head_m.p10),
+      depth(net_head_m.p10),
     ]),
   };
 }

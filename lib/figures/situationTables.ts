@@ -1,7 +1,7 @@
 import type { LadderRung, Report, Situation } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { oftenText } from '../text/say.js';
-import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 import { monthName, SITUATION_NAMES, WATER_NAMES, WHY_WORDS } from './words.js';
 
@@ -104,8 +104,8 @@ export function situationTable(report: Report, units: UnitSystem): Table {
       row.margin_m === null
         ? null
         : row.margin_m >= 0
-          ? formatGap(row.margin_m, units, 'down')
-          : `${formatGap(-row.margin_m, units, 'up')} too little`,
+          ? formatBound(row.margin_m, 'depth', units, 'down')
+          : `${formatBound(-row.margin_m, 'depth', units, 'up')} too little`,
       row.allowed && row.margin_m !== null && row.margin_m < 0 && row.why === 'holds' && row.chance
         ? `rare enough: it fails ${oftenText(row.chance.middle)}`
         : WHY_WORDS[row.why],

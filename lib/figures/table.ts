@@ -19,6 +19,16 @@ export interface Table {
 }
 
 /**
+ * A table whose columns have a heading and no unit of their own.
+ * @param headings - of the columns
+ * @param rows - a value a column
+ * @returns the table
+ */
+export function tableOf(headings: readonly string[], rows: Table['rows']): Table {
+  return { columns: headings.map((label) => ({ key: label, label })), rows };
+}
+
+/**
  * A column's heading with its unit: `depth to water (m)`.
  * @param column - its label and unit
  * @returns label, with the unit in brackets where there is one

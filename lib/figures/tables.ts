@@ -100,7 +100,7 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
   const ring = by_month.some(({ tub_level_m }) => tub_level_m !== null);
   const daily = by_month.some(({ daily_depth_m }) => daily_depth_m !== null);
   const uphill = by_month.some(({ uphill_depth_m }) => uphill_depth_m !== null);
-  const depth = (value: number) => formatQuantity(value, 'length', units);
+  const depth = (value: number) => formatQuantity(value, 'depth', units);
   const level = (value: number) => formatQuantity(value, 'level', units);
   return {
     name: 'Water and the pond by month',

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { createRequire } from 'node:module';
 import { sep } from 'node:path';
+import type { Drawing } from '../figures/drawing.js';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
 import type { Figure } from '../figures/figure.js';
 import { type Table, tableHtml, tableText } from '../figures/table.js';
@@ -21,27 +22,32 @@ type Publish = (content: { data: Record<string, string>; metadata: object; trans
 
 const KERNEL_MODULE = ['', 'tslab', 'dist', 'jupyter.js'].join(sep);
 
+/** Drawings keep their own light paper, whatever theme the notebook has. */
+const PAPER = 'background: #fff; color: #1b1f24; padding: 8px; max-width: 1068px';
+
 /** Figures shown so far by this kernel. */
 let figures = 0;
 
 /**
- * Shows a figure, a table, a data frame or HTML under the running cell; outside a kernel it prints the plain text.
+ * Shows a figure, a drawing, a table, a data frame or HTML under the running cell; outside a kernel it prints the plain text.
  * The figure library goes into the notebook once, with the first figure.
  * @param what - to be shown
  * @throws Error when a figure is shown and the package plotly.js-dist-min is missing
  */
-export async function show(what: Figure | Table | Frame | Html): Promise<void> {
+export async function show(what: Figure | Drawing | Table | Frame | Html): Promise<void> {
   const publish = kernelPublish();
   const { html, alt } = await rendered(what, publish !== undefined);
   if (publish) publish({ data: { 'text/html': html, 'text/plain': alt }, metadata: {}, transient: {} });
   else print(alt);
 }
 
-async function rendered(what: Figure | Table | Frame | Html, drawn: boolean): Promise<Html> {
+async function rendered(what: Figure | Drawing | Table | Frame | Html, drawn: boolean): Promise<Html> {
   // A frame comes first: its columns are properties of it, whatever they are called.
   const thing = 'shape' in what ? tableOfFrame(what) : what;
   if ('rows' in thing) return { html: untypeset(tableHtml(thing)), alt: tableText(thing) };
   if ('html' in thing) return thing;
+  if ('wide' in thing)
+    return { html: untypeset(`<div style="${PAPER}">${thing.wide}</div>`), alt: visible(thing.alt) };
   return drawn ? figureHtml(thing) : { html: '', alt: thing.alt };
 }
 

@@ -4,11 +4,13 @@
 export type UnitSystem = 'metric' | 'us';
 
 /**
- * What is shown: `length`; `level`, a signed length (+ above, − below), in metres or in feet and inches; `area`; `volume` of water; `bulk`, a volume of
+ * What is shown: `length`; `depth`, a length beside others in a column, in metres or in feet and inches; `level`, the same
+ * with its sign (+ above, − below); `area`; `volume` of water; `bulk`, a volume of
  * soil or stone; `flow`; `conductivity`; `pressure`; `fraction`; `time`; `temperature`.
  */
 export type QuantityKind =
   | 'length'
+  | 'depth'
   | 'level'
   | 'area'
   | 'volume'
@@ -51,8 +53,9 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
   switch (kind) {
     case 'length':
       return signed(value, length(size, us), '');
+    case 'depth':
     case 'level':
-      return signed(value, us ? feetAndInches(levelled(size)) : metres(size), '+');
+      return signed(value, us ? feetAndInches(levelled(size)) : metres(size), kind === 'level' ? '+' : '');
     case 'area':
       return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
     case 'volume':
@@ -92,7 +95,7 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
  */
 export function formatBound(
   value: number,
-  kind: 'length' | 'level',
+  kind: 'length' | 'depth' | 'level',
   system: UnitSystem,
   side: 'down' | 'up',
 ): string {
@@ -102,9 +105,8 @@ export function formatBound(
   const round = (steps: number) => (up ? Math.ceil(steps - STEP_SLACK) : Math.floor(steps + STEP_SLACK));
   const size = Math.abs(value);
   if (system === 'us') return signed(value, feetAndInches(size, round), kind === 'level' ? '+' : '');
-  return kind === 'level'
-    ? signed(value, metres(size, round), '+')
-    : signed(value, length(size, false, round), '');
+  const plus = kind === 'level' ? '+' : '';
+  return signed(value, kind === 'length' ? length(size, false, round) : metres(size, round), plus);
 }
 
 /**

@@ -1,5 +1,13 @@
 import { expect, it } from 'vitest';
-import { optionTable, pondYearTable, quantityTable, waterMonthTable } from '../../lib/figures/index.js';
+import {
+  cellText,
+  optionTable,
+  pondYearTable,
+  quantityTable,
+  type Table,
+  waterMonthTable,
+} from '../../lib/figures/index.js';
+import { ladderTable, situationTable } from '../../lib/figures/situationTables.js';
 import { invented } from './report.js';
 
 const report = invented();
@@ -36,6 +44,23 @@ it('months: the lowest level beside the water, in either system', () => {
   expect(withRing.rows.map((row) => row[ring])).toEqual(['\u22120.05 m', ...Array(11).fill(null)]);
 });
 
+it('lengths stand in one unit down a column, as they are compared', () => {
+  const tables: Table[] = [
+    waterMonthTable(report, 'metric'),
+    pondYearTable(report, 'metric'),
+    situationTable(report, 'metric'),
+    ladderTable(report, 'metric'),
+  ];
+  let seen = 0;
+  for (const { name, columns, rows } of tables)
+    for (const [at, { label }] of columns.entries()) {
+      const cells = rows.map((row) => cellText(row[at] ?? null));
+      seen += cells.filter((cell) => /\d m\b/.test(cell)).length;
+      for (const cell of cells) expect(cell, `${name}, ${label}`).not.toMatch(/\d [cm]m\b/);
+    }
+  expect(seen).toBeGreaterThan(50);
+});
+
 it('quantities: in the units of the reader; none without a drain', () => {
   const pipe = report.result.drain!.quantities.find(({ item }) => item.startsWith('solid pipe'))!;
   const [, length] = quantityTable(report, 'metric').rows.find(([item]) => item === pipe.item)!;
@@ -63,7 +88,7 @@ it('the pond by month: what is topped up only where it is, in either system', ()
     });
   expect(pondYearTable(kept('topped-up'), 'metric').rows[6]).toEqual([
     'July',
-    '5.1 cm',
+    '0.05 m',
     '0.10 m',
     '600 L',
     '1.2 m³',

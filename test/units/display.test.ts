@@ -19,6 +19,8 @@ test.each<[number, QuantityKind, string, string]>([
   [0.0999, 'length', '0.10 m', '4 in'],
   [0, 'length', '0 mm', '0 in'],
   [12_345.678, 'length', '12\u202f345.68 m', '40\u202f504 ft 2 1/2 in'],
+  [0.045, 'depth', '0.05 m', '1 3/4 in'],
+  [-0.0042, 'depth', '−0.004 m', '−3/16 in'],
   [-0.35, 'level', '−0.35 m', '−1 ft 2 in'],
   [0.35, 'level', '+0.35 m', '+1 ft 2 in'],
   [0.045, 'level', '+0.05 m', '+1 3/4 in'],
