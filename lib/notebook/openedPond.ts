@@ -98,7 +98,7 @@ export class OpenedPond {
       markedUp(answer, [
         margin,
         otherwise,
-        `How often it fails: ${chance}`,
+        chance,
         `Safety margin: ${inHand}`,
         `Next: ${next}`,
         ...rules.map((rule) => `– ${rule}`),

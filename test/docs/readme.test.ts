@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
 import { figureSvg, riskDepthFigure, whichWaterFigure } from '../../lib/figures/index.js';
+import { headlineOf } from '../../lib/page/headline.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
@@ -34,23 +35,26 @@ test('the picture of which water wins is that of a demo (else: npm run docs)', a
   expect(text).toContain('](notebooks/which-water.svg)');
 });
 
-test('the survey as an object is read', () => {
-  const [, program] = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/g)!;
-  const said = execFileSync('node', ['--input-type=module', '--eval', program!], {
-    cwd: PROJECT,
-    encoding: 'utf8',
-  });
-  expect(said).toBe('4.2672 2\n');
+/** The programs in the text, in their order. */
+const programs = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/g)!;
+const saidBy = (program: string) =>
+  execFileSync('node', ['--input-type=module', '--eval', program], { cwd: PROJECT, encoding: 'utf8' });
+
+test('a survey that is opened says its answer', () => {
+  const said = saidBy(programs[0]!);
+  const report = reportOf(assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1 })));
+  expect(said.startsWith(`${headlineOf(report).answer}\n`)).toBe(true);
+  for (const words of ['Which water wins?', 'How deep with what?', 'Your year.', 'Chance in a year that'])
+    expect(said).toContain(words);
 });
 
 test('the program gives the recommendation', () => {
-  const [program] = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/)!;
-  const said = execFileSync('node', ['--input-type=module', '--eval', program], {
-    cwd: PROJECT,
-    encoding: 'utf8',
-  });
   const { option, depth_m, reason } = recommend(
     assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1 })),
   );
-  expect(said).toBe(`${option} ${depth_m} ${reason}\n`);
+  expect(saidBy(programs[1]!)).toBe(`${option} ${depth_m} ${reason}\n`);
+});
+
+test('the survey as an object is read', () => {
+  expect(saidBy(programs[2]!)).toBe('4.2672 2\n');
 });
