@@ -1,5 +1,5 @@
 /**
- * What the weather and the dips of the three invented surveys are made from; all numbers are our choice.
+ * What the weather and the dips of the five invented surveys are made from; all numbers are our choice.
  * Of the first sixty weather seeds each survey took one whose record has a wet winter or two (above 1.3 times the
  * mean), an ordinary last winter, the one dipped, and no summer in which the water stays near the ground.
  */
@@ -137,5 +137,51 @@ export const SURVEYS = {
         note: 'as P1',
       },
     ],
+  },
+  'meadow-scrape': {
+    units: 'metric',
+    latitude: 51,
+    climate: { rainByMonth: RAIN_BY_MONTH, ...MILD },
+    weatherSeed: 9,
+    readingSeed: 14,
+    store: CLAY,
+    opened: '2023-09-30',
+    dips: DIPS,
+    pipes: [
+      {
+        pit: 'P1',
+        floor: 1.3,
+        openFrom: 0.7,
+        holeDiameter: 0.1,
+        bore: 0.032,
+        ksat: 5e-8,
+        offset: 0.03,
+        note: 'slotted pipe in sand; clay seal from 0.7 m to the top',
+      },
+    ],
+  },
+  'old-garden-pond': {
+    units: 'metric',
+    latitude: 52,
+    climate: { rainByMonth: RAIN_BY_MONTH, ...MILD },
+    weatherSeed: 39,
+    readingSeed: 15,
+    store: CLAY,
+    opened: '2023-09-30',
+    dips: DIPS,
+    pipes: [
+      {
+        pit: 'P1',
+        floor: 1.5,
+        openFrom: 0.8,
+        holeDiameter: 0.1,
+        bore: 0.032,
+        ksat: 1e-7,
+        offset: 0.04,
+        note: 'slotted pipe in sand; clay seal from 0.8 m to the top',
+      },
+    ],
+    // An old drain holds the water under the liner down.
+    dipPipe: 0.98,
   },
 };

@@ -1,5 +1,5 @@
 /**
- * Writes weather.csv and water.csv of the three invented surveys beside it, the same bytes every time:
+ * Writes weather.csv and water.csv of the invented surveys beside it, the same bytes every time:
  *
  *   node datasets/weather-generator.mjs
  *
@@ -96,7 +96,7 @@ function feetAndInches(metres) {
 }
 
 /** The text of water.csv: the day the pipes were set, then the dips, as a diary. */
-function waterCsv({ units, pipes, opened, dips, readingSeed }, tableDepths) {
+function waterCsv({ units, pipes, opened, dips, readingSeed, dipPipe }, tableDepths) {
   const us = units === 'us';
   const uniform = mulberry32(readingSeed);
   const depth = (metres) => (us ? feetAndInches(metres) : metres.toFixed(2));
@@ -114,6 +114,11 @@ function waterCsv({ units, pipes, opened, dips, readingSeed }, tableDepths) {
       }),
     ];
   });
+  if (dipPipe !== undefined)
+    for (const date of dips) {
+      const read = depth(dipPipe + 0.01 * (2 * uniform() - 1));
+      rows.push(['dip-pipe', date, '09:00', 'level', read, '', '', '', '', '']);
+    }
   // Stable: on one day the pipes keep their order.
   rows.sort(([, a], [, b]) => (a < b ? -1 : a > b ? 1 : 0));
   return `${[header, ...rows.map((row) => row.join(','))].join('\n')}\n`;

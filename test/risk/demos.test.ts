@@ -76,3 +76,31 @@ describe('the loam terrace', () => {
     expect(decide(wet).option).not.toBe('no-drain');
   });
 });
+
+describe('the meadow scrape', () => {
+  const files = demoFiles('meadow-scrape');
+
+  test('needs a hose and nothing else', () => {
+    const r = decide(files);
+    expect(r).toMatchObject({ option: 'no-drain', depth_m: 0.4, raise_m: 0, also: [], change: null });
+  });
+
+  test('stands too low for the first wet weeks where it is never topped up', () => {
+    const r = decide(withItem(files, 'pond.csv', 'kept_within', 'never'));
+    expect(r).toMatchObject({ option: 'raise-pond', governs: 'lift-drawn-down' });
+    expect(r.raise_m).toBeGreaterThan(0);
+  });
+});
+
+describe('the old garden pond', () => {
+  const files = demoFiles('old-garden-pond');
+
+  test('keeps its old drain, which a winter in the dip pipe proves', () => {
+    expect(decide(files)).toMatchObject({ as_built: true, also: [] });
+  });
+
+  test('looks first where nobody read the dip pipe', () => {
+    const unread = edited(files, 'water.csv', (t) => t.replaceAll(/^dip-pipe.*\n/gm, ''));
+    expect(decide(unread)).toMatchObject({ option: 'measure-first', as_built: false });
+  });
+});
