@@ -6,7 +6,7 @@ import { expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
 import { figureSvg, riskDepthFigure, whichWaterFigure } from '../../lib/figures/index.js';
 import { headlineOf } from '../../lib/page/headline.js';
-import { recommend, reportOf } from '../../lib/report/index.js';
+import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 import { PROJECT } from '../notebook/notebooks.js';
@@ -40,18 +40,13 @@ const programs = text.match(/(?<=```ts\n)import[\s\S]*?(?=```)/g)!;
 const saidBy = (program: string) =>
   execFileSync('node', ['--input-type=module', '--eval', program], { cwd: PROJECT, encoding: 'utf8' });
 
-test('a survey that is opened says its answer', () => {
-  const said = saidBy(programs[0]!);
+test('what a survey that is opened says, and a program, is the answer', () => {
   const report = reportOf(assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1 })));
+  const said = saidBy(programs[0]!);
   expect(said.startsWith(`${headlineOf(report).answer}\n`)).toBe(true);
   for (const words of ['Which water wins?', 'How deep with what?', 'Your year.', 'Chance in a year that'])
     expect(said).toContain(words);
-});
-
-test('the program gives the recommendation', () => {
-  const { option, depth_m, reason } = recommend(
-    assess(siteModel(surveyOf(demoFiles('clay-slope')), { seed: 1 })),
-  );
+  const { option, depth_m, reason } = report.result.recommendation;
   expect(saidBy(programs[1]!)).toBe(`${option} ${depth_m} ${reason}\n`);
 });
 

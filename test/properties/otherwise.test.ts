@@ -1,7 +1,5 @@
 /** A site surveyed otherwise has the same answer, in numbers and words. */
 import { describe, expect, test } from 'vitest';
-import { briefDemo } from '../folder.js';
-import { correctSurvey, filesOf } from '../survey/generated.js';
 import { answerOf } from './answer.js';
 import { bareGarden, dippedGarden, plannedGarden } from './sites.js';
 import { violations, WAYS } from './ways.js';
@@ -11,8 +9,6 @@ const SITES: [string, Record<string, string>, RegExp][] = [
   ['a garden with a plan', plannedGarden(), /order|axes|mark|units|nothing|worse|half a year|defaults/],
   ['a hole dipped through a winter', dippedGarden(), /looks|hole/],
   ['little said', bareGarden(), /defaults/],
-  ['clay-slope', briefDemo('clay-slope'), /17°/],
-  ['generated 3', filesOf(correctSurvey(3)), /units/],
 ];
 
 describe.each(SITES)('%s', (_, files, chosen) => {

@@ -9,7 +9,7 @@ const emptied = withItem(baseSurvey({ level: -0.1 }), 'pond.csv', 'emptied_in', 
 
 const SITES: [string, Record<string, string>, RegExp][] = [
   ['one clay, emptied in March', emptied, /deeper|days|months|drawdown|stiffer|accepted/],
-  ['a garden with a plan', plannedGarden(), /deeper|days|drawdown|flood|sheds|edging|stiffer|accepted/],
+  ['a garden with a plan', plannedGarden(), /flood|sheds|edging/],
   ['loam-terrace', briefDemo('loam-terrace'), /less rain/],
 ];
 

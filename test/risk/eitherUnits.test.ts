@@ -9,7 +9,7 @@ import { parseSurvey } from '../../lib/survey/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { generatedGarden } from '../guard/generate.js';
 
-const GARDENS = 40;
+const GARDENS = 16;
 
 /** A number of the other system: with its unit after it, or a length spelled out. */
 const FOREIGN = {
