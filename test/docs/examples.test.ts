@@ -1,6 +1,19 @@
 import * as underpond from 'underpond/node';
+import * as physics from 'underpond/physics';
+import * as section from 'underpond/section';
 import { expect, test } from 'vitest';
 import { publicApi } from './publicApi.js';
+
+/** Every public name, those of an object beside those of the front. */
+const names: Record<string, unknown> = Object.assign(
+  {},
+  ...Object.values(physics).filter((room) => typeof room === 'object'),
+  underpond.figures,
+  underpond.text,
+  section,
+  physics,
+  underpond,
+);
 
 const examples = publicApi().flatMap(({ name, tags }) =>
   tags
@@ -34,6 +47,6 @@ test.each(examples)('the example of %s gives what it says, from the built librar
     compared++;
   };
   const body = code.split('\n').map(kept).join('\n');
-  new Function('told', ...Object.keys(underpond), body)(told, ...Object.values(underpond));
+  new Function('told', ...Object.keys(names), body)(told, ...Object.values(names));
   expect(compared).toBeGreaterThan(0);
 });

@@ -1,12 +1,16 @@
-/** The public names of the library as its source declares them. */
+/** The public names of the library as its source declares them, by where they are imported from. */
 import { relative } from 'node:path';
 import ts from 'typescript';
 import * as underpond from '../../lib/node.js';
+import * as physics from '../../lib/physics.js';
+import * as section from '../../lib/section.js';
 import { PROJECT } from '../notebook/notebooks.js';
 
 /** A public name. */
 export interface Entry {
   name: string;
+  /** as it is imported, and the object it belongs to: `underpond`, `underpond/physics soil` */
+  from: string;
   kind: 'function' | 'class' | 'constant' | 'type';
   /** below `lib/` */
   file: string;
@@ -20,25 +24,37 @@ export interface Entry {
   tags: { name: string; text: string }[];
 }
 
-/** Every public name in alphabetical order. What `export type *` lets through is a type and no value. */
+/** What can be imported, by the file that is the front. */
+const FRONTS = { index: underpond, node: underpond, section, physics };
+type Front = keyof typeof FRONTS;
+
+/** Every public name in alphabetical order, each where it is found first. What `export type *` lets through is no value. */
 export function publicApi(): Entry[] {
   const { config } = ts.readConfigFile(`${PROJECT}tsconfig.json`, ts.sys.readFile);
   const { options } = ts.parseJsonConfigFileContent(config, ts.sys, PROJECT);
-  const program = ts.createProgram([`${PROJECT}lib/node.ts`], options);
+  const fronts = Object.keys(FRONTS) as Front[];
+  const program = ts.createProgram(
+    fronts.map((front) => `${PROJECT}lib/${front}.ts`),
+    options,
+  );
   const checker = program.getTypeChecker();
-  const entry = checker.getSymbolAtLocation(program.getSourceFile(`${PROJECT}lib/node.ts`)!)!;
-  return checker
-    .getExportsOfModule(entry)
-    .flatMap((symbol): Entry[] => {
+  const seen = new Set<ts.Symbol>();
+  const entriesOf = (exported: ts.Symbol, from: string, values: object): Entry[] =>
+    checker.getExportsOfModule(exported).flatMap((symbol): Entry[] => {
       const own = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+      if (own.flags & ts.SymbolFlags.ValueModule)
+        return entriesOf(own, `${from} ${symbol.name}`, (values as Record<string, object>)[symbol.name]!);
+      if (seen.has(own)) return [];
+      seen.add(own);
       const [declared] = own.declarations!;
       const kind = kindOf(declared);
-      if (kind !== 'type' && !(symbol.name in underpond)) return [];
+      if (kind !== 'type' && !(symbol.name in values)) return [];
       const file = relative(`${PROJECT}lib`, declared.getSourceFile().fileName);
       const text = (tag: ts.JSDocTagInfo) => ts.displayPartsToString(tag.text);
       return [
         {
           name: symbol.name,
+          from,
           kind,
           file,
           room: file.split('/')[0],
@@ -51,6 +67,11 @@ export function publicApi(): Entry[] {
           tags: own.getJsDocTags(checker).map((tag) => ({ name: tag.name, text: text(tag) })),
         },
       ];
+    });
+  return fronts
+    .flatMap((front) => {
+      const source = checker.getSymbolAtLocation(program.getSourceFile(`${PROJECT}lib/${front}.ts`)!)!;
+      return entriesOf(source, front === 'index' ? 'underpond' : `underpond/${front}`, FRONTS[front]);
     })
     .sort((a, b) => (a.name < b.name ? -1 : 1));
 }

@@ -1,5 +1,5 @@
 /** The README of a room: its public names, formulas and methods, as they are declared. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Formula, Method } from '../../lib/formula/index.js';
 import { everyFormula, everyMethod } from '../formula/rooms.js';
 import { PROJECT } from '../notebook/notebooks.js';
@@ -91,34 +91,99 @@ export function roomReference(room: string, api: Entry[]): string {
   const text = parts
     .filter(([, texts]) => texts.length > 0)
     .map(([heading, texts]) => `## ${heading}\n\n${texts.join('\n\n')}`);
-  const intro = `${NOTE}\n\n# ${room}\n\nOwns ${ROOMS.get(room)}. [All rooms and the index of formulas](../README.md)`;
+  const intro = `${NOTE}\n\n# ${room}\n\nOwns ${ROOMS.get(room)}.`;
   return `${[intro, ...text].join('\n\n')}\n`;
 }
 
-/** The README of `lib/`: rooms, and the index of formulas and methods. */
+/** The first sentence of what is said of a name. */
+const briefly = (doc: string) =>
+  linked(doc)
+    .replaceAll('\n', ' ')
+    .split(/(?<=[.;]) /)[0]!
+    .replace(/[.;]$/, '');
+const inFile = (entry: Entry) => `[\`${entry.name}\`](${entry.file})`;
+
+/** Names with a line each. */
+const lines = (entries: Entry[]) =>
+  entries.map((entry) => `- ${inFile(entry)}: ${briefly(entry.doc)}`).join('\n');
+/** Names only. */
+const names = (entries: Entry[]) => entries.map(inFile).join(', ');
+
+const LIB = `${PROJECT}lib/`;
+const sources = readdirSync(LIB, { recursive: true, encoding: 'utf8' }).filter((file) =>
+  file.endsWith('.ts'),
+);
+const texts = new Map(sources.map((file) => [file, readFileSync(LIB + file, 'utf8')]));
+
+/** A card or a formula with the file that declares it. */
+function declared(name: string): string {
+  const [file] = [...texts].find(([, text]) => text.includes(`export const ${name} = `))!;
+  return `[\`${name}\`](${file})`;
+}
+
+const byName = ([a]: [string, unknown], [b]: [string, unknown]) => (a < b ? -1 : 1);
+
+/** The README of `lib/`: what can be imported, rooms, and the index of formulas and methods. */
 export function libReference(api: Entry[]): string {
-  const rooms = [...ROOMS].map(([room, owns]) => [`[${room}](${room}/README.md)`, owns]);
-  const at = ({ room, name }: Entry) => `[\`${name}\`](${room}/README.md#${name.toLowerCase()})`;
-  const formulas = api
-    .filter(({ name }) => name in everyFormula)
-    .map((entry) => {
-      const { title, symbol, expression, unit } = everyFormula[entry.name];
-      return [at(entry), title, `\`${symbol} = ${expression}\``, unit];
-    });
-  const methods = api
-    .filter(({ name }) => name in everyMethod)
-    .map((entry) => [at(entry), everyMethod[entry.name].title]);
+  const from = (front: string) => api.filter((entry) => entry.from === front);
+  const values = (entries: Entry[]) => entries.filter(({ kind }) => kind !== 'type');
+  const types = (entries: Entry[]) => entries.filter(({ kind }) => kind === 'type');
+  const formulas = Object.entries(everyFormula)
+    .sort(byName)
+    .map(([name, { title, symbol, expression, unit, source }]) => [
+      declared(name),
+      title,
+      `\`${symbol} = ${expression}\``,
+      unit,
+      source,
+    ]);
+  const methods = Object.entries(everyMethod)
+    .sort(byName)
+    .map(([name, { title }]) => [declared(name), title]);
+  const physics = [...new Set(api.map((entry) => entry.from))]
+    .filter((front) => front.startsWith('underpond/physics '))
+    .map((front) => [front.split(' ')[1]!, String(values(from(front)).length)])
+    .map(([room, count]) => [`\`${room}\``, ROOMS.get(room!)!, count!]);
   return `${NOTE}
 
 # Reference
 
-${table(['room', 'what it owns'], rooms)}
+What is said here in a line stands in full beside the code, where the editor shows it; \`npm run reference\` writes it as one
+page a room into \`out/reference\`.
+
+## From \`underpond\`
+
+${lines(values(from('underpond')))}
+
+Types: ${names(types(from('underpond')))}.
+
+\`figures\`, as plain data: ${names(values(from('underpond figures')))}.
+
+\`text\`, words for what is found: ${names(values(from('underpond text')))}.
+
+## From \`underpond/node\`, with all of the above
+
+${lines(values(from('underpond/node')))}
+
+Types: ${names(types(from('underpond/node')))}.
+
+## From \`underpond/section\`, the vertical section solved
+
+${lines(values(from('underpond/section')))}
+
+Types: ${names(types(from('underpond/section')))}.
+
+## From \`underpond/physics\`, numbers in and numbers out
+
+${table(['room', 'what it owns', 'names'], physics)}
+
+Beside them: ${names(from('underpond/physics'))}.
 
 ## Formulas
 
-${formulas.length} formulas, each with its ranges, validity and source in the README of its room and a check in \`test/checks/\`.
+${formulas.length} formulas. Each has its ranges and validity where it is declared, and a check in \`test/checks/\`.
 
-${table(['name', 'title', 'equation', 'unit'], formulas)}
+${table(['name', 'title', 'equation', 'unit', 'source'], formulas)}
 
 ## Methods
 

@@ -1,0 +1,57 @@
+/** The formulas, stores and solvers by room, for those who want to calculate for themselves: numbers in, numbers out. */
+export * as climate from './climate/index.js';
+export * as drain from './drain/index.js';
+export { catalogue, type Formula, formula, type Method, method } from './formula/index.js';
+export * as groundwater from './groundwater/index.js';
+export * as pond from './pond/index.js';
+export {
+  givenDataIndices,
+  type Percentiles,
+  percentiles,
+  preposteriorAnalysis,
+  replicateError,
+  scrambledSobol,
+  temperedPopulation,
+  varianceIndices,
+} from './sampling/index.js';
+export {
+  augerHoleRate,
+  augerHoleUnfilled,
+  bailedRecovery,
+  bailedRecoveryTest,
+  basicTimeLag,
+  conjugateGradientsMethod,
+  discInflow,
+  donnanSpacing,
+  drainSpacing,
+  drainUnderFloorMethod,
+  dupuitSlot,
+  dupuitWell,
+  equalLooksLevel,
+  equivalentDepth,
+  equivalentDepthMethod,
+  ernstHead,
+  flushIntakeShapeFactor,
+  freeSurfaceMethod,
+  gardnerConductivity,
+  gloverDummSpacing,
+  headLeftUnderFloor,
+  hooghoudtSeries,
+  hooghoudtSpacing,
+  intakeShapeFactor,
+  interceptedFlow,
+  kirkhamHead,
+  kirkhamMethod,
+  kirkhamTerm,
+  lonePipeDrawdown,
+  lonePipeRelief,
+  loweringAt,
+  saturatedSectionMethod,
+  sichardtRadius,
+  soakedGroundInflow,
+  soakedRowTerm,
+  transientSectionMethod,
+} from './seepage/index.js';
+export { digWindow, letFall, strengthAt, tubInflow } from './site/index.js';
+export * as soil from './soil/index.js';
+export * as uplift from './uplift/index.js';
