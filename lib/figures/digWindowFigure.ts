@@ -1,11 +1,12 @@
 import type { DigWindow } from '../site/index.js';
 import { monthWords } from '../text/index.js';
+import { monthName, monthShort } from '../text/monthWords.js';
 import { atLeastText, chanceText, wholePercent } from '../text/say.js';
+import { listText } from '../text/sentence.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';
 import { ALARM, INK } from './palette.js';
-import { listText, monthName, monthShort } from './words.js';
 
 /** Steps of chance with their colour, from dark to light so that grey print keeps the order. */
 const STEPS = [

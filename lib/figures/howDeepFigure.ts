@@ -1,6 +1,7 @@
 import type { Report } from '../contract/index.js';
+import { beforeDiggingWords } from '../text/beforeDigging.js';
+import { ADVICE_NAMES } from '../text/terms.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { beforeDiggingWords } from './beforeDigging.js';
 import { DEPTH_FRAME, depthRowParts } from './depthRowParts.js';
 import {
   type Drawing,
@@ -17,7 +18,6 @@ import {
 } from './drawing.js';
 import { type DepthRow, depthRows } from './howDeepRows.js';
 import { px } from './svgParts.js';
-import { ADVICE_NAMES } from './words.js';
 
 /**
  * How deep with what: a row an option, solid as deep as it is safe, hatched beyond, what fails named at the edge, against

@@ -11,9 +11,10 @@ import {
 } from '../contract/index.js';
 import { changeWords, emptiedWords } from '../text/index.js';
 import { isUpkeep, oftenText } from '../text/say.js';
+import { listText } from '../text/sentence.js';
+import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS } from '../text/terms.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { obstacleWords } from './obstacleWords.js';
-import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS, listText } from './words.js';
 
 /** An option and how deep it goes. */
 export interface DepthRow {

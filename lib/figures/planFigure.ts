@@ -1,11 +1,11 @@
 import type { Report } from '../contract/report.js';
+import { listText } from '../text/sentence.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short, textWidth } from './layout.js';
 import { ALARM, FAINT_INK, INK, LINER, POND_WATER, WATER } from './palette.js';
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
-import { listText } from './words.js';
 
 type Spot = Report['points'][number] & { x_m: number; y_m: number };
 

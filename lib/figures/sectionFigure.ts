@@ -1,4 +1,6 @@
 import type { Report } from '../contract/report.js';
+import { monthName } from '../text/monthWords.js';
+import { GOVERNS_WORDS } from '../text/terms.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, roomFor, short } from './layout.js';
@@ -8,7 +10,6 @@ import { logShown, type Section, sectionOf } from './sectionGeometry.js';
 import { LEADER, levelLabels, levelNames, liftArrows, namesInside } from './sectionLabels.js';
 import { APRON, sectionTraces } from './sectionTraces.js';
 import { plotText, visible } from './visible.js';
-import { GOVERNS_WORDS, monthName } from './words.js';
 
 /**
  * The pond cut along its length, uphill on the left: layers, high and low water table, ring, pond levels, what the

@@ -1,4 +1,5 @@
 import type { Report, WaterDay } from '../contract/report.js';
+import { monthName, monthShort } from '../text/monthWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import {
@@ -17,7 +18,6 @@ import { ALARM, FAINT_INK, HAIRLINE, INK, RING_INK, WATER, WATER_BAND } from './
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
 import { waterRows } from './waterRows.js';
-import { monthName, monthShort } from './words.js';
 
 const SIGNS = { level: 'circle', below: 'triangle-down', above: 'triangle-up' } as const;
 /** A ring no higher over its floor is dry, m. */

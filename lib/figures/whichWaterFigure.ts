@@ -1,7 +1,8 @@
 import type { Report } from '../contract/index.js';
+import { beforeDiggingWords } from '../text/beforeDigging.js';
+import { monthName } from '../text/monthWords.js';
 import { orderText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { beforeDiggingWords } from './beforeDigging.js';
 import {
   box,
   type Drawing,
@@ -17,7 +18,6 @@ import {
 import { isSteepened, type PanelScale, panelHeight, panelScale } from './panelScale.js';
 import { pondPanel } from './pondPanel.js';
 import { type WaterPanel, waterPanels } from './waterPanels.js';
-import { monthName } from './words.js';
 
 /** Room for the axis, and the tallest panel. */
 const AXIS = { wide: 66, narrow: 58 };

@@ -1,4 +1,7 @@
 import type { Report } from '../contract/index.js';
+import { type MonthWater, monthWaters } from '../contract/index.js';
+import { monthStrips } from '../text/monthStrips.js';
+import { monthName, monthShort } from '../text/monthWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import {
   box,
@@ -13,9 +16,8 @@ import {
   path,
   words,
 } from './drawing.js';
+import { type MonthLook, monthLooks } from './monthLooks.js';
 import { spread } from './spread.js';
-import { monthName, monthShort } from './words.js';
-import { type MonthLook, type MonthWater, monthLooks, monthStrips, monthWaters } from './yearMonths.js';
 import { cellParts, LOOKS, levelRange, lookMark, monthGroup, type Year } from './yearParts.js';
 import { yearOnPhone } from './yearPhone.js';
 

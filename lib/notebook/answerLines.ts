@@ -1,11 +1,19 @@
 /** The answer in six short lines, for a terminal. */
 
-import { advisedOption, isDug, type PossibleOption, possibleOption, type Result } from '../contract/index.js';
-import { monthsFree, monthsToEmpty } from '../decision/index.js';
-import { adviceWords, GOVERNS_WORDS, monthName } from '../figures/words.js';
+import {
+  advisedOption,
+  isDug,
+  monthsFree,
+  monthsToEmpty,
+  type PossibleOption,
+  possibleOption,
+  type Result,
+} from '../contract/index.js';
 import { changeWords } from '../text/changeWords.js';
 import { monthWords } from '../text/index.js';
+import { monthName } from '../text/monthWords.js';
 import { chanceText } from '../text/say.js';
+import { adviceWords, GOVERNS_WORDS } from '../text/terms.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /**

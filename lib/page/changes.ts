@@ -4,9 +4,9 @@ import type { Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { tableText } from '../figures/table.js';
 import { visible } from '../figures/visible.js';
-import { ADVICE_NAMES, GOVERNS_WORDS } from '../figures/words.js';
 import type { Survey } from '../survey/index.js';
 import { yearlyText } from '../text/say.js';
+import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
 import { formatQuantity } from '../units/index.js';
 
 /** A survey with what was computed of it. */

@@ -1,8 +1,8 @@
 /** The one check without chances, for the inspector: by hand in two minutes. */
 
 import type { Report, UpliftCheck } from '../contract/index.js';
-import { ADVICE_NAMES } from '../figures/words.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { ADVICE_NAMES } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 import { EUROCODE_7 } from '../uplift/index.js';
 import { paragraph, section } from './markup.js';

@@ -1,10 +1,11 @@
 /** The survey against what is tried, in one small table. */
 import type { Situation } from '../contract/index.js';
-import { monthsFree } from '../decision/index.js';
+
+import { monthsFree } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
-import { sentence } from '../figures/words.js';
 import { situationsOf } from '../report/index.js';
 import { monthWords } from '../text/index.js';
+import { sentence } from '../text/sentence.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Tried } from './heldMeasures.js';
 import { yearsText } from './whatIfAnswer.js';

@@ -5,10 +5,10 @@ import { shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainProfileFigure, drainSectionFigure } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
+import { bucketWords, bulkWords, measureSizes } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
-import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 export function drainSection(report: Report, units: UnitSystem): string {

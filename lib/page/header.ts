@@ -1,8 +1,8 @@
 /** The first screen: the answer, how far it holds, how sure it is, and the picture that shows why. */
 
 import type { Report } from '../contract/index.js';
+import { headlineOf } from '../text/headline.js';
 import type { UnitSystem } from '../units/index.js';
-import { headlineOf } from './headline.js';
 import type { PrivatePart } from './leaveOut.js';
 import { paragraph, text } from './markup.js';
 

@@ -1,10 +1,11 @@
 /** The pond card: one printed A6 to keep in the shed. */
 
 import type { Report } from '../contract/index.js';
+import { loweringYear, type MonthLowering } from '../contract/index.js';
 import { px } from '../figures/svgParts.js';
-import { monthName, monthShort } from '../figures/words.js';
+import { lowerWords } from '../text/lowerWords.js';
+import { monthName, monthShort } from '../text/monthWords.js';
 import { formatGap, type UnitSystem } from '../units/index.js';
-import { type Lowering, loweringWords, loweringYear } from './lowering.js';
 import { text } from './markup.js';
 import { sourceHash } from './policy.js';
 
@@ -17,7 +18,7 @@ abbr { text-decoration: none; } .no { font-weight: 700; } footer { font-size: 6.
 `;
 
 /** A stick of which the water covers what must stay; full at the top. */
-function stickSvg({ below, says }: Lowering, depth: number): string {
+function stickSvg({ below, says }: MonthLowering, depth: number): string {
   const down = says === 'empty' ? 1 : Math.min((below ?? depth) / depth, 1);
   const cross =
     says === 'not-even-full' ? '<path d="M2 2L18 18M18 2L2 18" stroke="#111" stroke-width="3"/>' : '';
@@ -52,9 +53,9 @@ function bodyOf(report: Report, units: UnitSystem): string {
   const waits = option === 'measure-first' && !report.pond.existing;
   const { works, blocked } = loweringYear(report);
   const depth = report.pond.full_level_m + (report.result.recommendation.depth_m || report.pond.depth_m);
-  const cell = (one: Lowering) => {
+  const cell = (one: MonthLowering) => {
     const stop = one.says === 'not-even-full' || one.says === 'keep-full';
-    return `<td class="stick">${stickSvg(one, depth)}</td><td${stop ? ' class="no"' : ''}>${text(loweringWords(one, report.pond.days_empty, units))}</td>`;
+    return `<td class="stick">${stickSvg(one, depth)}</td><td${stop ? ' class="no"' : ''}>${text(lowerWords(one, report.pond.days_empty, units))}</td>`;
   };
   const rows = works.map(
     (one, at) =>

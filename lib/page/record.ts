@@ -16,11 +16,11 @@ import * as reportRoom from '../report/index.js';
 import * as seepage from '../seepage/index.js';
 import * as site from '../site/index.js';
 import * as soil from '../soil/index.js';
+import { rainText } from '../text/handy.js';
 import { chanceText, monthWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
 import * as works from '../works/index.js';
-import { rainText } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 /** Photos of the pits by the file name the survey gives, as data URIs. */

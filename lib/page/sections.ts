@@ -9,15 +9,15 @@ import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { optionTable } from '../figures/tables.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
-import { ADVICE_NAMES } from '../figures/words.js';
+import { spotWords, wishWords } from '../text/asked.js';
+import { CAUTIONS } from '../text/cautions.js';
 import { chanceText } from '../text/say.js';
+import { ADVICE_NAMES } from '../text/terms.js';
+import { verdictWords } from '../text/verdictWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
-import { spotWords, wishWords } from './asked.js';
-import { CAUTIONS } from './cautions.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { verdictWords } from './verdict.js';
 
 /** The picture of the first screen; nothing where no situation could be reckoned. */
 export function firstFigure(report: Report, units: UnitSystem): string {

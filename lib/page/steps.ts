@@ -1,10 +1,10 @@
 /** What to do, in the order in which it is done. */
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
-import { ruleWords } from '../figures/words.js';
+import { CAUTIONS } from '../text/cautions.js';
 import { monthWords } from '../text/index.js';
+import { ruleWords } from '../text/terms.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { CAUTIONS } from './cautions.js';
 import { paragraph, section, text } from './markup.js';
 
 /** When something is done. */

@@ -2,12 +2,13 @@
 
 import type { Report } from '../contract/index.js';
 import { ladderTable, situationTable } from '../figures/situationTables.js';
-import { ADVICE_NAMES, sentence, turnWords } from '../figures/words.js';
+import { doubtWords } from '../text/asked.js';
+import { measurementWords } from '../text/nextWords.js';
 import { chanceText } from '../text/say.js';
+import { sentence } from '../text/sentence.js';
+import { ADVICE_NAMES, turnWords } from '../text/terms.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { doubtWords } from './asked.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { measurementWords } from './nextWords.js';
 import { takenText } from './record.js';
 
 /** A value at which the answer turns; one without a unit is a chance. */

@@ -1,13 +1,12 @@
 /** The answer to what is tried, as a sentence: safe or not with what is held built, how often it fails, and what would mend it. */
-import { type Governs, LEAST_CHANCE, type OptionName } from '../contract/index.js';
-import { monthsFree } from '../decision/index.js';
-import { ADVICE_NAMES, GOVERNS_WORDS } from '../figures/words.js';
+import { type Governs, LEAST_CHANCE, monthsFree, type OptionName } from '../contract/index.js';
 import { isAsBuilt } from '../heads/index.js';
 import { type Candidate, candidatesOf, deepestOf } from '../options/index.js';
 import { depthsOf, type Verdict, verdictAt, verdictsAt } from '../reliability/index.js';
 import { conditionText } from '../text/conditionText.js';
 import { monthWords, obstacleText } from '../text/index.js';
 import { chanceText, isUpkeep, oftenText, orderText, WITH_OPTION } from '../text/say.js';
+import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Holder, Tried } from './heldMeasures.js';
 

@@ -1,8 +1,9 @@
 /** The wish, the spot and the doubt in a gardener's words. */
 
 import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../contract/index.js';
-import { ADVICE_NAMES, listText } from '../figures/words.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { listText } from './sentence.js';
+import { ADVICE_NAMES } from './terms.js';
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
