@@ -168,6 +168,7 @@ export {
   TASKS,
   todayWords,
   turnWords,
+  upliftLine,
   verdictWords,
   WATER_NAMES,
   WHY_WORDS,

@@ -3,7 +3,7 @@ import { decidingRows } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { monthName } from '../text/monthWords.js';
 import { rungName } from '../text/rungName.js';
-import { oftenText } from '../text/say.js';
+import { rareEnough } from '../text/situationWords.js';
 import { SITUATION_NAMES, WATER_NAMES, WHY_WORDS } from '../text/terms.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
@@ -91,7 +91,7 @@ export function situationTable(report: Report, units: UnitSystem): Table {
           ? formatGap(row.margin_m, units, 'down')
           : `${formatGap(-row.margin_m, units, 'up')} too little`,
       row.allowed && row.margin_m !== null && row.margin_m < 0 && row.why === 'holds' && row.chance
-        ? `rare enough: it fails ${oftenText(row.chance.middle)}`
+        ? rareEnough(row.chance.middle)
         : WHY_WORDS[row.why],
     ]),
   };

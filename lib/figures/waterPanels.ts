@@ -11,10 +11,10 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { doneWords } from '../text/doneWords.js';
-import { emptyOrder } from '../text/emptyOrder.js';
+import { emptyOrder, failsEmpty, notThen } from '../text/emptyOrder.js';
 import { monthName } from '../text/monthWords.js';
 import { sentence } from '../text/sentence.js';
-import { brieflyWords, decidingWater, spareWords, timeWords } from '../text/situationWords.js';
+import { brieflyWords, decidingWater, fillAgain, spareWords } from '../text/situationWords.js';
 import { WHY_WORDS } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 
@@ -97,12 +97,10 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
       : worstOf(free, YEAR);
   if (shown) {
     const title = `${when(shown)}, ${by}`;
-    const note = worst.allowed
-      ? null
-      : `Not in ${monthName(worst.month!)}: ${WHY_WORDS[worst.why]} then. ${emptyOrder(mine, recommendation)}`;
+    const note = worst.allowed ? null : notThen(worst, mine, recommendation);
     return [...panels, panelOf(report, units, { ...done, row: shown, pond_m: null, title, note })];
   }
-  const note = `${emptyOrder(mine, recommendation)} In ${monthName(worst.month!)} ${WHY_WORDS[worst.why]} when empty.`;
+  const note = failsEmpty(worst, mine, recommendation);
   return [...panels, panelOf(report, units, { ...advised, ...done, title: `${advised.title}, ${by}`, note })];
 }
 
@@ -131,9 +129,7 @@ function panelOf(
   const hours = hoursEmpty(row, report);
   return {
     ...about,
-    note:
-      about.note ??
-      (verdict === 'briefly' && hours !== null ? `Fill it again within ${timeWords(hours)}.` : null),
+    note: about.note ?? (verdict === 'briefly' && hours !== null ? fillAgain(hours) : null),
     verdict,
     word: verdict === 'briefly' ? brieflyWords(hours) : sentence(WHY_WORDS[row.why]),
     margin: spareWords(row.margin_m ?? 0, units),

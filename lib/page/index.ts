@@ -1,5 +1,4 @@
 export { type Case, changedInputs, changesText } from './changes.js';
-export { upliftLine } from './checkSection.js';
 export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';

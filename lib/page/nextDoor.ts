@@ -2,19 +2,23 @@
 
 import type { Flows, NextDoor, Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
-import { bucketWords, rainText } from '../text/handy.js';
 import {
+  highEnd,
+  inBuckets,
   nextDoorExit,
   nextDoorFlow,
   nextDoorGround,
+  nextDoorRim,
   nextDoorSigns,
   nextDoorTroubles,
+  stormWords,
 } from '../text/nextDoorWords.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import type { UnitSystem } from '../units/index.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 export function neighbourSection(report: Report, units: UnitSystem): string {
-  const { next_door: door, result } = report;
+  const { next_door: door } = report;
+  const raised = nextDoorRim(report, units);
   return section(
     'neighbour',
     'What changes for you next door',
@@ -24,28 +28,20 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
     paragraph(nextDoorGround(report, units)),
     `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report).map(text))}`,
     `<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report).map(text))}`,
-    result.recommendation.raise_m > 0
-      ? paragraph(
-          `The rim is raised by ${formatQuantity(result.recommendation.raise_m, 'length', units)}: the old ground beside it stays open as the way for water.`,
-        )
-      : '',
+    raised ? paragraph(raised) : '',
   );
 }
 
 /** Water that leaves the ground of the pond, before and after. */
 function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Table {
   const drained = exit.kind !== 'brim';
-  const a = (volume: number) => `${formatQuantity(volume, 'volume', units)} (${bucketWords(volume, units)})`;
+  const a = (volume: number) => inBuckets(volume, units);
   const row = (when: string, seconds: number, flows: Flows | null) => [
     when,
     flows ? a(flows.before * seconds) : 'needs weather.csv',
     flows ? a(flows.brim * seconds) : 'needs weather.csv',
     ...(drained
-      ? [
-          flows
-            ? `${a(flows.drain * seconds)}; high end ${a(flows.drain_high * seconds)}`
-            : 'needs weather.csv',
-        ]
+      ? [flows ? highEnd(a(flows.drain * seconds), a(flows.drain_high * seconds)) : 'needs weather.csv']
       : []),
   ];
   return {
@@ -60,11 +56,7 @@ function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Ta
     ],
     rows: [
       row('ordinary winter day', 86_400, winter_day),
-      row(
-        `storm of ${rainText(storm.rain_m, units)} in ${formatQuantity(storm.seconds, 'time', units)}${storm.named ? '' : ' (assumed)'}`,
-        storm.seconds,
-        storm,
-      ),
+      row(stormWords(storm, units), storm.seconds, storm),
     ],
   };
 }

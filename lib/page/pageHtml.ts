@@ -2,6 +2,7 @@ import type { Report } from '../contract/index.js';
 import { scriptJson } from '../figures/escape.js';
 import type { WorkedPart } from '../report/index.js';
 import type { Survey } from '../survey/index.js';
+import { pageTitle } from '../text/handedOn.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
 import { drainSection } from './drainSection.js';
@@ -70,7 +71,7 @@ export function pageHtml(
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
-<title>${text(report.result.survey.name)}: pond and groundwater</title>
+<title>${text(pageTitle(report.result.survey.name))}</title>
 <style>${STYLE}</style>
 </head>
 <body data-units="${report.units}">

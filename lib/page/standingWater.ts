@@ -4,7 +4,7 @@ import type { Report } from '../contract/index.js';
 import { wishedRow } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { monthName } from '../text/monthWords.js';
-import { dryWords, evidenceWords, ringWords } from '../text/standingWater.js';
+import { dryWords, evidenceWords, pumpTitle, ringWords } from '../text/standingWater.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { list, paragraph, table, text } from './markup.js';
 
@@ -15,7 +15,7 @@ export function pumpTable(report: Report, units: UnitSystem): Table | undefined 
   const row = wishedRow(report);
   const shown = (flow: number) => (flow > 0 ? formatQuantity(flow, 'flow', units) : 'none');
   return {
-    name: `Water to pump from a dig to ${formatQuantity(digging.depths[row], 'length', units)}, besides rain`,
+    name: pumpTitle(digging.depths[row]!, units),
     columns: [
       { key: 'month', label: 'month' },
       { key: 'usual', label: 'usual' },

@@ -77,3 +77,13 @@ export function spotWords({ result }: Report, units: UnitSystem): string[] {
       `${spot}: ${ADVICE_NAMES[option].toLowerCase()}${depth_m > 0 ? `, ${size(depth_m)} deep` : ''}. Water ${size(water_depth_m)} below the ground when it was read, give or take ${size(spread_m)}; ${reason}.`,
   );
 }
+
+/**
+ * The wish, as a question.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a question
+ */
+export function wishQuestion({ pond }: Report, units: UnitSystem): string {
+  return `May I dig ${formatQuantity(pond.depth_m, 'length', units)} deep, as wished?`;
+}

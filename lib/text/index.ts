@@ -1,3 +1,4 @@
+export { answerLines } from './answerLines.js';
 export * from './bedWords.js';
 export * from './bulgeWords.js';
 export * from './changeWords.js';
@@ -20,5 +21,6 @@ export * from './spotText.js';
 export * from './terms.js';
 export { todayWords } from './todayWords.js';
 export * from './upkeepWords.js';
+export { upliftLine } from './upliftLine.js';
 export { type VerdictWords, verdictWords } from './verdictWords.js';
 export { yearWords } from './yearWords.js';

@@ -3,6 +3,7 @@
 import type { NextDoor, Report } from '../contract/index.js';
 import { NOTICEABLE } from '../drain/neighbours.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
+import { bucketWords, rainText } from './handy.js';
 import { listText } from './sentence.js';
 export function nextDoorExit({ exit, boundary_m, overflow }: NextDoor, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
@@ -94,4 +95,26 @@ export function nextDoorSigns({ next_door: { exit } }: Report): string[] {
         ]),
     `Cracks in walls or paving that open in summer${exit.kind === 'brim' ? '' : ' after the drain was laid'}: ${listText(['measure them', 'date them', 'tell the owner'])}.`,
   ];
+}
+
+/** That the rim is raised; empty where it is not. */
+export function nextDoorRim({ result: { recommendation } }: Report, units: UnitSystem): string {
+  return recommendation.raise_m > 0
+    ? `The rim is raised by ${formatQuantity(recommendation.raise_m, 'length', units)}: the old ground beside it stays open as the way for water.`
+    : '';
+}
+
+/** A volume, and what it is in buckets. */
+export function inBuckets(volume: number, units: UnitSystem): string {
+  return `${formatQuantity(volume, 'volume', units)} (${bucketWords(volume, units)})`;
+}
+
+/** An amount with the high end of its estimates. */
+export function highEnd(amount: string, high: string): string {
+  return `${amount}; high end ${high}`;
+}
+
+/** The storm that is reckoned with. */
+export function stormWords({ rain_m, seconds, named }: NextDoor['storm'], units: UnitSystem): string {
+  return `storm of ${rainText(rain_m, units)} in ${formatQuantity(seconds, 'time', units)}${named ? '' : ' (assumed)'}`;
 }

@@ -3,6 +3,7 @@
 import type { Report } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/places.js';
 import { formatGap, type UnitSystem } from '../units/display.js';
+import { oftenText } from './say.js';
 import { WATER_NAMES } from './terms.js';
 /** Whole days, or hours below two days, never more than the time is. */
 export function timeWords(hours: number): string {
@@ -38,4 +39,14 @@ export function spareWords(margin: number, units: UnitSystem): string {
 export function decidingWater(which: keyof typeof WATER_NAMES, { pond }: Report): string {
   const level = which === 'uphill wall' && pond.high_rim_m <= LEVEL_RIM;
   return `water ${WATER_NAMES[level ? 'low side' : which]}`;
+}
+
+/** A situation that is allowed though water may stand too high in it. */
+export function rareEnough(chance: number): string {
+  return `rare enough: it fails ${oftenText(chance)}`;
+}
+
+/** That it is to be full again within hours. */
+export function fillAgain(hours: number): string {
+  return `Fill it again within ${timeWords(hours)}.`;
 }

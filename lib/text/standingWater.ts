@@ -61,3 +61,13 @@ export function dryWords(report: Report, units: UnitSystem): string[] {
     return `A floor at ${depth} stays dry all month with a chance of ${chanceText(chance)} or better: ${months}.`;
   });
 }
+
+/**
+ * Title of the water to pump.
+ * @param depth - of the dig, m
+ * @param units - how numbers are written
+ * @returns a title
+ */
+export function pumpTitle(depth: number, units: UnitSystem): string {
+  return `Water to pump from a dig to ${formatQuantity(depth, 'length', units)}, besides rain`;
+}

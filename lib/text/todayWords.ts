@@ -1,5 +1,5 @@
 import type { Report } from '../contract/index.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
+import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/display.js';
 import { monthName } from './monthWords.js';
 /**
  * How far the pond may be lowered by the last look into the dip pipe, and by the month, in sentences.
@@ -30,4 +30,18 @@ export function todayWords({ lower_today: look, pond, result }: Report, units: U
       ? `Without a reading it could be emptied in ${monthName(month)}.`
       : `Without a reading the level for ${monthName(month)} is ${lowest(month_lowest_m)}, ${below(month_lowest_m)}.`;
   return `${seen} ${answer} ${usual} ${how}`;
+}
+
+/**
+ * Whether the pond may be lowered by a reading.
+ * @param lowered - m below full; null: to the floor
+ * @param units - how numbers are written
+ * @returns sentences
+ */
+export function mayLower(lowered: number | null, units: UnitSystem): string {
+  if (lowered === null)
+    return 'Yes: it may be emptied. Read the pipe again every morning, and fill up when water shows in it above the floor.';
+  return lowered < 0.01
+    ? 'No: keep it full.'
+    : `Yes, but by no more than ${formatGap(lowered, units, 'down')} below full. Read the pipe again before you go on.`;
 }

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 
 import { monthsToEmpty } from '../../lib/contract/index.js';
 import { assess, parseSurvey, type Result, reportOf, type Situation, siteModel } from '../../lib/index.js';
-import { answerLines } from '../../lib/notebook/answerLines.js';
+
+import { answerLines } from '../../lib/text/answerLines.js';
 import { generatedGarden } from '../guard/generate.js';
 
 // 62: no depth worth digging, though a slab would keep the liner down.
