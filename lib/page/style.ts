@@ -67,6 +67,7 @@ ${FIGURE_STYLE}
   body { font-size: 10pt; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; }
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
   figure, .facts, .headline, li, tr, .sign div, .step { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
+  #words dl { columns: 3; column-gap: 1.2rem; font-size: 7.5pt; line-height: 1.3; } #words dl div { padding: .1rem 0; }
   .table { overflow: visible; } .options table, .methods table { font-size: 7.5pt; }
   #evidence:not([open]) { display: none; } #evidence { break-before: page; } details:not(#evidence)::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; }
 }

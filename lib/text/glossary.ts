@@ -26,13 +26,12 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   {
     word: 'bulge',
-    plural: 'bulges',
     meaning: 'A place where water or gas from below has pushed the liner up.',
   },
   { word: 'design storm', meaning: 'The heavy rain that everything built is reckoned for.' },
   {
     word: 'design water',
-    meaning: 'The high water that is accepted to be passed, as rarely as the survey says.',
+    meaning: 'The high water the pond is held against; it comes higher only as rarely as the survey accepts.',
   },
   {
     word: 'dip pipe',
