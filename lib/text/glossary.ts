@@ -24,10 +24,6 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
     word: 'brim',
     meaning: 'The height at which the pond is full and begins to run over.',
   },
-  {
-    word: 'bulge',
-    meaning: 'A place where water or gas from below has pushed the liner up.',
-  },
   { word: 'design storm', meaning: 'The heavy rain that everything built is reckoned for.' },
   {
     word: 'design water',
