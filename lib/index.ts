@@ -9,13 +9,10 @@ export * as figures from './figures/index.js';
 export { type Measures, NOTHING } from './heads/index.js';
 export {
   changesText,
-  nextWords,
   type PageOptions,
   pageHtml,
   pondCardHtml,
   shoppingCsv,
-  todayWords,
-  verdictWords,
   type WhatIf,
   waterYearCsv,
   whatIf,
@@ -36,12 +33,20 @@ export {
   surveyFrom,
 } from './survey/index.js';
 export {
+  ADVICE_NAMES,
   chanceText,
   drainWords,
+  GOVERNS_WORDS,
   GRADING_FAULTS,
+  type Headline,
+  headlineOf,
   monthWords,
+  nextWords,
   obstacleText,
   READINGS,
   ruleText,
+  todayWords,
+  verdictWords,
+  yearWords,
 } from './text/index.js';
 export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from './units/index.js';

@@ -1,5 +1,6 @@
 import type { Basis } from '../basis/index.js';
-import type { Barred, MonthlyLimits, Recommendation } from '../contract/index.js';
+import type { Barred, MonthlyLimits } from '../contract/index.js';
+import { monthsFree } from '../contract/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { isAsBuilt, NOTHING } from '../heads/index.js';
 import { monthlyLimits } from '../reliability/index.js';
@@ -35,18 +36,6 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   levelRule(site, d, { bound, level, excepted: brief.length > 0 }, add);
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)
     add('do-not-lower/other-months', { months: bound }, { months: bound });
-}
-
-/** Months (1–12) with no level to keep to: it may be emptied on any day of them. */
-export function monthsFree(lowestSafeLevel: readonly (number | null)[]): number[] {
-  return lowestSafeLevel.flatMap((level, i) => (level === null ? [i + 1] : []));
-}
-
-/** Months in which a pond as recommended may be emptied, by its rules of use. */
-export function monthsToEmpty({ rules }: Pick<Recommendation, 'rules'>): number[] {
-  const only = rules.find(({ code }) => code === 'empty-only-in')?.months;
-  const bound = rules.some(({ code }) => code === 'do-not-lower');
-  return only ?? (bound ? [] : Array.from({ length: 12 }, (_, i) => i + 1));
 }
 
 /** Where no month is free the dip pipe tells, but of the water under the liner only. */

@@ -1,4 +1,6 @@
 /** A row of the figure of depths: its name, its bar, what is told of it. */
+
+import type { DepthRow } from '../text/depthRows.js';
 import {
   box,
   FORM,
@@ -12,7 +14,6 @@ import {
   widthOf,
   words,
 } from './drawing.js';
-import type { DepthRow } from './howDeepRows.js';
 
 /** Where the axis of depth lies: room for names at its left and chances at its right. */
 export const DEPTH_FRAME = {

@@ -1,11 +1,11 @@
 import type { DigWindow } from '../site/index.js';
-import { monthWords } from '../text/index.js';
-import { atLeastText, chanceText, wholePercent } from '../text/say.js';
+import { digWindowAlt } from '../text/digWindowAlt.js';
+import { monthName, monthShort } from '../text/monthWords.js';
+import { atLeastText, wholePercent } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';
 import { ALARM, INK } from './palette.js';
-import { listText, monthName, monthShort } from './words.js';
 
 /** Steps of chance with their colour, from dark to light so that grey print keeps the order. */
 const STEPS = [
@@ -122,27 +122,10 @@ export function digWindowFigure(
       },
     ],
   };
-  return { data, layout, alt: altOf(window, nearest, units) };
+  return { data, layout, alt: digWindowAlt(window, nearest, units) };
 }
 
 /** The depth nearest to the one wished. */
 function rowOf({ depths }: DigWindow, wish: number): number {
   return depths.reduce((a, b, at) => (Math.abs(b - wish) < Math.abs(depths[a]! - wish) ? at : a), 0);
-}
-
-function altOf(window: DigWindow, nearest: number, units: UnitSystem): string {
-  const { depths, months, pumped } = window;
-  const when = months.map(({ chance, at }) => {
-    const of = at[nearest]!;
-    return `with a chance of ${chanceText(chance)} or more in ${of.length === 0 ? 'no month' : of.length === 12 ? 'every month' : monthWords(of)}`;
-  });
-  const middle = pumped.p50[nearest]!;
-  const worst = middle.indexOf(Math.max(...middle));
-  const flow = (q: number) => formatQuantity(q, 'flow', units);
-  return (
-    `Months and depths in which the floor of the dig stays dry. At ${formatQuantity(depths[nearest]!, 'length', units)}, ` +
-    `the nearest to the depth wished (outlined), it is dry ${listText(when)}. ` +
-    `Most is to be pumped in ${monthName(worst + 1)}: ${flow(middle[worst]!)}, ` +
-    `in one dig of ten more than ${flow(pumped.p90[nearest]![worst]!)}; rain into the hole comes on top.`
-  );
 }

@@ -1,9 +1,10 @@
 import type { Report } from '../contract/report.js';
 import type { Percentiles } from '../sampling/index.js';
+import { monthName } from '../text/monthWords.js';
 import { chanceText } from '../text/say.js';
+import { ADVICE_NAMES, turnWords } from '../text/terms.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { ADVICE_NAMES, monthName, turnWords } from './words.js';
 
 /**
  * A number of an input in the words of its unit.

@@ -1,4 +1,5 @@
 import { BESIDE, type Drain, LEAST_FALL } from '../drain/index.js';
+import { drainPlanAlt } from '../text/drawnDrain.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
@@ -157,11 +158,7 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       },
       annotations,
     },
-    alt: visible(
-      `Plan of the drain: a bed of ${drain.bed} under the floor of ${length(floorLength)} by ${length(floorWidth)} with ` +
-        `${layout.branches > 0 ? `a pipe along the middle and ${layout.branches} branches across, ${length(layout.spacing)} apart` : layout.kind === 'ring' ? 'a pipe round the foot of the sides' : 'one pipe along the middle'}, ` +
-        `an inspection pipe at its head, ${end.kind === 'outlet' ? 'and' : 'a sump beside the pond and'} a run of ${length(end.distance)} to ${place}.`,
-    ),
+    alt: visible(drainPlanAlt(drain, { length: floorLength, width: floorWidth }, place, units)),
   };
 }
 

@@ -7,6 +7,7 @@ import {
   GROOVE_WIDTH,
   MAT_THICKNESS,
 } from '../drain/index.js';
+import { drainSectionAlt } from '../text/drawnDrain.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short } from './layout.js';
@@ -150,13 +151,6 @@ export function drainSectionFigure(drain: Drain, units: UnitSystem, size: Figure
       },
       annotations: texts.map(([text], i) => side(text, places[i])),
     },
-    alt: visible(
-      `Section across the bed, ${length(BED_THICKNESS)} thick, from below: the ground, ` +
-        `${layers
-          .slice(1)
-          .map(({ name, from, to }) => `${length(to - from)} of ${name}`)
-          .join(', ')}, ` +
-        `in it ${drain.pipe.pipe.name}, its lowest point at the underside of the bed; filter fabric and liner on top.`,
-    ),
+    alt: visible(drainSectionAlt(layers.slice(1), drain.pipe.pipe.name, units)),
   };
 }

@@ -1,4 +1,5 @@
 /** Figures drawn by hand: text and marks that follow the page's colours, and stay where colours are taken away. */
+import type { Holding } from '../contract/index.js';
 import { escapeHtml } from './escape.js';
 import { textWidth } from './layout.js';
 import { px } from './svgParts.js';
@@ -177,11 +178,8 @@ export function hatching(tone: Paint, x: number, y: number, width: number, heigh
   return lines.length === 0 ? '' : `<path d="${lines.join('')}" ${paint(tone)} stroke-width="1"/>`;
 }
 
-/** How a situation ends. */
-export type Verdict = 'holds' | 'briefly' | 'fails';
-
 /** A tick, an hour hand or a cross in a square of that size, told apart by shape. */
-export function sign(verdict: Verdict, x: number, y: number, size: number): string {
+export function sign(verdict: Holding, x: number, y: number, size: number): string {
   const at = (dx: number, dy: number): [number, number] => [x + dx * size, y + dy * size];
   const round = `stroke-linecap="round" stroke-linejoin="round"`;
   if (verdict === 'holds')

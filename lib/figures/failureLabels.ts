@@ -1,6 +1,6 @@
+import { GOVERNS_WORDS } from '../text/terms.js';
 import { type FigureSize, LABEL_SIZE, textWidth } from './layout.js';
 import type { DrawnLine } from './riskLines.js';
-import { GOVERNS_WORDS } from './words.js';
 
 export interface FailureLabel {
   text: string;

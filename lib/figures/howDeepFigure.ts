@@ -1,6 +1,7 @@
 import type { Report } from '../contract/index.js';
+import { beforeDiggingWords } from '../text/beforeDigging.js';
+import { type DepthRow, depthRows, depthRowsAlt } from '../text/depthRows.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { beforeDiggingWords } from './beforeDigging.js';
 import { DEPTH_FRAME, depthRowParts } from './depthRowParts.js';
 import {
   type Drawing,
@@ -15,9 +16,8 @@ import {
   widthOf,
   words,
 } from './drawing.js';
-import { type DepthRow, depthRows } from './howDeepRows.js';
+import { fitsRow } from './fitsRow.js';
 import { px } from './svgParts.js';
-import { ADVICE_NAMES } from './words.js';
 
 /**
  * How deep with what: a row an option, solid as deep as it is safe, hatched beyond, what fails named at the edge, against
@@ -27,8 +27,8 @@ import { ADVICE_NAMES } from './words.js';
  * @returns drawings with their alternative text
  */
 export function howDeepFigure(report: Report, units: UnitSystem = report.units): Drawing {
-  const rows = depthRows(report, units);
-  const alt = altOf(rows, report, units);
+  const rows = depthRows(report, units, fitsRow);
+  const alt = depthRowsAlt(rows, report, units);
   return {
     wide: drawn('wide', rows, report, units, alt),
     narrow: drawn('narrow', rows, report, units, alt),
@@ -181,16 +181,4 @@ function axisParts(
       );
     }),
   ];
-}
-
-function altOf(rows: DepthRow[], report: Report, units: UnitSystem): string {
-  const told = rows.map((row) => {
-    if (row.safe_m === null) return `${row.name}: cannot be had, ${row.told}.`;
-    const deep = row.endless ? '' : row.safe_m > 0 ? `safe to ${row.edge}, ` : '';
-    const first = row.advised_m !== null ? ' (recommended)' : '';
-    return `${row.name}${first}: ${deep}${row.told}; it fails: ${row.chance}${row.chance_note ? ` ${row.chance_note}` : ''}.`;
-  });
-  const { option } = report.result.recommendation;
-  const before = beforeDiggingWords(report);
-  return `How deep with what? Wished: ${formatQuantity(report.pond.depth_m, 'length', units)}; advised: ${ADVICE_NAMES[option].toLowerCase()}. ${before ? `${before} ` : ''}${told.join(' ')}`;
 }

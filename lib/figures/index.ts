@@ -27,6 +27,4 @@ export { textureTriangleFigure } from './textureTriangleFigure.js';
 export { visible } from './visible.js';
 export { waterYearFigure } from './waterYearFigure.js';
 export { whichWaterFigure } from './whichWaterFigure.js';
-export * from './words.js';
 export { yearFigure } from './yearFigure.js';
-export { yearWords } from './yearWords.js';

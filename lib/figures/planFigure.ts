@@ -1,11 +1,12 @@
 import type { Report } from '../contract/report.js';
+import { planAlt } from '../text/drawnDrain.js';
+import { listText } from '../text/sentence.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short, textWidth } from './layout.js';
 import { ALARM, FAINT_INK, INK, LINER, POND_WATER, WATER } from './palette.js';
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
-import { listText } from './words.js';
 
 type Spot = Report['points'][number] & { x_m: number; y_m: number };
 
@@ -156,11 +157,7 @@ export function planFigure(report: Report, units: UnitSystem, size: FigureSize =
         ),
       ],
     },
-    alt: visible(
-      `Plan of the garden: the pond, ${formatQuantity(pond.length_m, 'length', units)} by ${formatQuantity(pond.width_m, 'length', units)}, and ` +
-        `${listText(shown.map((p) => `${p.name} at ${formatQuantity(p.level_m, 'level', units)}`))}; levels from the lowest ground at the rim.` +
-        `${fall ? ` The ground at the rim falls towards ${compass(fall)} of the survey's own axes.` : ''}`,
-    ),
+    alt: visible(planAlt(pond, shown, fall ? compass(fall) : undefined, units)),
   };
 }
 

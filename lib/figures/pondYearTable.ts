@@ -1,7 +1,7 @@
 import type { Report } from '../contract/report.js';
+import { monthName } from '../text/monthWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { monthName } from './words.js';
 
 /**
  * The pond's own year as it is kept: how low it stands, what is topped up and what it keeps over the water outside.

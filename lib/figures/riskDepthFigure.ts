@@ -1,6 +1,8 @@
 import type { OptionName } from '../contract/optionNames.js';
 import type { Report } from '../contract/report.js';
 import { chanceText, yearlyText } from '../text/say.js';
+import { listText } from '../text/sentence.js';
+import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';
@@ -21,7 +23,6 @@ import { ALARM, FAINT_INK, INK } from './palette.js';
 import { BOTTOM, type DrawnLine, drawnLines, LEAST } from './riskLines.js';
 import { spread } from './spread.js';
 import { visible } from './visible.js';
-import { ADVICE_NAMES, GOVERNS_WORDS, listText } from './words.js';
 
 /** An option that is tried, with its chance a year. */
 export interface TriedPoint {

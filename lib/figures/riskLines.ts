@@ -2,8 +2,8 @@ import { LEAST_CHANCE } from '../contract/chances.js';
 import type { OptionName } from '../contract/optionNames.js';
 import type { Report } from '../contract/report.js';
 import type { DepthCurve } from '../contract/result.js';
+import { ADVICE_NAMES } from '../text/terms.js';
 import { type LineStyle, OPTION_STYLE } from './palette.js';
-import { ADVICE_NAMES } from './words.js';
 
 /** Chance at which the axis ends. */
 export const LEAST = LEAST_CHANCE;

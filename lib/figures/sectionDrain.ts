@@ -1,4 +1,5 @@
 import type { Report } from '../contract/report.js';
+import { toOutletWords, toSumpWords } from '../text/drawnDrain.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, LABEL_SIZE, label, short } from './layout.js';
 import { ALARM, FAINT_INK, INK, LINER, WATER } from './palette.js';
@@ -125,9 +126,7 @@ function toOutlet(section: Section, report: Report, units: UnitSystem, start: Po
     },
     end,
     bottom: foot,
-    words:
-      `A drain leads from the bed under the floor to ${name}, ${distance} away, with a fall of ${fall}` +
-      `${flood_m === null ? '' : `; the highest water there stands at ${formatQuantity(flood_m, 'level', units)}`}.`,
+    words: toOutletWords({ name, distance, fall, flood_m }, units),
   };
 }
 
@@ -167,7 +166,7 @@ function toSump(section: Section, report: Report, start: Point, edge: number): D
     ],
     end,
     bottom: foot - 0.15,
-    words: `A drain leads from the bed under the floor to a pumped sump beside the pond; the water goes to ${report.result.drain!.outlet}.`,
+    words: toSumpWords(report.result.drain!.outlet),
   };
 }
 

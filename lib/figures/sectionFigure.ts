@@ -1,14 +1,14 @@
 import type { Report } from '../contract/report.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { sectionAlt } from '../text/sectionAlt.js';
+import type { UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, roomFor, short } from './layout.js';
 import { FAINT_INK } from './palette.js';
 import { drainWay } from './sectionDrain.js';
-import { logShown, type Section, sectionOf } from './sectionGeometry.js';
+import { logShown, sectionOf } from './sectionGeometry.js';
 import { LEADER, levelLabels, levelNames, liftArrows, namesInside } from './sectionLabels.js';
 import { APRON, sectionTraces } from './sectionTraces.js';
 import { plotText, visible } from './visible.js';
-import { GOVERNS_WORDS, monthName } from './words.js';
 
 /**
  * The pond cut along its length, uphill on the left: layers, high and low water table, ring, pond levels, what the
@@ -105,31 +105,14 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
   return {
     data,
     layout,
-    alt: altOf(
-      section,
-      report,
-      units,
-      { wet, dry, wetMonth: wettest.month, dryMonth: driest.month },
-      drain?.words,
+    alt: visible(
+      sectionAlt(
+        section,
+        report,
+        units,
+        { wet, dry, wetMonth: wettest.month, dryMonth: driest.month },
+        drain?.words,
+      ),
     ),
   };
-}
-
-function altOf(
-  section: Section,
-  report: Report,
-  units: UnitSystem,
-  water: { wet: number; dry: number; wetMonth: number; dryMonth: number },
-  drainWords: string | undefined,
-): string {
-  const level = (z: number) => formatQuantity(z, 'level', units);
-  const { recommendation } = report.result;
-  return visible(
-    `Section through the pond, ${formatQuantity(section.length, 'length', units)} long, ` +
-      `${section.advised ? 'as recommended' : 'as wished'}, ${formatQuantity(section.depth, 'length', units)} deep; levels from the lowest ground at the rim. ` +
-      `Pond full ${level(section.full)}, usual lowest ${level(section.lowest)}, floor ${level(section.floor)}. ` +
-      `In a wet ${monthName(water.wetMonth)} the water table stands at ${level(water.wet)}, in a dry ${monthName(water.dryMonth)} at ${level(water.dry)}; ` +
-      `in one year of ten the highest water outside an undrained pond comes to ${level(section.high)} or higher. ` +
-      `What governs: ${GOVERNS_WORDS[recommendation.governs]}.${drainWords ? ` ${drainWords}` : ''}`,
-  );
 }

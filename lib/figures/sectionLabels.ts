@@ -1,13 +1,13 @@
 /** Direct labels of the section. */
 import type { Report } from '../contract/report.js';
 import { possibleOption } from '../contract/result.js';
+import { monthShort } from '../text/monthWords.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, folded, LABEL_SIZE, label, short, unbroken } from './layout.js';
 import { ALARM, FAINT_INK, INK, WATER } from './palette.js';
 import type { Section } from './sectionGeometry.js';
 import { spread } from './spread.js';
 import { plotText } from './visible.js';
-import { monthShort } from './words.js';
 
 /** Length of the line from a level to its name, px. */
 export const LEADER = 14;

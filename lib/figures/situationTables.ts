@@ -1,22 +1,12 @@
 import type { LadderRung, Report, Situation } from '../contract/index.js';
+import { decidingRows } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
-import { oftenText } from '../text/say.js';
+import { monthName } from '../text/monthWords.js';
+import { rungName } from '../text/rungName.js';
+import { rareEnough } from '../text/situationWords.js';
+import { SITUATION_NAMES, WATER_NAMES, WHY_WORDS } from '../text/terms.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { monthName, SITUATION_NAMES, WATER_NAMES, WHY_WORDS } from './words.js';
-
-/**
- * Name of a rung of the ladder, as it is used everywhere.
- * @param rung - of `water.ladder`
- * @param accepted - chance a year that is accepted
- * @returns such as `highest of 1 year in 10`
- */
-export function rungName({ highest_of, exceeded, month }: LadderRung, accepted: number): string {
-  if (highest_of === 'day') return `an ordinary day in ${monthName(month!)}`;
-  if (highest_of === 'month') return `highest of ${monthName(month!)} in a middle year`;
-  const often = exceeded === 0.5 ? 'a middle year' : `1 year in ${Math.round(1 / exceeded)}`;
-  return `highest of ${often}${exceeded === accepted ? ' (design water)' : ''}`;
-}
 
 /**
  * The ladder of waters: the wettest month in a middle year, and the highest of the year by how rare it is.
@@ -55,12 +45,6 @@ export function ladderTable({ result, accepted_risk, pond }: Report, units: Unit
 /** A ring that stands at its floor has no water that counts. */
 function isDry({ ring_m, outside_m }: LadderRung): boolean {
   return ring_m !== null && outside_m !== null && ring_m > outside_m + 1e-6;
-}
-
-/** Rows of what is recommended, else of the wish with nothing done. */
-export function decidingRows({ result }: Report): Situation[] {
-  const advised = result.situations.filter(({ of }) => of === 'recommended');
-  return advised.length > 0 ? advised : result.situations.filter(({ of }) => of === 'no-drain');
 }
 
 /** One row a situation: the year's, else the month with the least in hand, of those allowed where there are such. */
@@ -107,7 +91,7 @@ export function situationTable(report: Report, units: UnitSystem): Table {
           ? formatBound(row.margin_m, 'depth', units, 'down')
           : `${formatBound(-row.margin_m, 'depth', units, 'up')} too little`,
       row.allowed && row.margin_m !== null && row.margin_m < 0 && row.why === 'holds' && row.chance
-        ? `rare enough: it fails ${oftenText(row.chance.middle)}`
+        ? rareEnough(row.chance.middle)
         : WHY_WORDS[row.why],
     ]),
   };

@@ -1,6 +1,6 @@
+import { monthShort } from '../text/monthWords.js';
 import { type Axis, px } from './svgParts.js';
 import { svgText } from './svgText.js';
-import { monthShort } from './words.js';
 
 /** A place on an axis with its label. */
 interface Tick {

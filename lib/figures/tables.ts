@@ -2,10 +2,11 @@ import { LEAST_CHANCE } from '../contract/chances.js';
 import type { Report } from '../contract/report.js';
 import type { PossibleOption } from '../contract/result.js';
 import { shoppingLines } from '../drain/shoppingList.js';
+import { monthName } from '../text/monthWords.js';
 import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
+import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
-import { ADVICE_NAMES, GOVERNS_WORDS, monthName } from './words.js';
 
 /**
  * The options side by side, one a row.

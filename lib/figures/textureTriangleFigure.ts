@@ -1,5 +1,6 @@
 import type { GroundLayer } from '../site/index.js';
 import { TYPICAL_COMPOSITION, textureClass, USDA_CLASSES, type UsdaClass } from '../soil/index.js';
+import { listText } from '../text/sentence.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import {
@@ -15,7 +16,6 @@ import {
 import { ALARM, FAINT_INK, HAIRLINE, INK, PAPER, soilColour, WATER } from './palette.js';
 import { CLASS_LABELS, TEXTURE_LIMITS } from './textureLimits.js';
 import { plotText, visible } from './visible.js';
-import { listText } from './words.js';
 
 /** A soil on the triangle: percentages that were measured, or the typical ones of a class named by feel. */
 interface Sample {

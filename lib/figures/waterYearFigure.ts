@@ -1,4 +1,6 @@
 import type { Report, WaterDay } from '../contract/report.js';
+import { monthName, monthShort } from '../text/monthWords.js';
+import { waterYearAlt } from '../text/waterYearAlt.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import {
@@ -17,7 +19,6 @@ import { ALARM, FAINT_INK, HAIRLINE, INK, RING_INK, WATER, WATER_BAND } from './
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
 import { waterRows } from './waterRows.js';
-import { monthName, monthShort } from './words.js';
 
 const SIGNS = { level: 'circle', below: 'triangle-down', above: 'triangle-up' } as const;
 /** A ring no higher over its floor is dry, m. */
@@ -224,7 +225,9 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
   return {
     data,
     layout,
-    alt: altOf(report, units, monthly, every, dips.length, result.water.seasonal_high_depth_m),
+    alt: visible(
+      waterYearAlt(report, units, monthly, every, dips.length, result.water.seasonal_high_depth_m),
+    ),
   };
 }
 
@@ -243,27 +246,4 @@ function key(dips: Report['dips'], ring: boolean, size: FigureSize): string[] {
     ...(ring ? ['\u2508\u2508 water in what was filled back, while there is any'] : []),
     ...(size === 'wide' ? looks.slice(0, 1).map(() => looks.join('  ')) : looks),
   ];
-}
-
-function altOf(
-  { pond, result }: Report,
-  units: UnitSystem,
-  monthly: boolean,
-  every: number,
-  looks: number,
-  high: { p10: number; p50: number },
-): string {
-  const say = (depth: number) => formatQuantity(depth, 'length', units);
-  const by = result.water.by_month;
-  const wet = by.reduce((a, b) => (b.table_depth_m.p50 < a.table_depth_m.p50 ? b : a));
-  const dry = by.reduce((a, b) => (b.table_depth_m.p50 > a.table_depth_m.p50 ? b : a));
-  const low = result.water.pond.by_month.reduce((a, b) => (b.drawdown_m.p50 > a.drawdown_m.p50 ? b : a));
-  return visible(
-    `Depth to water through the year${monthly ? ', by month' : every > 1 ? `, every ${every} days` : ', day by day'}. ` +
-      `In the middle of years it stands nearest the ground in ${monthName(wet.month)}, at ${say(wet.table_depth_m.p50)}, ` +
-      `and deepest in ${monthName(dry.month)}, at ${say(dry.table_depth_m.p50)}. ` +
-      `The year's highest water lies at ${say(high.p50)}, in one year of ten at ${say(high.p10)} or nearer. ` +
-      `The pond's full level is ${formatQuantity(pond.full_level_m, 'level', units)} and its floor ${formatQuantity(-pond.depth_m, 'level', units)} ` +
-      `from the lowest ground at the rim; as it is kept it stands lowest in ${monthName(low.month)}, ${say(low.drawdown_m.p50)} below full in a middle year. ${looks === 1 ? '1 look into a hole is' : `${looks} looks into holes are`} marked.`,
-  );
 }

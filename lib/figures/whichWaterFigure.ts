@@ -1,7 +1,9 @@
 import type { Report } from '../contract/index.js';
+import { beforeDiggingWords } from '../text/beforeDigging.js';
+import { monthName } from '../text/monthWords.js';
 import { orderText } from '../text/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { beforeDiggingWords } from './beforeDigging.js';
+import { whichWaterAlt } from '../text/whichWaterAlt.js';
+import type { UnitSystem } from '../units/index.js';
 import {
   box,
   type Drawing,
@@ -17,7 +19,6 @@ import {
 import { isSteepened, type PanelScale, panelHeight, panelScale } from './panelScale.js';
 import { pondPanel } from './pondPanel.js';
 import { type WaterPanel, waterPanels } from './waterPanels.js';
-import { monthName } from './words.js';
 
 /** Room for the axis, and the tallest panel. */
 const AXIS = { wide: 66, narrow: 58 };
@@ -32,7 +33,7 @@ const TALLEST = { wide: 330, narrow: 230 };
  */
 export function whichWaterFigure(report: Report, units: UnitSystem = report.units): Drawing {
   const panels = waterPanels(report, units);
-  const alt = altOf(panels, report, units);
+  const alt = whichWaterAlt(panels, report, units);
   if (panels.length === 0) return { wide: '', narrow: '', alt };
   return {
     wide: drawn('wide', panels, report, units, alt),
@@ -177,18 +178,4 @@ function keyWords(panels: WaterPanel[], report: Report, scale: PanelScale): stri
       : []),
     ...(deep ? ['An arrow down: the water lies deeper than is drawn.'] : []),
   ].join(' ');
-}
-
-function altOf(panels: WaterPanel[], report: Report, units: UnitSystem): string {
-  const { accepted_risk, pond } = report;
-  const before = beforeDiggingWords(report);
-  if (panels.length === 0) return 'No water was computed against the pond.';
-  const level = (metres: number) => formatQuantity(metres, 'level', units);
-  const told = panels.map(({ title, word, margin, water, row, note, band }) => {
-    const range = band
-      ? `, the month's highest water ${band.kept ? 'without the drain ' : ''}${level(band.low_m)} to ${level(band.high_m)} in 8 years of 10`
-      : '';
-    return `${title}: ${word.toLowerCase()}, ${margin}; ${water} at ${level(row.water?.level_m ?? 0)}${range}.${note ? ` ${note}` : ''}`;
-  });
-  return `Which water wins? ${before ? `${before} ` : ''}The pond cut across, ${formatQuantity(pond.depth_m, 'length', units)} deep as wished; levels from the lowest ground at the rim; the water that decides stands higher in ${orderText(accepted_risk)}. ${told.join(' ')}`;
 }

@@ -1,5 +1,9 @@
 import type { Report } from '../contract/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { type MonthWater, monthWaters } from '../contract/index.js';
+import { monthStrips } from '../text/monthStrips.js';
+import { monthShort } from '../text/monthWords.js';
+import { yearAlt } from '../text/yearAlt.js';
+import type { UnitSystem } from '../units/index.js';
 import {
   box,
   type Drawing,
@@ -13,9 +17,8 @@ import {
   path,
   words,
 } from './drawing.js';
+import { type MonthLook, monthLooks } from './monthLooks.js';
 import { spread } from './spread.js';
-import { monthName, monthShort } from './words.js';
-import { type MonthLook, type MonthWater, monthLooks, monthStrips, monthWaters } from './yearMonths.js';
 import { cellParts, LOOKS, levelRange, lookMark, monthGroup, type Year } from './yearParts.js';
 import { yearOnPhone } from './yearPhone.js';
 
@@ -39,7 +42,7 @@ export function yearFigure(report: Report, units: UnitSystem = report.units): Dr
     strips: monthStrips(report, units),
     lines: namedLines(report),
   };
-  const alt = altOf(year, units);
+  const alt = yearAlt(year, units);
   return { wide: wideYear(year, units, alt), narrow: yearOnPhone(year, units, alt), alt };
 }
 
@@ -205,40 +208,4 @@ function keyParts(waters: MonthWater[], looks: MonthLook[], type: number): strin
     if (looks.some((look) => look.says === says))
       item((at) => lookMark(says, at + 6, y - 5), LOOKS[says], 16);
   return parts.join('');
-}
-
-/** Nobody levels closer, m. */
-const LEVEL = 0.005;
-
-function altOf({ waters, looks, strips, lines }: Year, units: UnitSystem): string {
-  const level = (metres: number) =>
-    Math.abs(metres) < LEVEL ? 'at the ground' : formatQuantity(metres, 'level', units);
-  const told = strips.map(({ title, cells }) => {
-    const runs = (['holds', 'briefly', 'fails'] as const).flatMap((verdict) => {
-      const months = cells.flatMap((cell, m) =>
-        cell.verdict === verdict
-          ? [`${monthName(m + 1)}${verdict === 'briefly' ? ` (${cell.word})` : ''}`]
-          : [],
-      );
-      const lead = { holds: 'yes', briefly: 'within limits', fails: 'no' }[verdict];
-      return months.length === 0
-        ? []
-        : [`${lead} in ${months.length === 12 && verdict !== 'briefly' ? 'every month' : months.join(', ')}`];
-    });
-    return `${title}: ${runs.join('; ')}.`;
-  });
-  const named = lines.map(({ name, level_m }) => `${name} ${level(level_m)}`).join(', ');
-  const water = waters
-    .map(
-      ({ low_m, middle_m, high_m }, m) =>
-        `${monthShort(m + 1)} ${level(middle_m)} (${level(low_m)} to ${level(high_m)})`,
-    )
-    .join(', ');
-  const counted =
-    looks.length === 0
-      ? 'No look is marked'
-      : looks.length === 1
-        ? '1 look is marked'
-        : `${looks.length} looks are marked`;
-  return `Your year. The month's highest water in the clay, middle year and 8 years of 10, from the lowest ground at the rim: ${water}. Levels: ${named}. ${counted}. ${told.join(' ')}`;
 }

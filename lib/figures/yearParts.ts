@@ -1,7 +1,10 @@
 /** What the year is drawn with, on a desk and on a phone. */
-import { box, hatching, type Paint, paint, path, sign, type Verdict, words } from './drawing.js';
+
+import type { Holding, MonthWater } from '../contract/index.js';
+import type { MonthCell, MonthStrip } from '../text/monthStrips.js';
+import { box, hatching, type Paint, paint, path, sign, words } from './drawing.js';
+import type { MonthLook } from './monthLooks.js';
 import { px } from './svgParts.js';
-import type { MonthCell, MonthLook, MonthStrip, MonthWater } from './yearMonths.js';
 
 /** What the figure shows. */
 export interface Year {
@@ -37,7 +40,7 @@ export function monthGroup(
   return `<g class="fig-month" data-month="${month + 1}">${inside}<rect class="fig-hit" x="${px(x)}" y="${px(y)}" width="${px(width)}" height="${px(height)}" rx="3" fill="none" stroke="none" pointer-events="all"/></g>`;
 }
 
-const SHADE: Record<Verdict, Paint> = { holds: 'good', briefly: 'some', fails: 'not' };
+const SHADE: Record<Holding, Paint> = { holds: 'good', briefly: 'some', fails: 'not' };
 
 /** A cell with its sign and word, told apart without its shade too. */
 export function cellParts(

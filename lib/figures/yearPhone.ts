@@ -1,7 +1,7 @@
+import { monthShort } from '../text/monthWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { box, FORM, foldedTo, framed, leading, line, type Paint, paint, widthOf, words } from './drawing.js';
 import { px } from './svgParts.js';
-import { monthShort } from './words.js';
 import { cellParts, LOOKS, levelRange, lookMark, monthGroup, type Year } from './yearParts.js';
 
 const NAME = 34;

@@ -4,14 +4,15 @@ import { LEAST_CHANCE } from '../contract/index.js';
 import { type Assessment, assess } from '../decision/index.js';
 import { howDeepFigure } from '../figures/howDeepFigure.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
-import { type Headline, headlineOf } from '../page/headline.js';
-import { measurementWords } from '../page/nextWords.js';
 import { pageHtml } from '../page/pageHtml.js';
-import { type Photos, takenText } from '../page/record.js';
-import { verdictWords } from '../page/verdict.js';
+import type { Photos } from '../page/record.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { siteModel } from '../site/index.js';
 import type { Survey, Warning } from '../survey/index.js';
+import { type Headline, headlineOf } from '../text/headline.js';
+import { measurementWords } from '../text/nextWords.js';
+import { takenText } from '../text/takenText.js';
+import { verdictWords } from '../text/verdictWords.js';
 
 /** Draws of a first answer, and of the one that is kept; the second as everywhere else. */
 export const QUICK = 64;

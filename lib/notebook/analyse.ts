@@ -5,7 +5,8 @@ import type { Result } from '../contract/index.js';
 import { assess } from '../decision/index.js';
 import { siteModel } from '../site/index.js';
 import { noticeLines, type Survey } from '../survey/index.js';
-import { answerLines } from './answerLines.js';
+
+import { answerLines } from '../text/answerLines.js';
 import { writeAtomically } from './files.js';
 import { passingFolder, takePlace } from './outFolder.js';
 import { OWNER, outPlace, ownerOf } from './outPlace.js';

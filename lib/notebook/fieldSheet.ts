@@ -1,8 +1,8 @@
 /** A sheet to print and take outside: boxes for what the survey files ask, how to measure it, and what not to do. */
 
 import { type OnceIn, POWER_CUT, UPKEEP } from '../heads/index.js';
-import { CAUTIONS } from '../page/cautions.js';
 import { FLOOD_EVERY } from '../site/index.js';
+import { CAUTIONS } from '../text/cautions.js';
 import type { UnitSystem } from '../units/index.js';
 import { UPKEEP_ASKED } from './templates.js';
 

@@ -3,7 +3,6 @@ import type { OptionName, Report, Result } from '../contract/index.js';
 import { type Assessment, assess } from '../decision/index.js';
 import { escapeHtml } from '../figures/escape.js';
 import {
-  ADVICE_NAMES,
   findingsTable,
   heading,
   howDeepFigure,
@@ -20,11 +19,10 @@ import {
   whichWaterFigure,
   yearFigure,
 } from '../figures/index.js';
-import { headlineOf } from '../page/headline.js';
-import { nextWords, todayWords } from '../page/index.js';
 import { reportOf } from '../report/index.js';
 import { type Site, siteModel } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
+import { ADVICE_NAMES, headlineOf, nextWords, todayWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type Html, show, untypeset } from './display.js';
 import { toDataFrame } from './frame.js';

@@ -66,7 +66,7 @@ function folders(given: string[], ...names: string[]): string[] {
 async function answer(given: string[], { out, quick }: { out?: string; quick?: boolean }): Promise<void> {
   progress('underpond: starting');
   const { analyse, DEMO } = await import('./analyse.js');
-  const { fitted } = await import('./answerLines.js');
+  const { fitted } = await import('./fitted.js');
   const { existsSync } = await import('node:fs');
   if (given.length === 0 && !existsSync(DEMO)) throw new Misuse('missing FOLDER');
   const [folder] = given.length === 0 ? [DEMO] : folders(given, 'FOLDER');

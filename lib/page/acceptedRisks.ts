@@ -1,7 +1,7 @@
 import type { DepthCurve, Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
-import { ADVICE_NAMES } from '../figures/words.js';
 import { chanceText } from '../text/say.js';
+import { ADVICE_NAMES } from '../text/terms.js';
 import { formatBound, type UnitSystem } from '../units/index.js';
 
 /** Accepted chances a year shown beside the survey's own. */

@@ -4,9 +4,10 @@ import type { Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { tableText } from '../figures/table.js';
 import { visible } from '../figures/visible.js';
-import { ADVICE_NAMES, GOVERNS_WORDS } from '../figures/words.js';
 import type { Survey } from '../survey/index.js';
+import { rowsAdded, rowsGone } from '../text/rowsChanged.js';
 import { yearlyText } from '../text/say.js';
+import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
 import { formatQuantity } from '../units/index.js';
 
 /** A survey with what was computed of it. */
@@ -58,12 +59,7 @@ export function changedInputs(before: Survey, after: Survey): Table {
     const [was, is] = [plainRows(a!), plainRows(b!)];
     const gone = [...was].filter((row) => !is.has(row)).length;
     const added = [...is].filter((row) => !was.has(row)).length;
-    if (gone + added > 0)
-      rows.push([
-        file,
-        `${a!.length} rows, ${gone} gone or changed`,
-        `${b!.length} rows, ${added} new or changed`,
-      ]);
+    if (gone + added > 0) rows.push([file, rowsGone(a!.length, gone), rowsAdded(b!.length, added)]);
   }
   return {
     name: 'Inputs that differ (SI)',

@@ -1,13 +1,15 @@
 /** The survey against what is tried, in one small table. */
 import type { Situation } from '../contract/index.js';
-import { monthsFree } from '../decision/index.js';
+
+import { monthsFree } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
-import { sentence } from '../figures/words.js';
 import { situationsOf } from '../report/index.js';
 import { monthWords } from '../text/index.js';
+import { sentence } from '../text/sentence.js';
+import { yearsText } from '../text/whatIfText.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Tried } from './heldMeasures.js';
-import { yearsText } from './whatIfAnswer.js';
+import { triedVerdict } from './whatIfAnswer.js';
 
 /** States of a pond whose margin is told. */
 const STATES: readonly Situation['situation'][] = ['full', 'drawn-down', 'emptied', 'outlet-flood'];
@@ -47,7 +49,7 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
   const margin = leastMargin(a);
   return {
     Depth,
-    'It fails': verdict.chance.lacks ? 'it does not work' : yearsText(verdict),
+    'It fails': verdict.chance.lacks ? 'it does not work' : yearsText(triedVerdict(verdict)),
     'To spare':
       margin === undefined
         ? 'not known'

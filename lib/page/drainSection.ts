@@ -5,10 +5,10 @@ import { shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainProfileFigure, drainSectionFigure } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
+import { amountsNote, bulkWords, dayWords, linerNote } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
-import { bucketWords, bulkWords, measureSizes } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 export function drainSection(report: Report, units: UnitSystem): string {
@@ -23,20 +23,11 @@ export function drainSection(report: Report, units: UnitSystem): string {
           ? 'Buy and dig nothing yet: first what is said under “What to do”.'
           : 'No drain under the pond is recommended: there is nothing to buy or to dig for one.',
       ),
-      ...(wait
-        ? []
-        : [
-            table(carried(report, units)),
-            paragraph(
-              `${measureSizes(units)} The liner and the fleece under it come on top: lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`,
-              'note',
-            ),
-          ]),
+      ...(wait ? [] : [table(carried(report, units)), paragraph(linerNote(units), 'note')]),
     );
   }
   const words = drainWords(drain, units);
   const profile = drainProfileFigure(report, units);
-  const day = bucketWords(drain.inflow.clay * 86_400, units);
   const others =
     words.otherBeds.length > 0
       ? `<details><summary>Other beds the merchant may have</summary>${list(words.otherBeds.map(text))}</details>`
@@ -50,7 +41,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
         )
       : '',
     paragraph(words.inflow),
-    paragraph(`When the water stands high, ${day} a day come from the clay. ${words.leak}`),
+    paragraph(dayWords(drain, units)),
     paragraph(words.weakest),
     paragraph(words.pipe),
     paragraph(words.relief),
@@ -78,10 +69,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
     ),
     list(words.outlet.map(text)),
     drain.quantities.length > 0 ? table(carried(report, units)) : '',
-    paragraph(
-      `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell.`,
-      'note',
-    ),
+    paragraph(amountsNote(units), 'note'),
     `<h3>To look after</h3>${list(words.upkeep.map(text))}`,
     others,
   );

@@ -1,18 +1,11 @@
 /** The first screen: the answer, how far it holds, how sure it is, and the picture that shows why. */
 
 import type { Report } from '../contract/index.js';
+import { headlineOf } from '../text/headline.js';
+import { lookedWords } from '../text/lookedWords.js';
 import type { UnitSystem } from '../units/index.js';
-import { headlineOf } from './headline.js';
 import type { PrivatePart } from './leaveOut.js';
 import { paragraph, text } from './markup.js';
-
-/** From the first look into the ground to the last; nothing where nobody looked. */
-function looked({ dips }: Report): string[] {
-  const dates = dips.map(({ date }) => date).sort();
-  const [first, last] = [dates[0], dates.at(-1)];
-  if (!first || !last) return [];
-  return [first === last ? `water looked at on ${first}` : `water looked at from ${first} to ${last}`];
-}
 
 /**
  * The head of the page.
@@ -28,7 +21,7 @@ export function headerHtml(
   const { answer, margin, otherwise, chance, inHand, next } = headlineOf(report, units);
   const fact = (title: string, words: string) => `<div><dt>${title}</dt><dd>${text(words)}</dd></div>`;
   const meta = [
-    ...(leftOut.includes('looks') ? [] : looked(report)),
+    ...(leftOut.includes('looks') ? [] : lookedWords(report)),
     ...(issued ? [`page of ${issued}`] : []),
   ].join(' · ');
   return `<header>

@@ -1,4 +1,5 @@
 /** What the file holds, said before it is handed on. */
+import { heldInFile, leftOutOfCopy } from '../text/handedOn.js';
 import { heldWords, type PageContent, PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 import { paragraph, section } from './markup.js';
 
@@ -36,11 +37,9 @@ export function heldSection(
     paragraph(
       held.length === 0
         ? 'It holds no survey: what stands in it can be read, and nothing more.'
-        : `Whoever has this file has what was surveyed: ${held.join(', ')}; names and notes as they were written.`,
+        : heldInFile(held),
     ),
-    leftOut.length > 0
-      ? paragraph(`Left out of this copy: ${named(leftOut)}. The answer was reckoned with the whole survey.`)
-      : '',
+    leftOut.length > 0 ? paragraph(leftOutOfCopy(named(leftOut))) : '',
     choices.length > 0
       ? `<form class="share" hidden>${choices.join(' ')} <button>Save a copy without</button></form>`
       : '',

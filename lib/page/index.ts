@@ -1,14 +1,10 @@
 export { type Case, changedInputs, changesText } from './changes.js';
-export { upliftLine } from './checkSection.js';
 export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
-export { nextWords } from './nextWords.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';
 export type { Photos } from './record.js';
 export { shoppingCsv } from './shoppingCsv.js';
 export { PANEL_STYLE } from './style.js';
-export { todayWords } from './today.js';
-export { type VerdictWords, verdictWords } from './verdict.js';
 export { waterYearCsv } from './waterYearCsv.js';
 export { explorer, type WhatIf, whatIf } from './whatIf.js';
 export { workedCsv } from './workedCsv.js';

@@ -1,8 +1,10 @@
 /** Starts the what-if in the page, or lets a notebook start one. */
+
 import type { UnitSystem } from '../units/index.js';
 import { photosShown, putBody } from './inUnits.js';
 import type { LiveData } from './liveData.js';
 import { joined } from './liveScripts.js';
+import { openWords } from './openWords.js';
 import { type Library, pageWorker } from './pageWorker.js';
 import { offerCopy, saveCopy } from './saveCopy.js';
 import { offerToday } from './todayBox.js';
@@ -48,6 +50,7 @@ function libraryOf(text: string): Library {
 
 /** The words of the page are read first: the controls are built when a reader comes near, or was sent to them. */
 function startPage(place: HTMLElement, source: HTMLElement, own: string): void {
+  openWords();
   const library = document.getElementById('library')?.textContent ?? '';
   const ask = pageWorker(libraryOf(library), source.textContent ?? '');
   const written: UnitSystem = document.body.dataset.units === 'us' ? 'us' : 'metric';

@@ -1,71 +1,47 @@
 /** What changes for you next door: where water comes out, how much, before and after, and what to look for. */
 
 import type { Flows, NextDoor, Report } from '../contract/index.js';
-import { NOTICEABLE } from '../drain/index.js';
 import type { Table } from '../figures/table.js';
-import { listText } from '../figures/words.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { bucketWords, rainText } from './handy.js';
+import {
+  highEnd,
+  inBuckets,
+  nextDoorExit,
+  nextDoorFlow,
+  nextDoorGround,
+  nextDoorRim,
+  nextDoorSigns,
+  nextDoorTroubles,
+  stormWords,
+} from '../text/nextDoorWords.js';
+import type { UnitSystem } from '../units/index.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 export function neighbourSection(report: Report, units: UnitSystem): string {
-  const { next_door: door, result } = report;
+  const { next_door: door } = report;
+  const raised = nextDoorRim(report, units);
   return section(
     'neighbour',
     'What changes for you next door',
-    paragraph(exitWords(door, units)),
+    paragraph(nextDoorExit(door, units)),
     table(flowTable(door, units)),
-    paragraph(flowNote(door, units), 'note'),
-    paragraph(groundWords(report, units)),
-    `<h3>When something goes wrong</h3>${list(troubles(report).map(text))}`,
-    `<h3>What to look for, from your side of the fence</h3>${list(signs(report).map(text))}`,
-    result.recommendation.raise_m > 0
-      ? paragraph(
-          `The rim is raised by ${formatQuantity(result.recommendation.raise_m, 'length', units)}: the old ground beside it stays open as the way for water.`,
-        )
-      : '',
+    paragraph(nextDoorFlow(door, units), 'note'),
+    paragraph(nextDoorGround(report, units)),
+    `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report).map(text))}`,
+    `<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report).map(text))}`,
+    raised ? paragraph(raised) : '',
   );
-}
-
-function exitWords({ exit, boundary_m, overflow }: NextDoor, units: UnitSystem): string {
-  const size = (value: number) => formatQuantity(value, 'length', units);
-  const boundary =
-    boundary_m === null
-      ? 'The survey has no point on the boundary, so no distance to it can be given: tape it before the works are agreed.'
-      : `From the pond's edge to the boundary it is ${size(boundary_m)}.`;
-  const over =
-    overflow === 'away'
-      ? 'What the full pond runs over with is led away by its overflow: ask to be shown where that ends.'
-      : 'What runs over the brim leaves at the lowest ground of the rim, as before.';
-  const from =
-    exit.kind === 'brim'
-      ? overflow === 'away'
-        ? `No drain leads water away from under the pond. ${over}`
-        : 'No pipe leads water away. When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
-      : exit.kind === 'outlet'
-        ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${exit.level_m === null ? '' : `, at ${formatQuantity(exit.level_m, 'level', units)} from the lowest ground at the rim`}. ${over}`
-        : `The drain's water is pumped to ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond. ${over}`;
-  const way =
-    exit.kind === 'brim' || exit.to_boundary_m === null
-      ? ''
-      : ` From there to the boundary it is ${size(exit.to_boundary_m)}.`;
-  return `${from}${way} ${boundary}`;
 }
 
 /** Water that leaves the ground of the pond, before and after. */
 function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Table {
   const drained = exit.kind !== 'brim';
-  const a = (volume: number) => `${formatQuantity(volume, 'volume', units)} (${bucketWords(volume, units)})`;
+  const a = (volume: number) => inBuckets(volume, units);
   const row = (when: string, seconds: number, flows: Flows | null) => [
     when,
     flows ? a(flows.before * seconds) : 'needs weather.csv',
     flows ? a(flows.brim * seconds) : 'needs weather.csv',
     ...(drained
-      ? [
-          flows
-            ? `${a(flows.drain * seconds)}; high end ${a(flows.drain_high * seconds)}`
-            : 'needs weather.csv',
-        ]
+      ? [flows ? highEnd(a(flows.drain * seconds), a(flows.drain_high * seconds)) : 'needs weather.csv']
       : []),
   ];
   return {
@@ -80,78 +56,7 @@ function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Ta
     ],
     rows: [
       row('ordinary winter day', 86_400, winter_day),
-      row(
-        `storm of ${rainText(storm.rain_m, units)} in ${formatQuantity(storm.seconds, 'time', units)}${storm.named ? '' : ' (assumed)'}`,
-        storm.seconds,
-        storm,
-      ),
+      row(stormWords(storm, units), storm.seconds, storm),
     ],
   };
-}
-
-function flowNote({ exit, storm }: NextDoor, units: UnitSystem): string {
-  const more = (storm.brim + storm.drain - storm.before) * storm.seconds;
-  const change =
-    more > 0
-      ? `In the storm that is ${formatQuantity(more, 'volume', units)} more than before: a full pond holds back nothing. Keep the brim low on your own side, or spread the overflow over grass.`
-      : `In the storm that is ${formatQuantity(-more, 'volume', units)} less than before.`;
-  const drain =
-    exit.kind === 'brim'
-      ? ''
-      : " The drain's water is not new water: it seeped away over the slope before, and now comes to one point. It is given for the highest water of one year in ten, with the high end of the estimates beside it; most days bring less, dry weeks none. A hole in the liner adds to it.";
-  return `${change}${drain}`;
-}
-
-function groundWords({ next_door: { lowered, felt_m, exit } }: Report, units: UnitSystem): string {
-  const size = (value: number) => formatQuantity(value, 'length', units);
-  if (exit.kind === 'brim')
-    return 'Your ground gets neither wetter nor drier from below: the liner keeps the pond in, and nothing draws the water down.';
-  const reach =
-    felt_m <= 0
-      ? 'The drain does not lower the water in the ground.'
-      : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Beyond ${size(felt_m)} from the pond nobody could tell it from the weather (${size(NOTICEABLE)} at the permeable end of the estimates).`;
-  const places = lowered.map(
-    ({ name, distance_m, likely_m, most_m, words }) =>
-      `${name}, ${size(distance_m)} away: lower by about ${size(likely_m)} (${size(most_m)} at the permeable end of the estimates): ${words}`,
-  );
-  return `${reach}${places.length > 0 ? ` ${places.join('. ')}.` : ''}`;
-}
-
-function troubles({ next_door: { exit }, outlet, result }: Report): string[] {
-  const brim =
-    'The outlet of the overflow is blocked by leaves: water leaves over the next lowest rim instead. Clear it in autumn.';
-  if (exit.kind === 'brim')
-    return [
-      brim,
-      'A torn liner: the pond falls to the level of the water in the ground around it; no more water reaches you than the pond holds.',
-    ];
-  const flood =
-    exit.kind === 'outlet'
-      ? [
-          `The ${outlet?.flood_m == null ? 'receiving water' : 'ditch'} in flood: the flap closes, the drain waits, and nothing extra comes out until the flood is over.`,
-        ]
-      : [
-          'The power fails: the pump stops and nothing comes out; water stands under the liner, and the pond is kept full until the pump runs again.',
-        ];
-  return [
-    `The pipe blocks: nothing comes out any more; the water stands in the bed under the liner, and the ground beside it goes back to what it was before.`,
-    ...flood,
-    `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; stop it by topping nothing up and finding the hole.`,
-    brim,
-  ];
-}
-
-function signs({ next_door: { exit } }: Report): string[] {
-  return [
-    'Ground that stays wet at the fence a week after rain, where it did not before.',
-    ...(exit.kind === 'brim'
-      ? []
-      : [
-          `Water running at ${exit.name} in a dry week: the liner leaks.`,
-          'Cloudy water or mud at the mouth: the filter fails and soil is being washed out.',
-          'Rust-coloured slime at the mouth: iron in the water; it can close the pipe.',
-          'Bare or washed-out earth below the mouth: the flow needs flat stones to spread it.',
-        ]),
-    `Cracks in walls or paving that open in summer${exit.kind === 'brim' ? '' : ' after the drain was laid'}: ${listText(['measure them', 'date them', 'tell the owner'])}.`,
-  ];
 }

@@ -2,9 +2,11 @@ import type { Report } from '../contract/index.js';
 import { scriptJson } from '../figures/escape.js';
 import type { WorkedPart } from '../report/index.js';
 import type { Survey } from '../survey/index.js';
+import { pageTitle } from '../text/handedOn.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
 import { drainSection } from './drainSection.js';
+import { wordMarker } from './glossary.js';
 import { headerHtml } from './header.js';
 import { heldSection } from './heldSection.js';
 import { leaveOut, type PageContent, type PrivatePart } from './leaveOut.js';
@@ -70,7 +72,7 @@ export function pageHtml(
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
-<title>${text(report.result.survey.name)}: pond and groundwater</title>
+<title>${text(pageTitle(report.result.survey.name))}</title>
 <style>${STYLE}</style>
 </head>
 <body data-units="${report.units}">
@@ -87,6 +89,9 @@ export function bodyHtml(
   { version, leftOut, issued }: { version: string; leftOut: readonly PrivatePart[]; issued?: string },
   units: UnitSystem = report.units,
 ): string {
+  const words = wordMarker(report);
+  // In the order in which it is read: the first of each word is marked.
+  const head = words.mark(headerHtml(report, units, { issued, leftOut }, firstFigure(report, units)));
   const parts = [
     stepsSection(report, units),
     depthSection(report, units, survey !== undefined),
@@ -95,7 +100,9 @@ export function bodyHtml(
     neighbourSection(report, units),
     sureSection(report, units),
     limitsSection(report),
-  ].filter(Boolean);
+  ]
+    .filter(Boolean)
+    .map((part) => words.mark(part));
   const evidence = [
     checkSection(report, units),
     workedSection(worked, units),
@@ -108,11 +115,12 @@ export function bodyHtml(
     heldSection({ survey, photos }, leftOut),
     signSection(report, units, version),
   ].filter(Boolean);
-  return `${headerHtml(report, units, { issued, leftOut }, firstFigure(report, units))}
+  return `${head}
 <div class="columns">
 ${contents(parts, evidence)}
 <main id="main" tabindex="-1">
 ${parts.join('\n')}
+${words.list()}
 <details id="evidence"><summary><h2>Evidence: every number, for whoever checks it</h2></summary>
 ${evidence.join('\n')}
 </details>

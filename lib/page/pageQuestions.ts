@@ -1,12 +1,12 @@
 /** What the page asks of the library in its worker, and what comes back: data only, fit to be sent. */
 import type { OptionName } from '../contract/index.js';
 import type { FigureSize } from '../figures/layout.js';
+import type { Standing } from '../text/whatIfText.js';
 import type { UnitSystem } from '../units/index.js';
 import type { PrivatePart } from './leaveOut.js';
 import type { Photos } from './record.js';
 import type { NumberKey } from './tried.js';
 import type { WhatIf } from './whatIf.js';
-import type { Standing } from './whatIfAnswer.js';
 
 /** A choice among the controls: its values with their words. */
 export interface Choice {

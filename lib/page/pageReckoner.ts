@@ -3,9 +3,9 @@
 import { type Assessment, explained } from '../decision/index.js';
 import { DESIGN_WIDTH } from '../figures/layout.js';
 import { figureSvg } from '../figures/svg.js';
-import { ADVICE_NAMES } from '../figures/words.js';
 import { outletsOf } from '../options/index.js';
 import { reportOf, workedSheet } from '../report/index.js';
+import { ADVICE_NAMES } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 import { type TriedColumn, toldTried } from './comparedTried.js';
 import { type Holder, holder, type Tried } from './heldMeasures.js';

@@ -1,10 +1,11 @@
 /** The pond card: one printed A6 to keep in the shed. */
 
 import type { Report } from '../contract/index.js';
+import { loweringYear, type MonthLowering } from '../contract/index.js';
 import { px } from '../figures/svgParts.js';
-import { monthName, monthShort } from '../figures/words.js';
-import { formatGap, type UnitSystem } from '../units/index.js';
-import { type Lowering, loweringWords, loweringYear } from './lowering.js';
+import { cardFoot, cardTitle, keepAbove, lowerWords, notEvenFull } from '../text/lowerWords.js';
+import { monthName, monthShort } from '../text/monthWords.js';
+import type { UnitSystem } from '../units/index.js';
 import { text } from './markup.js';
 import { sourceHash } from './policy.js';
 
@@ -17,7 +18,7 @@ abbr { text-decoration: none; } .no { font-weight: 700; } footer { font-size: 6.
 `;
 
 /** A stick of which the water covers what must stay; full at the top. */
-function stickSvg({ below, says }: Lowering, depth: number): string {
+function stickSvg({ below, says }: MonthLowering, depth: number): string {
   const down = says === 'empty' ? 1 : Math.min((below ?? depth) / depth, 1);
   const cross =
     says === 'not-even-full' ? '<path d="M2 2L18 18M18 2L2 18" stroke="#111" stroke-width="3"/>' : '';
@@ -37,9 +38,9 @@ export function pondCardHtml(report: Report): string {
 <html lang="en"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${sourceHash(STYLE)}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1"><title>Pond card: ${name}</title><style>${STYLE}</style></head>
-<body><main><h1>${name}: how low may the pond go?</h1>
+<body><main><h1>${text(cardTitle(result.survey.name))}</h1>
 ${bodyOf(report, units)}
-<footer>For this survey only (${result.survey.sha256.slice(0, 12)}), ${result.situations.some(({ of }) => of === 'recommended') ? 'built as recommended' : 'with nothing built'}. Local codes decide.</footer></main></body></html>
+<footer>${text(cardFoot(result))}</footer></main></body></html>
 `;
 }
 
@@ -52,16 +53,15 @@ function bodyOf(report: Report, units: UnitSystem): string {
   const waits = option === 'measure-first' && !report.pond.existing;
   const { works, blocked } = loweringYear(report);
   const depth = report.pond.full_level_m + (report.result.recommendation.depth_m || report.pond.depth_m);
-  const cell = (one: Lowering) => {
+  const cell = (one: MonthLowering) => {
     const stop = one.says === 'not-even-full' || one.says === 'keep-full';
-    return `<td class="stick">${stickSvg(one, depth)}</td><td${stop ? ' class="no"' : ''}>${text(loweringWords(one, report.pond.days_empty, units))}</td>`;
+    return `<td class="stick">${stickSvg(one, depth)}</td><td${stop ? ' class="no"' : ''}>${text(lowerWords(one, report.pond.days_empty, units))}</td>`;
   };
   const rows = works.map(
     (one, at) =>
       `<tr><td><abbr title="${monthName(one.month)}">${monthShort(one.month)}</abbr></td>${cell(one)}${blocked ? cell(blocked[at]!) : ''}</tr>`,
   );
-  const margin = formatGap(report.pond.margin_m, units, 'up');
   const lifts = [...works, ...(blocked ?? [])].some(({ says }) => says === 'not-even-full');
   return `${waits ? '<p><b>Not to be dug yet.</b> As wished, with nothing built:</p>' : ''}<table><thead><tr><th scope="col">month</th><th scope="col" colspan="2">${blocked ? 'drain works' : 'from full'}</th>${blocked ? '<th scope="col" colspan="2">drain blocked or stopped</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>
-<ol><li>Read the dip pipe first. While water stands in it above the floor, keep the pond ${text(margin)} above that water.</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${lifts ? `<li>Not safe even full: fill it to the brim${blocked ? ', get the drain going the same day,' : ''} and ask for help.</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
+<ol><li>${text(keepAbove(report.pond.margin_m, units))}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${lifts ? `<li>${text(notEvenFull(blocked !== undefined))}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
 }

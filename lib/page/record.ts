@@ -16,11 +16,13 @@ import * as reportRoom from '../report/index.js';
 import * as seepage from '../seepage/index.js';
 import * as site from '../site/index.js';
 import * as soil from '../soil/index.js';
-import { chanceText, monthWords } from '../text/index.js';
+import { balanceNote, photoWords, unshownPhoto } from '../text/groundWords.js';
+import { pondWords } from '../text/pondWords.js';
+import { madeWith, methodsCount, surveyNamed } from '../text/recordWords.js';
+import { takenText } from '../text/takenText.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
 import * as works from '../works/index.js';
-import { rainText } from './handy.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
 /** Photos of the pits by the file name the survey gives, as data URIs. */
@@ -51,10 +53,7 @@ export function groundSection({ result, pits }: Report, units: UnitSystem, photo
       ],
       rows,
     }),
-    paragraph(
-      `Water through the year: ${model}. Largest error of the water balance: ${Number(closure_mm.toPrecision(1))} mm. “High over low” is the ratio of the values that one in ten exceeds and nine in ten exceed.`,
-      'note',
-    ),
+    paragraph(balanceNote(model, closure_mm), 'note'),
     list(pits.flatMap(({ pit, note }) => (note ? [`<strong>${text(pit)}</strong>: ${text(note)}`] : []))),
     pits.map((pit) => photoHtml(pit, photos)).join(''),
   );
@@ -62,24 +61,12 @@ export function groundSection({ result, pits }: Report, units: UnitSystem, photo
 
 function photoHtml({ pit, photo, note }: Report['pits'][number], photos: Photos): string {
   if (photo === null) return '';
-  const words = `Photo of ${pit}${note ? `: ${note}` : ''}`;
+  const words = photoWords(pit, note);
   // Only the names the survey gives are looked up, none that every object has.
   const data = Object.hasOwn(photos, photo) ? photos[photo]! : undefined;
   return data === undefined || !/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/=]+$/.test(data)
-    ? paragraph(`${words}: ${photo} is not shown here; keep it with the survey.`, 'note')
+    ? paragraph(unshownPhoto(pit, note, photo), 'note')
     : `<figure class="photo"><img src="${data}" data-photo="${text(photo)}" alt="${text(words)}"><figcaption>${text(words)}</figcaption></figure>`;
-}
-
-/** A value that was taken, as the reader would write it. */
-export function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
-  if (typeof value === 'string')
-    return /^\d+(;\d+)*$/.test(value) ? monthWords(value.split(';').map(Number)) : `${value} ${unit}`.trim();
-  if (item === 'storm_rain') return rainText(value, units);
-  if (unit === 'a year') return `${chanceText(value)} a year`;
-  const kind = ({ m: 'length', s: 'time', Pa: 'pressure', 'm/s': 'conductivity' } as const)[unit];
-  return kind
-    ? formatQuantity(value, item.endsWith('level') ? 'level' : kind, units)
-    : `${Number(value.toPrecision(3))} ${unit}`.trim();
 }
 
 export function assumptionsSection({ result }: Report, units: UnitSystem): string {
@@ -131,7 +118,7 @@ export function methodsSection(): string {
   return section(
     'methods',
     'Methods and sources',
-    `<details><summary>${entries.filter(({ kind }) => kind === 'method').length} methods, each with its source</summary>`,
+    `<details><summary>${methodsCount(entries.filter(({ kind }) => kind === 'method').length)}</summary>`,
     table(
       {
         name: 'Methods',
@@ -154,31 +141,6 @@ export function methodsSection(): string {
   );
 }
 
-/** How its level is kept. */
-function keptWords({ kept, usual_drawdown_m }: Report['pond'], size: (value: number) => string): string {
-  if (kept.habit === 'held') return `held ${size(usual_drawdown_m)} below it`;
-  const habit =
-    kept.within_m === null ? 'never topped up' : `topped up when it has fallen by ${size(kept.within_m)}`;
-  return `${habit}, in a middle year at most ${size(usual_drawdown_m)} below it`;
-}
-
-/** The pond as the survey has it, in a sentence. */
-function pondWords({ pond }: Report, units: UnitSystem): string {
-  const size = (value: number) => formatQuantity(value, 'length', units);
-  const emptied =
-    pond.emptied_in === 'any'
-      ? 'any month, none being named'
-      : pond.emptied_in.length === 0
-        ? 'no month'
-        : monthWords(pond.emptied_in);
-  return (
-    `Pond as wished: ${pond.shape}, ${size(pond.length_m)} by ${size(pond.width_m)}, ${size(pond.depth_m)} deep below the lowest ground at the rim, ` +
-    `sides ${Number(pond.side_slope.toPrecision(3))} horizontal to 1 vertical; full level ${formatQuantity(pond.full_level_m, 'level', units)}, ${keptWords(pond, size)}; ` +
-    `${pond.ring_width_m > 0 ? `ring filled back beside the liner ${size(pond.ring_width_m)} wide` : 'no ring filled back beside the liner'}, ` +
-    `${pond.bedding_m > 0 ? `bedding ${size(pond.bedding_m)} thick` : 'no bedding'}; ground at the rim up to ${size(pond.high_rim_m)} higher; emptied in ${emptied}.`
-  );
-}
-
 export function signSection(report: Report, units: UnitSystem, version: string): string {
   const { result } = report;
   const lines = [
@@ -191,7 +153,7 @@ export function signSection(report: Report, units: UnitSystem, version: string):
     'sign',
     'Inputs, digest and sign-off',
     paragraph(pondWords(report, units)),
-    `<p>Survey: ${text(result.survey.name)}. SHA-256 of its files: <code class="digest">${text(result.survey.sha256)}</code>. The same survey gives the same numbers. Made with underpond ${text(version)}.</p>`,
+    `<p>${text(surveyNamed(result.survey.name))} SHA-256 of its files: <code class="digest">${text(result.survey.sha256)}</code>. ${text(madeWith(version))}</p>`,
     `<dl class="sign">${lines.map((line) => `<div><dt>${line}</dt><dd>name, date</dd></div>`).join('')}</dl>`,
   );
 }

@@ -9,15 +9,15 @@ import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { optionTable } from '../figures/tables.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
-import { ADVICE_NAMES } from '../figures/words.js';
-import { chanceText } from '../text/say.js';
+import { spotWords, wishQuestion, wishWords } from '../text/asked.js';
+import { CAUTIONS } from '../text/cautions.js';
+import { countedWords } from '../text/countedWords.js';
+import { ADVICE_NAMES } from '../text/terms.js';
+import { verdictWords } from '../text/verdictWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
-import { spotWords, wishWords } from './asked.js';
-import { CAUTIONS } from './cautions.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { verdictWords } from './verdict.js';
 
 /** The picture of the first screen; nothing where no situation could be reckoned. */
 export function firstFigure(report: Report, units: UnitSystem): string {
@@ -85,7 +85,7 @@ export function depthSection(report: Report, units: UnitSystem, live: boolean): 
   return section(
     'depth',
     'How deep, with what',
-    `<h3>May I dig ${formatQuantity(report.pond.depth_m, 'length', units)} deep, as wished?</h3>`,
+    `<h3>${text(wishQuestion(report, units))}</h3>`,
     paragraph(wishWords(report, units)),
     `<details><summary>Why, with the numbers</summary>${paragraph(verdictWords(report, units).recommendation)}</details>`,
     drawingHtml(
@@ -133,11 +133,7 @@ export function comparedSection(report: Report, units: UnitSystem): string {
       'Heavy: safe by every measure, digging included. Ring: the safe depth. Chances below 0.1 % lie in the grey strip, set apart only to be seen. Named along each line: what fails first there.',
     ),
     table(optionTable({ ...report, result: { ...report.result, options: possible } }, units), 'options'),
-    paragraph(
-      `Chances are counted over draws of everything unknown and all years of the weather; accepted is ${chanceText(report.accepted_risk)} a year; its life is counted as ${report.life_years} years. ` +
-        'Chances per dig are counted for one excavation and not added to those per year.',
-      'note',
-    ),
+    paragraph(countedWords(report), 'note'),
     out.length > 0 ? `<p>Not possible or not needed here:</p>${list(out)}` : '',
     table(acceptedRisksTable(report, units)),
   );

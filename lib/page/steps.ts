@@ -1,10 +1,11 @@
 /** What to do, in the order in which it is done. */
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
-import { ruleWords } from '../figures/words.js';
+import { CAUTIONS } from '../text/cautions.js';
 import { monthWords } from '../text/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { CAUTIONS } from './cautions.js';
+import { digStep, STOP } from '../text/stepWords.js';
+import { ruleWords } from '../text/terms.js';
+import type { UnitSystem } from '../units/index.js';
 import { paragraph, section, text } from './markup.js';
 
 /** When something is done. */
@@ -59,28 +60,18 @@ const SAFETY = CAUTIONS.filter(({ title }) =>
   ['Buried services', 'Children and open water', 'Who decides'].includes(title),
 ).map(({ title, text: words }) => `${title}: ${words}`);
 
-/** When a digger stops, whatever was reckoned. Common practice. */
-const STOP =
-  'Stop and get out when a side cracks or bulges, when the floor softens, rises or boils, or when you meet sand, gravel or running water that no hole showed. Let the water stand, and ask again with what you saw.';
-
 /**
  * Five to seven steps, each with its rules.
  * @param report - from {@link reportOf}
  * @param units - how numbers are written
  */
 export function stepsSection(report: Report, units: UnitSystem): string {
-  const { rules, option, depth_m, raise_m } = report.result.recommendation;
-  const size = (value: number) => formatQuantity(value, 'length', units);
+  const { rules, option } = report.result.recommendation;
   const dug = isDug(report.result);
   const drained = report.result.drain && !report.result.recommendation.as_built;
   const own: Partial<Record<Phase, string[]>> = {
     ask: dug ? SAFETY : [],
-    dig: dug
-      ? [
-          `${size(Math.max(depth_m - raise_m, 0))} deep, counted down from the lowest old ground at the rim${raise_m > 0 ? `; with the rim raised by ${size(raise_m)} the pond is ${size(depth_m)} deep` : ''}${drained ? '. The bed of the drain goes below that' : ''}. Stop there.`,
-          STOP,
-        ]
-      : [],
+    dig: dug ? [digStep(report.result, units), STOP] : [],
     build: drained && dug ? ['Lay the drain from its outlet upwards, as drawn under Build.'] : [],
     fill: dug
       ? ['Lay the fleece and the liner without stretching them, and fill the pond the same day.']

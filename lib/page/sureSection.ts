@@ -2,20 +2,13 @@
 
 import type { Report } from '../contract/index.js';
 import { ladderTable, situationTable } from '../figures/situationTables.js';
-import { ADVICE_NAMES, sentence, turnWords } from '../figures/words.js';
-import { chanceText } from '../text/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { doubtWords } from './asked.js';
+import { doubtWords } from '../text/asked.js';
+import { measurementWords } from '../text/nextWords.js';
+import { sentence } from '../text/sentence.js';
+import { assumedText, moreAssumed } from '../text/takenText.js';
+import { tippingText } from '../text/tippingText.js';
+import type { UnitSystem } from '../units/index.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { measurementWords } from './nextWords.js';
-import { takenText } from './record.js';
-
-/** A value at which the answer turns; one without a unit is a chance. */
-function amountText(amount: number, unit: string, units: UnitSystem): string {
-  if (unit === '') return chanceText(amount);
-  const kind = ({ m: 'level', 'm/s': 'conductivity', Pa: 'pressure' } as const)[unit];
-  return kind ? formatQuantity(amount, kind, units) : `${Number(amount.toPrecision(3))} ${unit}`;
-}
 
 /** Assumptions told here; all of them stand in the evidence. */
 const TOLD = 5;
@@ -25,16 +18,8 @@ export function sureSection(report: Report, units: UnitSystem): string {
   const { result } = report;
   const { measure_next, close_call } = result.recommendation;
   const next = measure_next.map((one) => text(`${sentence(measurementWords(one))}.`));
-  const turns = result.tipping_points.map(({ input, value: at, unit, from, now, ...turn }) =>
-    text(
-      `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${turnWords(turn).toLowerCase()}”.`,
-    ),
-  );
-  const assumed = result.assumptions
-    .slice(0, TOLD)
-    .map(({ item, value, unit, reason }) =>
-      text(`${sentence(item.replaceAll('_', ' '))}: ${takenText(item, value, unit, units)} (${reason}).`),
-    );
+  const turns = result.tipping_points.map((point) => text(tippingText(point, units)));
+  const assumed = result.assumptions.slice(0, TOLD).map((each) => text(assumedText(each, units)));
   const more = result.assumptions.length - assumed.length;
   return section(
     'sure',
@@ -54,7 +39,7 @@ export function sureSection(report: Report, units: UnitSystem): string {
     paragraph(doubtWords(report)),
     turns.length > 0 ? `<p>It turns when one value alone comes to:</p>${list(turns)}` : '',
     assumed.length > 0
-      ? `<h3>Assumed, not measured</h3>${list(assumed)}${more > 0 ? paragraph(`${more} more stand in the evidence.`, 'note') : ''}`
+      ? `<h3>Assumed, not measured</h3>${list(assumed)}${more > 0 ? paragraph(moreAssumed(more), 'note') : ''}`
       : '',
     next.length > 0
       ? `<h3>To measure next, the most telling first</h3>${list(next)}`

@@ -1,6 +1,8 @@
 /** The box for today's reading of the dip pipe, answered in the page without a computation. */
+
 import type { LowerByReading } from '../contract/index.js';
-import { formatGap, type UnitSystem } from '../units/index.js';
+import { mayLower } from '../text/todayWords.js';
+import type { UnitSystem } from '../units/index.js';
 
 /** What the form carries: {@link LowerByReading} with the levels of the pond. */
 interface Today extends LowerByReading {
@@ -43,12 +45,7 @@ export function offerToday(): void {
         below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01),
         Number(month.value),
       );
-      output.textContent =
-        lowered === null
-          ? 'Yes: it may be emptied. Read the pipe again every morning, and fill up when water shows in it above the floor.'
-          : lowered < 0.01
-            ? 'No: keep it full.'
-            : `Yes, but by no more than ${formatGap(lowered, data.units, 'down')} below full. Read the pipe again before you go on.`;
+      output.textContent = mayLower(lowered, data.units);
     };
     form.addEventListener('input', answer);
     form.addEventListener('submit', (event) => event.preventDefault());

@@ -1,4 +1,5 @@
 /** Controls of the what-if: a slider beside a box to type in, and a choice. */
+import { notTried } from '../text/whatIfTold.js';
 import { formatQuantity, parseQuantity, type UnitSystem } from '../units/index.js';
 import { type NumberKey, TRIED } from './tried.js';
 
@@ -66,7 +67,7 @@ export function numberControl(
     const fits = value !== undefined && value >= range.min && value <= range.max;
     box.setAttribute('aria-invalid', String(!fits));
     if (fits) write(value!);
-    else refused(`${label}: not tried. Give a length from ${size(range.min)} to ${size(range.max)}.`);
+    else refused(notTried(label, size(range.min), size(range.max)));
   });
   return {
     element: element('div', 'control', name, element('div', 'number', slider, box)),

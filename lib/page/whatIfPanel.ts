@@ -1,5 +1,7 @@
 /** The what-if in a browser: it asks the library beside the page, and shows the newest answer. */
+
 import type { FigureSize } from '../figures/layout.js';
+import { copyByHand, leftOutOfLink } from '../text/whatIfTold.js';
 import type { UnitSystem } from '../units/index.js';
 import type { Controls, Drawn, Said } from './pageQuestions.js';
 import type { Ask } from './pageWorker.js';
@@ -163,7 +165,7 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
       tell(done);
     } catch {
       // Where a page may not write to the clipboard it can be selected.
-      tell(`Copy it by hand: ${text}`);
+      tell(copyByHand(text));
     }
   }
 
@@ -210,8 +212,7 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
   }
   showControls();
   await step();
-  if (options.left.length > 0)
-    tell(`Of the link this cannot be tried and was left out: ${options.left.join(', ')}.`);
+  if (options.left.length > 0) tell(leftOutOfLink(options.left));
   return { inUnits: (next) => change({ units: next }) };
 }
 

@@ -1,5 +1,7 @@
 /** The worked calculation, step by step, as it was recorded. */
+
 import type { WorkedPart, WorkedStep } from '../report/index.js';
+import { stepInputs, workedIntro } from '../text/workedWords.js';
 import { formatQuantity, type QuantityKind, type UnitSystem } from '../units/index.js';
 import { paragraph, section, table, text } from './markup.js';
 
@@ -29,9 +31,7 @@ export function workedSection(parts: WorkedPart[], units: UnitSystem): string {
   return section(
     'worked',
     'The worked calculation, step by step',
-    paragraph(
-      `Recorded from the code that gave the answer, in SI units. Each step gives the equation, the numbers put in with where each came from, the result, and its source. Typed into a calculator as shown, every result agrees to ${DIGITS - 1} digits or better where no small difference of large numbers is taken. The same steps stand in worked.csv.`,
-    ),
+    paragraph(workedIntro(DIGITS - 1)),
     ...parts.map(
       ({ heading, note, steps }, part) =>
         `<h3>${part + 1}. ${text(heading)}</h3>${paragraph(note, 'note')}${steps.map((step, at) => stepHtml(step, `${part + 1}.${at + 1}`, units)).join('')}`,
@@ -60,7 +60,7 @@ function stepHtml(step: WorkedStep, number: string, units: UnitSystem): string {
           withUnit(input.value, input.unit),
           input.from,
         ]),
-        name: `Step ${number}: numbers put in`,
+        name: stepInputs(number),
       },
       'inputs',
     ) +

@@ -5,11 +5,12 @@ import { digWindowFigure } from '../figures/digWindowFigure.js';
 import { waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
 import { yearFigure } from '../figures/yearFigure.js';
-import { yearWords } from '../figures/yearWords.js';
+import { pondYearWords } from '../text/pondYearWords.js';
+import { yearWords } from '../text/yearWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
-import { pondYear, pondYearWords } from './pondYear.js';
+import { pondYear } from './pondYear.js';
 import { standingWater } from './standingWater.js';
 import { todayHtml } from './today.js';
 

@@ -34,3 +34,21 @@ export function monthWords(months: number[]): string {
     })
     .join(', ');
 }
+
+/**
+ * Name of a month in English.
+ * @param month - 1–12
+ * @returns such as `March`
+ */
+export function monthName(month: number): string {
+  return monthWords([month]);
+}
+
+/**
+ * First three letters of a month in English, for axes and table columns.
+ * @param month - 1–12
+ * @returns such as `Mar`
+ */
+export function monthShort(month: number): string {
+  return monthName(month).slice(0, 3);
+}

@@ -1,11 +1,11 @@
 /** Every output of a survey, as it is handed over. */
 import { judge } from '../../lib/decision/index.js';
-import { yearWords } from '../../lib/figures/index.js';
-import { answerLines } from '../../lib/notebook/answerLines.js';
 import { pageHtml, pondCardHtml, shoppingCsv, waterYearCsv, workedCsv } from '../../lib/page/index.js';
 import { reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
+import { answerLines } from '../../lib/text/answerLines.js';
+import { yearWords } from '../../lib/text/yearWords.js';
 
 /** A notebook shows the tables and words of the page; what is read here is what the page, card and files hold. */
 export interface Outputs {

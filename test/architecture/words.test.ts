@@ -104,6 +104,89 @@ test('words rest on the contract and the rooms below it, never on how it was dec
       expect(below, relative(lib, path)).toContain(room);
 });
 
+/** Rooms that show what text says: headings, captions, labels and instructions may stand there, values in prose may not. */
+const SHOWING = ROOMS.slice(ROOMS.indexOf('figures'));
+
+/** Where values still stand in prose, how many, and why. */
+const LEFT: { where: RegExp; why: string; count: number }[] = [
+  { where: /^(page\/style|form\/formStyle|figures\/drawing)\.ts$/, why: 'style sheets', count: 3 },
+  {
+    where: /^figures\//,
+    why: 'labels set at a drawn point, and the alternative text of figures of a single calculation: made of what is drawn',
+    count: 53,
+  },
+  {
+    where: /^form\//,
+    why: 'questions, and what a browser did with what was typed: nothing of the answer',
+    count: 24,
+  },
+  {
+    where: /^notebook\//,
+    why: 'the files of a new survey, its field sheet, and what the command did with files',
+    count: 17,
+  },
+];
+
+/** A template that puts a value into prose: between tags, errors and what tells one apart. */
+function valuesInProse(name: string, code: string): string[] {
+  const found: string[] = [];
+  const source = ts.createSourceFile(name, code, ts.ScriptTarget.Latest, true);
+  const visit = (node: ts.Node): void => {
+    if (ts.isNewExpression(node) && /Error$|^Misuse$/.test(node.expression.getText())) return;
+    if (ts.isCallExpression(node) && CARDS.includes(node.expression.getText())) return;
+    if (ts.isTemplateExpression(node)) {
+      const tellsError = node.templateSpans.some(({ expression }) =>
+        /\bmessageOf\(|\berror\b|\.message\b/.test(expression.getText()),
+      );
+      const text =
+        node.head.text + node.templateSpans.map(({ literal: { text } }) => `\u0001${text}`).join('');
+      // Two words at least are not grown together with a value, as those of an id or a path are.
+      const spelt = (part: string) =>
+        part.split(/\s+/).filter((word) => !word.includes('\u0001') && /[A-Za-z]{2}/.test(word));
+      const prose = text
+        .split(/<[^>]*>/)
+        .filter(
+          (part) =>
+            part.includes('\u0001') && spelt(part).length > 1 && isProse(part.replaceAll('\u0001', 'x')),
+        );
+      if (!tellsError) found.push(...prose.slice(0, 1));
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+const shown = SHOWING.flatMap((room) =>
+  sources(join(lib, room)).map((path) => ({ name: relative(lib, path), code: readFileSync(path, 'utf8') })),
+).map(({ name, code }) => ({ name, found: valuesInProse(name, code) }));
+const reasonOf = (name: string) => LEFT.find(({ where }) => where.test(name));
+
+test('no value is put into prose where text is shown, but where it is named why', () => {
+  expect(shown.filter(({ name, found }) => found.length > 0 && !reasonOf(name))).toEqual([]);
+});
+
+test.each(LEFT)('$why: $count, which only becomes fewer', ({ where, count }) => {
+  const mine = shown.filter(({ name }) => reasonOf(name)?.where === where);
+  expect(mine.reduce((sum, { found }) => sum + found.length, 0)).toBe(count);
+});
+
+describe('the search for values in prose', () => {
+  const PUT = '$' + '{put}';
+  test.each([
+    [`const told = \`the liner lifts in ${PUT} of years\`;`, 1],
+    [`const told = \`<p>the liner lifts in ${PUT} of years</p>\`;`, 1],
+    [`const told = html\`<b>x</b> lay it down to ${PUT} and stop\`;`, 1],
+    [`const told = \`<h3>When something goes wrong here</h3>${PUT}\`;`, 0],
+    ["const told = 'the liner lifts in some years';", 0],
+    [`const path = \`M${PUT} ${PUT}L${PUT} ${PUT}\`;`, 0],
+    [`throw new RangeError(\`the liner lifts in ${PUT} of years\`);`, 0],
+    ['tell(`the copy cannot be made: $' + '{messageOf(error)}`);', 0],
+  ])('%s: %i', (code, count) => {
+    expect(valuesInProse('page/planted.ts', code)).toHaveLength(count);
+  });
+});
+
 describe('the search for sentences', () => {
   const PUT = '$' + '{put}';
   test.each([

@@ -9,7 +9,6 @@ const names: Record<string, unknown> = Object.assign(
   {},
   ...Object.values(physics).filter((room) => typeof room === 'object'),
   underpond.figures,
-  underpond.text,
   section,
   physics,
   underpond,

@@ -5,9 +5,9 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
 import { figureSvg, riskDepthFigure, whichWaterFigure } from '../../lib/figures/index.js';
-import { headlineOf } from '../../lib/page/headline.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { headlineOf } from '../../lib/text/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 import { PROJECT } from '../notebook/notebooks.js';
 

@@ -7,8 +7,8 @@ import {
   howDeepFigure,
   whichWaterFigure,
   yearFigure,
-  yearWords,
 } from '../../lib/figures/index.js';
+import { yearWords } from '../../lib/text/yearWords.js';
 import { parseQuantity } from '../../lib/units/index.js';
 import { itInChromium } from '../chromium.js';
 import { labelFaults } from '../page/labels.js';

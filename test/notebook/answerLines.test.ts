@@ -1,10 +1,11 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Result } from '../../lib/contract/index.js';
 import { assess } from '../../lib/decision/index.js';
-import { answerLines, fitted } from '../../lib/notebook/answerLines.js';
+import { fitted } from '../../lib/notebook/fitted.js';
 import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyFrom } from '../../lib/survey/index.js';
+import { answerLines } from '../../lib/text/answerLines.js';
 import { demoFiles, surveyOf } from '../folder.js';
 
 const answerOf = (survey: ReturnType<typeof surveyFrom>) =>

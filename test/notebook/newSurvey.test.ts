@@ -6,10 +6,10 @@ import { assess } from '../../lib/decision/index.js';
 import { fieldSheetHtml } from '../../lib/notebook/fieldSheet.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
 import { newSurvey } from '../../lib/notebook/surveyFolder.js';
-import { CAUTIONS } from '../../lib/page/cautions.js';
 import { recommend } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { SurveyError, type Warning } from '../../lib/survey/index.js';
+import { CAUTIONS } from '../../lib/text/cautions.js';
 import { itInChromium } from '../chromium.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 

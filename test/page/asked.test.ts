@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../../lib/contract/index.js';
-import { doubtWords, spotWords, wishWords } from '../../lib/page/asked.js';
 import { pageHtml } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
+import { doubtWords, spotWords, wishWords } from '../../lib/text/asked.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf } from './demoPage.js';
 

@@ -1,10 +1,11 @@
 /** A page recomputed from its print alone: every number below is read from the page's text, none from the code. */
 import { describe, expect, it, vi } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
-import { pageHtml, upliftLine } from '../../lib/page/index.js';
+import { pageHtml } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { workedSheet } from '../../lib/report/workedSheet.js';
 import { siteModel } from '../../lib/site/index.js';
+import { upliftLine } from '../../lib/text/upliftLine.js';
 import { parseQuantity } from '../../lib/units/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 

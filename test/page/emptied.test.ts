@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
-import { answerLines } from '../../lib/notebook/answerLines.js';
-import { verdictWords } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { answerLines } from '../../lib/text/answerLines.js';
 import { monthWords } from '../../lib/text/index.js';
+import { verdictWords } from '../../lib/text/verdictWords.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
 

@@ -1,8 +1,9 @@
 /** What is held in the hand: the card, and the answer of the day. */
 import { describe, expect, it } from 'vitest';
-import { pondCardHtml, todayWords } from '../../lib/page/index.js';
-import { loweringYear } from '../../lib/page/lowering.js';
+import { loweringYear } from '../../lib/contract/index.js';
+import { pondCardHtml } from '../../lib/page/index.js';
 import { lowerToday } from '../../lib/report/index.js';
+import { todayWords } from '../../lib/text/todayWords.js';
 import { itInChromium } from '../chromium.js';
 import { invented } from '../figures/report.js';
 import { briefDemo, surveyOf } from '../folder.js';

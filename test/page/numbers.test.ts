@@ -1,20 +1,17 @@
 /** The page, result.json and the notebook's words say the same numbers, to the last shown digit. */
 import { evaluate } from 'mathjs';
 import { describe, expect, it, vi } from 'vitest';
-import {
-  ADVICE_NAMES,
-  optionTable,
-  quantityTable,
-  riskDepthFigure,
-  waterMonthTable,
-} from '../../lib/figures/index.js';
+import { optionTable, quantityTable, riskDepthFigure, waterMonthTable } from '../../lib/figures/index.js';
 import { toldTried } from '../../lib/page/comparedTried.js';
 import { holder } from '../../lib/page/heldMeasures.js';
-import { changesText, upliftLine, verdictWords } from '../../lib/page/index.js';
+import { changesText } from '../../lib/page/index.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
 import { stepNumber } from '../../lib/page/workedSection.js';
 import { reportOf, resultOf, workedSheet } from '../../lib/report/index.js';
 import { chanceText, isUpkeep, orderText, yearlyText } from '../../lib/text/index.js';
+import { ADVICE_NAMES } from '../../lib/text/terms.js';
+import { upliftLine } from '../../lib/text/upliftLine.js';
+import { verdictWords } from '../../lib/text/verdictWords.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf, demoPage } from './demoPage.js';

@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../../lib/contract/index.js';
-import { type PageOptions, pageHtml, upliftLine, verdictWords, waterYearCsv } from '../../lib/page/index.js';
+import { type PageOptions, pageHtml, waterYearCsv } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
+import { upliftLine } from '../../lib/text/upliftLine.js';
+import { verdictWords } from '../../lib/text/verdictWords.js';
 import { invented, inventedByMonth } from '../figures/report.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';

@@ -1,7 +1,8 @@
 /** What the page says of the pond's own year is what result.json says. */
 import { describe, expect, test } from 'vitest';
 import type { Report } from '../../lib/contract/index.js';
-import { pondYear, pondYearWords } from '../../lib/page/pondYear.js';
+import { pondYear } from '../../lib/page/pondYear.js';
+import { pondYearWords } from '../../lib/text/pondYearWords.js';
 import { invented } from '../figures/report.js';
 
 const band = (p10: number, p50: number, p90: number) => ({ p10, p50, p90 });

@@ -1,8 +1,10 @@
 /** Design situations: against the rest of the answer, against levels counted again, and in the order that physics gives. */
 import { describe, expect, test } from 'vitest';
-import { monthsToEmpty } from '../../lib/decision/index.js';
+
+import { monthsToEmpty } from '../../lib/contract/index.js';
 import { assess, parseSurvey, type Result, reportOf, type Situation, siteModel } from '../../lib/index.js';
-import { answerLines } from '../../lib/notebook/answerLines.js';
+
+import { answerLines } from '../../lib/text/answerLines.js';
 import { generatedGarden } from '../guard/generate.js';
 
 // 62: no depth worth digging, though a slab would keep the liner down.

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
-import { possibleOption } from '../../lib/contract/index.js';
+import { loweringYear, possibleOption } from '../../lib/contract/index.js';
 import { judge } from '../../lib/decision/index.js';
 import { optionsOf } from '../../lib/options/index.js';
-import { loweringYear } from '../../lib/page/lowering.js';
 import { carryingOf, chanceOf, chancesOf, verdictAt } from '../../lib/reliability/index.js';
 
 import { recommend, reportOf, resultOf } from '../../lib/report/index.js';

@@ -1,6 +1,7 @@
 /** Holes and the layers in them. */
 import type { VNode } from 'preact';
-import { CAUTIONS } from '../../page/cautions.js';
+
+import { CAUTIONS } from '../../text/cautions.js';
 import { type FormRow, textOf, withCell, withoutRows } from '../answers.js';
 import { holeName, holesIn, newHoleName, renamedHole, withLayer } from '../holes.js';
 import { LAYER_QUESTIONS } from '../layerQuestions.js';

@@ -1,9 +1,12 @@
 import type { Report, Situation } from '../contract/index.js';
+import { hoursEmpty, isDoneOtherwise, liftsEvenFull, monthWaters } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { liftsEvenFull } from './evenFull.js';
-import { doneWords, hoursEmpty, isDoneOtherwise, spareWords } from './waterPanels.js';
-import { monthName, sentence, WHY_WORDS } from './words.js';
-import { type MonthStrip, monthStrips, monthWaters, onlyWords } from './yearMonths.js';
+import { doneWords } from './doneWords.js';
+import { type MonthStrip, monthStrips } from './monthStrips.js';
+import { monthName } from './monthWords.js';
+import { sentence } from './sentence.js';
+import { onlyWords, spareWords } from './situationWords.js';
+import { WHY_WORDS } from './terms.js';
 
 /** Nobody levels closer, m. */
 const LEVEL = 0.005;

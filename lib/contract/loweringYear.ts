@@ -1,13 +1,13 @@
 /** How low the pond may be let, month by month, as it is told on the card and the page; from the design situations. */
 
-import type { Report, Situation } from '../contract/index.js';
-import { liftsEvenFull } from '../figures/evenFull.js';
-import { decidingRows } from '../figures/situationTables.js';
-import { hoursEmpty, timeWords, verdictOf } from '../figures/waterPanels.js';
-import { formatGap, type UnitSystem } from '../units/index.js';
+import { decidingRows } from './decidingRows.js';
+import { holdingOf, hoursEmpty } from './holding.js';
+import { liftsEvenFull } from './liftsEvenFull.js';
+import type { Report } from './report.js';
+import type { Situation } from './situation.js';
 
 /** A month of a column of the card. */
-export interface Lowering {
+export interface MonthLowering {
   /** 1–12 */
   month: number;
   /** m below full; null: to the floor */
@@ -20,8 +20,8 @@ export interface Lowering {
 
 /** How low, by month: with the drain working or none needed, and with it blocked; absent where there is no drain. */
 export interface LoweringYear {
-  works: Lowering[];
-  blocked?: Lowering[];
+  works: MonthLowering[];
+  blocked?: MonthLowering[];
 }
 
 /**
@@ -37,7 +37,7 @@ export function loweringYear(report: Report): LoweringYear {
     return rows
       .filter((row) => row.situation === situation && row.month !== null)
       .map((row) => {
-        const hours = verdictOf(row) === 'briefly' ? hoursEmpty(row, report) : null;
+        const hours = holdingOf(row) === 'briefly' ? hoursEmpty(row, report) : null;
         return { ...loweringOf(row, full, lifts), ...(hours === null ? {} : { hours }) };
       });
   };
@@ -45,32 +45,15 @@ export function loweringYear(report: Report): LoweringYear {
   return { works: yearOf('emptied', 'drawn-down'), ...(blocked.length > 0 ? { blocked } : {}) };
 }
 
-function loweringOf({ month, lowest_level_m, why }: Situation, full: number, lifts: number[]): Lowering {
-  const at = (below: number | null, says: Lowering['says']): Lowering => ({ month: month!, below, says });
+function loweringOf({ month, lowest_level_m, why }: Situation, full: number, lifts: number[]): MonthLowering {
+  const at = (below: number | null, says: MonthLowering['says']): MonthLowering => ({
+    month: month!,
+    below,
+    says,
+  });
   if (lowest_level_m === null) return at(null, 'empty');
   const below = Math.max(0, Math.floor((full - lowest_level_m) * 100 + 1e-9) / 100);
   if (why === 'briefly') return at(below, 'briefly');
   if (below > 0) return at(below, 'down');
   return at(0, lifts.includes(month!) ? 'not-even-full' : 'keep-full');
-}
-
-/**
- * A month of the card in words.
- * @param days - that it stands empty as planned
- */
-export function loweringWords({ below, says, hours }: Lowering, days: number, units: UnitSystem): string {
-  const empty = timeWords(hours ?? 24 * days);
-  const down = below === null || below === 0 ? '' : `${formatGap(below, units, 'down')} below full`;
-  switch (says) {
-    case 'empty':
-      return hours === undefined ? 'may be emptied' : `may be emptied for ${empty} at most`;
-    case 'briefly':
-      return `empty for ${empty} at most; else ${down || 'full'}`;
-    case 'down':
-      return down;
-    case 'keep-full':
-      return 'keep full';
-    case 'not-even-full':
-      return 'not safe even full';
-  }
 }

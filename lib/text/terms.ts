@@ -9,7 +9,7 @@ import type {
   TippingPoint,
   Water,
 } from '../contract/index.js';
-import { LINK_NAMES, monthWords } from '../text/index.js';
+import { sentence } from './sentence.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {
@@ -140,59 +140,10 @@ export function ruleWords(code: string): string {
 }
 
 /**
- * A link of the drain, from bed to outlet.
- * @param link - as the design names it
- * @returns a few words
- */
-export function linkWords(link: string): string {
-  return LINK_NAMES[link] ?? link;
-}
-
-/**
- * Name of a month in English.
- * @param month - 1–12
- * @returns such as `March`
- */
-export function monthName(month: number): string {
-  return monthWords([month]);
-}
-
-/**
- * First three letters of a month in English, for axes and table columns.
- * @param month - 1–12
- * @returns such as `Mar`
- */
-export function monthShort(month: number): string {
-  return monthName(month).slice(0, 3);
-}
-
-/**
- * Items joined for reading: `a, b and c`.
- * @param items - in their order
- * @returns text
- * @example
- * ```ts
- * listText(['clay', 'gravel', 'peat']); // 'clay, gravel and peat'
- * ```
- */
-export function listText(items: string[]): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-}
-
-/**
  * What the answer turns to.
  * @param point - where it turns
  * @returns the advice, and whether it is bound to months
  */
 export function turnWords({ to, emptying_ruled }: Pick<TippingPoint, 'to' | 'emptying_ruled'>): string {
   return `${ADVICE_NAMES[to]}${emptying_ruled ? ', emptied in some months only' : ''}`;
-}
-
-/**
- * First letter large.
- * @param text - any
- * @returns the same, begun large
- */
-export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,8 +1,8 @@
 /** What to measure next, in sentences for the page and the end of every notebook. */
 
 import { LEAST_CHANCE, type Recommendation, type Report } from '../contract/index.js';
-import { monthName } from '../figures/words.js';
-import { chanceText } from '../text/say.js';
+import { monthName } from './monthWords.js';
+import { chanceText } from './say.js';
 
 /** A measurement with its place, its month and what it may do to the answer; no capital, no stop. */
 export function measurementWords({

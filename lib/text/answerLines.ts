@@ -1,13 +1,19 @@
-/** The answer in six short lines, for a terminal. */
+/** The answer in five short lines, for a terminal. */
 
-import { advisedOption, isDug, type PossibleOption, possibleOption, type Result } from '../contract/index.js';
-import { monthsFree, monthsToEmpty } from '../decision/index.js';
-import { adviceWords, GOVERNS_WORDS, monthName } from '../figures/words.js';
-import { changeWords } from '../text/changeWords.js';
-import { monthWords } from '../text/index.js';
-import { chanceText } from '../text/say.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
-
+import {
+  advisedOption,
+  isDug,
+  monthsFree,
+  monthsToEmpty,
+  type PossibleOption,
+  possibleOption,
+  type Result,
+} from '../contract/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
+import { changeWords } from './changeWords.js';
+import { monthName, monthWords } from './monthWords.js';
+import { chanceText } from './say.js';
+import { adviceWords, GOVERNS_WORDS } from './terms.js';
 /**
  * Five lines of what to do, what stands against it, the pond full and emptied, and what to find out next; whoever calls
  * adds the sixth, where the rest is.
@@ -54,26 +60,4 @@ function fullLine({ full }: PossibleOption, units: UnitSystem): string {
 function emptiedLine(free: number[]): string {
   if (free.length === 12) return 'in any month';
   return free.length === 0 ? 'in no month' : `in ${monthWords(free)} only`;
-}
-
-/** Room for the words that stand before every line, and as much again. */
-const NARROWEST = 24;
-
-/**
- * Breaks lines at spaces so that they fit, further lines set in.
- * @param columns characters of the terminal; on fewer than 24 they run over
- */
-export function fitted(lines: readonly string[], columns: number): string[] {
-  const width = Math.max(columns, NARROWEST);
-  return lines.flatMap((line) => {
-    const parts: string[] = [];
-    let rest = line;
-    while (rest.length > width) {
-      const at = rest.lastIndexOf(' ', width);
-      const end = at > 11 ? at : width;
-      parts.push(rest.slice(0, end));
-      rest = `${' '.repeat(11)}${rest.slice(end).trimStart()}`;
-    }
-    return [...parts, rest];
-  });
 }

@@ -1,8 +1,9 @@
 /** The wish, the spot and the doubt in a gardener's words. */
 
 import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../contract/index.js';
-import { ADVICE_NAMES, listText } from '../figures/words.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { listText } from './sentence.js';
+import { ADVICE_NAMES } from './terms.js';
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
@@ -75,4 +76,14 @@ export function spotWords({ result }: Report, units: UnitSystem): string[] {
     ({ spot, option, depth_m, water_depth_m, spread_m, reason }) =>
       `${spot}: ${ADVICE_NAMES[option].toLowerCase()}${depth_m > 0 ? `, ${size(depth_m)} deep` : ''}. Water ${size(water_depth_m)} below the ground when it was read, give or take ${size(spread_m)}; ${reason}.`,
   );
+}
+
+/**
+ * The wish, as a question.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns a question
+ */
+export function wishQuestion({ pond }: Report, units: UnitSystem): string {
+  return `May I dig ${formatQuantity(pond.depth_m, 'length', units)} deep, as wished?`;
 }

@@ -1,4 +1,4 @@
-import type { Situation } from '../contract/index.js';
+import type { Situation } from './situation.js';
 
 /**
  * Months in which no level of the pond is safe: the level to keep lies above the full one, and the pond as it is kept

@@ -1,5 +1,8 @@
 /** Amounts as they are carried by hand. Sizes are common practice and stand beside every amount. */
+import type { SiteDrain } from '../contract/index.js';
+import { SECONDS_PER_DAY } from '../formula/constants.js';
 import type { UnitSystem } from '../units/index.js';
+import { drainWords } from './drainWords.js';
 
 interface Measure {
   /** m³ that it is filled to */
@@ -60,4 +63,33 @@ export function bulkWords(volume: number, sold: boolean, units: UnitSystem): str
 export function bucketWords(volume: number, units: UnitSystem): string {
   const { bucket } = MEASURES[units];
   return volume < bucket.holds / 2 ? 'less than half a bucket' : `${count(volume, bucket)} of ${bucket.size}`;
+}
+
+/**
+ * What comes on top of the amounts where no drain is built.
+ * @param units - how numbers are written
+ * @returns sentences
+ */
+export function linerNote(units: UnitSystem): string {
+  return `${measureSizes(units)} The liner and the fleece under it come on top: lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`;
+}
+
+/**
+ * What the amounts of a drain hold.
+ * @param units - how numbers are written
+ * @returns sentences
+ */
+export function amountsNote(units: UnitSystem): string {
+  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell.`;
+}
+
+/**
+ * What a drain carries a day when the water stands high, in buckets, and what a hole in the liner adds.
+ * @param drain - as designed
+ * @param units - how numbers are written
+ * @returns sentences
+ */
+export function dayWords(drain: SiteDrain, units: UnitSystem): string {
+  const day = bucketWords(drain.inflow.clay * SECONDS_PER_DAY, units);
+  return `When the water stands high, ${day} a day come from the clay. ${drainWords(drain, units).leak}`;
 }

@@ -1,13 +1,13 @@
 /** The year month by month, as data of the figure: water, looks, and what may be done. */
-import type { Report, Situation } from '../contract/index.js';
-import { LEVEL_RIM } from '../site/index.js';
+import type { Holding, Report, Situation } from '../contract/index.js';
+import { holdingOf, hoursEmpty, isDoneOtherwise } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
-import type { Verdict } from './drawing.js';
-import { brieflyWords, doneWords, hoursEmpty, isDoneOtherwise, timeWords, verdictOf } from './waterPanels.js';
+import { doneWords } from './doneWords.js';
+import { timeWords } from './situationWords.js';
 
 /** What may be done in a month. */
 export interface MonthCell {
-  verdict: Verdict;
+  verdict: Holding;
   /** a word or two in its cell */
   word: string;
   /** the floor of the hole, where that is what is told */
@@ -22,45 +22,6 @@ export interface MonthStrip {
   /** over a narrow column */
   head: [string, string];
   cells: MonthCell[];
-}
-
-/** Highest water of a month, m above the datum. */
-export interface MonthWater {
-  low_m: number;
-  middle_m: number;
-  high_m: number;
-  /** middle year; null where there is none */
-  uphill_m: number | null;
-  ring_m: number | null;
-}
-
-/** A look into a hole; `at` counts months from the start of January. */
-export interface MonthLook {
-  at: number;
-  level_m: number;
-  says: 'level' | 'below' | 'above';
-}
-
-/** A day's length in months, for a look's place. */
-const DAYS = 31;
-
-/** The highest water of each month. */
-export function monthWaters({ result, pond }: Report): MonthWater[] {
-  return result.water.by_month.map(({ table_depth_m, uphill_depth_m, tub_level_m }) => ({
-    low_m: -table_depth_m.p90,
-    middle_m: -table_depth_m.p50,
-    high_m: -table_depth_m.p10,
-    uphill_m: pond.high_rim_m > LEVEL_RIM && uphill_depth_m ? -uphill_depth_m.p50 : null,
-    ring_m: pond.ring_width_m > 0 && tub_level_m ? tub_level_m.p50 : null,
-  }));
-}
-
-/** Looks of all years laid over one. */
-export function monthLooks({ dips }: Report): MonthLook[] {
-  return dips.map(({ date, depth_m, says }) => {
-    const [, month, day] = date.split('-').map(Number);
-    return { at: month! - 1 + (day! - 0.5) / DAYS, level_m: -depth_m, says };
-  });
 }
 
 /**
@@ -108,7 +69,7 @@ export function monthStrips(report: Report, units: UnitSystem): MonthStrip[] {
 function emptyCells(rows: Situation[], report: Report): MonthCell[] {
   return rows.map((row) => {
     const hours = hoursEmpty(row, report);
-    const verdict = verdictOf(row);
+    const verdict = holdingOf(row);
     const word =
       verdict === 'fails'
         ? 'no'
@@ -166,9 +127,4 @@ export function dryChance(digging: Report['digging'], depth: number, month: numb
   if (!digging) return null;
   const at = digging.depths.findIndex((each) => each >= depth - 1e-6);
   return digging.dry[at < 0 ? digging.depths.length - 1 : at]?.[month] ?? null;
-}
-
-/** How long only, within a sentence. */
-export function onlyWords(hours: number | null): string {
-  return brieflyWords(hours).toLowerCase();
 }

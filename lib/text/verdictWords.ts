@@ -5,19 +5,21 @@ import {
   type DrainResult,
   type Instead,
   isDug,
+  monthsFree,
+  monthsToEmpty,
   type PossibleOption,
   possibleOption,
   type Report,
   type Result,
   type Water,
 } from '../contract/index.js';
-import { monthsFree, monthsToEmpty } from '../decision/index.js';
-import { ADVICE_NAMES, adviceWords, listText, monthName, sentence } from '../figures/words.js';
 import { LEVEL_RIM } from '../site/index.js';
-import { changeWords } from '../text/changeWords.js';
-import { monthWords } from '../text/index.js';
-import { chanceText, WITH_OPTION } from '../text/say.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { changeWords } from './changeWords.js';
+import { monthName, monthWords } from './monthWords.js';
+import { chanceText, WITH_OPTION } from './say.js';
+import { listText, sentence } from './sentence.js';
+import { ADVICE_NAMES, adviceWords } from './terms.js';
 
 /** The verdicts in sentences. */
 export interface VerdictWords {

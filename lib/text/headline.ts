@@ -4,22 +4,24 @@ import {
   advisedOption,
   BEFORE_DIGGING,
   type DepthCurve,
+  decidingRows,
   type Governs,
+  monthsPlanned,
+  monthsToEmpty,
   type OptionName,
   possibleOption,
   type Report,
   type Situation,
 } from '../contract/index.js';
-import { monthsToEmpty } from '../decision/index.js';
-import { decidingRows } from '../figures/situationTables.js';
-import { monthsPlanned } from '../figures/waterPanels.js';
-import { monthName, WHY_WORDS } from '../figures/words.js';
-import { changeWords } from '../text/changeWords.js';
-import { emptiedWords } from '../text/index.js';
-import { oftenText, orderText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import { changeWords } from './changeWords.js';
+import { emptiedWords } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
-import { insteadWords } from './verdict.js';
+import { monthName } from './monthWords.js';
+import { oftenText, orderText } from './say.js';
+import { WHY_WORDS } from './terms.js';
+
+import { insteadWords } from './verdictWords.js';
 
 /** The first screen. */
 export interface Headline {

@@ -1,4 +1,5 @@
 /** How deep with what: a row of the figure, as data. */
+
 import {
   advisedOption,
   BEFORE_DIGGING,
@@ -9,11 +10,14 @@ import {
   type Report,
   type Situation,
 } from '../contract/index.js';
-import { changeWords, emptiedWords } from '../text/index.js';
-import { isUpkeep, oftenText } from '../text/say.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
-import { obstacleWords } from './obstacleWords.js';
-import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS, listText } from './words.js';
+import { beforeDiggingWords } from './beforeDigging.js';
+import { changeWords } from './changeWords.js';
+import { emptiedWords } from './emptiedWords.js';
+import { isUpkeep, oftenText } from './say.js';
+import { listText } from './sentence.js';
+import { shortObstacle } from './shortObstacle.js';
+import { ADVICE_NAMES, adviceWords, GOVERNS_WORDS } from './terms.js';
 
 /** An option and how deep it goes. */
 export interface DepthRow {
@@ -38,9 +42,10 @@ export interface DepthRow {
  * Rows of the figure: what is recommended, what can be had by how deep it goes, what cannot be had.
  * @param report what was computed
  * @param units system of the numbers
+ * @param fits - whether the reason of what cannot be had has room
  * @returns a row an option
  */
-export function depthRows(report: Report, units: UnitSystem): DepthRow[] {
+export function depthRows(report: Report, units: UnitSystem, fits: (words: string) => boolean): DepthRow[] {
   const { options, recommendation } = report.result;
   const advised = BEFORE_DIGGING.includes(recommendation.option)
     ? undefined
@@ -50,11 +55,11 @@ export function depthRows(report: Report, units: UnitSystem): DepthRow[] {
   return [...options]
     .sort((a, b) => order(a) - order(b))
     .map((option) =>
-      option.possible ? rowOf(option, report, units, option.option === advised) : barredRow(option),
+      option.possible ? rowOf(option, report, units, option.option === advised) : barredRow(option, fits),
     );
 }
 
-function barredRow(option: OptionResult): DepthRow {
+function barredRow(option: OptionResult, fits: (words: string) => boolean): DepthRow {
   return {
     option: option.option,
     name: ADVICE_NAMES[option.option],
@@ -62,7 +67,7 @@ function barredRow(option: OptionResult): DepthRow {
     safe_m: null,
     endless: false,
     edge: '',
-    told: obstacleWords(option),
+    told: shortObstacle(option, fits),
     chance: '',
     chance_note: '',
   };
@@ -173,4 +178,17 @@ function chanceAt(option: OptionName, depth: number, { curves, pond }: Report): 
 /** How often a dig fails. */
 function digsWords(chance: number): string {
   return oftenText(chance).replace('year', 'dig');
+}
+
+/** What how deep an option goes shows, for whoever does not see it. */
+export function depthRowsAlt(rows: DepthRow[], report: Report, units: UnitSystem): string {
+  const told = rows.map((row) => {
+    if (row.safe_m === null) return `${row.name}: cannot be had, ${row.told}.`;
+    const deep = row.endless ? '' : row.safe_m > 0 ? `safe to ${row.edge}, ` : '';
+    const first = row.advised_m !== null ? ' (recommended)' : '';
+    return `${row.name}${first}: ${deep}${row.told}; it fails: ${row.chance}${row.chance_note ? ` ${row.chance_note}` : ''}.`;
+  });
+  const { option } = report.result.recommendation;
+  const before = beforeDiggingWords(report);
+  return `How deep with what? Wished: ${formatQuantity(report.pond.depth_m, 'length', units)}; advised: ${ADVICE_NAMES[option].toLowerCase()}. ${before ? `${before} ` : ''}${told.join(' ')}`;
 }

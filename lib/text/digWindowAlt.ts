@@ -1,0 +1,22 @@
+import type { DigWindow } from '../site/digWindow.js';
+import { formatQuantity, type UnitSystem } from '../units/display.js';
+import { monthName, monthWords } from './monthWords.js';
+import { chanceText } from './say.js';
+import { listText } from './sentence.js';
+/** What the digging window shows, for whoever does not see it. */
+export function digWindowAlt(window: DigWindow, nearest: number, units: UnitSystem): string {
+  const { depths, months, pumped } = window;
+  const when = months.map(({ chance, at }) => {
+    const of = at[nearest]!;
+    return `with a chance of ${chanceText(chance)} or more in ${of.length === 0 ? 'no month' : of.length === 12 ? 'every month' : monthWords(of)}`;
+  });
+  const middle = pumped.p50[nearest]!;
+  const worst = middle.indexOf(Math.max(...middle));
+  const flow = (q: number) => formatQuantity(q, 'flow', units);
+  return (
+    `Months and depths in which the floor of the dig stays dry. At ${formatQuantity(depths[nearest]!, 'length', units)}, ` +
+    `the nearest to the depth wished (outlined), it is dry ${listText(when)}. ` +
+    `Most is to be pumped in ${monthName(worst + 1)}: ${flow(middle[worst]!)}, ` +
+    `in one dig of ten more than ${flow(pumped.p90[nearest]![worst]!)}; rain into the hole comes on top.`
+  );
+}

@@ -1,0 +1,60 @@
+import type { MonthLowering, Result } from '../contract/index.js';
+import { formatGap, type UnitSystem } from '../units/display.js';
+import { timeWords } from './situationWords.js';
+/**
+ * A month of the card in words.
+ * @param days - that it stands empty as planned
+ */
+export function lowerWords({ below, says, hours }: MonthLowering, days: number, units: UnitSystem): string {
+  const empty = timeWords(hours ?? 24 * days);
+  const down = below === null || below === 0 ? '' : `${formatGap(below, units, 'down')} below full`;
+  switch (says) {
+    case 'empty':
+      return hours === undefined ? 'may be emptied' : `may be emptied for ${empty} at most`;
+    case 'briefly':
+      return `empty for ${empty} at most; else ${down || 'full'}`;
+    case 'down':
+      return down;
+    case 'keep-full':
+      return 'keep full';
+    case 'not-even-full':
+      return 'not safe even full';
+  }
+}
+
+/**
+ * Title of the card.
+ * @param name - of the survey
+ * @returns a question
+ */
+export function cardTitle(name: string): string {
+  return `${name}: how low may the pond go?`;
+}
+
+/**
+ * What the card holds for.
+ * @param result - with the digest of its survey
+ * @returns sentences
+ */
+export function cardFoot({ survey, situations }: Pick<Result, 'survey' | 'situations'>): string {
+  return `For this survey only (${survey.sha256.slice(0, 12)}), ${situations.some(({ of }) => of === 'recommended') ? 'built as recommended' : 'with nothing built'}. Local codes decide.`;
+}
+
+/**
+ * What is read before the pond is lowered.
+ * @param margin - kept above the water in the pipe, m
+ * @param units - how numbers are written
+ * @returns sentences
+ */
+export function keepAbove(margin: number, units: UnitSystem): string {
+  return `Read the dip pipe first. While water stands in it above the floor, keep the pond ${formatGap(margin, units, 'up')} above that water.`;
+}
+
+/**
+ * What is done where no level is safe.
+ * @param drained - a drain may be blocked
+ * @returns a sentence
+ */
+export function notEvenFull(drained: boolean): string {
+  return `Not safe even full: fill it to the brim${drained ? ', get the drain going the same day,' : ''} and ask for help.`;
+}

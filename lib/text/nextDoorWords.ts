@@ -1,0 +1,120 @@
+/** What changes for you next door, in sentences: where water comes out, how much, and what to look for. */
+
+import type { NextDoor, Report } from '../contract/index.js';
+import { NOTICEABLE } from '../drain/neighbours.js';
+import { formatQuantity, type UnitSystem } from '../units/display.js';
+import { bucketWords, rainText } from './handy.js';
+import { listText } from './sentence.js';
+export function nextDoorExit({ exit, boundary_m, overflow }: NextDoor, units: UnitSystem): string {
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const boundary =
+    boundary_m === null
+      ? 'The survey has no point on the boundary, so no distance to it can be given: tape it before the works are agreed.'
+      : `From the pond's edge to the boundary it is ${size(boundary_m)}.`;
+  const over =
+    overflow === 'away'
+      ? 'What the full pond runs over with is led away by its overflow: ask to be shown where that ends.'
+      : 'What runs over the brim leaves at the lowest ground of the rim, as before.';
+  const from =
+    exit.kind === 'brim'
+      ? overflow === 'away'
+        ? `No drain leads water away from under the pond. ${over}`
+        : 'No pipe leads water away. When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
+      : exit.kind === 'outlet'
+        ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${exit.level_m === null ? '' : `, at ${formatQuantity(exit.level_m, 'level', units)} from the lowest ground at the rim`}. ${over}`
+        : `The drain's water is pumped to ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond. ${over}`;
+  const way =
+    exit.kind === 'brim' || exit.to_boundary_m === null
+      ? ''
+      : ` From there to the boundary it is ${size(exit.to_boundary_m)}.`;
+  return `${from}${way} ${boundary}`;
+}
+
+export function nextDoorFlow({ exit, storm }: NextDoor, units: UnitSystem): string {
+  const more = (storm.brim + storm.drain - storm.before) * storm.seconds;
+  const change =
+    more > 0
+      ? `In the storm that is ${formatQuantity(more, 'volume', units)} more than before: a full pond holds back nothing. Keep the brim low on your own side, or spread the overflow over grass.`
+      : `In the storm that is ${formatQuantity(-more, 'volume', units)} less than before.`;
+  const drain =
+    exit.kind === 'brim'
+      ? ''
+      : " The drain's water is not new water: it seeped away over the slope before, and now comes to one point. It is given for the highest water of one year in ten, with the high end of the estimates beside it; most days bring less, dry weeks none. A hole in the liner adds to it.";
+  return `${change}${drain}`;
+}
+
+export function nextDoorGround({ next_door: { lowered, felt_m, exit } }: Report, units: UnitSystem): string {
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  if (exit.kind === 'brim')
+    return 'Your ground gets neither wetter nor drier from below: the liner keeps the pond in, and nothing draws the water down.';
+  const reach =
+    felt_m <= 0
+      ? 'The drain does not lower the water in the ground.'
+      : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Beyond ${size(felt_m)} from the pond nobody could tell it from the weather (${size(NOTICEABLE)} at the permeable end of the estimates).`;
+  const places = lowered.map(
+    ({ name, distance_m, likely_m, most_m, words }) =>
+      `${name}, ${size(distance_m)} away: lower by about ${size(likely_m)} (${size(most_m)} at the permeable end of the estimates): ${words}`,
+  );
+  return `${reach}${places.length > 0 ? ` ${places.join('. ')}.` : ''}`;
+}
+
+export function nextDoorTroubles({ next_door: { exit }, outlet, result }: Report): string[] {
+  const brim =
+    'The outlet of the overflow is blocked by leaves: water leaves over the next lowest rim instead. Clear it in autumn.';
+  if (exit.kind === 'brim')
+    return [
+      brim,
+      'A torn liner: the pond falls to the level of the water in the ground around it; no more water reaches you than the pond holds.',
+    ];
+  const flood =
+    exit.kind === 'outlet'
+      ? [
+          `The ${outlet?.flood_m == null ? 'receiving water' : 'ditch'} in flood: the flap closes, the drain waits, and nothing extra comes out until the flood is over.`,
+        ]
+      : [
+          'The power fails: the pump stops and nothing comes out; water stands under the liner, and the pond is kept full until the pump runs again.',
+        ];
+  return [
+    `The pipe blocks: nothing comes out any more; the water stands in the bed under the liner, and the ground beside it goes back to what it was before.`,
+    ...flood,
+    `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; stop it by topping nothing up and finding the hole.`,
+    brim,
+  ];
+}
+
+export function nextDoorSigns({ next_door: { exit } }: Report): string[] {
+  return [
+    'Ground that stays wet at the fence a week after rain, where it did not before.',
+    ...(exit.kind === 'brim'
+      ? []
+      : [
+          `Water running at ${exit.name} in a dry week: the liner leaks.`,
+          'Cloudy water or mud at the mouth: the filter fails and soil is being washed out.',
+          'Rust-coloured slime at the mouth: iron in the water; it can close the pipe.',
+          'Bare or washed-out earth below the mouth: the flow needs flat stones to spread it.',
+        ]),
+    `Cracks in walls or paving that open in summer${exit.kind === 'brim' ? '' : ' after the drain was laid'}: ${listText(['measure them', 'date them', 'tell the owner'])}.`,
+  ];
+}
+
+/** That the rim is raised; empty where it is not. */
+export function nextDoorRim({ result: { recommendation } }: Report, units: UnitSystem): string {
+  return recommendation.raise_m > 0
+    ? `The rim is raised by ${formatQuantity(recommendation.raise_m, 'length', units)}: the old ground beside it stays open as the way for water.`
+    : '';
+}
+
+/** A volume, and what it is in buckets. */
+export function inBuckets(volume: number, units: UnitSystem): string {
+  return `${formatQuantity(volume, 'volume', units)} (${bucketWords(volume, units)})`;
+}
+
+/** An amount with the high end of its estimates. */
+export function highEnd(amount: string, high: string): string {
+  return `${amount}; high end ${high}`;
+}
+
+/** The storm that is reckoned with. */
+export function stormWords({ rain_m, seconds, named }: NextDoor['storm'], units: UnitSystem): string {
+  return `storm of ${rainText(rain_m, units)} in ${formatQuantity(seconds, 'time', units)}${named ? '' : ' (assumed)'}`;
+}

@@ -1,0 +1,47 @@
+import type { Report } from '../contract/index.js';
+import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/display.js';
+import { monthName } from './monthWords.js';
+/**
+ * How far the pond may be lowered by the last look into the dip pipe, and by the month, in sentences.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns text
+ */
+export function todayWords({ lower_today: look, pond, result }: Report, units: UnitSystem): string {
+  const level = (value: number) => formatQuantity(value, 'level', units);
+  const lowest = (value: number) => formatBound(value, 'level', units, 'up');
+  const full = pond.full_level_m + result.recommendation.raise_m;
+  const below = (lowest: number) =>
+    lowest >= full
+      ? 'that is no lower than full: do not lower it'
+      : `${formatBound(full - lowest, 'length', units, 'down')} below full`;
+  const how =
+    'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and run the analysis again, or use the level of the month.';
+  if (!look)
+    return `Here is no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
+  const { date, month, water_m, dry, lowest_m, month_lowest_m } = look;
+  const seen = `On ${date} the dip pipe ${dry ? `was dry down to ${level(water_m)}` : `showed water at ${level(water_m)}`}.`;
+  const answer =
+    lowest_m === null
+      ? 'That day the pond could be emptied: stop and fill up when water shows above the floor in the pipe.'
+      : `That day the pond could be let down to ${lowest(lowest_m)}, ${below(lowest_m)}, and no further.`;
+  const usual =
+    month_lowest_m === null
+      ? `Without a reading it could be emptied in ${monthName(month)}.`
+      : `Without a reading the level for ${monthName(month)} is ${lowest(month_lowest_m)}, ${below(month_lowest_m)}.`;
+  return `${seen} ${answer} ${usual} ${how}`;
+}
+
+/**
+ * Whether the pond may be lowered by a reading.
+ * @param lowered - m below full; null: to the floor
+ * @param units - how numbers are written
+ * @returns sentences
+ */
+export function mayLower(lowered: number | null, units: UnitSystem): string {
+  if (lowered === null)
+    return 'Yes: it may be emptied. Read the pipe again every morning, and fill up when water shows in it above the floor.';
+  return lowered < 0.01
+    ? 'No: keep it full.'
+    : `Yes, but by no more than ${formatGap(lowered, units, 'down')} below full. Read the pipe again before you go on.`;
+}
