@@ -1,6 +1,7 @@
 export * from './advisedOption.js';
 export * from './chances.js';
 export * from './condition.js';
+export * from './designSheet.js';
 export * from './governs.js';
 export * from './inputs.js';
 export * from './lowerTodayFound.js';

@@ -1,4 +1,4 @@
-import type { LadderRung, Report, Situation } from '../contract/index.js';
+import { decidingSituations, type LadderRung, type Report, type Situation } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { oftenText } from '../text/say.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
@@ -59,8 +59,7 @@ function isDry({ ring_m, outside_m }: LadderRung): boolean {
 
 /** Rows of what is recommended, else of the wish with nothing done. */
 export function decidingRows({ result }: Report): Situation[] {
-  const advised = result.situations.filter(({ of }) => of === 'recommended');
-  return advised.length > 0 ? advised : result.situations.filter(({ of }) => of === 'no-drain');
+  return decidingSituations(result.situations);
 }
 
 /** One row a situation: the year's, else the month with the least in hand, of those allowed where there are such. */

@@ -5,18 +5,10 @@ import { ADVICE_NAMES } from '../figures/words.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { EUROCODE_7 } from '../uplift/index.js';
+import { handNumbers } from './handNumbers.js';
 import { paragraph, section } from './markup.js';
 
 const { lifts: LIFTS, holds: HOLDS } = EUROCODE_7.uplift;
-
-/** Length, unit weight and pressure of the line in either system; SI per unit. */
-const SYSTEMS: Record<
-  UnitSystem,
-  { m: number; length: string; weight: string; pa: number; pressure: string; digits: number }
-> = {
-  metric: { m: 1, length: 'm', weight: '9.81', pa: 1000, pressure: 'kPa', digits: 2 },
-  us: { m: 0.3048, length: 'ft', weight: '62.45', pa: 47.880259, pressure: 'lb/ft²', digits: 1 },
-};
 
 export function checkSection({ result }: Report, units: UnitSystem): string {
   return section(
@@ -27,7 +19,7 @@ export function checkSection({ result }: Report, units: UnitSystem): string {
     ),
     ...result.uplift_check.map((check) => paragraph(upliftLine(check, units), 'check')),
     paragraph(
-      'Levels count from the lowest natural ground at the rim. The liner is taken as weightless. The same figures stand in result.json under uplift_check, and step by step in the worked calculation.',
+      'Levels count from the lowest natural ground at the rim. The liner is taken as weightless. The same figures stand in result.json under uplift_check, and step by step in the worked calculation. Every design situation, by the rules of the country, stands in the sheet below.',
       'note',
     ),
   );
@@ -40,13 +32,7 @@ export function checkSection({ result }: Report, units: UnitSystem): string {
  * @returns one line
  */
 export function upliftLine(check: UpliftCheck, units: UnitSystem): string {
-  const { m, length, weight, pa, pressure, digits } = SYSTEMS[units];
-  const level = (value: number) => (value / m).toFixed(3).replace('-', '\u2212');
-  // What the printed levels make, so that the calculator shows the printed result.
-  const printed = (value: number) => Number((value / m).toFixed(3)) * m;
-  const between = (upper: number, lower: number) => UNIT_WEIGHT_OF_WATER * (printed(upper) - printed(lower));
-  const pressed = (value: number) => (value / pa).toFixed(digits);
-  const size = (value: number) => `${pressed(value)} ${pressure}`;
+  const { length, weight, level, between, pressed, size } = handNumbers(units);
   const bracket = (value: number) => (value < 0 ? `(${level(value)})` : level(value));
   const { high_m, pond_m, floor_m, ballast_m, lifting_pa, met, option } = check;
   const lifts = LIFTS * between(high_m, floor_m);

@@ -4,6 +4,7 @@ import type { WorkedPart } from '../report/index.js';
 import type { Survey } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
+import { designSection } from './designSection.js';
 import { drainSection } from './drainSection.js';
 import { headerHtml } from './header.js';
 import { heldSection } from './heldSection.js';
@@ -13,8 +14,9 @@ import { partsOf } from './liveScripts.js';
 import { text } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf, scriptElement } from './policy.js';
-import { assumptionsSection, groundSection, methodsSection, type Photos, signSection } from './record.js';
+import { assumptionsSection, groundSection, methodsSection, type Photos } from './record.js';
 import { comparedSection, cutSection, depthSection, firstFigure, limitsSection } from './sections.js';
+import { signSection } from './signSection.js';
 import { stepsSection } from './steps.js';
 import { STYLE } from './style.js';
 import { sureSection } from './sureSection.js';
@@ -98,6 +100,7 @@ export function bodyHtml(
   ].filter(Boolean);
   const evidence = [
     checkSection(report, units),
+    designSection(report, units),
     workedSection(worked, units),
     comparedSection(report, units),
     waterSection(report, units),
@@ -106,7 +109,7 @@ export function bodyHtml(
     assumptionsSection(report, units),
     methodsSection(),
     heldSection({ survey, photos }, leftOut),
-    signSection(report, units, version),
+    signSection(report, units, { version, issued }),
   ].filter(Boolean);
   return `${headerHtml(report, units, { issued, leftOut }, firstFigure(report, units))}
 <div class="columns">

@@ -10,6 +10,7 @@ import type { Table } from '../figures/table.js';
 import { optionTable } from '../figures/tables.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { ADVICE_NAMES } from '../figures/words.js';
+import { diggingLaw } from '../text/diggingLaw.js';
 import { chanceText } from '../text/say.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
@@ -144,7 +145,13 @@ export function comparedSection(report: Report, units: UnitSystem): string {
 }
 
 /** What the numbers do not cover, and what no number covers. */
-export function limitsSection({ result }: Report): string {
+/** What the country asks of whoever digs. */
+function lawHtml(rules: Report['rules']): string[] {
+  const { title, points } = diggingLaw(rules);
+  return [`<h3>${text(title)}</h3>`, list(points.map(text))];
+}
+
+export function limitsSection({ result, rules }: Report): string {
   const items = CAUTIONS.filter(({ drained }) => !drained || result.drain !== null).map(
     ({ title, text: words }) => `<strong>${title}.</strong> ${text(words)}`,
   );
@@ -159,5 +166,6 @@ export function limitsSection({ result }: Report): string {
     ]),
     '<h3>Cautions</h3>',
     list(items),
+    ...lawHtml(rules),
   );
 }
