@@ -21,6 +21,13 @@ export type WaterSource =
   | 'seam-surveyed'
   | 'seam-assumed';
 
+/** A part of a drain that fails, as site.csv names it. */
+export type DrainFault =
+  | 'drain_blocked_once_in'
+  | 'flap_stuck_once_in'
+  | 'pump_out_once_in'
+  | 'power_cut_once_in';
+
 /** What holds a floor down: water over the liner, what lies on it, or the ground down to a seam. */
 export type HeldBy = 'water' | 'weight' | 'both' | 'plug' | 'nothing';
 
@@ -71,6 +78,8 @@ export interface DesignSheet {
   depth_m: number;
   /** the liner's lowest point */
   floor_m: number;
+  /** how rarely each part of its drain fails, years from one time to the next; empty without a drain */
+  upkeep: { item: DrainFault; years: number; said: boolean }[];
   /** a cut-off drain uphill is counted as working in every row */
   cutoff: boolean;
   rows: DesignRow[];

@@ -43,7 +43,8 @@ const named = ({ situation, month }: DesignRow) =>
 /** Situations that the factors do not verify, and what the answer says of them. */
 export function unmetWords(sheet: DesignSheet): string {
   const unmet = shownRows(sheet).filter(({ uplift }) => uplift?.met === false);
-  if (unmet.length === 0) return 'Every row that is weighed is met.';
+  if (unmet.length === 0)
+    return `Every row that is weighed is met${sheet.rows.some(({ drained }) => drained) ? ', some only while the drain works' : ''}.`;
   const allowed = unmet.filter((row) => row.allowed);
   return (
     `Not met: ${unmet.map(named).join('; ')}.` +
@@ -113,7 +114,7 @@ export function designTable(sheet: DesignSheet, units: UnitSystem): Table {
           : margin_m >= 0
             ? formatGap(margin_m, units, 'down')
             : `${formatGap(-margin_m, units, 'up')} too little`,
-        `${uplift ? `${uplift.met ? 'met' : 'not met'}; answer: ` : ''}${WHY_WORDS[row.why]}`,
+        `${uplift ? `${uplift.met ? (row.drained ? 'met while the drain works' : 'met') : 'not met'}; answer: ` : ''}${WHY_WORDS[row.why]}`,
       ];
     }),
   };

@@ -3,6 +3,7 @@
 import type {
   ActionClass,
   DesignSheet,
+  DrainFault,
   HeldBy,
   LoadCategory,
   Statistic,
@@ -96,6 +97,13 @@ export const SOURCE_WORDS: Readonly<Record<WaterSource, string>> = {
   'seam-assumed': 'pressure assumed: nobody looked',
 };
 
+const FAULTS: Readonly<Record<DrainFault, string>> = {
+  drain_blocked_once_in: 'drain found blocked',
+  flap_stuck_once_in: 'flap found stuck',
+  pump_out_once_in: 'pumps out with nobody there',
+  power_cut_once_in: 'long power cut',
+};
+
 const HIGHEST: Readonly<Record<Statistic['highest_of'], string>> = {
   year: 'highest of the year',
   month: 'highest of the month',
@@ -119,7 +127,7 @@ export function statisticText({ highest_of, exceeded }: Statistic): string {
  * @param sheet - from `result.json`
  * @returns sentences, each a point
  */
-export function designNotes({ rules, rows, cutoff }: DesignSheet): string[] {
+export function designNotes({ rules, rows, cutoff, upkeep }: DesignSheet): string[] {
   const us = rules === 'us';
   const held = rows.some(({ uplift }) => uplift?.held_by === 'water' || uplift?.held_by === 'both');
   return [
@@ -133,7 +141,7 @@ export function designNotes({ rules, rows, cutoff }: DesignSheet): string[] {
       : 'Water outside counts as a permanent action at the rare level of its row (2.4.6.1 (6)). Whoever takes its rise as variable puts 1.5 on the rise. A flood at the outlet counts as variable. A failed part counts as accidental, with the factors of ordinary design, which is on the safe side.',
     ...(rows.some(({ drained }) => drained)
       ? [
-          'Rows whose water is what the drain leaves hold only as long as the drain works. Its upkeep is part of the design. The row “drain blocked or stopped” stands beside them.',
+          `Rows whose water is what the drain leaves hold only as long as the drain works; the row “drain blocked or stopped” stands beside them. Its upkeep is part of the design: ${upkeep.map(({ item, years, said }) => `${FAULTS[item]} once in ${Number(years.toPrecision(3))} years (${said ? 'as the survey says' : 'assumed'})`).join(', ')}.`,
         ]
       : []),
     ...(cutoff ? ['The cut-off drain uphill counts as working in every row: no row shows it blocked.'] : []),
