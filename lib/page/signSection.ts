@@ -68,7 +68,7 @@ export function signSection(
     list(
       Object.entries(survey.files).map(
         ([file, digest]) =>
-          `${text(file)}: <code class="digest" data-file="${text(file)}">${text(digest)}</code>`,
+          `<code class="digest" data-file="${text(file)}">${text(digest)}</code> ${text(file)}`,
       ),
     ),
     paragraph(DIGEST_RECIPE, 'note'),

@@ -147,7 +147,7 @@ export function designNotes({ rules, rows, cutoff, upkeep }: DesignSheet): strin
     ...(cutoff ? ['The cut-off drain uphill counts as working in every row: no row shows it blocked.'] : []),
     ...(rows.some(({ situation }) => situation === 'seam')
       ? [
-          'Below the clay the water presses on the ground down to that layer. The margin of that row is counted to a factor of 1.25, not to balance.',
+          'Below the clay the water presses on the ground down to that layer. Its water is the middle of what is known, not that of a rare year. The margin of that row is counted to a factor of 1.25, not to balance.',
         ]
       : []),
     'Friction at the sides is left out. Sides of the hole and pumping are not weighed here: they stand under digging.',

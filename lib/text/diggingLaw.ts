@@ -15,7 +15,7 @@ const LAWS: Readonly<Record<RulesName, DiggingLaw>> = {
     title: 'Rules for digging in the United States',
     points: [
       'Call 811 before you dig. Private lines need a locator of your own.',
-      'At work, 29 CFR 1926 Subpart P holds. From 5 ft (1.5 m) the sides are sloped, shored or shielded; below that too where a competent person sees a sign of a cave-in (1926.652(a)(1)).',
+      'At work, 29 CFR 1926 Subpart P holds. From 5 ft (1.5 m) the sides are sloped, shored or shielded; below that too, unless a competent person has looked and found no sign of a cave-in (1926.652(a)(1)).',
       'A competent person looks at the hole every day before work, and after rain (1926.651(k)(1)).',
       'In a trench 4 ft (1.2 m) deep or more there is a ladder, stair or ramp within 25 ft (7.6 m) (1926.651(c)(2)).',
       'Spoil and tools stay 2 ft (0.6 m) or more from the edge (1926.651(j)(2)).',
