@@ -6,6 +6,7 @@ import { monthName, SITUATION_NAMES, sentence, WATER_NAMES, WHY_WORDS } from '..
 import {
   ACTION_WORDS,
   CATEGORY_WORDS,
+  designedText,
   designNotes,
   FOLLOWING_EDITION,
   HELD_WORDS,
@@ -13,7 +14,7 @@ import {
   SOURCE_WORDS,
   statisticText,
 } from '../text/index.js';
-import { formatGap, type UnitSystem } from '../units/index.js';
+import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { handNumbers } from './handNumbers.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
@@ -27,7 +28,7 @@ export function designSection({ result }: Report, units: UnitSystem): string {
     'The sheet to sign: every design situation',
     paragraph(standard),
     paragraph([source, FOLLOWING_EDITION[sheet.rules]].filter(Boolean).join(' '), 'note'),
-    paragraph(unmetWords(sheet)),
+    paragraph(`${designedText(sheet, formatQuantity(sheet.depth_m, 'length', units))} ${unmetWords(sheet)}`),
     table(designTable(sheet, units), 'design'),
     paragraph(
       `Levels count from the lowest natural ground at the rim. The liner's lowest point lies at ${level(sheet.floor_m)} ${length}. Pressure of water: ${weight} times the height, from that point up${sheet.rows.some(({ uplift }) => uplift?.held_by === 'plug') ? '; of water below the clay, from the top of its layer' : ''}. Of each situation the month with the least in hand is shown; all months stand in result.json under design_sheet.`,

@@ -123,6 +123,18 @@ export function statisticText({ highest_of, exceeded }: Statistic): string {
 }
 
 /**
+ * Of what the sheet is.
+ * @param sheet - from `result.json`
+ * @param depth - in words
+ * @returns a sentence
+ */
+export function designedText({ of }: DesignSheet, depth: string): string {
+  return of === 'recommended'
+    ? `Of what is recommended, ${depth} deep.`
+    : `Of the pond as wished, ${depth} deep, with nothing done: the page advises no pond here yet.`;
+}
+
+/**
  * What must be known to read the sheet.
  * @param sheet - from `result.json`
  * @returns sentences, each a point

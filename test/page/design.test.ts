@@ -122,7 +122,7 @@ describe.each([
       true,
     );
     expect(words.includes('The answer of this page allows')).toBe(unmet.some(({ allowed }) => allowed));
-    expect(part(html, 'design')).toContain(words.replaceAll('\u00a0', ' '));
+    expect(part(html, 'design')).toContain(`deep. ${words.replaceAll('\u00a0', ' ')}`);
   });
 
   test('who made it of what, who answers for what, and whose leave it needs', () => {

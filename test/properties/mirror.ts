@@ -68,7 +68,9 @@ export function seenFromNorth(value: unknown, turned: boolean, key = ''): unknow
     const twelve = turned && yearly ? [...value.slice(6), ...value.slice(0, 6)] : value;
     const seen = twelve.map((one) => seenFromNorth(one, turned, key));
     // Rows that name their month are listed from January on.
-    return /^(situations|ladder|rows)$/.test(key) ? seen.sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1)) : seen;
+    return /^(situations|ladder|rows)$/.test(key)
+      ? seen.sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1))
+      : seen;
   }
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(
