@@ -2,6 +2,7 @@ export * from './advisedOption.js';
 export * from './chances.js';
 export * from './condition.js';
 export * from './decidingRows.js';
+export * from './designSheet.js';
 export * from './doneOtherwise.js';
 export * from './governs.js';
 export * from './holding.js';

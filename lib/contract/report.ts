@@ -1,5 +1,5 @@
 import type { Percentiles } from '../sampling/index.js';
-import type { DigWindow, TubYear } from '../site/index.js';
+import type { DigWindow, RulesName, TubYear } from '../site/index.js';
 import type { LevelRole } from '../survey/index.js';
 import type { LowerByReading, LowerToday } from './lowerTodayFound.js';
 import type { MonthlyLimits } from './monthLimits.js';
@@ -11,6 +11,10 @@ import type { SiteDrain } from './siteDrain.js';
 export interface Report {
   result: Result;
   units: 'metric' | 'us';
+  /** whose rules for digging and for the sheet hold */
+  rules: RulesName;
+  /** what the draws were begun with, and how many */
+  drawn: { seed: number; samples: number };
   curves: DepthCurve[];
   accepted_risk: number;
   /** highest water outside in nine years of ten with nothing done, m above the datum */
@@ -50,7 +54,13 @@ export interface Report {
   }[];
   /** the drain as designed, with all that goes with it; put into words by `drainWords` */
   drain: SiteDrain | null;
-  outlet: { name: string; level_m: number; distance_m: number; flood_m: number | null } | null;
+  outlet: {
+    name: string;
+    level_m: number;
+    distance_m: number;
+    flood_m: number | null;
+    flood_every: number;
+  } | null;
   /** daily bands over the weather, else twelve monthly rows; depth m below ground, levels m */
   water_year: WaterDay[];
   /** looks at the water in the ground, m below the datum ground */

@@ -1,6 +1,7 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { Assumption } from '../site/index.js';
 import type { Warning } from '../survey/index.js';
+import type { DesignSheet } from './designSheet.js';
 import type { Governs } from './governs.js';
 import type { Advice, OptionName } from './optionNames.js';
 import type { ToldRule } from './rule.js';
@@ -147,7 +148,8 @@ export interface TippingPoint {
 /** The contract's `result.json`. */
 export interface Result {
   contract: 2;
-  survey: { name: string; sha256: string };
+  /** `sha256` over all files read, `files` of each by itself */
+  survey: { name: string; sha256: string; files: Record<string, string> };
   ground: {
     layers: {
       pit: string;
@@ -193,6 +195,8 @@ export interface Result {
   options: OptionResult[];
   /** options and the recommendation in every design situation; what is told of them elsewhere is read from here */
   situations: Situation[];
+  /** the situations of what is recommended by the rules of the country; null where none could be reckoned */
+  design_sheet: DesignSheet | null;
   recommendation: Recommendation;
   /** beside a drain or slab: the wish used otherwise, which needs none; null: there is no such change */
   instead: Instead | null;

@@ -76,6 +76,16 @@ export interface Situation {
   assumptions: string[];
 }
 
+/**
+ * Rows of what is recommended, else of the wish with nothing done.
+ * @param situations - as in `result.json`
+ * @returns those rows, in their order
+ */
+export function decidingSituations(situations: readonly Situation[]): Situation[] {
+  const advised = situations.filter(({ of }) => of === 'recommended');
+  return advised.length > 0 ? advised : situations.filter(({ of }) => of === 'no-drain');
+}
+
 /** A rung of the ladder of waters: one statistic at every place, m above the datum, with nothing done. */
 export interface LadderRung {
   /** share of years that exceed it; of `middle of the days`: half of all days */

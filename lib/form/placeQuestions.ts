@@ -17,6 +17,12 @@ export const PLACE_QUESTIONS: readonly Question[] = [
     unit: SAME('deg'),
   },
   {
+    name: 'country',
+    ask: 'Which country is it in?',
+    why: 'Its two letters: GB, IE, US, DE and so on. They choose the rules that an inspector checks by; the answer stays the same.',
+    how: 'text',
+  },
+  {
     name: 'uphill_area',
     ask: 'How much ground sheds its rain towards the pond?',
     why: 'Lawn and beds that slope down to it; 0 if the ground falls away on all sides.',

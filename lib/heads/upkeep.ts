@@ -61,6 +61,19 @@ const ITEMS: Record<'outlet' | 'sump', OnceIn[]> = {
   sump: ['drain_blocked_once_in', 'pump_out_once_in', 'power_cut_once_in'],
 };
 
+/** How rarely each part of a drain fails: years from one time to the next, and whether the survey says so. */
+export function upkeepOf(
+  kind: 'outlet' | 'sump',
+  facts: SiteFacts,
+  old: boolean,
+): { item: OnceIn; years: number; said: boolean }[] {
+  return ITEMS[kind].map((item) => ({
+    item,
+    years: facts[item] ?? usual(item, old)[0],
+    said: facts[item] !== undefined,
+  }));
+}
+
 /** Lists what is assumed of the upkeep of a drain. */
 export function assumeUpkeep(
   kind: 'outlet' | 'sump',

@@ -15,6 +15,7 @@ interface Question {
 const SITE: Question[] = [
   { item: 'name', ask: 'what you call the place' },
   { item: 'latitude', unit: 'deg', ask: 'from a map; south of the equator with a minus' },
+  { item: 'country', ask: 'two letters (GB / IE / US / DE ...): the rules an inspector checks by' },
   { item: 'uphill_area', unit: 'area', ask: 'ground that sheds its rain towards the pond' },
   { item: 'uphill_cover', ask: COVERS.join(' / ') },
   { item: 'roof_area', unit: 'area', ask: 'roof whose downpipe ends near the pond; 0 if none' },

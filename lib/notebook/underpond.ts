@@ -13,6 +13,7 @@ const HELP = `underpond: what groundwater will do to a lined pond on clay
   underpond new FOLDER       a survey to fill in, with a field sheet to print
   underpond form [FILE]      a form to fill in on a phone, offline, that answers
   underpond compare A B      what changed from one survey to another
+  underpond verify PAGE DIR  whether a page was made from these files
   underpond lab              the notebooks in Jupyter, in a clone
 
   --out DIR                  output into a folder of DIR instead of out/
@@ -27,7 +28,8 @@ Examples
   npx underpond compare garden-2024 garden-2025
 
 A FOLDER holds pond.csv, pits.csv or heads.csv, and what else is known.
-Status: 0 an answer; 2 a survey refused, every reason told; 1 anything else.
+Status: 0 an answer, or every file the same; 2 a survey refused, every reason
+told; 1 anything else.
 `;
 
 /** What a user writes wrong on the command line. */
@@ -107,6 +109,15 @@ async function compare(given: string[]): Promise<void> {
   print(compareFolders(here(before), here(after)));
 }
 
+/** @returns whether every file is as it was */
+async function verify(given: string[]): Promise<boolean> {
+  const [page = '', folder = ''] = folders(given, 'PAGE', 'DIR');
+  const { verifyPage } = await import('./verify.js');
+  const files = verifyPage(here(page), here(folder));
+  for (const { file, says } of files) print(`${says.padEnd(15)}  ${file}`);
+  return files.every(({ says }) => says === 'same');
+}
+
 /** @returns the exit status: 0 done, 2 survey refused, 1 anything else */
 async function main(args: string[]): Promise<number> {
   try {
@@ -118,6 +129,7 @@ async function main(args: string[]): Promise<number> {
     else if (first === 'new') await begin(rest, values.units);
     else if (first === 'form') await form(rest);
     else if (first === 'compare') await compare(rest);
+    else if (first === 'verify') return (await verify(rest)) ? 0 : 1;
     else await answer(positionals, values);
     return 0;
   } catch (error) {

@@ -14,7 +14,7 @@ export function checkSection({ result }: Report, units: UnitSystem): string {
     ),
     ...result.uplift_check.map((check) => paragraph(upliftLine(check, units), 'check')),
     paragraph(
-      'Levels count from the lowest natural ground at the rim. The liner is taken as weightless. The same figures stand in result.json under uplift_check, and step by step in the worked calculation.',
+      'Levels count from the lowest natural ground at the rim. The liner is taken as weightless. The same figures stand in result.json under uplift_check, and step by step in the worked calculation. Every design situation, by the rules of the country, stands in the sheet below.',
       'note',
     ),
   );

@@ -5,6 +5,7 @@ import type { Survey } from '../survey/index.js';
 import { pageTitle } from '../text/handedOn.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
+import { designSection } from './designSection.js';
 import { drainSection } from './drainSection.js';
 import { wordMarker } from './glossary.js';
 import { headerHtml } from './header.js';
@@ -15,8 +16,9 @@ import { partsOf } from './liveScripts.js';
 import { text } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf, scriptElement } from './policy.js';
-import { assumptionsSection, groundSection, methodsSection, type Photos, signSection } from './record.js';
+import { assumptionsSection, groundSection, methodsSection, type Photos } from './record.js';
 import { comparedSection, cutSection, depthSection, firstFigure, limitsSection } from './sections.js';
+import { signSection } from './signSection.js';
 import { stepsSection } from './steps.js';
 import { STYLE } from './style.js';
 import { sureSection } from './sureSection.js';
@@ -105,6 +107,7 @@ export function bodyHtml(
     .map((part) => words.mark(part));
   const evidence = [
     checkSection(report, units),
+    designSection(report, units),
     workedSection(worked, units),
     comparedSection(report, units),
     waterSection(report, units),
@@ -113,7 +116,7 @@ export function bodyHtml(
     assumptionsSection(report, units),
     methodsSection(),
     heldSection({ survey, photos }, leftOut),
-    signSection(report, units, version),
+    signSection(report, units, { version, issued }),
   ].filter(Boolean);
   return `${head}
 <div class="columns">

@@ -17,8 +17,7 @@ import * as seepage from '../seepage/index.js';
 import * as site from '../site/index.js';
 import * as soil from '../soil/index.js';
 import { balanceNote, photoWords, unshownPhoto } from '../text/groundWords.js';
-import { pondWords } from '../text/pondWords.js';
-import { madeWith, methodsCount, surveyNamed } from '../text/recordWords.js';
+import { methodsCount } from '../text/recordWords.js';
 import { takenText } from '../text/takenText.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
@@ -138,22 +137,5 @@ export function methodsSection(): string {
       'A site uses those its survey calls for; the formulas stand with their sources in the worked calculation.',
       'note',
     ),
-  );
-}
-
-export function signSection(report: Report, units: UnitSystem, version: string): string {
-  const { result } = report;
-  const lines = [
-    'Prepared by (not an engineer unless licensed)',
-    'Data recorded by',
-    'Reviewed by, licence number',
-    'Neighbour has seen this (not: agreed to it)',
-  ];
-  return section(
-    'sign',
-    'Inputs, digest and sign-off',
-    paragraph(pondWords(report, units)),
-    `<p>${text(surveyNamed(result.survey.name))} SHA-256 of its files: <code class="digest">${text(result.survey.sha256)}</code>. ${text(madeWith(version))}</p>`,
-    `<dl class="sign">${lines.map((line) => `<div><dt>${line}</dt><dd>name, date</dd></div>`).join('')}</dl>`,
   );
 }

@@ -12,6 +12,7 @@ import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { spotWords, wishQuestion, wishWords } from '../text/asked.js';
 import { CAUTIONS } from '../text/cautions.js';
 import { countedWords } from '../text/countedWords.js';
+import { diggingLaw } from '../text/diggingLaw.js';
 import { ADVICE_NAMES } from '../text/terms.js';
 import { verdictWords } from '../text/verdictWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
@@ -140,7 +141,13 @@ export function comparedSection(report: Report, units: UnitSystem): string {
 }
 
 /** What the numbers do not cover, and what no number covers. */
-export function limitsSection({ result }: Report): string {
+/** What the country asks of whoever digs. */
+function lawHtml(rules: Report['rules']): string[] {
+  const { title, points } = diggingLaw(rules);
+  return [`<h3>${text(title)}</h3>`, list(points.map(text))];
+}
+
+export function limitsSection({ result, rules }: Report): string {
   const items = CAUTIONS.filter(({ drained }) => !drained || result.drain !== null).map(
     ({ title, text: words }) => `<strong>${title}.</strong> ${text(words)}`,
   );
@@ -155,5 +162,6 @@ export function limitsSection({ result }: Report): string {
     ]),
     '<h3>Cautions</h3>',
     list(items),
+    ...lawHtml(rules),
   );
 }

@@ -47,7 +47,7 @@ figure { margin: 1.25rem 0; } figcaption { font-size: .9rem; color: var(--soft);
 caption { text-align: left; font-weight: 600; padding: .5rem 0; }
 th, td { text-align: left; vertical-align: top; padding: .3rem .5rem .3rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: break-word; }
 th { font-weight: 600; color: var(--soft); } thead th { vertical-align: bottom; border-bottom-color: var(--ink); }
-.options table { font-size: .8rem; }
+.options table, .design table { font-size: .8rem; }
 .methods td { overflow-wrap: anywhere; } summary { cursor: pointer; padding: .6rem 0; min-height: 44px; } #evidence > summary h2 { display: inline; border: 0; margin: 0; padding: 0; } #evidence { border-top: 2px solid var(--ink); margin: 2.5rem 0; }
 .step { border-left: 3px solid var(--rule); padding: .1rem 0 .1rem .8rem; margin: .75rem 0 1.25rem; } .step p { margin: .25rem 0; } .equation, .result { font-family: ui-monospace, Consolas, "DejaVu Sans Mono", monospace; font-size: .9rem; overflow-wrap: anywhere; } .result { font-weight: 700; } .inputs caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); padding: 0; } .inputs table { font-size: .8rem; } @media (min-width: 35.01rem) { .inputs td:nth-child(1) { width: 2.5rem; } } .inputs td:nth-child(3) { white-space: nowrap; }
 .safe { color: var(--good); font-weight: 600; } .unsafe { color: var(--clay); font-weight: 600; }
@@ -68,7 +68,7 @@ ${FIGURE_STYLE}
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
   figure, .facts, .headline, li, tr, .sign div, .step { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
   #words dl { columns: 3; column-gap: 1.2rem; font-size: 7.5pt; line-height: 1.3; } #words dl div { padding: .1rem 0; }
-  .table { overflow: visible; } .options table, .methods table { font-size: 7.5pt; }
+  .table { overflow: visible; } .options table, .methods table, .design table { font-size: 7.5pt; }
   #evidence:not([open]) { display: none; } #evidence { break-before: page; } details:not(#evidence)::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; }
 }
 `;

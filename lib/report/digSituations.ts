@@ -82,7 +82,7 @@ function spareOver(seam: Seam, months: readonly number[], dug: number): number {
 }
 
 /** The seam with the least to spare; absent where there is none. */
-function worstSeam({ ground }: Site, months: readonly number[], dug: number): Seam | undefined {
+export function worstSeam({ ground }: Site, months: readonly number[], dug: number): Seam | undefined {
   return ground.seams.reduce<Seam | undefined>(
     (worst, seam) => (worst && spareOver(worst, months, dug) <= spareOver(seam, months, dug) ? worst : seam),
     undefined,

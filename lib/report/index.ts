@@ -1,4 +1,5 @@
 export * from './cost.js';
+export { designSheetOf } from './designSheet.js';
 export * from './lowerToday.js';
 export * from './nextDoor.js';
 export * from './recommend.js';

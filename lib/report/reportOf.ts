@@ -40,6 +40,8 @@ export function reportOf(
   return {
     result: resultOf(a, { units, quick }),
     units,
+    rules: site.country.rules,
+    drawn: { seed: site.seed, samples: site.water.samples },
     curves: a.curves,
     accepted_risk: pond.acceptedRisk,
     high_m: a.basis.highs.yearly(NOTHING, 0.9),
@@ -76,6 +78,7 @@ export function reportOf(
             level_m: drain.outlet.level,
             distance_m: drain.outlet.distance,
             flood_m: drain.outlet.flood ?? null,
+            flood_every: site.floodEvery,
           }
         : null,
     water_year: quick ? [] : waterYear(a),

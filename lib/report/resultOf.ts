@@ -19,6 +19,7 @@ import type { Survey, Warning } from '../survey/index.js';
 import { DRIVER_NAMES, MOVED_NAMES, obstacleText, spotText } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { costOf, unusedPrices } from './cost.js';
+import { designSheetOf } from './designSheet.js';
 import { ladderOf } from './ladder.js';
 import { recommend } from './recommend.js';
 import { situationsOf } from './situations.js';
@@ -44,9 +45,10 @@ export function resultOf(
     measures ? workOf(a.basis, measures, site.pond.depth) : null,
   );
   const months = Array.from({ length: 12 }, (_, m) => monthOf(a, m));
+  const situations = situationsOf(a, quick);
   return rounded({
     contract: 2,
-    survey: { name: survey.name, sha256: survey.digest },
+    survey: { name: survey.name, sha256: survey.digest, files: survey.digests },
     ground: {
       layers: ground.layers.map(({ row, texture, ksat }) => ({
         pit: row.pit,
@@ -74,7 +76,8 @@ export function resultOf(
       pond: pondYear(a.basis),
     },
     options: a.options.map((_, i) => optionResult(a, i, works[i], units)),
-    situations: situationsOf(a, quick),
+    situations,
+    design_sheet: designSheetOf(a, situations),
     recommendation: recommend(a, units),
     instead: a.instead ?? null,
     drain: drainResult(a),

@@ -3,6 +3,7 @@ import { fitTable, freeLevel, type TableFit, type TubGeometry, tablePriors } fro
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { contradictions } from './contradictions.js';
+import { type Country, countryOf } from './country.js';
 import { dipsOf, type PitDip, WET_MONTHS_NEEDED, wetMonthsCovered } from './dips.js';
 import { floodEveryOf } from './floodEvery.js';
 import { type Ground, groundOf } from './ground.js';
@@ -73,6 +74,7 @@ export interface Site {
   highEvidence: HighEvidence[];
   /** degrees, south negative */
   latitude: number;
+  country: Country;
   assumptions: Assumption[];
   warnings: Warning[];
 }
@@ -173,6 +175,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
     life: lifeOf(survey, assume),
     floodEvery: floodEveryOf(survey, places, assume),
     latitude,
+    country: countryOf(survey, assume),
   };
   const known = waterOf(base, assume, warnings, before);
   const high = highEvidenceOf(survey, places, dips, ground.colour, known.water);

@@ -99,6 +99,23 @@ export const UNIT_SYSTEMS: Words<NonNullable<SiteFacts['show_units']>> = {
   'us customary': 'us',
 };
 
+/** Countries with rules of their own, as people name them. */
+export const COUNTRY_NAMES: Words<string> = {
+  uk: 'GB',
+  'united kingdom': 'GB',
+  'great britain': 'GB',
+  britain: 'GB',
+  england: 'GB',
+  scotland: 'GB',
+  wales: 'GB',
+  'northern ireland': 'GB',
+  ireland: 'IE',
+  'republic of ireland': 'IE',
+  usa: 'US',
+  'united states': 'US',
+  'united states of america': 'US',
+};
+
 export const READINGS: Words<Look['reading']> = {
   water: 'level',
   'water level': 'level',

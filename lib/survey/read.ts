@@ -2,7 +2,7 @@
 
 import { checkAgreement } from './agreement.js';
 import { CONSEQUENCES, consequenceOf } from './consequence.js';
-import { digestOf } from './digest.js';
+import { digestOf, digestsOf } from './digest.js';
 import { openFolder, SURVEY_FILES, type SurveyFile } from './folder.js';
 import { readHeads } from './heads.js';
 import { readLevels } from './levels.js';
@@ -46,6 +46,7 @@ export function parseSurvey(
   const survey: Survey = {
     name: site.facts.name ?? options.name ?? 'survey',
     digest: digestOf(contents),
+    digests: digestsOf(contents),
     files: SURVEY_FILES.filter((name) => name in contents),
     site: site.facts,
     pond: pond.facts,

@@ -1,6 +1,7 @@
 /** site.csv: what the place is like and what is allowed there. */
 
 import { type Column, quantity, text, word } from './column.js';
+import { country } from './country.js';
 import { type Facts, type Items, readFacts } from './facts.js';
 import * as garden from './gardenWords.js';
 import type { Findings } from './problem.js';
@@ -21,6 +22,7 @@ export const SITE_ITEMS: Items<SiteFacts> = {
     odd: (deg) => (Math.abs(deg) > 70 ? 'unusually far from the equator' : undefined),
   },
   show_units: word(['metric', 'us'], garden.UNIT_SYSTEMS),
+  country: country(),
   uphill_area: quantity('area', { min: 0, max: 1e6, oddAbove: 1e4 }),
   uphill_cover: word(COVERS, garden.COVERS),
   roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 500, oddBelow: 0.5 }),

@@ -26,6 +26,8 @@ export interface SiteFacts {
   /** degrees, north positive */
   latitude?: number;
   show_units?: 'metric' | 'us';
+  /** ISO 3166-1 alpha-2, in capitals */
+  country?: string;
   uphill_area?: number;
   uphill_cover?: Cover;
   roof_area?: number;
@@ -253,6 +255,8 @@ export interface Survey {
   name: string;
   /** SHA-256 over the files read, in hexadecimal */
   digest: string;
+  /** SHA-256 of each file that was read, as it lay in the folder */
+  digests: Record<string, string>;
   /** the files that were there */
   files: string[];
   site: SiteFacts;

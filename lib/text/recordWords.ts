@@ -21,8 +21,10 @@ export function surveyNamed(name: string): string {
 /**
  * What the page was made with.
  * @param version - of the library
- * @returns sentences
+ * @param seed - of the draws
+ * @param samples - how many
+ * @returns a sentence
  */
-export function madeWith(version: string): string {
-  return `The same survey gives the same numbers. Made with underpond ${version}.`;
+export function drawnWith(version: string, seed: number, samples: number): string {
+  return `Made with underpond ${version}, seed ${seed}, ${samples} samples.`;
 }

@@ -25,12 +25,12 @@ export const upliftUtilisation = formula({
 });
 
 /**
- * Partial factors of EN 1997-1 on what lifts and what holds: recommended, and of the UK annex. 1.0 from memory, the others
- * read in use.
+ * Partial factors of EN 1997-1 on what lifts, `variable` where that varies, and on what holds: recommended, and of the UK
+ * annex. Table A.15 was read as a handbook on piles reprints it; 1.1 of the UK annex in worked examples, its 1.5 not seen.
  */
 export const EUROCODE_7 = {
-  uplift: { lifts: 1.0, holds: 0.9 },
-  upliftUk: { lifts: 1.1, holds: 0.9 },
+  uplift: { lifts: 1.0, variable: 1.5, holds: 0.9 },
+  upliftUk: { lifts: 1.1, variable: 1.5, holds: 0.9 },
   heave: { lifts: 1.35, holds: 0.9 },
 };
 

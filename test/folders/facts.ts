@@ -28,6 +28,7 @@ const [DAY, YEARS] = [86_400, (usual: number, high: number) => other(1, high, us
 const SITE: Record<string, Fact> = {
   latitude: other(-90, 90, 52, 'deg', 1),
   show_units: ['metric', 'us'],
+  country: ['GB', 'us', 'IE', 'DE', 'United States'],
   uphill_area: other(0, 1e6, 100, 'm2', 1),
   uphill_cover: ['lawn', 'bare', 'paved', 'woodland'],
   roof_area: other(0, 1e4, 60, 'm2', 1),

@@ -38,7 +38,7 @@ const MONTHS = 'January February March April May June July August September Octo
 );
 const NAMES = new RegExp(`\\b(${MONTHS.join('|')})\\b`, 'g');
 
-/** What a row of situations or of the ladder is of. */
+/** What a row of situations, of the sheet or of the ladder is of. */
 function placeOf(row: unknown): string {
   const { of, situation, highest_of, exceeded, month } = row as Record<string, unknown>;
   return [of, situation, highest_of, exceeded, String(month ?? '').padStart(2, '0')].join(' ');
@@ -68,7 +68,9 @@ export function seenFromNorth(value: unknown, turned: boolean, key = ''): unknow
     const twelve = turned && yearly ? [...value.slice(6), ...value.slice(0, 6)] : value;
     const seen = twelve.map((one) => seenFromNorth(one, turned, key));
     // Rows that name their month are listed from January on.
-    return /^(situations|ladder)$/.test(key) ? seen.sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1)) : seen;
+    return /^(situations|ladder|rows)$/.test(key)
+      ? seen.sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1))
+      : seen;
   }
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(

@@ -43,8 +43,13 @@ const GARDEN: GivenSurvey = {
 };
 
 /** What a survey says, without where it stood. */
-const said = ({ digest: _digest, origins: _origins, warnings: _warnings, ...rest }: Survey) =>
-  JSON.parse(JSON.stringify(rest, (key, value) => (key === 'origin' ? undefined : value)));
+const said = ({
+  digest: _digest,
+  digests: _digests,
+  origins: _origins,
+  warnings: _warnings,
+  ...rest
+}: Survey) => JSON.parse(JSON.stringify(rest, (key, value) => (key === 'origin' ? undefined : value)));
 
 const failure = (given: unknown) => {
   try {

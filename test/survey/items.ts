@@ -76,6 +76,7 @@ export const ITEMS: Record<'pond.csv' | 'site.csv', Record<string, Value[]>> = {
       ['90', ''],
     ],
     show_units: words('metric', 'us'),
+    country: words('GB', 'us', 'IE', 'NZ', 'United Kingdom'),
     uphill_area: [
       ['0', 'm2'],
       ['100', 'm2'],

@@ -21,8 +21,14 @@ function savedSo(files: Files, how: Saved, dice: Dice): Files {
   );
 }
 
-const said = ({ digest: _digest, origins: _origins, warnings: _warnings, files: _files, ...rest }: Survey) =>
-  JSON.parse(JSON.stringify(rest, (key, value) => (key === 'origin' ? undefined : value)));
+const said = ({
+  digest: _digest,
+  digests: _digests,
+  origins: _origins,
+  warnings: _warnings,
+  files: _files,
+  ...rest
+}: Survey) => JSON.parse(JSON.stringify(rest, (key, value) => (key === 'origin' ? undefined : value)));
 
 test('300 surveys', () => {
   const tally = { read: 0, refused: 0 };

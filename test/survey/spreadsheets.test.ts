@@ -7,7 +7,14 @@ import { SAVED, save } from './spreadsheets.js';
 
 /** What a survey says, without where it stood. */
 function said(survey: Survey): unknown {
-  const { digest: _digest, origins: _origins, warnings: _warnings, files: _files, ...rest } = survey;
+  const {
+    digest: _digest,
+    digests: _digests,
+    origins: _origins,
+    warnings: _warnings,
+    files: _files,
+    ...rest
+  } = survey;
   return JSON.parse(JSON.stringify(rest, (key, value) => (key === 'origin' ? undefined : value)));
 }
 

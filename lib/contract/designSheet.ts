@@ -1,0 +1,86 @@
+import type { RulesName } from '../site/index.js';
+import type { Situation, SituationName, SituationWhy, Statistic } from './situation.js';
+import type { Water } from './water.js';
+
+/** Kind of an action by EN 1990: a failed part is an accidental one, a flood of the receiving water a variable one. */
+export type ActionClass = 'permanent' | 'variable' | 'accidental';
+
+/** How often a load comes, by EM 1110-2-2100. */
+export type LoadCategory = 'usual' | 'unusual' | 'extreme';
+
+/** How a design water was come by. */
+export type WaterSource =
+  | 'heads'
+  | 'balance-fitted'
+  | 'balance-priors'
+  | 'dips'
+  | 'spill'
+  | 'drain'
+  | 'flood-surveyed'
+  | 'flood-assumed'
+  | 'seam-surveyed'
+  | 'seam-assumed';
+
+/** A part of a drain that fails, as site.csv names it. */
+export type DrainFault =
+  | 'drain_blocked_once_in'
+  | 'flap_stuck_once_in'
+  | 'pump_out_once_in'
+  | 'power_cut_once_in';
+
+/** What holds a floor down: water over the liner, what lies on it, or the ground down to a seam. */
+export type HeldBy = 'water' | 'weight' | 'both' | 'plug' | 'nothing';
+
+/** What lifts against what holds, at the floor or, of a seam, at its top. */
+export interface UpliftActions {
+  /** without factors, Pa */
+  lifting_pa: number;
+  holding_pa: number;
+  held_by: HeldBy;
+  /** partial factors; 1 where the rules want a factor of safety */
+  factor: { lifting: number; holding: number };
+  kind: 'utilisation' | 'factor-of-safety';
+  /** null: a utilisation where nothing holds, a factor of safety where nothing lifts */
+  value: number | null;
+  /** most that the utilisation, least that the factor of safety may be */
+  wanted: number;
+  met: boolean;
+}
+
+/** A design situation as somebody checks it who signs. Levels m above the lowest natural ground at the rim. */
+export interface DesignRow {
+  situation: SituationName;
+  /** 1–12; null: of the whole year */
+  month: number | null;
+  action: ActionClass;
+  /** null but by the rules of the US */
+  category: LoadCategory | null;
+  /** of the pond, of what holds an empty liner, or of the floor that is dug */
+  level_m: number;
+  water: { which: Water | 'seam'; statistic: Statistic; level_m: number; source: WaterSource } | null;
+  /** that the water may rise before it is level with what holds, whatever datum is chosen; of a dig floor less water */
+  margin_m: number | null;
+  /** null where nothing is weighed: a dig stands by its sides and by pumping */
+  uplift: UpliftActions | null;
+  /** it holds only as long as a drain works */
+  drained: boolean;
+  /** as in `situations` */
+  allowed: boolean;
+  why: SituationWhy;
+}
+
+/** Every design situation of what is recommended, else of the wish with nothing done, by the rules of the country. */
+export interface DesignSheet {
+  /** ISO 3166-1 alpha-2; null: the survey does not say, and the units chose the rules */
+  country: string | null;
+  rules: RulesName;
+  of: Situation['of'];
+  depth_m: number;
+  /** the liner's lowest point */
+  floor_m: number;
+  /** how rarely each part of its drain fails, years from one time to the next; empty without a drain */
+  upkeep: { item: DrainFault; years: number; said: boolean }[];
+  /** a cut-off drain uphill is counted as working in every row */
+  cutoff: boolean;
+  rows: DesignRow[];
+}

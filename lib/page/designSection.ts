@@ -1,0 +1,151 @@
+/** The sheet of design situations, to be checked by hand and signed. */
+
+import type { DesignRow, DesignSheet, Report, UpliftActions } from '../contract/index.js';
+import type { Table } from '../figures/table.js';
+import { designLevels, designRowName, designVerdict, unmetWords } from '../text/designVerdict.js';
+import { handNumbers } from '../text/handNumbers.js';
+import {
+  ACTION_WORDS,
+  CATEGORY_WORDS,
+  designedText,
+  designNotes,
+  FOLLOWING_EDITION,
+  HELD_WORDS,
+  RULES_WORDS,
+  SOURCE_WORDS,
+  statisticText,
+  WATER_NAMES,
+} from '../text/index.js';
+import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import { list, paragraph, section, table, text } from './markup.js';
+
+export function designSection({ result }: Report, units: UnitSystem): string {
+  const sheet = result.design_sheet;
+  if (!sheet) return '';
+  const { length, level, weight } = handNumbers(units);
+  const { standard, source } = RULES_WORDS[sheet.rules];
+  const drained = sheet.rows.some((row) => row.drained);
+  return section(
+    'design',
+    'The sheet to sign: every design situation',
+    paragraph(standard),
+    paragraph([source, FOLLOWING_EDITION[sheet.rules]].filter(Boolean).join(' '), 'note'),
+    paragraph(
+      `${designedText(sheet, formatQuantity(sheet.depth_m, 'length', units))} ${unmetWords(shownRows(sheet), drained)}`,
+    ),
+    table(designTable(sheet, units), 'design'),
+    paragraph(
+      designLevels(
+        `${level(sheet.floor_m)} ${length}`,
+        weight,
+        sheet.rows.some(({ uplift }) => uplift?.held_by === 'plug'),
+      ),
+      'note',
+    ),
+    list(designNotes(sheet).map(text)),
+  );
+}
+
+/** Rows of the year, and of each situation told by months the one with the least in hand, of those allowed too. */
+export function shownRows({ rows }: DesignSheet): DesignRow[] {
+  const names = [...new Set(rows.map(({ situation }) => situation))];
+  return names.flatMap((name) => {
+    const of = rows.filter(({ situation }) => situation === name);
+    const yearly = of.filter(({ month }) => month === null);
+    // The year has the worst of its months.
+    if (name === 'drawn-down') return yearly;
+    const months = of.filter(({ month }) => month !== null);
+    const least = [leastOf(months), leastOf(months.filter(({ allowed }) => allowed))];
+    return [...yearly, ...new Set(least.filter((row) => row !== undefined))];
+  });
+}
+
+function leastOf(rows: DesignRow[]): DesignRow | undefined {
+  return rows.reduce<DesignRow | undefined>(
+    (least, row) => (least && (least.margin_m ?? Infinity) <= (row.margin_m ?? Infinity) ? least : row),
+    undefined,
+  );
+}
+
+/**
+ * The sheet as a table.
+ * @param sheet - of `result.json`
+ * @param units - how numbers are written
+ * @returns a row a situation, the month with the least in hand
+ */
+export function designTable(sheet: DesignSheet, units: UnitSystem): Table {
+  const us = sheet.rules === 'us';
+  const { length, level } = handNumbers(units);
+  return {
+    name: 'Design situations',
+    columns: [
+      { key: 'situation', label: 'situation' },
+      { key: 'class', label: us ? 'load category' : 'action' },
+      { key: 'level', label: 'pond, or floor' },
+      { key: 'water', label: 'design water' },
+      { key: 'lifts', label: 'lifts' },
+      { key: 'holds', label: 'holds' },
+      { key: 'ratio', label: us ? 'factor of safety' : 'utilisation' },
+      { key: 'margin', label: 'margin in level' },
+      { key: 'verdict', label: 'verdict' },
+    ],
+    rows: shownRows(sheet).map((row) => {
+      const { water, uplift, margin_m } = row;
+      const pressures = uplift && pressuresOf(sheet, row, uplift, units);
+      return [
+        designRowName(row),
+        row.category ? CATEGORY_WORDS[row.category] : ACTION_WORDS[row.action],
+        `${level(row.level_m)} ${length}`,
+        water &&
+          `${level(water.level_m)} ${length}, ${WATER_NAMES[water.which]}; ${statisticText(water.statistic)}; ${SOURCE_WORDS[water.source]}`,
+        pressures?.lifts ?? null,
+        pressures?.holds ?? null,
+        pressures?.ratio ?? null,
+        margin_m === null
+          ? null
+          : margin_m >= 0
+            ? formatGap(margin_m, units, 'down')
+            : `${formatGap(-margin_m, units, 'up')} too little`,
+        designVerdict(row),
+      ];
+    }),
+  };
+}
+
+/** What lifts, what holds and their ratio, made of the levels as printed. */
+function pressuresOf(
+  { floor_m, rules }: DesignSheet,
+  { water, margin_m }: DesignRow,
+  { factor, kind, value, wanted, held_by, lifting_pa, holding_pa }: UpliftActions,
+  units: UnitSystem,
+): { lifts: string; holds: string; ratio: string } {
+  const { between, pressed, size } = handNumbers(units);
+  const plug = held_by === 'plug' || water?.which === 'seam';
+  const head = water!.level_m;
+  const lifting = lifting_pa === 0 ? 0 : plug ? lifting_pa : between(head, floor_m);
+  const holding = holding_pa === 0 ? 0 : plug ? holding_pa : between(head + margin_m!, floor_m);
+  const times = (by: number, pa: number) => (rules === 'us' ? size(pa) : `${by.toFixed(1)} × ${size(pa)}`);
+  const most = kind === 'utilisation';
+  const [above, below] = most
+    ? [factor.lifting * Number(pressed(lifting)), factor.holding * Number(pressed(holding))]
+    : [Number(pressed(holding)), Number(pressed(lifting))];
+  const bound = `at ${most ? 'most' : 'least'} ${wanted}`;
+  return {
+    lifts: lifting === 0 ? 'nothing' : times(factor.lifting, lifting),
+    holds: holding === 0 ? HELD_WORDS.nothing : `${times(factor.holding, holding)}, ${HELD_WORDS[held_by]}`,
+    ratio:
+      lifting === 0 || below === 0
+        ? lifting === 0
+          ? 'nothing lifts'
+          : 'nothing holds'
+        : `${ratioText(above / below, value!, wanted, most)}, ${bound}`,
+  };
+}
+
+/** Two digits, and as many more as the figure needs to stand on the side of its verdict. */
+function ratioText(printed: number, value: number, wanted: number, most: boolean): string {
+  const within = (ratio: number) => (most ? ratio <= wanted : ratio >= wanted);
+  const ratio = within(printed) === within(value) ? printed : value;
+  const digits = [2, 3, 4, 5].find((each) => within(Number(ratio.toFixed(each))) === within(value)) ?? 6;
+  return ratio.toFixed(digits);
+}

@@ -1,0 +1,191 @@
+/** The sheet for whoever signs: each design situation with its actions, by the rules of the country. */
+
+import type {
+  DesignRow,
+  DesignSheet,
+  HeldBy,
+  Situation,
+  UpliftActions,
+  WaterSource,
+} from '../contract/index.js';
+import { decidingSituations } from '../contract/index.js';
+import type { Judged } from '../decision/index.js';
+import { dugDepth } from '../digging/index.js';
+import { LEVEL_RESOLUTION, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { floorLevel, isAsBuilt, type Measures, NOTHING, upkeepOf } from '../heads/index.js';
+import type { Seam, Site, WaterModel } from '../site/index.js';
+import { heaveFactor, upliftUtilisation, usaceFlotationFactor, waterPressure } from '../uplift/index.js';
+import { ACTION_CLASS, categoryOf, UPLIFT_RULES } from './designRules.js';
+import { worstSeam } from './digSituations.js';
+
+/** What the rows are told of. */
+interface Designed {
+  site: Site;
+  measures: Measures;
+  depth: number;
+  floor: number;
+}
+
+/**
+ * The sheet of design situations: nothing is drawn anew, levels and statistics are those of the rows.
+ * @param a - from {@link assess} or {@link judge}
+ * @param situations - its rows, from `situationsOf`
+ * @returns the sheet; null where no situation could be reckoned
+ */
+export function designSheetOf(a: Judged, situations: readonly Situation[]): DesignSheet | null {
+  const rows = decidingSituations(situations);
+  const [first] = rows;
+  if (!first) return null;
+  const { decision } = a;
+  const advised = first.of === 'recommended';
+  const measures = advised ? decision.measures : NOTHING;
+  const { site } = (advised && decision.changed) || a.basis;
+  const depth = advised ? decision.depth : site.pond.depth;
+  const designed: Designed = { site, measures, depth, floor: floorLevel(depth, measures) };
+  const { code, rules } = site.country;
+  return {
+    country: code ?? null,
+    rules,
+    of: first.of,
+    depth_m: depth,
+    floor_m: designed.floor,
+    upkeep: measures.drain ? upkeepOf(measures.drain.kind, site.survey.site, isAsBuilt(measures)) : [],
+    cutoff: measures.cutoff !== undefined,
+    rows: rows.map((row) => designRow(designed, row)),
+  };
+}
+
+function designRow(designed: Designed, row: Situation): DesignRow {
+  const { situation, month, level_m, water, allowed, why } = row;
+  const { rules } = designed.site.country;
+  const exceeded = water?.statistic.exceeded ?? 0;
+  return {
+    situation,
+    month,
+    action: ACTION_CLASS[situation],
+    category: UPLIFT_RULES[rules].method === 'factor-of-safety' ? categoryOf(situation, exceeded) : null,
+    level_m,
+    water: water && { ...water, source: sourceOf(designed, row) },
+    margin_m: row.margin_m ?? (water ? level_m - water.level_m : null),
+    uplift: situation === 'dig' || !water ? null : upliftOf(designed, row),
+    drained: water?.which === 'drain' || water?.which === 'receiver' || situation === 'outlet-flood',
+    allowed,
+    why,
+  };
+}
+
+const MODELS: Readonly<Record<WaterModel, WaterSource>> = {
+  'heads.csv': 'heads',
+  'daily water balance, fitted to dips': 'balance-fitted',
+  'daily water balance, from priors': 'balance-priors',
+  dips: 'dips',
+  'spill level': 'spill',
+};
+
+function sourceOf(designed: Designed, { water, month }: Situation): WaterSource {
+  const { site, measures } = designed;
+  switch (water?.which) {
+    case 'seam':
+      return seamOf(designed, month).assumed ? 'seam-assumed' : 'seam-surveyed';
+    case 'drain':
+      return 'drain';
+    case 'receiver':
+      return measures.drain?.kind === 'outlet' && measures.drain.outlet.flood !== undefined
+        ? 'flood-surveyed'
+        : 'flood-assumed';
+    default:
+      return MODELS[site.waterModel];
+  }
+}
+
+/** Head that lifts and head that holds, over the floor; of a seam its pressure and the plug over it. */
+function upliftOf(designed: Designed, row: Situation): UpliftActions {
+  if (row.situation === 'seam') return plugOf(designed, row);
+  const { floor, measures } = designed;
+  const water = row.water!.level_m;
+  const holding = Math.max(water + row.margin_m! - floor, 0);
+  const weight = isKept(row) ? Math.min(measures.ballast, holding) : holding;
+  return weighed(designed, row, {
+    lifting: waterPressure.compute(headOver(water, floor)),
+    holding: waterPressure.compute(headOver(holding, 0)),
+    by: heldBy(holding - weight, weight),
+  });
+}
+
+/** A row of the pond with its water in it. */
+function isKept({ situation, month }: Situation): boolean {
+  return (
+    situation === 'full' ||
+    situation === 'drawn-down' ||
+    situation === 'power-out' ||
+    (situation === 'drain-blocked' && month === null)
+  );
+}
+
+const headOver = (level: number, floor: number) => (level - floor <= LEVEL_RESOLUTION ? 0 : level - floor);
+
+function heldBy(water: number, weight: number): HeldBy {
+  const [wet, heavy] = [water > LEVEL_RESOLUTION, weight > LEVEL_RESOLUTION];
+  return wet && heavy ? 'both' : wet ? 'water' : heavy ? 'weight' : 'nothing';
+}
+
+/** The seam that decides in the months of a dig. */
+function seamOf({ site, measures, depth }: Designed, month: number | null): Seam {
+  // A row without a month is of a dig whose months are named.
+  const months = month === null ? site.pond.builtIn! : [month];
+  return worstSeam(site, months, dugDepth(site, measures, depth))!;
+}
+
+function plugOf(designed: Designed, row: Situation): UpliftActions {
+  const seam = seamOf(designed, row.month);
+  const thickness = Math.max(seam.top + row.level_m, 0);
+  return weighed(designed, row, {
+    // Both are below the ground: the water stands above the top of the seam.
+    lifting: waterPressure.compute(headOver(row.water!.level_m, -seam.top)),
+    holding: seam.coverWeight * thickness,
+    by: thickness > 0 ? 'plug' : 'nothing',
+  });
+}
+
+/** Actions with what the rules make of them. */
+function weighed(
+  { site }: Designed,
+  { situation, water }: Situation,
+  { lifting, holding, by }: { lifting: number; holding: number; by: HeldBy },
+): UpliftActions {
+  const rules = UPLIFT_RULES[site.country.rules];
+  const common = { lifting_pa: lifting, holding_pa: holding, held_by: by };
+  if (rules.method === 'partial-factors') {
+    const lifts = ACTION_CLASS[situation] === 'variable' ? rules.variable : rules.lifts;
+    const value =
+      lifting === 0
+        ? 0
+        : holding === 0
+          ? null
+          : upliftUtilisation.compute(lifts, lifting, rules.holds, holding);
+    return {
+      ...common,
+      factor: { lifting: lifts, holding: rules.holds },
+      kind: 'utilisation',
+      value,
+      wanted: 1,
+      met: value !== null && value <= 1,
+    };
+  }
+  const wanted = rules.wanted[categoryOf(situation, water!.statistic.exceeded)];
+  const head = lifting / UNIT_WEIGHT_OF_WATER;
+  const value =
+    lifting === 0
+      ? null
+      : by === 'plug'
+        ? heaveFactor.compute(holding, 1, head)
+        : usaceFlotationFactor.compute(holding, 0, 0, 0, head);
+  return {
+    ...common,
+    factor: { lifting: 1, holding: 1 },
+    kind: 'factor-of-safety',
+    value,
+    wanted,
+    met: value === null || value >= wanted,
+  };
+}

@@ -1,0 +1,69 @@
+/** What the sheet of design situations says, row by row and of all. */
+import type { DesignRow, DesignSheet } from '../contract/index.js';
+import { RULES_WORDS } from './designWords.js';
+import { monthName } from './monthWords.js';
+import { sentence } from './sentence.js';
+import { SITUATION_NAMES, WHY_WORDS } from './terms.js';
+
+/**
+ * A row by name.
+ * @param row - of the sheet
+ * @returns situation and month
+ */
+export function designRowName({ situation, month }: DesignRow): string {
+  return `${SITUATION_NAMES[situation]}${month === null ? '' : `, ${monthName(month)}`}`;
+}
+
+/**
+ * Situations that the factors do not verify, and what the answer says of them.
+ * @param shown - rows that are printed
+ * @param drained - whether some hang on a drain
+ * @returns a sentence or two
+ */
+export function unmetWords(shown: readonly DesignRow[], drained: boolean): string {
+  const unmet = shown.filter(({ uplift }) => uplift?.met === false);
+  if (unmet.length === 0)
+    return `Every row that is weighed is met${drained ? ', some only while the drain works' : ''}.`;
+  const named = (rows: readonly DesignRow[]) => rows.map(designRowName).join('; ');
+  const allowed = unmet.filter((row) => row.allowed);
+  if (allowed.length === 0) return `Not met: ${named(unmet)}.`;
+  return (
+    `Not met: ${named(unmet)}. ` +
+    `The answer of this page allows ${allowed.length === unmet.length ? 'these' : named(allowed)}, because that is rare enough, short enough or short of the factor only. Whoever signs decides whether it will do.`
+  );
+}
+
+/**
+ * Verdict of a row by the factors, and by the answer.
+ * @param row - of the sheet
+ * @returns a few words
+ */
+export function designVerdict({ uplift, drained, why }: DesignRow): string {
+  if (!uplift) return WHY_WORDS[why];
+  const met = uplift.met ? (drained ? 'met while the drain works' : 'met') : 'not met';
+  return `${met}; answer: ${WHY_WORDS[why]}`;
+}
+
+/**
+ * From where levels and pressures are counted.
+ * @param lowest - level of the liner's lowest point, with its unit
+ * @param weight - of water, as it is printed
+ * @param plug - whether water below the clay is weighed
+ * @returns sentences
+ */
+export function designLevels(lowest: string, weight: string, plug: boolean): string {
+  return (
+    `Levels count from the lowest natural ground at the rim. The liner's lowest point lies at ${lowest}. ` +
+    `Pressure of water: ${weight} times the height, from that point up${plug ? '; of water below the clay, from the top of its layer' : ''}. ` +
+    'Of each situation the month with the least in hand is shown; all months stand in result.json under design_sheet.'
+  );
+}
+
+/**
+ * Standard and country of the sheet, for the lines to sign.
+ * @param sheet - of `result.json`
+ * @returns a line
+ */
+export function rulesLine({ country, rules }: DesignSheet): string {
+  return `${sentence(RULES_WORDS[rules].name)}${country ? ` (${country})` : ', by the units shown: no country is said'}`;
+}
