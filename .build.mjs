@@ -5,6 +5,7 @@
 import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { deflateSync } from 'node:zlib';
 import { build } from 'esbuild';
 
 process.chdir(import.meta.dirname);
@@ -69,25 +70,39 @@ function noticesOf(packages) {
 for (const file of ['dist/sampling/normal.js', 'dist/notebook/jpeg.js'])
   await bundled(file, file, { format: 'esm', external: ['./pixels.js'], allowOverwrite: true });
 
-/** Bundles a script for browsers, with the licences of what is in it behind. */
+/** Bundles a script for browsers. */
 async function script(entry, outfile) {
   await bundled(entry, outfile, { minify: true, format: 'iife', target: 'es2023', legalComments: 'none' });
-  const text = readFileSync(outfile, 'utf8');
-  const notices = noticesOf(builtIn.get(resolve(outfile))).replaceAll('*/', '* /');
-  writeFileSync(outfile, `${text}/*! Built in:\n\n${notices}\n*/\n`);
+  return readFileSync(outfile, 'utf8');
 }
 
-// The page's script is of two parts in one file: what runs with the page, and the library for its worker.
-await script('dist/page/liveMain.js', 'dist/page/liveMain.min.js');
-await script('dist/form/library.js', 'dist/page/live.min.js');
+/** Packages built into files, each once. */
+const packagesOf = (...files) => [...new Set(files.flatMap((file) => builtIn.get(resolve(file))))].sort();
+
+/** A script with the licences of packages behind it. */
+function licensed(text, packages) {
+  return `${text}/*! Built in:\n\n${noticesOf(packages).replaceAll('*/', '* /')}\n*/\n`;
+}
+
+// The page's script is of two parts in one file: what runs with the page, and the library for its worker, packed.
+const [OWN, LIVE, FORM] = ['dist/page/liveMain.min.js', 'dist/page/live.min.js', 'dist/form/form.min.js'];
+const own = await script('dist/page/liveMain.js', OWN);
+const library = await script('dist/form/library.js', LIVE);
 const { joined } = await import('./dist/page/liveScripts.js');
-const text = (file) => readFileSync(file, 'utf8');
+const { sourceHash } = await import('./dist/page/policy.js');
+const inPage = packagesOf(OWN, LIVE);
+const packed = deflateSync(library, { level: 9 }).toString('base64');
+writeFileSync(LIVE, joined({ own: licensed(own, inPage), allowed: sourceHash(library), library: packed }));
+rmSync(OWN);
+// The form holds the page's script, with its licences, beside its own.
+const form = await script('dist/form/screen/main.js', FORM);
 writeFileSync(
-  'dist/page/live.min.js',
-  joined({ own: text('dist/page/liveMain.min.js'), library: text('dist/page/live.min.js') }),
+  FORM,
+  licensed(
+    form,
+    packagesOf(FORM).filter((name) => !inPage.includes(name)),
+  ),
 );
-rmSync('dist/page/liveMain.min.js');
-await script('dist/form/screen/main.js', 'dist/form/form.min.js');
 
 const everywhere = [...new Set([...builtIn.values()].flat())].sort();
 writeFileSync(LAST, `Built into files of this folder:\n\n${noticesOf(everywhere)}\n`);

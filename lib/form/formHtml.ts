@@ -1,3 +1,5 @@
+import { escapeHtml } from '../figures/escape.js';
+import type { LiveScripts } from '../page/liveScripts.js';
 import { inlineScript, policyOf, scriptElement } from '../page/policy.js';
 import { FORM_STYLE } from './formStyle.js';
 
@@ -5,8 +7,8 @@ import { FORM_STYLE } from './formStyle.js';
 export interface FormParts {
   /** script of the form */
   script: string;
-  /** script of the page, deflated (zlib) and in base64: it answers in a worker, and goes into pages that are saved */
-  library: string;
+  /** of the page: it goes into pages that are saved, and its library answers in a worker */
+  page: LiveScripts;
   /** of the library */
   version: string;
 }
@@ -17,7 +19,7 @@ export interface FormParts {
  * @returns HTML as text, to be written as UTF-8
  * @throws Error when a script's text would break out of its element
  */
-export function formHtml({ script, library, version }: FormParts): string {
+export function formHtml({ script, page: { own: page, allowed, library }, version }: FormParts): string {
   const own = inlineScript(script);
   if (!/^[A-Za-z0-9+/=]*$/.test(library))
     throw new Error('invalid library - it is not in base64. Deflate it and encode it');
@@ -36,7 +38,7 @@ export function formHtml({ script, library, version }: FormParts): string {
 </head>
 <body>
 <div id="form" data-version="${version.replace(/[^\w.-]/g, '')}"><main><h1>Pond survey</h1><p>This form needs a browser that runs scripts. Or print the field sheet of a new survey.</p></main></div>
-${scriptElement(library, ' type="application/octet-stream" id="library"')}${scriptElement(own)}</body>
+${scriptElement(library, ` type="application/octet-stream" id="library" data-allowed="${escapeHtml(allowed)}"`)}${scriptElement(inlineScript(page), ' type="text/plain" id="page-script"')}${scriptElement(own)}</body>
 </html>
 `;
 }

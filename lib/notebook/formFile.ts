@@ -1,8 +1,8 @@
 /** The form as one file, from what was bundled when the library was built. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { deflateSync } from 'node:zlib';
 import { formHtml } from '../form/index.js';
+import { partsOf } from '../page/liveScripts.js';
 import { writeAtomically } from './files.js';
 import { liveScript } from './liveScript.js';
 import { PROJECT, VERSION } from './project.js';
@@ -17,12 +17,12 @@ export const FORM_FILE = 'pond-form.html';
  */
 export async function formText(): Promise<string> {
   const path = join(PROJECT, 'dist', 'form', 'form.min.js');
-  const library = await liveScript();
+  const page = partsOf(await liveScript());
   if (!existsSync(path))
     throw new Error("missing 'dist/form/form.min.js', the script of the form: npm run build");
   return formHtml({
     script: readFileSync(path, 'utf8'),
-    library: deflateSync(library, { level: 9 }).toString('base64'),
+    page,
     version: VERSION,
   });
 }

@@ -1,10 +1,12 @@
 /** The script of the what-if, bundled when the library is built. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { inflateSync } from 'node:zlib';
+import { partsOf } from '../page/liveScripts.js';
 import { PROJECT } from './project.js';
 
 /**
- * The source of the what-if: the library itself and the controls of the page, one script without imports.
+ * The script of a page: what runs at once, and the library packed behind it.
  * @throws Error when the library was not built
  */
 export async function liveScript(): Promise<string> {
@@ -15,4 +17,13 @@ export async function liveScript(): Promise<string> {
     if ((cause as NodeJS.ErrnoException).code !== 'ENOENT') throw cause;
     throw new Error("missing 'dist/page/live.min.js', the script of the what-if: npm run build", { cause });
   }
+}
+
+/**
+ * The same unpacked: the library and what runs with it, one script without imports, for a cell that runs it whole.
+ * @throws Error when the library was not built
+ */
+export async function wholeScript(): Promise<string> {
+  const { own, library } = partsOf(await liveScript());
+  return `${own}\n${inflateSync(Buffer.from(library, 'base64'))}`;
 }

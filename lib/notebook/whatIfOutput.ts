@@ -9,7 +9,7 @@ import { inlineScript } from '../page/policy.js';
 import { viewOf } from '../page/whatIfView.js';
 import type { Survey } from '../survey/index.js';
 import { type Html, untypeset } from './display.js';
-import { liveScript } from './liveScript.js';
+import { wholeScript } from './liveScript.js';
 import { VERSION } from './project.js';
 
 /**
@@ -35,7 +35,7 @@ export async function whatIfOutput(
     alt,
     html: untypeset(
       `<style>${PANEL_STYLE}</style><div id="${id}"><p>${escapeHtml(alt)}</p></div>` +
-        `<script>${inlineScript(await liveScript())}</script><script>window.underpondWhatIf?.('${id}', ${json});</script>`,
+        `<script>${inlineScript(await wholeScript())}</script><script>window.underpondWhatIf?.('${id}', ${json});</script>`,
     ),
   };
 }

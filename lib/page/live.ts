@@ -5,6 +5,7 @@ import { photosShown, putBody } from './inUnits.js';
 import type { LiveData } from './liveData.js';
 import { joined } from './liveScripts.js';
 import { openWords } from './openWords.js';
+import { unpacked } from './packed.js';
 import { type Library, pageWorker } from './pageWorker.js';
 import { offerCopy, saveCopy } from './saveCopy.js';
 import { offerToday } from './todayBox.js';
@@ -25,7 +26,7 @@ export function startLive(): void {
   window.underpondWhatIf = (id, data) => {
     const root = document.getElementById(id);
     // Under a cell the whole script has run: it is worker and stand-in in one.
-    const ask = pageWorker({ script: own, here() {} }, JSON.stringify(data));
+    const ask = pageWorker({ text: async () => own, here() {} }, JSON.stringify(data));
     const units = data.survey.site.show_units ?? 'metric';
     // What cannot be computed is told in its place.
     if (root) whatIfPanel(root, { ask, state: {}, left: [], units }).catch(() => {});
@@ -35,11 +36,11 @@ export function startLive(): void {
   if (source && place) startPage(place, source, own);
 }
 
-/** The library as the page holds it: text, until a worker is made of it. */
-function libraryOf(text: string): Library {
+/** The library as the page holds it: packed, until a worker is made of it. */
+function libraryOf(packed: string): Library {
   return {
-    script: text,
-    here() {
+    text: () => unpacked(packed),
+    here(text) {
       const script = document.createElement('script');
       script.text = text;
       document.body.append(script);
@@ -51,14 +52,16 @@ function libraryOf(text: string): Library {
 /** The words of the page are read first: the controls are built when a reader comes near, or was sent to them. */
 function startPage(place: HTMLElement, source: HTMLElement, own: string): void {
   openWords();
-  const library = document.getElementById('library')?.textContent ?? '';
+  const held = document.getElementById('library');
+  const library = held?.textContent ?? '';
+  const allowed = held?.dataset.allowed ?? '';
   const ask = pageWorker(libraryOf(library), source.textContent ?? '');
   const written: UnitSystem = document.body.dataset.units === 'us' ? 'us' : 'metric';
   const sent = location.hash.startsWith('#try=1') ? decoded(location.hash.slice(1)) : source.dataset.tried;
   const { state, left } = (sent && stateOf(sent)) || { state: {}, left: [] };
   let units = written;
   let panel: Promise<Panel> | undefined;
-  const copying = { ask, script: joined({ own, library }), units: () => units };
+  const copying = { ask, script: joined({ own, allowed, library }), units: () => units };
 
   const start = () => {
     panel ??= whatIfPanel(place, {

@@ -53,7 +53,7 @@ export function pageHtml(
 ): string {
   const content = leaveOut(leftOut, { report, worked, photos, survey: live?.survey });
   const { survey } = content;
-  const { own, library } = partsOf(inlineScript(live && survey ? live.script : ''));
+  const { own, allowed, library } = partsOf(inlineScript(live && survey ? live.script : ''));
   const scripts = live && survey ? [own] : [];
   const data: LiveData | undefined = live &&
     survey && {
@@ -66,7 +66,7 @@ export function pageHtml(
     };
   // The library runs in a worker made of its text; its hash lets the page run it where there is none.
   const policy =
-    library === '' ? policyOf(scripts, STYLE) : `${policyOf([own, library], STYLE)}; worker-src blob:`;
+    library === '' ? policyOf(scripts, STYLE) : `${policyOf(scripts, STYLE, [allowed])}; worker-src blob:`;
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -80,7 +80,7 @@ export function pageHtml(
 <body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
 ${bodyHtml(content, { version, leftOut, issued })}
-${data ? scriptElement(scriptJson(data), ` type="application/json" id="survey"${live?.tried ? ` data-tried="${text(live.tried)}"` : ''}`) : ''}${library === '' ? '' : scriptElement(library, ' type="text/plain" id="library"')}${scripts.map((script) => scriptElement(script)).join('')}</body>
+${data ? scriptElement(scriptJson(data), ` type="application/json" id="survey"${live?.tried ? ` data-tried="${text(live.tried)}"` : ''}`) : ''}${library === '' ? '' : scriptElement(library, ` type="application/octet-stream" id="library" data-allowed="${text(allowed)}"`)}${scripts.map((script) => scriptElement(script)).join('')}</body>
 </html>
 `;
 }

@@ -4,10 +4,10 @@ import type { Controls, PageReply, PageRequest, QuestionName, Questions } from '
 
 /** Where the library is to be had. */
 export interface Library {
-  /** text of the script for a worker */
-  script: string;
+  /** of the script for a worker */
+  text(): Promise<string>;
   /** runs it in the page itself, for want of a worker */
-  here(): void;
+  here(text: string): void;
 }
 
 declare global {
@@ -58,8 +58,8 @@ export function pageWorker(library: Library, data: string): Ask {
     sender = { post };
     for (const { request } of waiting.values()) sender.post(request);
   };
-  const here = (why: string) => {
-    library.here();
+  const here = (text: string, why: string) => {
+    library.here(text);
     const answer = window.underpondReckoner?.();
     if (!answer) {
       giveUp(why);
@@ -71,16 +71,17 @@ export function pageWorker(library: Library, data: string): Ask {
       setTimeout(() => take(answer(request)), 30);
     });
   };
-  const failed = (why: string) => (works ? giveUp(why) : here(why));
   const start = async () => {
-    const address = await addressInPieces(library.script);
+    const text = await library.text();
+    const address = await addressInPieces(text);
+    const failed = (why: string) => (works ? giveUp(why) : here(text, why));
     try {
       const worker = startedWorker<PageReply>(address, take, failed);
       await pause();
       // One that failed meanwhile is not asked.
       if (!sender) begin((request) => worker.postMessage(request));
     } catch (error) {
-      here(error instanceof Error ? error.message : String(error));
+      here(text, error instanceof Error ? error.message : String(error));
     }
   };
   const send = (page: QuestionName, ask: unknown): Promise<unknown> =>

@@ -4,11 +4,13 @@ import { sha256 } from '@noble/hashes/sha2.js';
  * Content security policy of a page that makes no request and holds only the scripts and the style it was made with.
  * @param scripts text of every inline script, as a browser reads it
  * @param style text of the one style sheet; nothing carries a style attribute
+ * @param allowed source expressions of further scripts
  */
-export function policyOf(scripts: string[], style: string): string {
+export function policyOf(scripts: string[], style: string, allowed: string[] = []): string {
+  const sources = [...scripts.map(sourceHash), ...allowed];
   return [
     "default-src 'none'",
-    `script-src ${scripts.length > 0 ? scripts.map(sourceHash).join(' ') : "'none'"}`,
+    `script-src ${sources.length > 0 ? sources.join(' ') : "'none'"}`,
     `style-src ${sourceHash(style)}`,
     'img-src data:',
     "base-uri 'none'",

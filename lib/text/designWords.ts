@@ -36,7 +36,7 @@ export const RULES_WORDS: Readonly<Record<RulesName, RulesWords>> = {
     name: 'EN 1997-1 with the UK national annex',
     standard: `${UPL}, with the UK national annex: 1.1 times what lifts (1.5 times where that is a variable action) is at most 0.9 times what holds.`,
     source:
-      '1.1 and 0.9 were read in published worked examples. The annex itself was not seen: check its table of partial factors for UPL, in the edition in force.',
+      '1.1 was read in a published worked example; 0.9 and 1.5 are the recommended values. The annex itself was not seen: check its table of partial factors for UPL, all three, in the edition in force.',
   },
   ie: {
     name: 'EN 1997-1 with its recommended values, for Ireland',
@@ -48,7 +48,7 @@ export const RULES_WORDS: Readonly<Record<RulesName, RulesWords>> = {
     standard:
       'USACE EM 1110-2-2100 (2005), flotation, equation 3-2: what holds over what lifts is at least 1.3 for usual loads, 1.2 for unusual and 1.1 for extreme ones. Written for structures of the Corps: nothing binds a garden pond to it. Building codes combine loads by ASCE 7: check chapter 2 (combinations) and chapter 3 (uplift on floors) of the edition adopted.',
     source:
-      'Equation 3-2 was read as published on the web. The three factors and the bounds of the categories were not seen: check tables 3-4 and 3-1 of the edition in force.',
+      'The terms of equation 3-2 were read as quoted on the web. The three factors and the bounds of the categories were not seen: check tables 3-4 and 3-1 of the edition in force.',
   },
 };
 

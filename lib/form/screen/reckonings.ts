@@ -13,6 +13,8 @@ export interface Scripts {
   own: string;
   /** unpacked when it is first needed */
   library(): Promise<string>;
+  /** of a page that is saved */
+  page(): string;
 }
 
 export interface Reckonings {
@@ -26,7 +28,7 @@ export interface Reckonings {
  * Starts the workers.
  * @param told takes what comes back of the newest facts; older news is left out
  */
-export function reckonings({ own, library }: Scripts, told: (news: News) => void): Reckonings {
+export function reckonings({ own, library, page }: Scripts, told: (news: News) => void): Reckonings {
   let address: Promise<string> | undefined;
   const libraryAddress = () => {
     address ??= library().then(addressOf);
@@ -73,7 +75,7 @@ export function reckonings({ own, library }: Scripts, told: (news: News) => void
       reader.postMessage({ id: newest, given, large } satisfies ReadRequest);
     },
     async outputs(survey, version, photos) {
-      const [address, script] = [await libraryAddress(), await library()];
+      const [address, script] = [await libraryAddress(), page()];
       return new Promise((resolve, reject) => {
         const done = (reply: Reply) => {
           worker.terminate();
