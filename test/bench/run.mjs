@@ -9,7 +9,6 @@ const BENCHES = {
   waterTable: ['cc', 'numpy'],
   greenAmpt: ['cc'],
   section: ['scipy'],
-  assessment: ['numpy'],
   whatIf: [],
 };
 const TOOLS = {
