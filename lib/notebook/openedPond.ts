@@ -25,7 +25,7 @@ import type { Survey } from '../survey/index.js';
 import { ADVICE_NAMES, headlineOf, nextWords, todayWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type Html, show, untypeset } from './display.js';
-import { toDataFrame } from './frame.js';
+import { tableOfFrame, toDataFrame } from './frame.js';
 import { writeOutputs } from './outputs.js';
 import { readSurvey } from './readSurvey.js';
 
@@ -185,10 +185,16 @@ export class OpenedPond {
     return this.table(tippingTable(this.report, this.units));
   }
 
-  /** What to look up or measure next, and whether the pond may be lowered today. */
-  async next(): Promise<void> {
-    await show(markedUp('What to find out next', nextWords(this.report)));
-    await show(markedUp('May I lower it today?', [todayWords(this.report, this.units)]));
+  /** The answer in a line, whether the pond may be lowered today, and what to look up or measure next. */
+  next(): Promise<void> {
+    const { answer, margin } = headlineOf(this.report, this.units);
+    return show(
+      markedUp('What to find out next', [
+        [answer, margin].join(' '),
+        todayWords(this.report, this.units),
+        ...nextWords(this.report),
+      ]),
+    );
   }
 
   /** What was hard to believe or not used in the survey. */
@@ -197,8 +203,9 @@ export class OpenedPond {
   }
 
   /** Shows a table as a data frame, headings with their units. */
-  async table({ columns, rows }: Table): Promise<void> {
-    await show(await toDataFrame(tableOf(columns.map(heading), rows)));
+  async table({ name, columns, rows }: Table): Promise<void> {
+    const frame = await toDataFrame(tableOf(columns.map(heading), rows));
+    await show({ ...tableOfFrame(frame), name });
   }
 
   /** Writes the page, the card, the tables and `result.json` into a folder. */
