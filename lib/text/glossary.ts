@@ -14,7 +14,6 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
     word: 'animal guard',
     meaning: 'A grid over the end of the pipe that keeps rats and frogs out of it.',
   },
-  { word: 'auger', meaning: 'A drill for earth, turned by hand, that brings up what lies below.' },
   {
     word: 'bed',
     plural: 'beds',
@@ -71,6 +70,10 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   { word: 'permeable', meaning: 'Said of ground that lets water through.' },
   {
+    word: 'regulator',
+    meaning: 'Whoever looks after protected ground by law; the council knows who that is.',
+  },
+  {
     word: 'rim',
     plural: 'rims',
     meaning: 'The edge of the pond, all the way round, where it meets the ground.',
@@ -86,6 +89,12 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
     meaning: 'A plate of concrete on the liner that holds it down by its weight.',
   },
   { word: 'spoil', meaning: 'The earth that comes out of the hole.' },
+  {
+    word: 'standpipe',
+    plural: 'standpipes',
+    meaning:
+      'An upright pipe in a hole of its own, open at its foot and sealed with clay above, in which a tape shows how high the water in the ground stands.',
+  },
   {
     word: 'sump',
     meaning: 'A pit beside the pond in which the drain ends and from which a pump lifts the water.',
