@@ -1,7 +1,7 @@
 /** What to do, in the order in which it is done. */
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
-import { CAUTIONS } from '../text/cautions.js';
+import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
 import { monthWords } from '../text/index.js';
 import { digStep, LAY, LINE, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
@@ -56,9 +56,9 @@ const OF: Record<string, Phase> = {
 };
 
 /** What comes before the first spade. */
-const SAFETY = CAUTIONS.filter(({ title }) =>
-  ['Buried services', 'Children and open water', 'Who decides'].includes(title),
-).map(({ title, text: words }) => `${title}: ${words}`);
+const SAFETY = CAUTIONS.filter(({ title }) => SAID_FIRST.includes(title)).map(
+  ({ title, text: words }) => `<strong>${text(title)}.</strong> ${text(words)}`,
+);
 
 /** A rule after its name; a name or months that its sentence says itself are not said before it. */
 function ruleItem({
@@ -83,11 +83,12 @@ export function stepsSection(report: Report, units: UnitSystem): string {
   const { rules, option } = report.result.recommendation;
   const dug = isDug(report.result);
   const drained = report.result.drain && !report.result.recommendation.as_built;
+  // Marked up already.
   const own: Partial<Record<Phase, string[]>> = {
     ask: dug ? SAFETY : [],
-    dig: dug ? [digStep(report.result, units), STOP] : [],
-    build: drained && dug ? [LAY] : [],
-    fill: dug ? [LINE] : [],
+    dig: dug ? [text(digStep(report.result, units)), text(STOP)] : [],
+    build: drained && dug ? [text(LAY)] : [],
+    fill: dug ? [text(LINE)] : [],
   };
   const waits = BEFORE_DIGGING.includes(option);
   const told = rules.some(({ code }) => code === 'if-drain-stops' || code === 'full-if-power-fails');
@@ -96,7 +97,7 @@ export function stepsSection(report: Report, units: UnitSystem): string {
       ? [`<li><strong>${text(ruleWords('if-drain-stops'))}.</strong> ${text(STOPPED)}</li>`]
       : [];
   const steps = (Object.keys(TITLES) as Phase[]).map((phase) => {
-    const first = (own[phase] ?? []).map((words) => `<li>${text(words)}</li>`);
+    const first = (own[phase] ?? []).map((words) => `<li>${words}</li>`);
     const told = rules.filter(({ code }) => (OF[code] ?? 'keep') === phase).map(ruleItem);
     const items = [...first, ...told, ...(phase === 'keep' ? stopped : [])];
     const title = phase === 'build' && !dug ? 'Around the liner' : TITLES[phase];

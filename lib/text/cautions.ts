@@ -7,6 +7,9 @@ export interface Caution {
   drained?: true;
 }
 
+/** Cautions by title that stand before the first step, where it is dug. */
+export const SAID_FIRST: readonly string[] = ['Buried services', 'Children and open water', 'Who decides'];
+
 export const CAUTIONS: Caution[] = [
   {
     title: 'Collapse',

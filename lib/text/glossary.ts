@@ -25,10 +25,6 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   { word: 'design storm', meaning: 'The heavy rain that everything built is reckoned for.' },
   {
-    word: 'design water',
-    meaning: 'The high water the pond is held against; it comes higher only as rarely as the survey accepts.',
-  },
-  {
     word: 'dip pipe',
     plural: 'dip pipes',
     meaning:
@@ -106,5 +102,10 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   {
     word: 'water table',
     meaning: 'The height to which water fills the ground; it comes up in winter and goes down in summer.',
+  },
+  {
+    word: 'wet half-year',
+    meaning:
+      'The months in which more rain falls than plants and sun take, so that the water in the ground comes up.',
   },
 ];

@@ -38,14 +38,14 @@ export interface Headline {
 }
 
 /** What is built, after `Yes, 1.00 m deep`. */
-const BUILT: Record<OptionName, (place: string) => string> = {
-  'no-drain': () => ' without a drain',
-  'surface-water-only': () => ', with rain water kept away from its edge',
-  'cutoff-drain': () => ', with a drain uphill of it',
-  'drain-to-outlet': (place) => `, with a drain to ${place}`,
-  'drain-to-sump': () => ', with a drain and a pump',
-  'raise-pond': () => '',
-  ballast: () => ', with a concrete slab on the liner',
+const BUILT: Record<OptionName, string> = {
+  'no-drain': ' without a drain',
+  'surface-water-only': ', with rain water kept away from its edge',
+  'cutoff-drain': ', with a drain uphill of it',
+  'drain-to-outlet': ', with a drain to the outlet',
+  'drain-to-sump': ', with a drain and a pump',
+  'raise-pond': '',
+  ballast: ', with a concrete slab on the liner',
 };
 
 /**
@@ -95,13 +95,12 @@ function answerWords(report: Report, units: UnitSystem): string {
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
   const emptied = useOrder(report, size);
-  const place = report.outlet ? `the outlet (${report.outlet.name})` : 'the outlet';
   if (report.pond.existing)
     return built === 'no-drain' && raise_m === 0
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
+      : `Rebuild it${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
-  return `${yes}${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
+  return `${yes}${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
 }
 
 /** Down to where it holds, and what happens deeper. */
