@@ -64,7 +64,7 @@ ${FIGURE_STYLE}
 }
 @page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
 @media print {
-  body { font-size: 10pt; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; } .pair .wide { display: none; } .pair .narrow { display: block; }
+  :root { font-size: 13px; } body { font-size: 9.5pt; line-height: 1.4; } h2 { margin-top: 1.25rem; } figure { margin: .75rem 0; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; } .pair .wide { display: none; } .pair .narrow { display: block; }
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
   figure, .facts, .headline, li, tr, .sign div, .step { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
   #words dl { columns: 3; column-gap: 1.2rem; font-size: 7.5pt; line-height: 1.3; } #words dl div { padding: .1rem 0; }

@@ -21,12 +21,13 @@ export function sureSection(report: Report, units: UnitSystem): string {
     close_call
       ? '<p>It is a close call: within the error of the sampling the verdict could go either way.</p>'
       : '',
-    '<h3>Safety margin, situation by situation</h3>',
-    table(situationTable(report, units)),
-    paragraph('Levels count from the lowest natural ground at the rim: + above it, − below.', 'note'),
     '<h3>What the answer hangs on</h3>',
     paragraph(doubtWords(report)),
     paragraph(assumedCount(report)),
+    '<details><summary>Safety margin, situation by situation</summary>',
+    table(situationTable(report, units)),
+    paragraph('Levels count from the lowest natural ground at the rim: + above it, − below.', 'note'),
+    '</details>',
     next.length > 0
       ? `<h3>To measure next, the most telling first</h3>${list(next)}`
       : '<p>No measurement that was tried would change the answer.</p>',

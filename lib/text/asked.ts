@@ -17,8 +17,8 @@ const WORTH_NAMING = 0.05;
 /** What comes before any depth. */
 const BUT: Partial<Record<Advice, string>> = {
   'measure-first': 'But measure before you dig.',
-  move: 'But dig at another spot.',
-  'do-not-dig': 'But do not dig here.',
+  move: 'Dig at another spot instead.',
+  'do-not-dig': 'Whatever the water allows, do not dig here.',
 };
 
 /** Whether the pond may be as deep as wished: with nothing done, and as recommended. */

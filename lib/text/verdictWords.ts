@@ -263,7 +263,7 @@ export function insteadWords(
         ? `then it is enough to raise it by ${size(raise_m)}`
         : 'then it is enough to keep surface water out';
   const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
-  return `Or keep to your wish, but ${changeWords(change, size).join(' and ')}: ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (it fails in ${chanceText(per_year)} of years).`;
+  return `Or as wished, but ${changeWords(change, size).join(' and ')}: ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
 }
 
 function paragraph(sentences: (string | undefined | false | null)[]): string {
