@@ -14,7 +14,7 @@ import { doneWords } from '../text/doneWords.js';
 import { emptyOrder, failsEmpty, notThen } from '../text/emptyOrder.js';
 import { monthName } from '../text/monthWords.js';
 import { sentence } from '../text/sentence.js';
-import { brieflyWords, decidingWater, fillAgain, spareWords } from '../text/situationWords.js';
+import { brieflyWords, decidingWater, FROM_BELOW, fillAgain, spareWords } from '../text/situationWords.js';
 import { WHY_WORDS } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 
@@ -77,7 +77,8 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
     }),
   ];
   if (!isDoneOtherwise(recommendation, pond.depth_m)) {
-    if (!emptied.allowed) panels[1]!.note = emptyOrder(rows('no-drain', 'emptied'), recommendation);
+    if (!emptied.allowed)
+      panels[1]!.note = noted([panels[1]!.note, emptyOrder(rows('no-drain', 'emptied'), recommendation)]);
     return panels;
   }
   const advised = keptRow(rows('recommended', 'full'), rows('recommended', 'drawn-down'));
@@ -119,6 +120,8 @@ function worstOf(rows: Situation[], months: number[]): Situation | undefined {
   return rows.filter(({ month }) => month !== null && months.includes(month)).sort(worse)[0];
 }
 
+const noted = (notes: (string | null)[]) => notes.filter((each) => each !== null).join(' ') || null;
+
 function panelOf(
   report: Report,
   units: UnitSystem,
@@ -129,7 +132,10 @@ function panelOf(
   const hours = hoursEmpty(row, report);
   return {
     ...about,
-    note: about.note ?? (verdict === 'briefly' && hours !== null ? fillAgain(hours) : null),
+    note: noted([
+      row.why === 'floor-heaves' ? FROM_BELOW : null,
+      about.note ?? (verdict === 'briefly' && hours !== null ? fillAgain(hours) : null),
+    ]),
     verdict,
     word: verdict === 'briefly' ? brieflyWords(hours) : sentence(WHY_WORDS[row.why]),
     margin: spareWords(row.margin_m ?? 0, units),

@@ -112,7 +112,7 @@ function footRows({ water, band, note }: WaterPanel, room: number, type: number)
     ...rows(water, 'line'),
     ...(band
       ? rows(
-          `in ${monthName(band.month)}, 8 years of 10${band.kept ? ', no drain' : ''}`,
+          `in ${monthName(band.month)}, 8 years of 10${band.kept ? ', without the drain' : ''}`,
           band.kept ? 'dashed' : 'bar',
         )
       : []),
@@ -170,9 +170,7 @@ function keyWords(panels: WaterPanel[], report: Report, scale: PanelScale): stri
   );
   return [
     `The heavy line is the water that decides: it stands higher in ${orderText(report.accepted_risk)}. The bar is where the month's highest water stands in 8 years of 10.`,
-    scale.cut_m > 0
-      ? 'One scale up and along; some of the flat floor is left out.'
-      : 'One scale up and along.',
+    scale.cut_m > 0 ? 'Drawn to scale; some of the flat floor is left out.' : 'Drawn to scale.',
     ...(isSteepened(scale, report)
       ? ['The sides are drawn steeper than wished, where they would meet.']
       : []),

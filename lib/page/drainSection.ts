@@ -28,10 +28,6 @@ export function drainSection(report: Report, units: UnitSystem): string {
   }
   const words = drainWords(drain, units);
   const profile = drainProfileFigure(report, units);
-  const others =
-    words.otherBeds.length > 0
-      ? `<details><summary>Other beds the merchant may have</summary>${list(words.otherBeds.map(text))}</details>`
-      : '';
   return section(
     'drain',
     'Build',
@@ -40,11 +36,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
           'An old drain lies there and works; what it is made of nobody has seen. Told here is a new one in its place, should it stop.',
         )
       : '',
-    paragraph(words.inflow),
     paragraph(dayWords(drain, units)),
-    paragraph(words.weakest),
-    paragraph(words.pipe),
-    paragraph(words.relief),
     paragraph(words.bed),
     words.power ? paragraph(words.power) : '',
     profile
@@ -55,6 +47,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
           'Heights to scale, lengths not. Levels count from the lowest natural ground at the rim.',
         )
       : '',
+    '<div class="pair">',
     figureHtml(
       'drain-plan',
       'The drain from above',
@@ -67,11 +60,24 @@ export function drainSection(report: Report, units: UnitSystem): string {
       (size) => drainSectionFigure(drain, units, size),
       'Heights in the bed to scale.',
     ),
+    '</div>',
     list(words.outlet.map(text)),
-    drain.quantities.length > 0 ? table(carried(report, units)) : '',
-    paragraph(amountsNote(units), 'note'),
+    drain.quantities.length > 0
+      ? `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units), 'note')}</details>`
+      : '',
     `<h3>To look after</h3>${list(words.upkeep.map(text))}`,
-    others,
+  );
+}
+
+/** What the drain must carry and can, and other beds; for whoever checks it. */
+export function drainNumbers({ drain }: Report, units: UnitSystem): string {
+  if (!drain) return '';
+  const { inflow, weakest, pipe, relief, otherBeds } = drainWords(drain, units);
+  return section(
+    'drain-numbers',
+    'The drain in numbers',
+    ...[inflow, weakest, pipe, relief].map((words) => paragraph(words)),
+    otherBeds.length > 0 ? `<h3>Other beds the merchant may have</h3>${list(otherBeds.map(text))}` : '',
   );
 }
 

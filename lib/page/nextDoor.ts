@@ -22,6 +22,8 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
   return section(
     'neighbour',
     'What changes for you next door',
+    // Of another reader: closed on a screen, on a sheet of its own in print.
+    '<details><summary>A sheet for your neighbour: open it, print it, hand it over</summary>',
     paragraph(nextDoorExit(door, units)),
     table(flowTable(door, units)),
     paragraph(nextDoorFlow(door, units), 'note'),
@@ -29,6 +31,7 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
     `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report).map(text))}`,
     `<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report).map(text))}`,
     raised ? paragraph(raised) : '',
+    '</details>',
   );
 }
 

@@ -6,7 +6,7 @@ import { pageTitle } from '../text/handedOn.js';
 import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
 import { designSection } from './designSection.js';
-import { drainSection } from './drainSection.js';
+import { drainNumbers, drainSection } from './drainSection.js';
 import { wordMarker } from './glossary.js';
 import { headerHtml } from './header.js';
 import { heldSection } from './heldSection.js';
@@ -21,7 +21,7 @@ import { comparedSection, cutSection, depthSection, firstFigure, limitsSection }
 import { signSection } from './signSection.js';
 import { stepsSection } from './steps.js';
 import { STYLE } from './style.js';
-import { sureSection } from './sureSection.js';
+import { ladderSection, sureSection, turnsSection } from './sureSection.js';
 import { workedSection } from './workedSection.js';
 import { waterSection, yearSection } from './yearSection.js';
 
@@ -99,9 +99,9 @@ export function bodyHtml(
     depthSection(report, units, survey !== undefined),
     yearSection(report, units),
     drainSection(report, units),
-    neighbourSection(report, units),
     sureSection(report, units),
     limitsSection(report),
+    neighbourSection(report, units),
   ]
     .filter(Boolean)
     .map((part) => words.mark(part));
@@ -110,7 +110,10 @@ export function bodyHtml(
     designSection(report, units),
     workedSection(worked, units),
     comparedSection(report, units),
+    turnsSection(report, units),
+    ladderSection(report, units),
     waterSection(report, units),
+    drainNumbers(report, units),
     cutSection(report, units),
     groundSection(report, units, photos),
     assumptionsSection(report, units),

@@ -1,6 +1,6 @@
 /** The parts of the page on depth and limits. */
 
-import type { Report } from '../contract/index.js';
+import { isDug, type Report } from '../contract/index.js';
 import type { Figure } from '../figures/figure.js';
 import { howDeepFigure } from '../figures/howDeepFigure.js';
 import { hasPlan, planFigure } from '../figures/planFigure.js';
@@ -10,7 +10,7 @@ import type { Table } from '../figures/table.js';
 import { optionTable } from '../figures/tables.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { spotWords, wishQuestion, wishWords } from '../text/asked.js';
-import { CAUTIONS } from '../text/cautions.js';
+import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
 import { countedWords } from '../text/countedWords.js';
 import { diggingLaw } from '../text/diggingLaw.js';
 import { ADVICE_NAMES } from '../text/terms.js';
@@ -100,7 +100,7 @@ export function depthSection(report: Report, units: UnitSystem, live: boolean): 
       : '',
     live
       ? `<div id="try"><h3 id="try-title">What if?</h3>${paragraph(
-          'Try another depth, size, level or drain: the same library computes it again, here and offline. What is tried is no part of the record and is not printed.',
+          'Try another depth, size, level or drain: it is computed again, here and offline. What is tried is no part of the record and is not printed.',
         )}<div id="what-if"><p class="note">The controls need the script of this page.</p></div></div>`
       : '',
   );
@@ -140,17 +140,18 @@ export function comparedSection(report: Report, units: UnitSystem): string {
   );
 }
 
-/** What the numbers do not cover, and what no number covers. */
 /** What the country asks of whoever digs. */
 function lawHtml(rules: Report['rules']): string[] {
   const { title, points } = diggingLaw(rules);
   return [`<h3>${text(title)}</h3>`, list(points.map(text))];
 }
 
+/** What the numbers do not cover, and what no number covers; where it is dug the steps have said some of it. */
 export function limitsSection({ result, rules }: Report): string {
-  const items = CAUTIONS.filter(({ drained }) => !drained || result.drain !== null).map(
-    ({ title, text: words }) => `<strong>${title}.</strong> ${text(words)}`,
-  );
+  const dug = isDug(result);
+  const items = CAUTIONS.filter(
+    ({ title, drained }) => (!drained || result.drain !== null) && !(dug && SAID_FIRST.includes(title)),
+  ).map(({ title, text: words }) => `<strong>${title}.</strong> ${text(words)}`);
   return section(
     'limits',
     'Limits and cautions',

@@ -1,9 +1,9 @@
 /** What to do, in the order in which it is done. */
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
-import { CAUTIONS } from '../text/cautions.js';
+import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
 import { monthWords } from '../text/index.js';
-import { digStep, STOP } from '../text/stepWords.js';
+import { digStep, LAY, LINE, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 import { paragraph, section, text } from './markup.js';
@@ -56,9 +56,23 @@ const OF: Record<string, Phase> = {
 };
 
 /** What comes before the first spade. */
-const SAFETY = CAUTIONS.filter(({ title }) =>
-  ['Buried services', 'Children and open water', 'Who decides'].includes(title),
-).map(({ title, text: words }) => `${title}: ${words}`);
+const SAFETY = CAUTIONS.filter(({ title }) => SAID_FIRST.includes(title)).map(
+  ({ title, text: words }) => `<strong>${text(title)}.</strong> ${text(words)}`,
+);
+
+/** A rule after its name; a name or months that its sentence says itself are not said before it. */
+function ruleItem({
+  code,
+  months,
+  text: words,
+}: Report['result']['recommendation']['rules'][number]): string {
+  const name = ruleWords(code);
+  const within = months && months.length > 0 && months.length < 12 ? monthWords(months) : '';
+  const when = within !== '' && !words.includes(within) ? ` <span class="when">${text(within)}</span>` : '';
+  return words.startsWith(name)
+    ? `<li><strong>${text(name)}</strong>${when}${text(words.slice(name.length))}</li>`
+    : `<li><strong>${text(name)}.</strong>${when} ${text(words)}</li>`;
+}
 
 /**
  * Five to seven steps, each with its rules.
@@ -69,30 +83,27 @@ export function stepsSection(report: Report, units: UnitSystem): string {
   const { rules, option } = report.result.recommendation;
   const dug = isDug(report.result);
   const drained = report.result.drain && !report.result.recommendation.as_built;
+  // Marked up already.
   const own: Partial<Record<Phase, string[]>> = {
     ask: dug ? SAFETY : [],
-    dig: dug ? [digStep(report.result, units), STOP] : [],
-    build: drained && dug ? ['Lay the drain from its outlet upwards, as drawn under Build.'] : [],
-    fill: dug
-      ? ['Lay the fleece and the liner without stretching them, and fill the pond the same day.']
-      : [],
+    dig: dug ? [text(digStep(report.result, units)), text(STOP)] : [],
+    build: drained && dug ? [text(LAY)] : [],
+    fill: dug ? [text(LINE)] : [],
   };
   const waits = BEFORE_DIGGING.includes(option);
+  const told = rules.some(({ code }) => code === 'if-drain-stops' || code === 'full-if-power-fails');
+  const stopped =
+    report.result.drain && !told
+      ? [`<li><strong>${text(ruleWords('if-drain-stops'))}.</strong> ${text(STOPPED)}</li>`]
+      : [];
   const steps = (Object.keys(TITLES) as Phase[]).map((phase) => {
-    const first = (own[phase] ?? []).map((words) => `<li>${text(words)}</li>`);
-    const told = rules
-      .filter(({ code }) => (OF[code] ?? 'keep') === phase)
-      .map(({ code, months, text: words }) => {
-        const when =
-          months && months.length > 0 && months.length < 12
-            ? ` <span class="when">${text(monthWords(months))}</span>`
-            : '';
-        return `<li><strong>${text(ruleWords(code))}.</strong>${when} ${text(words)}</li>`;
-      });
-    const items = [...first, ...told];
+    const first = (own[phase] ?? []).map((words) => `<li>${words}</li>`);
+    const told = rules.filter(({ code }) => (OF[code] ?? 'keep') === phase).map(ruleItem);
+    const items = [...first, ...told, ...(phase === 'keep' ? stopped : [])];
+    const title = phase === 'build' && !dug ? 'Around the liner' : TITLES[phase];
     return {
       phase,
-      html: items.length === 0 ? '' : `<li><h3>${TITLES[phase]}</h3><ul>${items.join('')}</ul></li>`,
+      html: items.length === 0 ? '' : `<li><h3>${title}</h3><ul>${items.join('')}</ul></li>`,
     };
   });
   const listed = (of: typeof steps) => {

@@ -5,7 +5,6 @@ import { digWindowFigure } from '../figures/digWindowFigure.js';
 import { waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
 import { yearFigure } from '../figures/yearFigure.js';
-import { pondYearWords } from '../text/pondYearWords.js';
 import { yearWords } from '../text/yearWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
@@ -27,7 +26,6 @@ export function yearSection(report: Report, units: UnitSystem): string {
     ),
     '<p class="month-words" aria-live="polite" hidden></p>',
     `<details class="months"><summary>The year in words, month by month</summary>${list(yearWords(report, units).map(text))}</details>`,
-    paragraph(pondYearWords(report, units).join(' ')),
     todayHtml(report, units),
   );
 }

@@ -1,12 +1,25 @@
 /** The wish, the spot and the doubt in a gardener's words. */
 
-import { advisedOption, BEFORE_DIGGING, type OptionResult, type Report } from '../contract/index.js';
+import {
+  type Advice,
+  advisedOption,
+  BEFORE_DIGGING,
+  type OptionResult,
+  type Report,
+} from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
 import { ADVICE_NAMES } from './terms.js';
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
+
+/** What comes before any depth. */
+const BUT: Partial<Record<Advice, string>> = {
+  'measure-first': 'But measure before you dig.',
+  move: 'Dig at another spot instead.',
+  'do-not-dig': 'Whatever the water allows, do not dig here.',
+};
 
 /** Whether the pond may be as deep as wished: with nothing done, and as recommended. */
 export function wishWords(report: Report, units: UnitSystem): string {
@@ -40,9 +53,7 @@ export function wishWords(report: Report, units: UnitSystem): string {
       ? [`With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()}): ${may(advised)}.`]
       : []),
   ];
-  const first = BEFORE_DIGGING.includes(recommendation.option)
-    ? [`But first: ${ADVICE_NAMES[recommendation.option].toLowerCase()}.`]
-    : [];
+  const first = BEFORE_DIGGING.includes(recommendation.option) ? [BUT[recommendation.option] ?? ''] : [];
   return [...said, ...first].join(' ');
 }
 
@@ -85,5 +96,6 @@ export function spotWords({ result }: Report, units: UnitSystem): string[] {
  * @returns a question
  */
 export function wishQuestion({ pond }: Report, units: UnitSystem): string {
-  return `May I dig ${formatQuantity(pond.depth_m, 'length', units)} deep, as wished?`;
+  const deep = `${formatQuantity(pond.depth_m, 'length', units)} deep`;
+  return pond.existing ? `Does it hold, ${deep} as it is?` : `May I dig ${deep}, as wished?`;
 }

@@ -7,6 +7,9 @@ export interface Caution {
   drained?: true;
 }
 
+/** Cautions by title that stand before the first step, where it is dug. */
+export const SAID_FIRST: readonly string[] = ['Buried services', 'Children and open water', 'Who decides'];
+
 export const CAUTIONS: Caution[] = [
   {
     title: 'Collapse',
@@ -14,7 +17,7 @@ export const CAUTIONS: Caution[] = [
   },
   {
     title: 'Buried services',
-    text: 'Have cables and pipes located before the first auger hole, private ones too. If you smell gas, leave.',
+    text: 'Have cables and pipes located before the first hole, private ones too. If you smell gas, leave.',
   },
   {
     title: 'Children and open water',
@@ -35,6 +38,6 @@ export const CAUTIONS: Caution[] = [
   },
   {
     title: 'Who decides',
-    text: 'Local codes and licensed practice decide. This sheet is no permission to dig or to discharge. Call a licensed engineer for more than 1.2 m (4 ft) of depth, within the 45° line of a footing, on shrinkable clay near a house, with water under pressure below the clay, or in a dispute.',
+    text: 'Your local rules decide: this page is no permission to dig or to lead water away. Call a licensed engineer to dig deeper than 1.2 m (4 ft), within the 45° line of a footing, on shrinkable clay near a house, with water under pressure below the clay, or in a dispute.',
   },
 ];

@@ -14,7 +14,6 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
     word: 'animal guard',
     meaning: 'A grid over the end of the pipe that keeps rats and frogs out of it.',
   },
-  { word: 'auger', meaning: 'A drill for earth, turned by hand, that brings up what lies below.' },
   {
     word: 'bed',
     plural: 'beds',
@@ -25,10 +24,6 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
     meaning: 'The height at which the pond is full and begins to run over.',
   },
   { word: 'design storm', meaning: 'The heavy rain that everything built is reckoned for.' },
-  {
-    word: 'design water',
-    meaning: 'The high water the pond is held against; it comes higher only as rarely as the survey accepts.',
-  },
   {
     word: 'dip pipe',
     plural: 'dip pipes',
@@ -71,6 +66,10 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   { word: 'permeable', meaning: 'Said of ground that lets water through.' },
   {
+    word: 'regulator',
+    meaning: 'Whoever looks after protected ground by law; the council knows who that is.',
+  },
+  {
     word: 'rim',
     plural: 'rims',
     meaning: 'The edge of the pond, all the way round, where it meets the ground.',
@@ -87,6 +86,12 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   { word: 'spoil', meaning: 'The earth that comes out of the hole.' },
   {
+    word: 'standpipe',
+    plural: 'standpipes',
+    meaning:
+      'An upright pipe in a hole of its own, open at its foot and sealed with clay above, in which a tape shows how high the water in the ground stands.',
+  },
+  {
     word: 'sump',
     meaning: 'A pit beside the pond in which the drain ends and from which a pump lifts the water.',
   },
@@ -97,5 +102,10 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   {
     word: 'water table',
     meaning: 'The height to which water fills the ground; it comes up in winter and goes down in summer.',
+  },
+  {
+    word: 'wet half-year',
+    meaning:
+      'The months in which more rain falls than plants and sun take, so that the water in the ground comes up.',
   },
 ];

@@ -10,7 +10,7 @@ export const HAPPENS: Record<Governs, string> = {
   'side-slump': 'the sides do not stand safely',
   'wet-dig': 'more water comes in than you can pump out while you dig',
   fall: 'there is not enough fall to the outlet',
-  'outlet-flood': 'the outlet in flood stands above the floor',
+  'outlet-flood': 'flood water at the outlet stands above the floor',
   envelope: 'the drain silts up',
   capacity: 'more water comes than the drain takes',
   discharge: 'there is no lawful place for the water',

@@ -7,7 +7,6 @@ import {
   decidingRows,
   type Governs,
   monthsPlanned,
-  monthsToEmpty,
   type OptionName,
   possibleOption,
   type Report,
@@ -15,12 +14,11 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
-import { emptiedWords } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
 import { monthName } from './monthWords.js';
 import { oftenText, orderText } from './say.js';
 import { WHY_WORDS } from './terms.js';
-
+import { useOrder } from './useOrder.js';
 import { insteadWords } from './verdictWords.js';
 
 /** The first screen. */
@@ -40,14 +38,14 @@ export interface Headline {
 }
 
 /** What is built, after `Yes, 1.00 m deep`. */
-const BUILT: Record<OptionName, (place: string) => string> = {
-  'no-drain': () => ' without a drain',
-  'surface-water-only': () => ', with rain water kept away from its edge',
-  'cutoff-drain': () => ', with a drain uphill of it',
-  'drain-to-outlet': (place) => `, with a drain to ${place}`,
-  'drain-to-sump': () => ', with a drain and a pump',
-  'raise-pond': () => '',
-  ballast: () => ', with a concrete slab on the liner',
+const BUILT: Record<OptionName, string> = {
+  'no-drain': ' without a drain',
+  'surface-water-only': ', with rain water kept away from its edge',
+  'cutoff-drain': ', with a drain uphill of it',
+  'drain-to-outlet': ', with a drain to the outlet',
+  'drain-to-sump': ', with a drain and a pump',
+  'raise-pond': '',
+  ballast: ', with a concrete slab on the liner',
 };
 
 /**
@@ -96,21 +94,13 @@ function answerWords(report: Report, units: UnitSystem): string {
   const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
-  const emptied = emptiedOrder(report);
-  const place = report.outlet?.name ?? 'the outlet';
+  const emptied = useOrder(report, size);
   if (report.pond.existing)
     return built === 'no-drain' && raise_m === 0
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
+      : `Rebuild it${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
-  return `${yes}${BUILT[built](place)}${raised}${vent}${changed}${emptied}.`;
-}
-
-/** In which months it may be emptied, where that is not all one. */
-function emptiedOrder({ result }: Report): string {
-  const months = monthsToEmpty(result.recommendation);
-  if (months.length === 12) return '';
-  return `, ${emptiedWords(result.recommendation, months)}`;
+  return `${yes}${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
 }
 
 /** Down to where it holds, and what happens deeper. */
@@ -144,7 +134,7 @@ function marginWords(report: Report, units: UnitSystem): string {
   if (!edge)
     return deepest - depth_m < 0.005
       ? 'Dig to that depth and stop: deeper was not reckoned.'
-      : `It stays safe down to ${formatBound(deepest, 'length', units, 'down')} at least, as deep as was reckoned.`;
+      : `It stays safe down to ${formatBound(deepest, 'length', units, 'down')} at least; deeper was not reckoned.`;
   const often = edge.chance >= 0.001 ? `, ${oftenText(edge.chance)}` : '';
   return edge.safe - depth_m < 0.005
     ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`
@@ -201,13 +191,13 @@ function chanceWords(report: Report): string {
   // Where the bad end reads like the middle nothing is told by it.
   const between =
     worst.middle >= 0.001 && oftenText(worst.high) !== often
-      ? ` (from ${bare(worst.low)} to ${bare(worst.high)}, by what is not known)`
+      ? ` (from ${bare(worst.low)} to ${bare(worst.high)}, as far as is known)`
       : '';
   const by =
     worst.middle < 0.001
       ? ''
       : worst.from === 'upkeep'
-        ? `, set by how well ${report.result.recommendation.also.includes('drain-to-sump') || advisedOption(report.result)?.option === 'drain-to-sump' ? 'drain and pumps are' : 'drain and flap are'} looked after`
+        ? ` How well you look after drain and ${report.result.recommendation.also.includes('drain-to-sump') || advisedOption(report.result)?.option === 'drain-to-sump' ? 'pumps' : 'flap'} makes most of that.`
         : '';
   const dig = rows
     .filter(({ situation, allowed }) => situation === 'dig' && allowed)
@@ -217,7 +207,7 @@ function chanceWords(report: Report): string {
     rows.some(({ situation }) => situation === 'dig') && dig >= 0.005 && dig < 1
       ? ` The dig itself goes wrong ${orderText(dig).replace('year', 'time')}.`
       : '';
-  return `It fails ${often}${when}${between}${by}.${digging}`;
+  return `It fails ${often}${when}${between}.${by}${digging}`;
 }
 
 /** The row that fails most often, of those with a chance. */
@@ -268,7 +258,7 @@ function nextStep({ result }: Report): string {
     return 'Add what you find to the survey and ask again. Buy and dig nothing before.';
   if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
   return BEFORE_DIGGING.includes(option)
-    ? 'No look that was tried would change this.'
+    ? `No measurement that was tried would change this. ${option === 'measure-first' ? 'Buy and dig nothing before.' : 'Look for another place.'}`
     : 'Nothing more to measure. Read the dip pipe before you lower the water.';
 }
 
@@ -279,7 +269,7 @@ function lookOrder({
   month,
   waits,
 }: Report['result']['recommendation']['measure_next'][number]): string {
-  if (waits) return `look at the water at ${where} every week through the wet half-year`;
+  if (waits) return `read a standpipe at ${where} every week through the wet half-year`;
   return `${what}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}`;
 }
 

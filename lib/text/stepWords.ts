@@ -6,6 +6,16 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 export const STOP =
   'Stop and get out when a side cracks or bulges, when the floor softens, rises or boils, or when you meet sand, gravel or running water that no hole showed. Let the water stand, and ask again with what you saw.';
 
+/** How the liner is laid. Common practice. */
+export const LINE = 'Lay the fleece and the liner without stretching them, and fill the pond the same day.';
+
+/** How a drain is begun. Common practice. */
+export const LAY = 'Lay the drain from its outlet upwards, as drawn under Build.';
+
+/** What to do where the full pond stays down even with its drain stopped; where it may lift a rule says so. */
+export const STOPPED =
+  'Water that stands in the inspection pipe says that the drain has stopped. The full pond still stays down: fill it to the brim, do not lower it, and free the drain.';
+
 /**
  * How deep is dug.
  * @param result - with what is recommended

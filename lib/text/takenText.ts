@@ -3,7 +3,7 @@ import { formatQuantity, type UnitSystem } from '../units/display.js';
 import { rainText } from './handy.js';
 import { monthWords } from './monthWords.js';
 import { chanceText } from './say.js';
-import { sentence } from './sentence.js';
+import { listText } from './sentence.js';
 /** A value that was taken, as the reader would write it. */
 export function takenText(item: string, value: string | number, unit: string, units: UnitSystem): string {
   if (typeof value === 'string')
@@ -16,24 +16,17 @@ export function takenText(item: string, value: string | number, unit: string, un
     : `${Number(value.toPrecision(3))} ${unit}`.trim();
 }
 
-/**
- * A value that was assumed, and why.
- * @param assumption - of the result
- * @param units - how numbers are written
- * @returns a sentence
- */
-export function assumedText(
-  { item, value, unit, reason }: Report['result']['assumptions'][number],
-  units: UnitSystem,
-): string {
-  return `${sentence(item.replaceAll('_', ' '))}: ${takenText(item, value, unit, units)} (${reason}).`;
-}
+/** Assumptions that are named beside their number. */
+const NAMED = 5;
 
 /**
- * How many more were assumed than are told.
- * @param more - number of them
+ * How much was assumed, and what comes first of it.
+ * @param report - with its assumptions
  * @returns a sentence
  */
-export function moreAssumed(more: number): string {
-  return `${more} more stand in the evidence.`;
+export function assumedCount({ result: { assumptions } }: Report): string {
+  const named = assumptions.slice(0, NAMED).map(({ item }) => item.replaceAll('_', ' '));
+  if (named.length === 0) return 'Nothing had to be assumed beyond the survey.';
+  const rest = assumptions.length > named.length ? ' among them' : '';
+  return `${assumptions.length === 1 ? 'One value is' : `${assumptions.length} values are`} assumed, not measured: ${listText(named)}${rest}. The evidence lists them with the reason.`;
 }

@@ -79,7 +79,7 @@ export const SITUATION_NAMES: Record<SituationName, string> = {
 export const WATER_NAMES: Record<Water | 'seam', string> = {
   'low side': 'in the clay',
   'uphill wall': 'behind the uphill wall',
-  ring: 'in the ring',
+  ring: 'in the ring of loose fill',
   receiver: 'at the outlet in flood',
   drain: 'that the drain leaves',
   seam: 'below the clay',

@@ -16,7 +16,7 @@ export function todayWords({ lower_today: look, pond, result }: Report, units: U
       ? 'that is no lower than full: do not lower it'
       : `${formatBound(full - lowest, 'length', units, 'down')} below full`;
   const how =
-    'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and run the analysis again, or use the level of the month.';
+    'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and ask again, or keep to the level of the month.';
   if (!look)
     return `Here is no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
   const { date, month, water_m, dry, lowest_m, month_lowest_m } = look;

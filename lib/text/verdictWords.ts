@@ -258,12 +258,12 @@ export function insteadWords(
   const size = (value: number) => formatQuantity(value, 'length', units);
   const built =
     option === 'no-drain'
-      ? 'nothing need be built'
+      ? 'then nothing need be built'
       : raise_m > 0
-        ? `it is enough to raise it by ${size(raise_m)}`
-        : 'it is enough to keep surface water out';
+        ? `then it is enough to raise it by ${size(raise_m)}`
+        : 'then it is enough to keep surface water out';
   const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
-  return `Or otherwise: as wished but ${changeWords(change, size).join(' and ')}, ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
+  return `Or as wished, but ${changeWords(change, size).join(' and ')}: ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
 }
 
 function paragraph(sentences: (string | undefined | false | null)[]): string {

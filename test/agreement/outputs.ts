@@ -17,8 +17,8 @@ export interface Outputs {
   waterYear: string;
   worked: string;
   shopping: string | null;
-  /** of the survey, which tells how others are to be read: full level and wish, m; it is there already */
-  pond: { full: number; depth: number; existing: boolean };
+  /** of the survey, which tells how others are to be read: full level and wish, m; it is there already; it is never emptied */
+  pond: { full: number; depth: number; existing: boolean; never: boolean };
   days: number;
 }
 
@@ -50,7 +50,12 @@ export function outputsOf(
     waterYear: waterYearCsv(reports.metric),
     worked: workedCsv(workedSheet(assessment)),
     shopping: drain ? shoppingCsv(drain.quantities) : null,
-    pond: { full: pond.full_level_m, depth: pond.depth_m, existing: pond.existing },
+    pond: {
+      full: pond.full_level_m,
+      depth: pond.depth_m,
+      existing: pond.existing,
+      never: pond.emptied_in !== 'any' && pond.emptied_in.length === 0,
+    },
     days: pond.days_empty,
   };
 }

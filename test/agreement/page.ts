@@ -74,6 +74,8 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
   if (pipe || never) said.says('never', at, order, pipe ? 'by the pipe' : 'never');
   // Done otherwise in something else than months: of the months it says nothing.
   if (/ if it is /.test(order) && !only) return;
+  // Of a pond that is never emptied by wish the steps tell when it may be.
+  if (told.neverEmptied && !only && !pipe && !never) return;
   emptied(said, at, order, told.of, pipe || never ? [] : only ? monthsIn(only) : YEAR);
   const deepest = new RegExp(`deeper than (${LENGTH}) `).exec(margin)?.[1];
   const option = told.option ?? 'no-drain';
@@ -109,7 +111,7 @@ const STATE: Record<string, string> = {
 function factClaims({ facts }: Page, told: Told, said: Claimer) {
   const chance = facts.get('How often it fails') ?? '';
   const bare = chance.startsWith('As wished, with nothing done');
-  const fails = /fails (.*?)(?: when emptied| \(|, set by|\.$)/.exec(chance)?.[1];
+  const fails = /fails (.*?)(?: when emptied| \(|\.(?: |$))/.exec(chance)?.[1];
   const month = new RegExp(`when emptied in (${MONTH})`).exec(chance)?.[1];
   const about = month
     ? `chance|${told.of}|emptied|${monthIn(month)}`
@@ -190,7 +192,7 @@ const optionOf = (part: string) => WITH.find(([words]) => words.test(part))?.[1]
 
 function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
   const [wish = ''] = [...paragraphs]
-    .filter(([title]) => title.startsWith('May I dig'))
+    .filter(([title]) => /^(May I dig|Does it hold)/.test(title))
     .map(([, words]) => words);
   for (const [, name, may] of wish.matchAll(
     /With (nothing done|what is recommended \((.*?)\)): (?=no|yes)/g,

@@ -21,6 +21,8 @@ export interface Told {
   depth: number;
   wish: number;
   existing: boolean;
+  /** by wish */
+  neverEmptied: boolean;
   dug: boolean;
 }
 
@@ -63,6 +65,7 @@ export function toldOf({ result, pond }: Outputs): Told {
     depth: r.depth_m,
     wish: pond.depth,
     existing: pond.existing,
+    neverEmptied: pond.never,
     dug: GO[r.option] === undefined,
   };
 }

@@ -23,7 +23,7 @@ describe('the page says in plain words', () => {
     for (const option of shallow.result.options) option.safe_depth_m = 0.6;
     shallow.result.recommendation.option = 'measure-first';
     expect(wishWords(shallow, 'metric')).toContain('no, only 0.60 m.');
-    expect(wishWords(shallow, 'metric')).toMatch(/But first: measure first\.$/);
+    expect(wishWords(shallow, 'metric')).toMatch(/But measure before you dig\.$/);
   });
 
   it('what the doubt comes from, the greatest share first', () => {
