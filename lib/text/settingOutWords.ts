@@ -75,7 +75,8 @@ export function settingOutWords(report: Report, units: UnitSystem): string[] {
       : []),
     set.references[0].name === null
       ? `Distances are taped from two pegs, A and B, that you drive beside the pond before you dig: A at x ${plain(set.references[0].x_m, units)}, y ${plain(set.references[0].y_m, units)}, B at x ${plain(set.references[1].x_m, units)}, y ${plain(set.references[1].y_m, units)}.`
-      : `Distances are taped level from ${a} and ${b}. Left and right are those of somebody who stands at ${a} and looks to ${b}.`,
+      : `Distances are taped level from ${a} and ${b}.`,
+    `The side of a peg is that of somebody who stands at ${a} and looks to ${b}.`,
     `The datum is the lowest natural ground at the rim; it stands at ${levelPlain(set.datum_mark_m, units)} on the mark of levels.csv.`,
     'Dig to the level named. At the foot of the side that is the underside of what is laid there, in the bed the groove under the pipe. In the trench dig deeper by the wall of the pipe and what it lies on. Where the cut has a minus sign, fill up. Left and right of the trench are those of somebody who looks down the pipe.',
     ...(round
@@ -129,4 +130,9 @@ export function levelPlain(value: number, units: UnitSystem, sign = ''): string 
   if (units === 'us') return formatQuantity(value, sign === '' ? 'depth' : 'level', units);
   const size = Math.abs(value).toFixed(3);
   return `${Number(size) === 0 ? '' : value < 0 ? '−' : sign}${size} m`;
+}
+
+/** Heading of the distances from a reference. */
+export function tieText(name: string): string {
+  return `from ${name}`;
 }
