@@ -12,6 +12,7 @@ export {
   type PageOptions,
   pageHtml,
   pondCardHtml,
+  settingOutCsv,
   shoppingCsv,
   type WhatIf,
   waterYearCsv,

@@ -26,6 +26,7 @@ export * from './result.js';
 export * from './rule.js';
 export * from './ruleValues.js';
 export * from './said.js';
+export * from './settingOut.js';
 export * from './siteDrain.js';
 export * from './situation.js';
 export * from './statement.js';

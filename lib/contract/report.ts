@@ -5,6 +5,7 @@ import type { LowerByReading, LowerToday } from './lowerTodayFound.js';
 import type { MonthlyLimits } from './monthLimits.js';
 import type { NextDoor } from './nextDoorChanges.js';
 import type { DepthCurve, Result } from './result.js';
+import type { SettingOut } from './settingOut.js';
 import type { SiteDrain } from './siteDrain.js';
 
 /** Everything the figures and the page show, as plain data. */
@@ -65,6 +66,8 @@ export interface Report {
   water_year: WaterDay[];
   /** looks at the water in the ground, m below the datum ground */
   dips: { day: number; date: string; depth_m: number; says: 'level' | 'below' | 'above'; pit: string }[];
+  /** where what is dug lies; null where nothing is, and in a quick what-if */
+  setting_out: SettingOut | null;
   /** months and depths in which the floor of a dig stays dry */
   digging: DigWindow | null;
   /** how long water stands in the tub; null where no permeable layer touches the liner, and in a quick what-if */

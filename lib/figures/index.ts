@@ -19,6 +19,7 @@ export { pressureFigure } from './pressureFigure.js';
 export { riskDepthFigure } from './riskDepthFigure.js';
 export { sectionFigure } from './sectionFigure.js';
 export { sectionHeadsFigure } from './sectionHeadsFigure.js';
+export { type DrawingSheet, drawingSheets } from './sheets.js';
 export { sideFigure } from './sideFigure.js';
 export { figureSvg } from './svg.js';
 export { type Column, cellText, heading, type Table, tableHtml, tableOf, tableText } from './table.js';

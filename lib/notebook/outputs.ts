@@ -1,7 +1,14 @@
 /** What an analysis leaves in a folder besides its notebook. */
 import { join } from 'node:path';
 import type { Assessment } from '../decision/index.js';
-import { type PrivatePart, pageHtml, pondCardHtml, waterYearCsv, workedCsv } from '../page/index.js';
+import {
+  type PrivatePart,
+  pageHtml,
+  pondCardHtml,
+  settingOutCsv,
+  waterYearCsv,
+  workedCsv,
+} from '../page/index.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { writeAtomically } from './files.js';
 import { liveScript } from './liveScript.js';
@@ -12,14 +19,15 @@ import { VERSION } from './project.js';
 export const OUTPUTS = [
   'page.html',
   'pond-card.html',
+  'setting-out.csv',
   'water-year.csv',
   'worked.csv',
   'result.json',
 ] as const;
 
 /**
- * Writes the shareable page, the pond card, the water year, the worked steps and the result of an assessment, each
- * whole or not at all.
+ * Writes the shareable page, the pond card, the setting-out table, the water year, the worked steps and
+ * the result of an assessment, each whole or not at all.
  * @param assessment - from {@link assess}
  * @param folder must exist
  * @param surveyFolder where the photos lie that `pits.csv` names; absent: none is shown
@@ -41,6 +49,7 @@ export async function writeOutputs(
   const texts: Record<(typeof OUTPUTS)[number], string> = {
     'page.html': pageHtml(report, { worked, version: VERSION, photos, live, leftOut, issued }),
     'pond-card.html': pondCardHtml(report),
+    'setting-out.csv': settingOutCsv(report),
     'water-year.csv': waterYearCsv(report),
     'worked.csv': workedCsv(worked),
     'result.json': `${JSON.stringify(report.result, null, 2)}\n`,

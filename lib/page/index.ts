@@ -3,6 +3,7 @@ export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';
 export type { Photos } from './record.js';
+export { settingOutCsv } from './settingOutCsv.js';
 export { shoppingCsv } from './shoppingCsv.js';
 export { PANEL_STYLE } from './style.js';
 export { waterYearCsv } from './waterYearCsv.js';

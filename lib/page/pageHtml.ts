@@ -7,6 +7,7 @@ import type { UnitSystem } from '../units/index.js';
 import { checkSection } from './checkSection.js';
 import { designSection } from './designSection.js';
 import { drainNumbers, drainSection } from './drainSection.js';
+import { drawingsSection } from './drawingsSection.js';
 import { wordMarker } from './glossary.js';
 import { headerHtml } from './header.js';
 import { heldSection } from './heldSection.js';
@@ -106,6 +107,7 @@ export function bodyHtml(
     .filter(Boolean)
     .map((part) => words.mark(part));
   const evidence = [
+    drawingsSection(report, units, issued),
     checkSection(report, units),
     designSection(report, units),
     workedSection(worked, units),

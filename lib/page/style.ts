@@ -42,6 +42,7 @@ ul { padding-left: 1.1rem; } .pair { display: grid; grid-template-columns: 1fr 1
 figure { margin: 1.25rem 0; } figcaption { font-size: .9rem; color: var(--soft); } figure h3 { margin-top: 0; } figure h2 { font-size: 1.02rem; border: 0; margin: 0 0 .25rem; padding: 0; }
 .drawing svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
 .hand svg { display: block; width: 100%; height: auto; } .hand .narrow { max-width: 30rem; } .month-words { background: var(--ground); padding: .6rem .9rem; min-height: 3.4em; }
+.paper { overflow-x: auto; border: 1px solid var(--rule); } .paper svg { display: block; max-width: none; } .sheet-a4 { width: 280mm; height: 190mm; } .sheet-letter { width: 264mm; height: 194mm; } .paper:focus-visible { outline: 3px solid var(--water); outline-offset: 2px; }
 .photo { display: inline-block; margin: .5rem 1rem .5rem 0; max-width: 20rem; vertical-align: top; } .photo img { display: block; max-width: 100%; height: auto; }
 .table { overflow-x: auto; } table { border-collapse: collapse; width: 100%; font-size: .88rem; line-height: 1.35; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: 600; padding: .5rem 0; }
@@ -63,8 +64,10 @@ ${FIGURE_STYLE}
   .inputs tr { display: grid; grid-template-columns: 2rem minmax(0, 1fr); } .inputs td:not(:first-child) { display: block; grid-column: 2; } .inputs td::before { display: none; } .inputs td:first-child { grid-row: 1 / span 3; } .inputs td:nth-child(3) { order: -1; }
 }
 @page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
+@page a4-sheet { size: A4 landscape; margin: 8mm; } @page letter-sheet { size: letter landscape; margin: 7mm; }
 @media print {
   :root { font-size: 13px; } body { font-size: 9.5pt; line-height: 1.4; } h2 { margin-top: 1.25rem; } figure { margin: .75rem 0; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; } .pair .wide { display: none; } .pair .narrow { display: block; }
+  .sheet { break-before: page; break-after: page; margin: 0; page: a4-sheet; } .sheet.letter { page: letter-sheet; } .sheet h3 { display: none; } .paper { border: 0; overflow: visible; }
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
   figure, .facts, .headline, li, tr, .sign div, .step { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
   #words dl { columns: 3; column-gap: 1.2rem; font-size: 7.5pt; line-height: 1.3; } #words dl div { padding: .1rem 0; }

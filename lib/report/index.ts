@@ -5,6 +5,7 @@ export * from './nextDoor.js';
 export * from './recommend.js';
 export * from './reportOf.js';
 export * from './resultOf.js';
+export { settingOutMethod, settingOutOf } from './settingOut.js';
 export { situationsOf } from './situations.js';
 export * from './work.js';
 export * from './workedFrom.js';

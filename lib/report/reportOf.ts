@@ -1,10 +1,10 @@
 import { drawdownOf } from '../basis/index.js';
 import { isoDate } from '../climate/index.js';
-import type { Report, WaterDay } from '../contract/index.js';
+import { BEFORE_DIGGING, type Report, type WaterDay } from '../contract/index.js';
 import type { Assessment, Judged } from '../decision/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
-import { drainLevel, floorLevel, NOTHING } from '../heads/index.js';
+import { drainLevel, floorLevel, isAsBuilt, NOTHING } from '../heads/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
@@ -12,6 +12,7 @@ import { stormOf } from '../works/index.js';
 import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
+import { settingOutOf } from './settingOut.js';
 import { unitsOf } from './unitsOf.js';
 
 /** Spacing of the depths of the digging window, m. */
@@ -89,6 +90,7 @@ export function reportOf(
       says: d.says,
       pit: d.pit,
     })),
+    setting_out: quick ? null : settingOut(a, units),
     digging: quick ? null : digWindow(site.water, pond.shape, digDepths(pond.depth)),
     tub: quick ? null : (tubYear(site, stormOf(site)) ?? null),
     limits: a.limits,
@@ -107,6 +109,31 @@ export function reportOf(
       .filter(({ photo, note }) => photo || note)
       .map(({ pit, photo, note }) => ({ pit, photo: photo ?? null, note: note ?? null })),
   };
+}
+
+/** Where what is dug lies; nothing for a pond that waits, and for one that is there and stays as it is. */
+function settingOut({ site, decision, drain }: Judged, units: UnitSystem): Report['setting_out'] {
+  const { pond, places, survey } = site;
+  const { measures, depth, option } = decision;
+  const { raise } = measures;
+  if (BEFORE_DIGGING.includes(option) || depth <= 0) return null;
+  if (pond.existing && (isAsBuilt(measures) || (!drain && raise === 0))) return null;
+  return settingOutOf({
+    pond: {
+      shape: pond.shape,
+      depth,
+      raise,
+      fullLevel: pond.fullLevel,
+      ringWidth: pond.ring.width,
+      ringDepth: pond.ring.depth ?? depth,
+    },
+    levels: survey.levels,
+    datum: places.datum,
+    highRim: places.highRim,
+    bedding: pond.bedding.thickness,
+    drain,
+    units,
+  });
 }
 
 const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);

@@ -22,7 +22,8 @@ export const workMethod = method({
 
 const DIG_RATE = 0.4 / 3600;
 const FILL_RATE = 0.7 / 3600;
-const BANK = { crest: 0.4, slope: 1.5 };
+/** Of a bank: width of its top, m, and its outer side, horizontal to 1 vertical. */
+export const BANK = { crest: 0.4, slope: 1.5 };
 const CAP = 0.15;
 const PAST = 1;
 const TRENCH = 0.3;

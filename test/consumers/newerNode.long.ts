@@ -4,7 +4,14 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { PROJECT } from '../notebook/notebooks.js';
 
-const FILES = ['page.html', 'pond-card.html', 'result.json', 'water-year.csv', 'worked.csv'];
+const FILES = [
+  'page.html',
+  'pond-card.html',
+  'result.json',
+  'setting-out.csv',
+  'water-year.csv',
+  'worked.csv',
+];
 
 it('npm start makes the same result under a newer Node', () => {
   const out = join(PROJECT, 'out', 'clay-slope');

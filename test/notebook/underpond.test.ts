@@ -57,6 +57,7 @@ it('lays the executed notebook, the page, the water year and the result into out
     'page.html',
     'pond-card.html',
     'result.json',
+    'setting-out.csv',
     'water-year.csv',
     'worked-analysis.ipynb',
     'worked.csv',
