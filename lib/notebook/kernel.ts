@@ -14,6 +14,12 @@ const START_S = 60;
 const RESEND_S = 0.5;
 const GOODBYE_S = 2;
 
+/** How often a kernel is started at most. */
+const STARTS = 4;
+/** Asked while it still binds its sockets, the kernel gives up listening and says so. */
+const STUMBLED = /Socket is blocked by a bind/;
+class Stumbled extends Error {}
+
 /** Ends the kernel when its standard input closes, so that it never outlives us, however we die. */
 const WATCH_PARENT = `data:text/javascript,${encodeURIComponent(
   `const { stdin } = process; stdin.on('end', () => process.exit()).resume(); stdin.unref();`,
@@ -99,18 +105,28 @@ export class Kernel {
     );
     process.stderr?.on('data', (text) => {
       this.noise += text;
+      if (STUMBLED.test(this.noise)) this.fail(new Stumbled(this.noise));
     });
     this.listen(shell);
     this.listen(iopub);
   }
 
   /**
-   * Starts a kernel and waits until it answers on both its sockets.
+   * Starts a kernel and waits until it answers on both its sockets; one that stumbles over its own start is started again.
    * @param cwd the folder from which cells resolve imports and files
    * @param env environment of the kernel's process
    * @throws Error when tslab or zeromq is missing, the kernel dies, or does not answer within a minute
    */
   static async start(cwd: string, env: NodeJS.ProcessEnv): Promise<Kernel> {
+    for (let left = STARTS - 1; ; left--)
+      try {
+        return await Kernel.begin(cwd, env);
+      } catch (cause) {
+        if (left === 0 || !(cause instanceof Stumbled)) throw cause;
+      }
+  }
+
+  private static async begin(cwd: string, env: NodeJS.ProcessEnv): Promise<Kernel> {
     const zmq = await optional('zeromq', 'run notebooks', () => import('zeromq'));
     const connection = await newConnection();
     return withConnectionFile(connection, async (file) => {

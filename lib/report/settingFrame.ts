@@ -78,7 +78,9 @@ export function referencesOf(
           // The end of the trench is dug up.
           .filter((p) => LASTING.includes(p.role) && p !== pipe?.to)
           .map((p) => ({ p, at: acrossOf(frame, p) }))
-          .filter(({ at }) => clear(at));
+          .filter(({ at }) => clear(at))
+          // Whatever their order in the file.
+          .sort((a, b) => (a.p.point < b.p.point ? -1 : 1));
   let best: { worth: number; pair: [TieReference, TieReference] } | undefined;
   points.forEach((a, i) => {
     for (const b of points.slice(i + 1)) {

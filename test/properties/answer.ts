@@ -22,10 +22,17 @@ const byName = (a: { name: string; role: string }, b: { name: string; role: stri
 
 /** A report with every place and text of the survey taken out. */
 function bare(report: Report): unknown {
-  const { result, points, dips: _dips, pits: _pits, water_year, ...rest } = report;
+  const { result, points, dips: _dips, pits: _pits, water_year, setting_out, ...rest } = report;
   const { survey: _survey, assumptions, warnings: _warnings, ...answer } = result;
   return {
     ...rest,
+    // Places, and with them the way of a pipe, are on the axes of the survey; `settingOut.test.ts` turns them.
+    setting_out: setting_out && {
+      references: setting_out.references.map(({ name }) => name).sort(),
+      pegs: setting_out.pegs
+        .filter(({ of }) => ['rim', 'crest', 'shelf', 'toe'].includes(of))
+        .map(({ of, level_m, dug_m }) => ({ of, level_m, dug_m })),
+    },
     points: points.map(({ name, role, level_m }) => ({ name, role, level_m })).sort(byName),
     // Of days one in thirteen: every season of every year.
     water_year: water_year.filter((_, row) => water_year.length === 12 || row % 13 === 0),
