@@ -29,9 +29,12 @@ function bare(report: Report): unknown {
     // Places, and with them the way of a pipe, are on the axes of the survey; `settingOut.test.ts` turns them.
     setting_out: setting_out && {
       references: setting_out.references.map(({ name }) => name).sort(),
-      pegs: setting_out.pegs
-        .filter(({ of }) => ['rim', 'crest', 'shelf', 'toe'].includes(of))
-        .map(({ of, level_m, dug_m }) => ({ of, level_m, dug_m })),
+      // By number: twelve in a row would be taken for months.
+      pegs: Object.fromEntries(
+        setting_out.pegs
+          .filter(({ of }) => ['rim', 'crest', 'shelf', 'toe'].includes(of))
+          .map(({ number, of, level_m, dug_m }) => [number, { of, level_m, dug_m }]),
+      ),
     },
     points: points.map(({ name, role, level_m }) => ({ name, role, level_m })).sort(byName),
     // Of days one in thirteen: every season of every year.
