@@ -20,7 +20,7 @@ console.log(existsSync(queue) ? Number(readFileSync(queue, 'utf8').split(' ')[1]
 /** From nothing to the figure, s, and of that waiting for a processor. */
 async function coldStart(): Promise<{ took: number; waited: number }> {
   const whole: Notebook = JSON.parse(readFileSync(join(FOLDER, 'worked-analysis.ipynb'), 'utf8'));
-  const figure = whole.cells.findIndex((cell) => /show\(\w+Figure\(/.test(sourceOf(cell)));
+  const figure = whole.cells.findIndex((cell) => /^await pond\.water\(\)/m.test(sourceOf(cell)));
   const last: Cell = { cell_type: 'code', id: 'waited', metadata: {}, source: WAITED };
   const path = join(passingFolder(), 'to-the-first-figure.ipynb');
   writeFileSync(path, JSON.stringify({ ...whole, cells: [...whole.cells.slice(0, figure + 1), last] }));

@@ -28,9 +28,9 @@ test('a second run gives the same result to the byte, an interrupted one leaves 
     expect(second[name] === first[name], name).toBe(true);
 
   for (const [signal, cell, exit] of [
-    ['SIGINT', 'cell 2', 130],
-    ['SIGTERM', 'cell 8', 143],
-    ['SIGHUP', 'cell 6', 129],
+    ['SIGINT', 'cell 2 of', 130],
+    ['SIGTERM', 'cell 9 of', 143],
+    ['SIGHUP', 'cell 7 of', 129],
   ] as const) {
     const child = spawn(process.execPath, [START, folder], { stdio: ['ignore', 'pipe', 'ignore'] });
     let said = '';

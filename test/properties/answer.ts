@@ -28,7 +28,6 @@ function bare(report: Report): unknown {
     ...rest,
     // Places, and with them the way of a pipe, are on the axes of the survey; `settingOut.test.ts` turns them.
     setting_out: setting_out && {
-      references: setting_out.references.map(({ name }) => name).sort(),
       // By number: twelve in a row would be taken for months.
       pegs: Object.fromEntries(
         setting_out.pegs

@@ -146,6 +146,21 @@ test('on axes turned by a quarter the pegs turn with them', () => {
   }
 });
 
+test('rows of levels.csv in another order set out the same pegs from the same points', () => {
+  const { report } = reportFor('clay-slope');
+  const { report: other } = reportFor('clay-slope', (files) =>
+    edited(files, 'levels.csv', (text) => {
+      const [header, ...rows] = text.trimEnd().split('\n');
+      return [header, ...rows.reverse(), ''].join('\n');
+    }),
+  );
+  const told = ({ setting_out }: Report) => ({
+    references: setting_out!.references,
+    pegs: setting_out!.pegs.map(({ x_m, y_m, ties_m }) => [x_m, y_m, ...ties_m].map((v) => v.toFixed(6))),
+  });
+  expect(told(other)).toEqual(told(report));
+});
+
 test('the datum is the lowest rim of levels.csv, and ground is told by the plane of the rim', () => {
   const { survey, report } = reportFor('clay-slope');
   const rims = survey.levels.filter(({ role }) => role === 'rim');
