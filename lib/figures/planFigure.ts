@@ -1,8 +1,10 @@
 import type { Report } from '../contract/report.js';
+import { groundPlane } from '../site/index.js';
 import { planAlt } from '../text/drawnDrain.js';
 import { listText } from '../text/sentence.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
+import { LANDMARKS } from './landmarks.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short, textWidth } from './layout.js';
 import { ALARM, FAINT_INK, INK, LINER, POND_WATER, WATER } from './palette.js';
 import { spread } from './spread.js';
@@ -15,19 +17,8 @@ const MARKS: Partial<Record<Spot['role'], string>> = {
   outlet: 'triangle-down',
   discharge: 'triangle-down',
 };
-/** Points that tell a reader where things are; the rest would only crowd the plan. */
-const NAMED = [
-  'pit',
-  'outlet',
-  'discharge',
-  'ditch',
-  'house',
-  'neighbour-house',
-  'footing',
-  'well',
-  'spill',
-  'dip-pipe',
-];
+/** A fall below this has no arrow. */
+const LEAST_FALL = 0.002;
 
 /** Surveyed points with a place on the plan. */
 function placed({ points }: Report): Spot[] {
@@ -59,7 +50,7 @@ export function planFigure(report: Report, units: UnitSystem, size: FigureSize =
   const rims = spots.filter(({ role }) => role === 'rim');
   const [cx, cy] = [mean(rims.length > 0 ? rims : spots, 'x_m'), mean(rims.length > 0 ? rims : spots, 'y_m')];
   const outline = pondOutline(report, cx, cy);
-  const shown = spots.filter(({ role }) => NAMED.includes(role));
+  const shown = spots.filter(({ role }) => LANDMARKS.includes(role));
   const boundary = spots.filter(({ role }) => role === 'boundary');
   const fall = fallOf(rims);
   const all = [
@@ -214,23 +205,10 @@ function pipeTo(
 
 /** Slope of the plane through the rim points, downhill; absent where they do not span one. */
 function fallOf(rims: Spot[]): { x: number; y: number } | undefined {
-  if (rims.length < 3) return undefined;
-  const [mx, my] = [mean(rims, 'x_m'), mean(rims, 'y_m')];
-  const mz = rims.reduce((sum, p) => sum + p.level_m, 0) / rims.length;
-  let [xx, xy, yy, xz, yz] = [0, 0, 0, 0, 0];
-  for (const p of rims) {
-    const [dx, dy, dz] = [p.x_m - mx, p.y_m - my, p.level_m - mz];
-    xx += dx * dx;
-    xy += dx * dy;
-    yy += dy * dy;
-    xz += dx * dz;
-    yz += dy * dz;
-  }
-  const det = xx * yy - xy * xy;
-  if (det < 1e-6 * (xx + yy) ** 2) return undefined;
-  const x = -(xz * yy - yz * xy) / det;
-  const y = -(yz * xx - xz * xy) / det;
-  return Math.hypot(x, y) < 0.002 ? undefined : { x, y };
+  const plane = groundPlane(rims.map(({ x_m, y_m, level_m }) => [x_m, y_m, level_m]));
+  if (!plane) return undefined;
+  const { x, y } = plane.slope;
+  return Math.hypot(x, y) < LEAST_FALL ? undefined : { x: -x, y: -y };
 }
 
 function fallArrow(fall: { x: number; y: number }, cx: number, cy: number, { pond }: Report): object {

@@ -14,7 +14,6 @@ import { paint, widthOf } from './drawing.js';
 import { type Region, ROW, type SheetPaper, scaleFor, TYPE } from './sheetPaper.js';
 import { scaleBar } from './sheetScaleBar.js';
 import { cutOf, sideOf, underLiner } from './sheetSection.js';
-import { spread } from './spread.js';
 import { px } from './svgParts.js';
 
 /** So much of the bed is drawn, and of the ground under it, m. */
@@ -80,16 +79,11 @@ export function sheetBed(paper: SheetPaper, report: Report, region: Region, unit
   );
   paper.line('edge', at(-half, BED_THICKNESS), at(half, BED_THICKNESS), 0.7);
   const flagX = region.x + region.width - beside + 5;
-  const heights = spread(
-    flags.map(([, z]) => at(0, z)[1]),
-    ROW,
-    region.y + 10,
-    region.y + region.height - 14,
+  paper.flags(
+    flags.map(([text, z]) => ({ text, at: at(half, z) })),
+    flagX,
+    [region.y + 10, region.y + region.height - 14],
   );
-  flags.forEach(([text, z], i) => {
-    paper.line('rule', at(half, z), [flagX - 1, heights[i]! - 1], 0.18);
-    paper.text(text, flagX, heights[i]!);
-  });
   paper.up(dimensionText(BED_THICKNESS, units), at(-half, 0)[0] - 3, at(0, BED_THICKNESS)[1], at(0, 0)[1]);
   paper.across(dimensionText(GROOVE_WIDTH, units), at(-g, 0)[0], at(g, 0)[0], at(0, -VIEW.ground)[1] + 6);
   scaleBar(paper, region.x, region.y + region.height - 1, scale, units);

@@ -1,6 +1,7 @@
 /** A sheet of paper that a drawing true to scale is set on: all lengths in millimetres of paper. */
 import type { UnitSystem } from '../units/index.js';
 import { line, type Paint, paint, path, widthOf, words } from './drawing.js';
+import { spread } from './spread.js';
 import { px } from './svgParts.js';
 
 /** Part of a sheet, from its top left corner. */
@@ -136,6 +137,20 @@ export class SheetPaper {
         return true;
       }
     return false;
+  }
+
+  /** Texts under one another at `x`, each led to from its point, within so much of the height. */
+  flags(flags: readonly { text: string; at: At }[], x: number, [top, bottom]: [number, number]): void {
+    const heights = spread(
+      flags.map(({ at }) => at[1]),
+      ROW,
+      top,
+      bottom,
+    );
+    flags.forEach(({ text, at }, i) => {
+      this.line('rule', at, [x - 1, heights[i]! - 1], 0.18);
+      this.text(text, x, heights[i]!);
+    });
   }
 
   /** A level length between two lines, with its text over the middle. */

@@ -3,6 +3,7 @@ import type { PondLine, Report, SettingOut } from '../contract/index.js';
 import { referenceNames } from '../text/settingOutWords.js';
 import { dimensionText, MARKED, partTitle, scaleText } from '../text/sheetWords.js';
 import type { UnitSystem } from '../units/index.js';
+import { LANDMARKS } from './landmarks.js';
 import { type Region, ROW, type SheetPaper, scaleFor } from './sheetPaper.js';
 import { scaleBar } from './sheetScaleBar.js';
 import { visible } from './visible.js';
@@ -141,7 +142,6 @@ export function sheetPondPlan(paper: SheetPaper, report: Report, region: Region,
     width: region.x + region.width - left - 1,
     height: low - region.y - 11,
   };
-  const run = new Set(['chainage', 'mouth']);
   const inside = ([x, y]: At) =>
     x > reach.x && x < reach.x + reach.width && y > reach.y && y < reach.y + reach.height;
   if (set.pipe) {
@@ -149,29 +149,13 @@ export function sheetPondPlan(paper: SheetPaper, report: Report, region: Region,
     paper.line('blue', view.at(toe), view.at(edge), 0.5);
     if (set.pipe.sump) drawRun(paper, set, view);
   }
-  const near = set.pegs
-    .map((peg) => ({ peg, at: view.at(peg) }))
-    .filter(({ peg, at }) => inside(at) && !(run.has(peg.of) && !lines.length));
+  const near = set.pegs.map((peg) => ({ peg, at: view.at(peg) })).filter(({ at }) => inside(at));
   for (const { at } of near) {
     paper.dot(at);
     paper.keep({ x: at[0] - 0.8, y: at[1] - 0.8, width: 1.6, height: 1.6 });
   }
   for (const { peg, at } of near) paper.label(String(peg.number), at, reach, true);
 }
-
-/** Points of the survey that a garden is known by. */
-const SHOWN = [
-  'pit',
-  'outlet',
-  'discharge',
-  'ditch',
-  'house',
-  'neighbour-house',
-  'footing',
-  'well',
-  'spill',
-  'dip-pipe',
-];
 
 /** The garden with pond, pipe, boundary and the points that are taped from. */
 export function sheetSitePlan(paper: SheetPaper, report: Report, region: Region, units: UnitSystem): void {
@@ -182,7 +166,7 @@ export function sheetSitePlan(paper: SheetPaper, report: Report, region: Region,
       ? report.points.filter((p): p is typeof p & Place => p.x_m !== null && p.y_m !== null)
       : [];
   const boundary = placed.filter(({ role }) => role === 'boundary');
-  const spots = placed.filter(({ role }) => SHOWN.includes(role));
+  const spots = placed.filter(({ role }) => LANDMARKS.includes(role));
   const outer = set.lines.reduce((a, b) => (b.half_width_m > a.half_width_m ? b : a));
   const inner: Region = {
     x: region.x + 9,

@@ -6,7 +6,6 @@ import type { UnitSystem } from '../units/index.js';
 import { widthOf } from './drawing.js';
 import { type Region, ROW, type SheetPaper, scaleFor, TYPE } from './sheetPaper.js';
 import { scaleBar } from './sheetScaleBar.js';
-import { spread } from './spread.js';
 
 /** Direction of the cut, and half of a line round the pond along it. */
 export function cutOf(set: SettingOut): { way: { x: number; y: number }; half(line: PondLine): number } {
@@ -132,18 +131,12 @@ export function sheetSection(paper: SheetPaper, report: Report, region: Region, 
   }
   const edgeX = middle + reach * mm;
   const flagX = region.x + region.width - beside + 6;
-  const heights = spread(
-    shown.map(([, z]) => at(0, z)[1]),
-    ROW,
-    region.y + 9,
-    region.y + region.height - 14,
+  for (const [, z] of shown) paper.line('rule', [edgeX - 2, at(0, z)[1]], [edgeX + 2, at(0, z)[1]], 0.18);
+  paper.flags(
+    shown.map(([text, z]) => ({ text, at: [edgeX + 2, at(0, z)[1]] })),
+    flagX,
+    [region.y + 9, region.y + region.height - 14],
   );
-  shown.forEach(([text, z], i) => {
-    const y = at(0, z)[1];
-    paper.line('rule', [edgeX - 2, y], [edgeX + 2, y], 0.18);
-    paper.line('rule', [edgeX + 2, y], [flagX - 1, heights[i]! - 1], 0.18);
-    paper.text(text, flagX, heights[i]!);
-  });
   const below = at(0, floor - under)[1] + 7;
   paper.across(dimensionText(2 * half(toe), units), at(-half(toe), 0)[0], at(half(toe), 0)[0], below);
   paper.up(dimensionText(depth_m, units), at(-reach, 0)[0] - 3, at(0, raise_m)[1], at(0, floor)[1]);

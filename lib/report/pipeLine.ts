@@ -34,6 +34,14 @@ export interface PipeLine {
 /** A pipe round the foot of the sides lies so far inside the floor, m. Our choice: as the plan of the drain has it. */
 const INSET = 0.1;
 
+/** Corners of a box, counted round. */
+const CORNERS: readonly Across[] = [
+  [1, 1],
+  [-1, 1],
+  [-1, -1],
+  [1, -1],
+];
+
 const apart = ([a, b]: Across, [c, d]: Across) => Math.hypot(a - c, b - d);
 
 /**
@@ -168,14 +176,7 @@ function roundOf({ length, width }: { length: number; width: number }, box: bool
       ];
     }
     const first = v === 0 ? b : a;
-    return (
-      [
-        [1, 1],
-        [-1, 1],
-        [-1, -1],
-        [1, -1],
-      ] as const
-    ).map(([cu, cv]) => [[cu * a, cv * b], cu * u + cv * v < 0 ? first : halfWay - first]);
+    return CORNERS.map(([cu, cv]) => [[cu * a, cv * b], cu * u + cv * v < 0 ? first : halfWay - first]);
   };
   return { all, half, marks };
 }
@@ -200,12 +201,5 @@ function branchesOf(
 function sumpOf([u, v]: Across, [du, dv]: Across): Across[] {
   const half = SUMP_SIDE / 2;
   const [cu, cv] = [u + du * half, v + dv * half];
-  return (
-    [
-      [1, 1],
-      [-1, 1],
-      [-1, -1],
-      [1, -1],
-    ] as const
-  ).map(([a, b]) => [cu + a * half, cv + b * half]);
+  return CORNERS.map(([a, b]) => [cu + a * half, cv + b * half]);
 }

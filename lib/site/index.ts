@@ -6,6 +6,7 @@ export * from './dips.js';
 export * from './emptyingWater.js';
 export * from './floodEvery.js';
 export * from './ground.js';
+export * from './groundPlane.js';
 export * from './highEvidence.js';
 export * from './houseFootings.js';
 export * from './layBack.js';

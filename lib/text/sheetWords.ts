@@ -69,7 +69,7 @@ export function titleRows(
     `${report.result.survey.name}: ${SHEET_NAMES[sheet]}`,
     `Sheet ${sheet + 1} of ${SHEET_NAMES.length}. Date of issue: ${issued ?? 'not said'}. Levels in ${unit} from the lowest ground at the rim, in brackets on the mark of levels.csv.`,
     `From the survey of ${report.result.survey.name}, ${report.result.survey.sha256.slice(0, 12)}. Print at 100 %, then hold a ruler to the bars.`,
-    'Not for construction without the checks named on the page.',
+    'Not for construction without the checks named on the page. What has no room here stands in the setting-out table.',
   ];
 }
 
