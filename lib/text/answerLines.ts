@@ -8,6 +8,7 @@ import {
   type PossibleOption,
   possibleOption,
   type Result,
+  type Situation,
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
 import { changeWords } from './changeWords.js';
@@ -29,6 +30,8 @@ export function answerLines(
   const shown = advised ?? possibleOption({ options }, 'no-drain');
   const by = shown === advised ? '' : ' with nothing done';
   const [next] = measure_next;
+  // Used otherwise than wished it is told as it is used then.
+  const kept = change && situations.find(keptAsAdvised);
   return [
     [
       adviceWords(recommendation),
@@ -39,7 +42,7 @@ export function answerLines(
       .filter(Boolean)
       .join(''),
     `against    ${GOVERNS_WORDS[governs]}`,
-    `full       ${shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
+    `full       ${kept ? keptLine(kept, units) : shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
     `emptied    ${shown ? `${emptiedLine(advised ? monthsToEmpty(recommendation) : monthsFree(shown.lowest_safe_level_m))}${by}` : 'not known'}`,
     `next       ${
       next
@@ -47,6 +50,18 @@ export function answerLines(
         : `nothing tried would change this${depth_m > 0 ? '; read the dip pipe before lowering' : ''}`
     }`,
   ];
+}
+
+const keptAsAdvised = ({ of, situation, month }: Situation) =>
+  of === 'recommended' && situation === 'drawn-down' && month === null;
+
+/** Of the recommendation as it is kept, by the water that decides. */
+function keptLine({ margin_m, allowed }: Situation, units: UnitSystem): string {
+  const spare = margin_m ?? 0;
+  if (!allowed) return 'fails oftener than accepted';
+  return spare > 0
+    ? `stays down, ${formatBound(spare, 'length', units, 'down')} to spare as it is then kept`
+    : 'stays down';
 }
 
 function fullLine({ full }: PossibleOption, units: UnitSystem): string {

@@ -69,6 +69,8 @@ export function lineClaims(lines: string[], units: string, told: Told) {
       /too low/.test(full) ? { low: -span.high, high: -span.low } : span,
     );
   }
+  const then = new RegExp(`(${LENGTH}) to spare as it is then kept`).exec(full)?.[1];
+  if (then) said.span(`margin|${told.of}|drawn-down|year`, 'full', full, lengthIn(then, 'down'));
   const empty = of('emptied');
   const months = new RegExp(MONTHS_SAID).exec(empty)?.[0];
   if (months)
