@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { type DrainInput, designDrain } from '../../lib/drain/index.js';
 import {
   drainLinkTable,
@@ -109,7 +109,7 @@ describe.each(['metric', 'us'] as const)('figures of the drain, %s', (units) => 
 });
 
 test('tables say what the drain says', () => {
-  const drain = assess(siteModel(surveyOf(briefDemo('clay-slope')), { samples: 100 })).drain!;
+  const drain = judge(siteModel(surveyOf(briefDemo('clay-slope')), { samples: 100 })).drain!;
   expect(drainLinkTable(drain).rows[0]).toEqual([
     LINK_NAMES[drain.weakestLink],
     expect.any(String),

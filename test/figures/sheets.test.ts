@@ -1,7 +1,7 @@
 /** Drawings to dig by: true to scale, and every word of them legible. */
 import { describe, expect, test } from 'vitest';
 import type { Report } from '../../lib/contract/index.js';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { drawingSheets } from '../../lib/figures/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -10,7 +10,7 @@ import { drawnGardens } from './drawnGardens.js';
 
 const PAPER = { metric: [280, 190], us: [264, 194] } as const;
 const demo = (name: string, change: (files: Record<string, string>) => Record<string, string> = (f) => f) =>
-  reportOf(assess(siteModel(surveyOf(change(briefDemo(name))), { seed: 1, samples: 64 })));
+  reportOf(judge(siteModel(surveyOf(change(briefDemo(name))), { seed: 1, samples: 64 })));
 const long = (files: Record<string, string>) =>
   edited(files, 'levels.csv', (t) => t.replace('pipe-end,outlet,0,-18,8.36', 'pipe-end,outlet,0,-48,7.9'));
 const hostile = (files: Record<string, string>) =>
@@ -69,7 +69,7 @@ test('nothing is drawn where nothing is dug', () => {
   const waiting = cases.filter(([, { setting_out }]) => setting_out === null);
   expect(waiting.length).toBeGreaterThan(0);
   for (const [, report] of waiting) expect(drawingSheets(report)).toEqual([]);
-  expect(built.length).toBeGreaterThanOrEqual(7);
+  expect(built.length).toBeGreaterThanOrEqual(cases.length / 2);
 });
 
 describe.each(built)('%s', (_, report) => {

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { fieldSheetHtml } from '../../lib/notebook/fieldSheet.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
 import { newSurvey } from '../../lib/notebook/surveyFolder.js';
@@ -62,7 +62,7 @@ describe.each(['metric', 'us'] as const)('a new survey, %s', (units) => {
     const survey = readSurvey(folder);
     expect(survey.site.show_units).toBe(units);
     expect(codes(survey.warnings)).toEqual(new Set(['empty-item']));
-    expect(recommend(assess(siteModel(survey, { samples: 20 }))).option).toBe('measure-first');
+    expect(recommend(judge(siteModel(survey, { samples: 20 }))).option).toBe('measure-first');
 
     // Water, when there is some: the file is moved up and written on.
     renameSync(join(folder, 'later', 'water.csv'), join(folder, 'water.csv'));

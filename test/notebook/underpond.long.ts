@@ -1,10 +1,45 @@
-/** More ways to start the program, each from folder to answer. */
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { expect, it } from 'vitest';
+/** The program from folder to answer. */
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { expect, it, onTestFinished } from 'vitest';
+import { readNotebook } from '../../lib/notebook/nbformat.js';
 import { OUTPUTS } from '../../lib/notebook/outputs.js';
 import { passingFolder } from './notebooks.js';
 import { lay, outOf, start } from './program.js';
+
+it('lays the executed notebook, the page, the water year and the result into out/', async () => {
+  const folder = passingFolder();
+  const out = outOf(folder);
+  onTestFinished(() => rmSync(out, { recursive: true, force: true }));
+  lay('clay-slope', folder);
+  const { status, stderr, stdout } = start(folder);
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(readdirSync(out)).toEqual([
+    '.survey',
+    'page.html',
+    'pond-card.html',
+    'result.json',
+    'setting-out.csv',
+    'water-year.csv',
+    'worked-analysis.ipynb',
+    'worked.csv',
+  ]);
+  expect(readdirSync(join(out, '..')).filter((name) => name.includes(basename(folder)))).toEqual([
+    basename(folder),
+  ]);
+  const result = JSON.parse(readFileSync(join(out, 'result.json'), 'utf8'));
+  const said = stdout.trimEnd().split('\n').slice(-6);
+  expect(said[0]).toMatch(/^Drain to an outlet, dug 1\.00 m deep$/);
+  expect(said.at(-1)).toMatch(
+    new RegExp(`^open {7}(xdg-open|open|start) out/${basename(folder)}/page\\.html$`),
+  );
+  for (const line of said) expect(line.length).toBeLessThanOrEqual(80);
+  for (const { message } of result.warnings) expect(stdout).toContain(message);
+  const notebook = await readNotebook(join(out, 'worked-analysis.ipynb'));
+  for (const cell of notebook.cells.filter(({ cell_type }) => cell_type === 'code'))
+    expect(cell.execution_count).toBeGreaterThan(0);
+}, 120_000);
 
 it('says what changed from one survey to another, and writes nothing', () => {
   const [before, after] = [passingFolder(), passingFolder()];

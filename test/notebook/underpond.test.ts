@@ -1,10 +1,9 @@
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
-import { expect, it, onTestFinished } from 'vitest';
-import { readNotebook } from '../../lib/notebook/nbformat.js';
+import { existsSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
 import { VERSION } from '../../lib/notebook/project.js';
 import { passingFolder } from './notebooks.js';
-import { lay, outOf, start } from './program.js';
+import { outOf, start } from './program.js';
 
 it('refuses a faulty survey with every problem, status 2 and nothing written', () => {
   const folder = passingFolder();
@@ -43,40 +42,6 @@ it('writes what a survey says to the terminal inert', () => {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must not be there
   expect(stderr + stdout).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e]/);
 });
-
-it('lays the executed notebook, the page, the water year and the result into out/', async () => {
-  const folder = passingFolder();
-  const out = outOf(folder);
-  onTestFinished(() => rmSync(out, { recursive: true, force: true }));
-  lay('clay-slope', folder);
-  const { status, stderr, stdout } = start(folder);
-  expect(stderr).toBe('');
-  expect(status).toBe(0);
-  expect(readdirSync(out)).toEqual([
-    '.survey',
-    'page.html',
-    'pond-card.html',
-    'result.json',
-    'setting-out.csv',
-    'water-year.csv',
-    'worked-analysis.ipynb',
-    'worked.csv',
-  ]);
-  expect(readdirSync(join(out, '..')).filter((name) => name.includes(basename(folder)))).toEqual([
-    basename(folder),
-  ]);
-  const result = JSON.parse(readFileSync(join(out, 'result.json'), 'utf8'));
-  const said = stdout.trimEnd().split('\n').slice(-6);
-  expect(said[0]).toMatch(/^Drain to an outlet, dug 1\.00 m deep$/);
-  expect(said.at(-1)).toMatch(
-    new RegExp(`^open {7}(xdg-open|open|start) out/${basename(folder)}/page\\.html$`),
-  );
-  for (const line of said) expect(line.length).toBeLessThanOrEqual(80);
-  for (const { message } of result.warnings) expect(stdout).toContain(message);
-  const notebook = await readNotebook(join(out, 'worked-analysis.ipynb'));
-  for (const cell of notebook.cells.filter(({ cell_type }) => cell_type === 'code'))
-    expect(cell.execution_count).toBeGreaterThan(0);
-}, 120_000);
 
 it('says how it is used, with examples, and what is wrong with what was typed', () => {
   const { status, stdout } = start('--help');

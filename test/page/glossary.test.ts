@@ -11,6 +11,7 @@ import { GLOSSARY } from '../../lib/text/glossary.js';
 import { itInChromium } from '../chromium.js';
 import { briefDemo, demoFiles, surveyOf } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
+import { sweep } from '../sweep.js';
 import { demoPage, fileOf } from './demoPage.js';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -42,7 +43,8 @@ const filesIn = (folder: string): Record<string, string> =>
       .map((name) => [name, readFileSync(`${folder}/${name}`, 'utf8')]),
   );
 
-const pages = ['clay-slope', 'clay-hollow', 'loam-terrace'].flatMap((name) => {
+const DEMOS = ['clay-slope', 'clay-hollow', 'loam-terrace'];
+const pages = sweep(DEMOS, 1).flatMap((name) => {
   const report = reportFor(briefDemo(name));
   return (['metric', 'us'] as const).map((units) => ({ name, units, html: answerOf(report, units) }));
 });
@@ -60,8 +62,11 @@ describe('the list', () => {
       for (const [, id] of html.matchAll(/<div id="(word-[\w-]+)">/g)) unused.delete(id!);
     };
     for (const { html } of pages) seen(html);
-    for (const name of readdirSync(corpus))
-      if (unused.size > 0) seen(answerOf(reportFor(filesIn(corpus + name))));
+    for (const files of [
+      ...DEMOS.map(briefDemo),
+      ...readdirSync(corpus).map((name) => filesIn(corpus + name)),
+    ])
+      if (unused.size > 0) seen(answerOf(reportFor(files)));
     expect([...unused]).toEqual([]);
   });
 });

@@ -14,11 +14,12 @@ import { upliftLine } from '../../lib/text/upliftLine.js';
 import { verdictWords } from '../../lib/text/verdictWords.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
+import { sweep } from '../sweep.js';
 import { assessmentOf, demoPage } from './demoPage.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
-describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => {
+describe.each(sweep(['clay-slope', 'clay-hollow', 'loam-terrace'], 1))('of %s', (name) => {
   const survey = surveyOf(briefDemo(name));
   const assessment = assessmentOf(survey);
   const report = reportOf(assessment);

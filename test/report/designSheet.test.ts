@@ -5,6 +5,7 @@ import { judge } from '../../lib/decision/index.js';
 import { parseSurvey, type Result, resultOf, siteModel } from '../../lib/index.js';
 import { briefDemo, withItem } from '../folder.js';
 import { generatedGarden } from '../guard/generate.js';
+import { sweep } from '../sweep.js';
 
 const WATER = 9810;
 const SAMPLES = 16;
@@ -36,7 +37,7 @@ const GARDENS: [string, Files][] = [
 ];
 const COUNTRIES = ['GB', 'US', 'IE', 'NZ'] as const;
 
-const made = GARDENS.map(([name, files]) => ({
+const made = sweep(GARDENS, 4).map(([name, files]) => ({
   name,
   said: resultIn(files, null),
   by: Object.fromEntries(COUNTRIES.map((country) => [country, resultIn(files, country)])) as Record<

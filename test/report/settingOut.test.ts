@@ -1,7 +1,7 @@
 /** The setting-out table against the pond and the drain it was made of, set out again by hand. */
 import { describe, expect, test } from 'vitest';
 import type { Report, SettingOut } from '../../lib/contract/index.js';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { settingOutCsv } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -17,11 +17,11 @@ function reportFor(
   change: (files: Record<string, string>) => Record<string, string> = (f) => f,
 ) {
   const survey = surveyOf(change(briefDemo(name)));
-  return { survey, report: reportOf(assess(siteModel(survey, { seed: 1, samples: 64 }))) };
+  return { survey, report: reportOf(judge(siteModel(survey, { seed: 1, samples: 64 }))) };
 }
 
 test('half of what is drawn is dug, with outlet, with sump and without drain', () => {
-  expect(made.length).toBeGreaterThanOrEqual(5);
+  expect(made.length).toBeGreaterThanOrEqual(drawnGardens().length / 2);
   expect(new Set(made.map(([, { drain }]) => drain?.kind))).toContain('outlet');
   expect(new Set(made.map(([, { drain }]) => drain?.kind))).toContain('sump');
   expect(new Set(made.map(([, { drain }]) => drain?.kind))).toContain(undefined);

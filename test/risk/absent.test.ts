@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
@@ -8,7 +8,7 @@ const files = briefDemo('clay-slope');
 const optional = ['site.csv', 'water.csv', 'levels.csv', 'weather.csv'];
 const answer = (missing: string[]) => {
   const kept = Object.fromEntries(Object.entries(files).filter(([name]) => !missing.includes(name)));
-  return resultOf(assess(siteModel(surveyOf(kept), { samples: 48 })));
+  return resultOf(judge(siteModel(surveyOf(kept), { samples: 48 })));
 };
 const full = answer([]);
 

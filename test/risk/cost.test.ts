@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { costOf, resultOf, unusedPrices, type Work, workOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { outline, pondVolume } from '../../lib/uplift/index.js';
@@ -49,7 +49,7 @@ describe('what an option costs', () => {
 
 describe('the work of a demo', () => {
   const files = briefDemo('clay-slope');
-  const a = assess(siteModel(surveyOf(files), { samples: 64 }));
+  const a = judge(siteModel(surveyOf(files), { samples: 64 }));
 
   test('the hole of a box with sides of one slope, by the prismoidal rule, and the wedge of ground that rises behind it, by hand', () => {
     const { pond } = a.site;
@@ -95,7 +95,7 @@ describe('the work of a demo', () => {
       'none',
       '',
     );
-    const { basis, site } = assess(siteModel(surveyOf(ringed), { samples: 64 }));
+    const { basis, site } = judge(siteModel(surveyOf(ringed), { samples: 64 }));
     const clay = (raise: number, depth: number) =>
       workOf(basis, { way: 'asIs', raise, ballast: 0 }, depth).quantities.find(({ item }) =>
         item.startsWith('clay'),
@@ -117,7 +117,7 @@ describe('the work of a demo', () => {
       ...files,
       'prices.csv': 'item,unit,price\nconcrete sand,m3,45\nperforated pipe,m,4\ndigging,h,20\n',
     };
-    const result = resultOf(assess(siteModel(surveyOf(priced), { samples: 64 })));
+    const result = resultOf(judge(siteModel(surveyOf(priced), { samples: 64 })));
     const of = (name: string) => result.options.find((o) => o.option === name)!;
     const drain = of('drain-to-outlet').work!;
     for (const { item, amount } of result.drain!.quantities)

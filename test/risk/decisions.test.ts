@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import type { Recommendation } from '../../lib/contract/index.js';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
 type Files = Record<string, string>;
-const run = (files: Files) => resultOf(assess(siteModel(surveyOf(files), { samples: 128 })));
+const run = (files: Files) => resultOf(judge(siteModel(surveyOf(files), { samples: 128 })));
 const decide = (files: Files): Recommendation =>
-  recommend(assess(siteModel(surveyOf(files), { samples: 128 })));
+  recommend(judge(siteModel(surveyOf(files), { samples: 128 })));
 const levels = (rows: string) => `point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\n${rows}`;
 
 /** Water 5 cm under the ground all winter, pond level with the ground: it lifts when drawn down. */
@@ -141,7 +141,7 @@ test('plants of wet ground send one to the regulator, unless the ground is said 
       'protected_ground',
       said,
     );
-    const a = assess(siteModel(surveyOf(files), { samples: 16 }));
+    const a = judge(siteModel(surveyOf(files), { samples: 16 }));
     return recommend(a).rules.map((r) => r.code);
   };
   expect(rules('unknown')).toContain('ask-regulator');

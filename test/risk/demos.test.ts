@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 
 const decide = (files: Record<string, string>) =>
-  recommend(assess(siteModel(surveyOf(files), { samples: 128 })));
+  recommend(judge(siteModel(surveyOf(files), { samples: 128 })));
 
 describe('the clay hollow', () => {
   const files = demoFiles('clay-hollow');
@@ -40,7 +40,7 @@ describe('the clay slope', () => {
   );
 
   test('drains to the ditch: full it holds, emptied in March it lifts', () => {
-    const a = assess(siteModel(surveyOf(files), { samples: 400 }));
+    const a = judge(siteModel(surveyOf(files), { samples: 400 }));
     const r = recommend(a);
     expect(r.option).toBe('drain-to-outlet');
     expect(r.governs).toBe('lift-emptied');

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { SiteDrain } from '../../lib/contract/index.js';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { drainWords } from '../../lib/text/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 
-const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 64 }));
+const assessed = (files: Record<string, string>) => judge(siteModel(surveyOf(files), { samples: 64 }));
 const slope = assessed(briefDemo('clay-slope'));
 const hollow = assessed(briefDemo('clay-hollow'));
 const every = (drain: SiteDrain, units: 'metric' | 'us') =>

@@ -8,6 +8,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { generatedGarden } from '../guard/generate.js';
+import { sweep } from '../sweep.js';
 
 const GARDENS = 16;
 
@@ -31,7 +32,12 @@ function sentencesOf({ recommendation, options, spots }: Result): string[] {
 const foreign = (a: Judged, units: 'metric' | 'us') =>
   sentencesOf(resultOf(a, { units })).filter((text) => FOREIGN[units].test(text));
 
-test.each(Array.from({ length: GARDENS }, (_, seed) => seed))('garden %i', (seed) => {
+test.each(
+  sweep(
+    Array.from({ length: GARDENS }, (_, seed) => seed),
+    4,
+  ),
+)('garden %i', (seed) => {
   const { files } = generatedGarden(seed);
   const judged = judge(siteModel(parseSurvey(files, { name: 'told' }), { seed: 1, samples: 16 }));
   const [metric, us] = (['metric', 'us'] as const).map((units) => resultOf(judged, { units }));
@@ -43,7 +49,7 @@ test.each(Array.from({ length: GARDENS }, (_, seed) => seed))('garden %i', (seed
   expect(bare(us!)).toEqual(bare(metric!));
 });
 
-describe.each(['clay-hollow', 'clay-slope', 'loam-terrace'])('%s', (name) => {
+describe.each(sweep(['clay-hollow', 'clay-slope', 'loam-terrace'], 1))('%s', (name) => {
   const assessment = assess(siteModel(surveyOf(briefDemo(name)), { seed: 1, samples: 32 }));
 
   test('whole, with its spots and what to look up', () => {

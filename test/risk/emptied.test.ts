@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { firstTaller } from '../../lib/digging/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -8,7 +8,7 @@ import { baseSurvey } from './base.js';
 
 const wet = () => withItem(baseSurvey({ depth: 0.2 }), 'pond.csv', 'emptied_in', '3');
 const report = (files: Record<string, string>) =>
-  reportOf(assess(siteModel(surveyOf(files), { samples: 48 })));
+  reportOf(judge(siteModel(surveyOf(files), { samples: 48 })));
 const rule = (files: Record<string, string>, code: string) =>
   report(files).result.recommendation.rules.find((r) => r.code === code);
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { keptHeads } from '../../lib/basis/index.js';
 import { calendarOf } from '../../lib/climate/index.js';
-import { assess, judge } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { chanceOf } from '../../lib/reliability/chance.js';
 import { resultOf } from '../../lib/report/index.js';
@@ -83,7 +83,7 @@ describe('the pond as it is kept', () => {
   });
 
   test('its result says the net head of the day', () => {
-    const { options } = resultOf(assess(siteOf(flush('kept_within', '0.05'))));
+    const { options } = resultOf(judge(siteOf(flush('kept_within', '0.05'))));
     expect(options[0].full!.net_head_m.p10).toBeGreaterThan(-0.02);
     expect(options[0].full!.safe).toBe(true);
   });

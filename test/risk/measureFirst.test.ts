@@ -14,7 +14,7 @@ function doubtful(depth = 0.4, spread = 0.35): Record<string, string> {
     'point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\nOut,outlet,12,8.2\nBed,ditch,12,7.9\nMark,flood,12,8.1\n';
   return withItem(files, 'site.csv', 'discharge_allowed', 'yes');
 }
-const site = (files: Record<string, string>) => siteModel(surveyOf(files), { samples: 512 });
+const site = (files: Record<string, string>) => siteModel(surveyOf(files), { samples: 256 });
 const made = new Map<string, ReturnType<typeof assess>>();
 /** What it is assessed to be, once however often it is asked for. */
 function assessed(files: Record<string, string>): ReturnType<typeof assess> {

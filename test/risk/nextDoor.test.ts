@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { upliftCheck } from '../../lib/reliability/index.js';
 import { nextDoor } from '../../lib/report/index.js';
@@ -7,7 +7,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
-const assessed = (files: Record<string, string>) => assess(siteModel(surveyOf(files), { samples: 48 }));
+const assessed = (files: Record<string, string>) => judge(siteModel(surveyOf(files), { samples: 48 }));
 const door = (files: Record<string, string>) => {
   const { site, decision, drain } = assessed(files);
   return nextDoor(site, decision, drain);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
-import { assess, judge } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { drainLevel, type Measures } from '../../lib/heads/index.js';
 import { outletsOf } from '../../lib/options/index.js';
 import { recommend, resultOf } from '../../lib/report/index.js';
@@ -157,7 +157,7 @@ describe('a boundary of which only the distance is known', () => {
       possible: false,
       governs: 'discharge',
     });
-    expect(recommend(assess(site(said(taped(), 'unknown'))))).toEqual(recommend(assess(site(taped()))));
+    expect(recommend(judge(site(said(taped(), 'unknown'))))).toEqual(recommend(judge(site(taped()))));
   });
 
   test('so with the distance an outlet must keep from it', () => {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf } from '../folder.js';
@@ -34,7 +34,7 @@ describe.each([
   };
   delete files['heads.csv'];
   files['site.csv'] = files['site.csv'].replace('latitude,52', `latitude,${latitude}`);
-  const result = resultOf(assess(siteModel(surveyOf(files), { samples: 200 })));
+  const result = resultOf(judge(siteModel(surveyOf(files), { samples: 200 })));
   const depth = (m: number) => result.water.by_month[m - 1].table_depth_m.p50;
 
   test('has all four years but the cut ends, and closes', () => {

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
@@ -30,7 +30,7 @@ describe.each(readdirSync(ROOT))('%s', (name) => {
     name,
   });
   const expected: Expected = JSON.parse(readFileSync(join(folder, 'expected.json'), 'utf8'));
-  const result = resultOf(assess(siteModel(survey, { samples: 256 })));
+  const result = resultOf(judge(siteModel(survey, { samples: 256 })));
   const { option, also, rules, governs } = result.recommendation;
 
   test(expected.why, () => {

@@ -1,6 +1,6 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { resultOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
@@ -20,7 +20,7 @@ describe.each([
   ['loam terrace', briefDemo('loam-terrace')],
   ['a seam under the clay', seamed],
 ])('the worked sheet of %s', (_, files) => {
-  const assessment = assess(siteModel(surveyOf(files), { samples: 200 }));
+  const assessment = judge(siteModel(surveyOf(files), { samples: 200 }));
   const result = resultOf(assessment);
   const sheet = workedSheet(assessment);
 

@@ -1,7 +1,7 @@
 /** A survey as an object: the same as through files, to and from them. */
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
 import { writeSurvey } from '../../lib/notebook/surveyFolder.js';
 import { resultOf } from '../../lib/report/index.js';
@@ -77,7 +77,7 @@ test('through a folder and through the object the result is the same to the byte
   const folder = join(passingFolder(), 'garden');
   writeSurvey(folder, GARDEN);
   const result = (survey: Survey) =>
-    JSON.stringify(resultOf(assess(siteModel(survey, { seed: 1, samples: 32 }))));
+    JSON.stringify(resultOf(judge(siteModel(survey, { seed: 1, samples: 32 }))));
   expect(result(readSurvey(folder))).toBe(result(surveyFrom(GARDEN)));
 });
 

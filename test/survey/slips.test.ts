@@ -2,12 +2,12 @@
 import { expect, test } from 'vitest';
 import { parseSurvey } from '../../lib/survey/index.js';
 import { briefDemo } from '../folder.js';
+import { sweep } from '../sweep.js';
 import { correctSurvey, filesOf } from './generated.js';
 import type { Files } from './slips.js';
 import { slipsAreTold, TODAY } from './slipsTold.js';
 
-// Those of the hollow are in `slips.long.ts`.
-slipsAreTold('clay-slope');
+for (const name of sweep(['clay-slope', 'clay-hollow'], 0)) slipsAreTold(name);
 
 test('no demo and no right survey has a doubtful fact', () => {
   const doubtful = (files: Files) => {

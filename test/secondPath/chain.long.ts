@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { columnSeries, runColumn, runTub } from '../../lib/groundwater/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { chanceOf } from '../../lib/reliability/index.js';
@@ -100,7 +100,7 @@ describe('clay-slope, from its looks to the answer, with a calibration of its ow
       return { low: high, uphill: high + rise };
     }),
   );
-  const report = reportOf(assess(site));
+  const report = reportOf(judge(site));
 
   test('the seasonal high', () => {
     // Both are random walks to the same end, of 64 and 256 draws; the far quantile is the least certain.
