@@ -20,6 +20,15 @@ export interface PerDig {
   factor: { heave: number; slump: number };
 }
 
+/** What is to be dug, filled and bought. */
+export interface WorkResult {
+  quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[];
+  hours_by_hand: number;
+  /** in the money of prices.csv; null without prices */
+  cost: number | null;
+  unpriced: string[];
+}
+
 /** What an option comes to at the wish. */
 interface OptionFigures {
   /** `upkeep`: what of it comes of a drain, flap or pump found out of order, by assumed or surveyed reliability */
@@ -28,14 +37,8 @@ interface OptionFigures {
   per_dig: PerDig;
   /** `where`: the water that decides in the worst tenth of years */
   full: { net_head_m: Percentiles; where: Water; safe: boolean };
-  /** what is to be dug, filled and bought */
-  work: {
-    quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[];
-    hours_by_hand: number;
-    /** in the money of prices.csv; null without prices */
-    cost: number | null;
-    unpriced: string[];
-  };
+  /** of the option at the wish, with the pond's own */
+  work: WorkResult;
   /** January to December; null: may be emptied */
   lowest_safe_level_m: (number | null)[];
   /** the water that sets that level, January to December */
@@ -107,7 +110,8 @@ export interface DrainResult {
   outlet: string;
   weakest_link: string;
   reserve: Record<string, number>;
-  quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[];
+  /** of the drain alone, as they are bought; all of it is `build` */
+  quantities: WorkResult['quantities'];
 }
 
 /** Share of the doubt about the chance that an input carries. */
@@ -201,6 +205,8 @@ export interface Result {
   /** beside a drain or slab: the wish used otherwise, which needs none; null: there is no such change */
   instead: Instead | null;
   drain: DrainResult | null;
+  /** all that is to be dug, filled and bought as recommended; null where nothing is dug yet */
+  build: WorkResult | null;
   /** with nothing done, and as recommended */
   uplift_check: UpliftCheck[];
   tipping_points: TippingPoint[];

@@ -112,6 +112,7 @@ export function designDrain(input: DrainInput): Drain {
     layout,
     pipe: shopSize(pipe),
     sumpDepth: sump && BED_THICKNESS - floor + sump.stroke,
+    duty: sump?.duty,
   };
   return {
     kind: end.kind,

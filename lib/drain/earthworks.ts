@@ -17,3 +17,5 @@ export const swell = formula({
 
 /** Swell of clay, 0–1: 30 % (earthwork tables, second-hand). */
 export const CLAY_SWELL = 0.3;
+/** What loose clay still takes more than it did in the ground once it has settled for a winter, 0–1. Common practice. */
+export const CLAY_SETTLED = 0.1;

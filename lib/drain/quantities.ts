@@ -1,5 +1,3 @@
-import { formula } from '../formula/index.js';
-import { CLAY_SWELL } from './earthworks.js';
 import { BEDS, type Bed, type BedLayers } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, GROOVE_WIDTH, type Layout, MAT_THICKNESS } from './layout.js';
 import { MOUTH, pipeRun } from './outlet.js';
@@ -14,41 +12,20 @@ export interface DrainQuantity {
   sides_m?: [number, number];
 }
 
-/** Side of a sheet that lines a pond. */
-export const sheetSide = formula({
-  title: 'Length of a sheet that lines a pond',
-  symbol: 'l',
-  unit: 'm',
-  expression: 'a + 2*d*(sqrt(1 + m^2) - m) + 2*o',
-  parameters: {
-    a: { meaning: 'length of the pond at the rim', unit: 'm', min: 0.5, max: 100 },
-    d: { meaning: 'depth', unit: 'm', min: 0, max: 5 },
-    m: { meaning: 'slope of the sides, horizontal to 1 vertical', unit: '-', min: 0, max: 5 },
-    o: { meaning: 'overlap at the rim', unit: 'm', min: 0, max: 1 },
-  },
-  compute: (a: number, d: number, m: number, o: number) => a + 2 * d * (Math.sqrt(1 + m ** 2) - m) + 2 * o,
-  validity:
-    'sides of one slope; a level shelf takes as much of the floor as it adds; for upright sides the common rule of length plus twice the depth',
-  source: 'geometry',
-});
-
 /** Waste and laps over what is measured, as a share of it. Common practice. */
 export const WASTE = { pipe: 0.05, granular: 0.1, fabric: 0.15 };
 /** Sand turned up behind the sides, m. Common practice. */
 export const SIDE_BLANKET = 0.1;
 /** Flattest side on which sand stays, horizontal to 1 vertical; a steeper one takes a drainage mat. Common practice. */
 const SAND_STAYS = 1.5;
-/** All that is dug, as it is carried. */
-export const SPOIL = 'spoil of all that is dug, loose (30 % swell)';
-/** The liner goes up above the full pond, m. Common practice. */
-export const FREEBOARD = 0.1;
-/** Liner laid over the rim, m: about 1 ft. Common practice. */
-const OVERLAP = 0.3;
 /** Trench of the run, m. Common practice. */
 const TRENCH = { width: 0.3, depth: 0.6 };
 /** A sump stands so far outside the rim, and a pumped line lies so deep, m. Common practice. */
 export const BESIDE = 0.5;
 const PUMPED_DEPTH = 0.3;
+const FOOT = 0.3048;
+/** The United States gallon. */
+const LITRES_A_GALLON = 3.785411784;
 /** Length in which stiff pipe is sold, m. Common practice. */
 const STICK = 6;
 
@@ -71,11 +48,8 @@ export interface QuantityInput {
   trenchDepth?: number;
   /** from the foot of the side to the rim, level, m */
   underSide?: number;
-  /**
-   * Length and width at the lowest ground, depth below it and edge of the liner above it, m, and the hole as it lies, m³;
-   * with it sheets and hole are counted too.
-   */
-  pond?: { length: number; width: number; depth: number; sideSlope: number; edge: number; hole: number };
+  /** what the pump of a sump was reckoned with: flow, m³/s, and lift with losses, m; absent for an outlet */
+  duty?: { flow: number; head: number };
 }
 
 /**
@@ -107,12 +81,12 @@ function sideSand(input: QuantityInput): number {
 }
 
 /**
- * Everything to buy and dig for a drain and the sheets over it, with waste, laps and swell.
- * @param input - layout, bed, pipe, end and pond, SI; see {@link QuantityInput}
+ * Everything to buy for a drain, with waste and laps.
+ * @param input - layout, bed, pipe and end, SI; see {@link QuantityInput}
  * @returns items with amount in m, m², m³ or pieces
  */
 export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
-  const { floorArea, sideArea, bed, layout, pipe, end, pond } = input;
+  const { floorArea, sideArea, bed, layout, pipe, end, duty } = input;
   const { filter, core, mat: floorMat }: BedLayers = BEDS[bed];
   const steep = isSteep(input);
   const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
@@ -165,31 +139,27 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
     if (steep) add('drainage mat with fabric on it behind the sides, 15 % laps', sheet(sideArea), 'm²');
   }
   if (!floorMat) add('filter fabric under the liner, 15 % laps', sheet(floorArea + sideArea), 'm²');
-  if (pond) {
-    // The sides go on at their slope up to the edge of the liner.
-    const { depth, sideSlope, edge } = pond;
-    const side = (a: number) => sheetSide.compute(a + 2 * sideSlope * edge, depth + edge, sideSlope, OVERLAP);
-    const sides: [number, number] = [side(pond.length), side(pond.width)];
-    const liner = sides[0] * sides[1];
-    list.push({
-      item: 'liner, one sheet with 0.3 m (1 ft) over the rim',
-      amount: liner,
-      unit: 'm²',
-      sides_m: sides,
-    });
-    add('protection fleece under the liner, 15 % laps', sheet(liner), 'm²');
-  }
   add('inspection pipe to the surface, with cap', 1, 'piece');
-  add(SPOIL, (1 + CLAY_SWELL) * ((pond?.hole ?? 0) + drainDug(input)), 'm³');
   if (end.kind === 'outlet') {
     add('flap valve', 1, 'piece');
     add('animal guard', 1, 'piece');
     add('flat stone under the mouth', 1, 'piece');
   } else {
-    add('sump chamber with lid', 1, 'piece');
-    add('drainage pump', 2, 'piece');
+    const side = inBoth(SUMP_SIDE);
+    add(`sump chamber with lid, ${side} square, ${inBoth(sumpDepth)} deep`, 1, 'piece');
+    add(`drainage pump${duty ? `, at least ${dutyWords(duty)}` : ''}`, 2, 'piece');
     add('non-return valve', 2, 'piece');
     add('high-water alarm with battery', 1, 'piece');
   }
   return list;
+}
+
+/** A length up to the next step of a rule, in both systems. */
+const inBoth = (metres: number) =>
+  `${(Math.ceil(metres * 10 - 1e-9) / 10).toFixed(1)} m (${Math.ceil((metres / FOOT) * 2 - 1e-9) / 2} ft)`;
+
+/** What is asked of a pump in the shop, down to what it was reckoned with. */
+function dutyWords({ flow, head }: { flow: number; head: number }): string {
+  const minute = flow * 60_000;
+  return `${Math.round(minute)} L (${Math.round(minute / LITRES_A_GALLON)} gal) a minute at ${inBoth(head)} of lift`;
 }

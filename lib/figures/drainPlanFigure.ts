@@ -25,9 +25,9 @@ const SHOWN = 1.6;
  */
 export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const { layout, input } = drain;
-  const { floorLength, end, pond } = input;
+  const { floorLength, end, underSide = 0 } = input;
   const floorWidth = input.floorWidth ?? input.floorArea / floorLength;
-  const rim = { length: pond?.length ?? floorLength, width: pond?.width ?? floorWidth };
+  const rim = { length: floorLength + 2 * underSide, width: floorWidth + 2 * underSide };
   const round = input.floorArea < 0.95 * floorLength * floorWidth;
   const edge = rim.length / 2;
   const mouth = edge + 0.5 + SHOWN;

@@ -1,7 +1,8 @@
 import { LEAST_CHANCE } from '../contract/chances.js';
 import type { Report } from '../contract/report.js';
-import type { PossibleOption } from '../contract/result.js';
+import type { PossibleOption, WorkResult } from '../contract/result.js';
 import { shoppingLines } from '../drain/shoppingList.js';
+import { costText } from '../text/buildWords.js';
 import { monthName } from '../text/monthWords.js';
 import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
 import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
@@ -64,13 +65,6 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
       ];
     }),
   };
-}
-
-function costText(work: PossibleOption['work']): string | null {
-  if (work.cost === null) return null;
-  const missing =
-    work.unpriced.length > 0 ? `, without ${work.unpriced.length} items that have no price` : '';
-  return `${Math.round(work.cost)}${missing}`;
 }
 
 function depthText(safe: number | null, searched: number, units: UnitSystem): string {
@@ -139,20 +133,17 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
 }
 
 /**
- * What to buy and dig for the drain; no rows where none is recommended.
+ * What to buy and dig as recommended; no rows where nothing is dug yet.
  * @param report - from {@link reportOf}
  * @param units - how numbers are written
  * @returns a row an item
  */
 export function quantityTable({ result }: Report, units: UnitSystem): Table {
-  return worksTable(result.drain?.quantities ?? [], units);
+  return worksTable(result.build?.quantities ?? [], units);
 }
 
 /** Amounts to buy and to dig, rounded up as the list for the shop has them. */
-export function worksTable(
-  quantities: { item: string; amount: number; unit: string; sides_m?: [number, number] }[],
-  units: UnitSystem,
-): Table {
+export function worksTable(quantities: WorkResult['quantities'], units: UnitSystem): Table {
   return {
     name: 'To buy and to dig',
     columns: [

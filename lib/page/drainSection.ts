@@ -1,11 +1,12 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
 
-import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
+import { BEFORE_DIGGING, type Report } from '../contract/index.js';
 import { shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainProfileFigure, drainSectionFigure } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
-import { amountsNote, bulkWords, dayWords, linerNote } from '../text/handy.js';
+import { costWords, hoursWords } from '../text/buildWords.js';
+import { amountsNote, bulkWords, dayWords } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
@@ -21,9 +22,9 @@ export function drainSection(report: Report, units: UnitSystem): string {
       paragraph(
         wait
           ? 'Buy and dig nothing yet: first what is said under “What to do”.'
-          : 'No drain under the pond is recommended: there is nothing to buy or to dig for one.',
+          : 'No drain under the pond is recommended.',
       ),
-      ...(wait ? [] : [table(carried(report, units)), paragraph(linerNote(units), 'note')]),
+      toBuild(report, units),
     );
   }
   const words = drainWords(drain, units);
@@ -62,11 +63,17 @@ export function drainSection(report: Report, units: UnitSystem): string {
     ),
     '</div>',
     list(words.outlet.map(text)),
-    drain.quantities.length > 0
-      ? `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units), 'note')}</details>`
-      : '',
+    toBuild(report, units),
     `<h3>To look after</h3>${list(words.upkeep.map(text))}`,
   );
+}
+
+/** Everything to buy and to dig, how long it takes and what it costs; nothing where nothing is dug yet. */
+function toBuild(report: Report, units: UnitSystem): string {
+  const { build } = report.result;
+  if (!build || build.quantities.length === 0) return '';
+  const more = [hoursWords(build), costWords(build)].filter((words) => words !== '');
+  return `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
 }
 
 /** What the drain must carry and can, and other beds; for whoever checks it. */
@@ -85,10 +92,7 @@ const CUBIC_YARD = (3 * 0.3048) ** 3;
 
 /** What is to be bought and dug as recommended, with how it is carried. */
 export function carried(report: Report, units: UnitSystem): Table {
-  const { result, pond } = report;
-  // An option's own works are those of the depth wished.
-  const advised = result.recommendation.depth_m === pond.depth_m ? advisedOption(result) : undefined;
-  const quantities = result.drain?.quantities ?? advised?.work.quantities ?? [];
+  const quantities = report.result.build?.quantities ?? [];
   const plain = worksTable(quantities, units);
   const bought = shoppingLines(quantities);
   /** as it is bought, m³ */
@@ -100,7 +104,7 @@ export function carried(report: Report, units: UnitSystem): Table {
       const { item, unit } = quantities[at]!;
       return [
         ...row,
-        unit === 'm³' && !/as it lies/.test(item)
+        unit === 'm³' && !/as it lies|settled/.test(item)
           ? bulkWords(bulk(at), !/spoil|clay/.test(item), units)
           : null,
       ];

@@ -26,6 +26,8 @@ export function leaveOut(parts: readonly PrivatePart[], content: PageContent): P
   return parts.reduce((kept, part) => WITHOUT[part](kept), content);
 }
 
+const NO_PRICES = { cost: null, unpriced: [] };
+
 const WITHOUT: Record<PrivatePart, (content: PageContent) => PageContent> = {
   photos: ({ report, survey, ...content }) => ({
     ...content,
@@ -43,8 +45,9 @@ const WITHOUT: Record<PrivatePart, (content: PageContent) => PageContent> = {
         ...report,
         result: {
           ...report.result,
+          build: report.result.build && { ...report.result.build, ...NO_PRICES },
           options: report.result.options.map((option) =>
-            option.work ? { ...option, work: { ...option.work, cost: null, unpriced: [] } } : option,
+            option.work ? { ...option, work: { ...option.work, ...NO_PRICES } } : option,
           ) as Report['result']['options'],
         },
       },

@@ -1,8 +1,7 @@
 /** The lines round a pond that are set out: each a box or an ellipse about its middle. */
 import type { PondLine } from '../contract/index.js';
-import { FREEBOARD } from '../drain/index.js';
 import { insetAt, type PondShape } from '../uplift/index.js';
-import { BANK } from './work.js';
+import { BANK, FREEBOARD, LEAST_BANK } from '../works/index.js';
 
 /** A point along the pond's length and across it from its middle, m. */
 export type Across = [u: number, v: number];
@@ -18,9 +17,6 @@ export interface DugPond {
   ringWidth: number;
   ringDepth: number;
 }
-
-/** Least height above the datum that is called a bank, m. */
-const LEAST_BANK = 0.02;
 
 /** Every line from the toe outwards. */
 export function pondLines({ shape, depth, raise, fullLevel, ringWidth, ringDepth }: DugPond): PondLine[] {

@@ -3,11 +3,12 @@ import { calendarOf } from '../climate/index.js';
 import type {
   DrainResult,
   OptionResult,
-  PossibleOption,
   RankedSpot,
   Result,
   SpotResult,
+  WorkResult,
 } from '../contract/index.js';
+import { BEFORE_DIGGING } from '../contract/index.js';
 import type { Assessment, Judged } from '../decision/index.js';
 import { tubBottom } from '../groundwater/index.js';
 import { safeDepth } from '../options/index.js';
@@ -81,6 +82,7 @@ export function resultOf(
     recommendation: recommend(a, units),
     instead: a.instead ?? null,
     drain: drainResult(a),
+    build: buildOf(a),
     uplift_check: checkedMeasures(a).map(({ option, m, depth }) => upliftCheck(a, option, m, depth)),
     tipping_points: (a.tippingPoints ?? []).map((point) => ({ ...point, input: MOVED_NAMES[point.input] })),
     drivers: (a.drivers ?? []).map((driver) => ({ ...driver, input: DRIVER_NAMES[driver.input] })),
@@ -221,7 +223,7 @@ function optionResult(a: Judged, index: number, work: Work | null, units: UnitSy
   };
 }
 
-function workResult(work: Work, { prices }: Survey): PossibleOption['work'] {
+function workResult(work: Work, { prices }: Survey): WorkResult {
   const cost = costOf(work, prices);
   return {
     quantities: work.quantities,
@@ -229,6 +231,13 @@ function workResult(work: Work, { prices }: Survey): PossibleOption['work'] {
     cost: cost?.sum ?? null,
     unpriced: cost?.unpriced ?? [],
   };
+}
+
+/** The work of what is recommended, at its depth and with its change of use. */
+function buildOf({ basis, decision, site }: Judged): WorkResult | null {
+  const { option, measures, depth } = decision;
+  if (BEFORE_DIGGING.includes(option)) return null;
+  return workResult(workOf(decision.changed ?? basis, measures, depth), site.survey);
 }
 
 function priceWarnings(works: (Work | null)[], { prices }: Survey): Warning[] {

@@ -11,6 +11,7 @@ import {
 } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { LevelPoint } from '../survey/index.js';
+import { LEAST_BANK } from '../works/index.js';
 import { groundFinder } from './groundAt.js';
 import { type PipeLine, pipeLine, type WayPoint } from './pipeLine.js';
 import { type Across, type DugPond, pointsOf, pondLines } from './pondLines.js';
@@ -34,8 +35,6 @@ export const settingOutMethod = method({
 const STEP = { metric: 5, us: 15 * 0.3048 };
 /** A peg of the chainage is left out so near to another, m. */
 const SAME = 0.25;
-/** A bank lower than that over the ground is none, m. */
-const LEAST_BANK = 0.02;
 /** Ground within so far of the rim is that of the pond, m. */
 const AROUND = 1;
 

@@ -1,11 +1,11 @@
 import type { Basis } from '../basis/index.js';
-import { holeOf } from '../digging/index.js';
-import { CLAY_SWELL, type DrainQuantity, SPOIL } from '../drain/index.js';
+import { holeOf, ringVolume } from '../digging/index.js';
+import { CLAY_SETTLED, CLAY_SWELL, type DrainQuantity } from '../drain/index.js';
 import { method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
 import { CONCRETE_UNIT_WEIGHT, outline, planArea } from '../uplift/index.js';
-import { drainFor } from '../works/index.js';
+import { BANK, bankHeight, bankVolume, drainFor, pondGoods } from '../works/index.js';
 
 export const workMethod = method({
   title: 'Work that an option is',
@@ -14,16 +14,15 @@ export const workMethod = method({
     'a person digs and lifts 0.4 m³ of clay an hour and fills and rams 0.7 (common practice: 0.3 to 0.5 and 0.5 to 1)',
     'a bank is 0.4 m wide on top with sides of 1.5 to 1; a cap of clay 0.15 m thick; a swale or cut-off drain runs 1 m ' +
       'past the pond on either side (our choice)',
-    'spoil is counted loose, with 30 % of swell, and moved as it is dug',
-    'the liner itself is counted with a drain, where its bed is measured out',
+    'spoil is counted loose, with 30 % of swell, and moved as it is dug; what is not filled in again keeps a tenth of it ' +
+      'once it has settled for a winter (common practice)',
+    'what fills a bank, a cap or a ring of dug ground is taken from the spoil, rammed to the room it had',
   ],
   source: 'geometry; common practice for the rates',
 });
 
 const DIG_RATE = 0.4 / 3600;
 const FILL_RATE = 0.7 / 3600;
-/** Of a bank: width of its top, m, and its outer side, horizontal to 1 vertical. */
-export const BANK = { crest: 0.4, slope: 1.5 };
 const CAP = 0.15;
 const PAST = 1;
 const TRENCH = 0.3;
@@ -42,6 +41,7 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
   const quantities: DrainQuantity[] = [];
   let seconds = 0;
   let dug = 0;
+  let filled = 0;
   const add = (item: string, amount: number, unit: string, rate?: number) => {
     if (amount <= 0) return;
     quantities.push({ item, amount, unit });
@@ -51,13 +51,23 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     add(item, amount, 'm³', DIG_RATE);
     dug += Math.max(amount, 0);
   };
+  const fill = (item: string, amount: number) => {
+    add(item, amount, 'm³', FILL_RATE);
+    filled += Math.max(amount, 0);
+  };
   const rim = outline(shape);
   const across = shape.width + 2 * PAST;
-  if (!pond.existing) dig('clay to dig for the pond, as it lies', holeOf(basis.site, m, depth));
-  if (m.raise > 0)
-    add('bank around the rim, rammed', rim * m.raise * (BANK.crest + BANK.slope * m.raise), 'm³', FILL_RATE);
+  if (!pond.existing) {
+    dig('clay to dig for the pond, as it lies', holeOf(basis.site, m, depth));
+    if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil')
+      fill('dug ground to fill back around the liner, rammed', ringVolume(basis.site, m, depth));
+  }
+  // A pond that is there has its bank; raised, it is built up on that.
+  const bank = (raise: number) =>
+    bankVolume.compute(rim, bankHeight(basis.site, raise), BANK.crest, BANK.slope, shape.sideSlope);
+  fill('bank around the rim, rammed', bank(m.raise) - (pond.existing ? bank(0) : 0));
   if (m.way === 'keptOut') {
-    add('cap of rammed clay over the ring', (tub?.ringArea ?? 0) * CAP, 'm³', FILL_RATE);
+    fill('cap of rammed clay over the ring', (tub?.ringArea ?? 0) * CAP);
     add('swale or low bank uphill', across, 'm', DIG_RATE / TRENCH ** 2);
   }
   if (m.cutoff !== undefined) {
@@ -76,11 +86,11 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
   }
   const drain = drainFor(basis, m, depth);
   if (drain) dig('clay to dig for the drain, as it lies', drain.dug);
-  for (const quantity of drain?.quantities ?? []) {
-    if (quantity.item === SPOIL) continue;
+  for (const quantity of [...(drain?.quantities ?? []), ...pondGoods(basis.site, m, depth)]) {
     quantities.push(quantity);
     if (quantity.unit === 'm³') seconds += quantity.amount / FILL_RATE;
   }
-  add(SPOIL, (1 + CLAY_SWELL) * dug, 'm³');
+  add('spoil of all that is dug, loose (30 % swell)', (1 + CLAY_SWELL) * dug, 'm³');
+  add('spoil left to lay out or cart away, settled', (1 + CLAY_SETTLED) * (dug - filled), 'm³');
   return { quantities, seconds };
 }

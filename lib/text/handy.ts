@@ -66,21 +66,12 @@ export function bucketWords(volume: number, units: UnitSystem): string {
 }
 
 /**
- * What comes on top of the amounts where no drain is built.
- * @param units - how numbers are written
- * @returns sentences
- */
-export function linerNote(units: UnitSystem): string {
-  return `${measureSizes(units)} The liner and the fleece under it come on top: lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`;
-}
-
-/**
- * What the amounts of a drain hold.
+ * What the amounts hold.
  * @param units - how numbers are written
  * @returns sentences
  */
 export function amountsNote(units: UnitSystem): string {
-  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell.`;
+  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell. Before the liner is cut, lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`;
 }
 
 /**

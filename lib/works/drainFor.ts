@@ -1,13 +1,11 @@
 import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import type { SiteDrain } from '../contract/index.js';
-import { holeOf } from '../digging/index.js';
 import {
   type BaseSoil,
   type Bed,
   type DrainInput,
   designDrain,
-  FREEBOARD,
   HEAVY_CLAY,
   inflowBySource,
   judgeBed,
@@ -120,9 +118,6 @@ export function drainInputOf(
     sideSlope: shape.sideSlope,
     trenchDepth: Math.max((MOUTH - level) / 2, MOUTH),
     underSide: insetAt(shape, depth),
-    pond: pond.existing
-      ? undefined
-      : { ...shape, depth, edge: Math.max(pond.fullLevel + FREEBOARD, 0), hole: holeOf(site, m, depth) },
     inflow: likelyInflow(sources),
     stormSeconds: storm.seconds,
     outside,

@@ -1,3 +1,5 @@
+export * from './bank.js';
 export * from './drainFor.js';
 export * from './loweredGround.js';
+export * from './pondGoods.js';
 export * from './storm.js';

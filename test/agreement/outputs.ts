@@ -38,7 +38,7 @@ export function outputsOf(
     metric: reportOf(assessment, { units: 'metric' }),
     us: changed(reportOf(assessment, { units: 'us' })),
   };
-  const { pond, drain } = reports.metric;
+  const { pond, result } = reports.metric;
   return {
     result: JSON.stringify(reports.metric.result),
     pages: both((units, report) =>
@@ -49,7 +49,7 @@ export function outputsOf(
     years: both((units, report) => yearWords(report, units)),
     waterYear: waterYearCsv(reports.metric),
     worked: workedCsv(workedSheet(assessment)),
-    shopping: drain ? shoppingCsv(drain.quantities) : null,
+    shopping: result.build ? shoppingCsv(result.build.quantities) : null,
     pond: {
       full: pond.full_level_m,
       depth: pond.depth_m,

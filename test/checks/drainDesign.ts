@@ -9,11 +9,11 @@ import {
   pumpEnergy,
   retentionFine,
   retentionMixed,
-  sheetSide,
   soakawayHalfTime,
   sumpVolume,
   swameeJain,
 } from '../../lib/drain/index.js';
+import { bankVolume, sheetSide } from '../../lib/works/index.js';
 import type { Check } from './check.js';
 
 const GPM = 3.785411784e-3 / 60;
@@ -204,6 +204,15 @@ export const drainDesignChecks: Check[] = [
     source: 'Pythagoras: 10 + 2 × (5 − 3) = 14 m',
     ours: () => sheetSide.compute(10, 4, 0.75, 0),
     expected: 14,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['bankVolume'],
+    what: '10 m of bank 1 m high, 0.4 m on top, 1.5 and 1 to 1: 2.9 m at its foot, 1.65 m² across',
+    kind: 'exact',
+    source: 'area of a trapezium times its length',
+    ours: () => bankVolume.compute(10, 1, 0.4, 1.5, 1),
+    expected: 16.5,
     tolerance: 1e-12,
   },
 ];

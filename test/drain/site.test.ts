@@ -33,18 +33,6 @@ describe('the shopping list of the clay slope, line by line', () => {
   // The outlet lies 18.0 m south, the rim 1.7 m: 16.3 m, and 0.8 m under the side to the foot of it.
   const run = 16.3;
   const under = 0.8;
-  // The bank holds the pond 0.3 m above the ground, and the liner goes 0.1 m higher.
-  const EDGE = 0.4;
-  // Sheets: floor, sides and 0.3 m over the rim on every side: 43.0 m², 39.7 to the water line.
-
-  const sheetSides = [3.0, 1.8].map((side) => side + 2 * (1 + EDGE) * Math.sqrt(1.64) + 0.6) as [
-    number,
-    number,
-  ];
-  const sheet = sheetSides[0] * sheetSides[1];
-  // The hole by the prismoidal rule: 15.64 m² at the rim, 3.8 × 2.6 m half way, 5.4 m².
-  // And the wedge of ground that rises behind it, to 0.12 m.
-  const hole = (4.6 * 3.4 + 4 * 3.8 * 2.6 + 5.4) / 6 + (4.6 * 3.4 * 0.12) / 2;
   // Trench 0.3 m wide, 1.15 m deep at the bed and 0.3 m at the mouth.
   const trench = run * 0.3 * ((1.15 + 0.3) / 2) + under * 0.3 * ((0.15 + 1.15) / 2);
   // Groove 0.3 m wide and 50 mm deep under 3 m of pipe: the sand dips into it, the gravel fills it.
@@ -59,10 +47,7 @@ describe('the shopping list of the clay slope, line by line', () => {
     ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * (floor * 0.1 + groove), 'm³'],
     ['drainage mat with fabric on it behind the sides, 15 % laps', 1.15 * sides, 'm²'],
     ['filter fabric under the liner, 15 % laps', 1.15 * (floor + sides), 'm²'],
-    ['liner, one sheet with 0.3 m (1 ft) over the rim', sheet, 'm²'],
-    ['protection fleece under the liner, 15 % laps', 1.15 * sheet, 'm²'],
     ['inspection pipe to the surface, with cap', 1, 'piece'],
-    ['spoil of all that is dug, loose (30 % swell)', 1.3 * (hole + floor * 0.15 + groove + trench), 'm³'],
     ['flap valve', 1, 'piece'],
     ['animal guard', 1, 'piece'],
     ['flat stone under the mouth', 1, 'piece'],
@@ -74,12 +59,8 @@ describe('the shopping list of the clay slope, line by line', () => {
     expect(line!.amount).toBeCloseTo(amount, 9);
   });
 
-  test('the liner is told by its sides too, rounded up', () => {
-    const liner = drain.quantities.find((q) => q.item.startsWith('liner'))!;
-    for (const at of [0, 1]) expect(liner.sides_m![at]).toBeCloseTo(sheetSides[at], 9);
-    const { sides } = shoppingLines([liner])[0];
-    for (const [at, side] of sides!.metric.replace(' m', '').split(' × ').entries())
-      expect(Number(side)).toBeGreaterThanOrEqual(sheetSides[at]);
+  test('and what is dug for it: bed, groove and trench', () => {
+    expect(drain.dug).toBeCloseTo(floor * 0.15 + groove + trench, 9);
   });
 
   test('nothing else is on it, and the CSV has a line each', () => {
@@ -109,13 +90,11 @@ test('a centimetre of depth more or less moves no reserve of the slope by a jump
 describe('what a sump adds to the list, in the hollow', () => {
   const drain = drainOf(hollow);
   const amount = (item: string) => drain.quantities.find((q) => q.item === item)?.amount;
-  const { pond, floor } = drain.input;
+  const { underSide, floor } = drain.input;
+  const under = underSide!;
 
   test('pipe to the sump under the side and half a metre beside it, pressure pipe to the lane drain', () => {
-    expect(amount('solid pipe, 100 mm, to the sump, 5 % waste')).toBeCloseTo(
-      1.05 * (pond!.sideSlope * pond!.depth + 0.5),
-      9,
-    );
+    expect(amount('solid pipe, 100 mm, to the sump, 5 % waste')).toBeCloseTo(1.05 * (0.5 * 0.9 + 0.5), 9);
     // The lane drain was taped at 14 m; from the bottom of the sump the pipe rises to it, or to its trench of 0.3 m.
     const sumpDepth = 0.15 - floor + drain.sump!.stroke;
     const { end } = drain.input;
@@ -124,13 +103,14 @@ describe('what a sump adds to the list, in the hollow', () => {
     expect(amount('pressure pipe, 40 mm (1 1/2 in), 5 % waste')).toBeCloseTo(1.05 * (14 + rise), 9);
   });
 
-  test('spoil: bed and groove, the sump down to its stop, both trenches', () => {
+  test('dug: bed and groove, the sump down to its stop, both trenches', () => {
     const depth = 0.15 - floor + drain.sump!.stroke;
     // Under the side from the bed's depth to that of the sump.
-    const cut = (pond!.sideSlope * pond!.depth * (0.15 + depth)) / 2 + 0.5 * depth;
+    const cut = (under * (0.15 + depth)) / 2 + 0.5 * depth;
     const bed = drain.input.floorArea * 0.15 + drain.layout.length * 0.3 * 0.05;
     const dug = bed + 0.6 ** 2 * depth + 0.3 * (cut + 14 * 0.3);
-    expect(amount('spoil of all that is dug, loose (30 % swell)')).toBeCloseTo(1.3 * (pond!.hole + dug), 9);
+    expect(under).toBeCloseTo(0.5 * 0.9, 9);
+    expect(drain.dug).toBeCloseTo(dug, 9);
   });
 });
 

@@ -61,15 +61,15 @@ it('lengths stand in one unit down a column, as they are compared', () => {
   expect(seen).toBeGreaterThan(50);
 });
 
-it('quantities: in the units of the reader; none without a drain', () => {
-  const pipe = report.result.drain!.quantities.find(({ item }) => item.startsWith('solid pipe'))!;
+it('quantities: in the units of the reader; none where nothing is dug yet', () => {
+  const pipe = report.result.build!.quantities.find(({ item }) => item.startsWith('solid pipe'))!;
   const [, length] = quantityTable(report, 'metric').rows.find(([item]) => item === pipe.item)!;
   // Up to the half metre that a shop sells.
   expect(Number.parseFloat(String(length))).toBeGreaterThanOrEqual(pipe.amount - 1e-9);
   expect(Number.parseFloat(String(length))).toBeLessThan(pipe.amount + 0.5);
   expect(quantityTable(report, 'us').rows).toContainEqual(['flap valve', '1']);
   const dry = invented((each) => {
-    each.result.drain = null;
+    each.result.build = null;
   });
   expect(quantityTable(dry, 'metric').rows).toEqual([]);
 });

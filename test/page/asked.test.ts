@@ -76,6 +76,7 @@ describe('the page says in plain words', () => {
     const dry = reportOf(assessmentOf(surveyOf(briefDemo('loam-terrace'))));
     expect(page(dry)).toContain('clay to dig for the pond, as it lies');
     dry.result.recommendation.option = 'measure-first';
+    dry.result.build = null;
     expect(page(dry)).toContain('Buy and dig nothing yet');
     expect(page(dry)).not.toContain('clay to dig for the pond, as it lies');
   });

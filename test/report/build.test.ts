@@ -1,0 +1,232 @@
+/** Everything to buy and to dig for four ponds, every line reckoned again by hand from the facts of their surveys. */
+import { describe, expect, test } from 'vitest';
+import type { WorkResult } from '../../lib/contract/index.js';
+import { type Judged, judge } from '../../lib/decision/index.js';
+import { shoppingLines } from '../../lib/drain/index.js';
+import { resultOf, workOf } from '../../lib/report/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { hoursWords } from '../../lib/text/buildWords.js';
+import { linerSides } from '../../lib/works/index.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
+
+type Line = [item: string, amount: number, unit: string];
+const FT = 0.3048;
+const IN = FT / 12;
+
+/** Once round an ellipse, from two thousand chords. */
+function around(a: number, b: number): number {
+  const at = (i: number) => [a * Math.cos((Math.PI * i) / 1000), b * Math.sin((Math.PI * i) / 1000)] as const;
+  return Array.from({ length: 2000 }, (_, i) => {
+    const [[x, y], [u, v]] = [at(i), at(i + 1)];
+    return Math.hypot(u - x, v - y);
+  }).reduce((sum, each) => sum + each, 0);
+}
+/** The prismoidal rule: exact for sides of one slope. */
+const prismoid = (depth: number, area: (d: number) => number) =>
+  (depth / 6) * (area(0) + 4 * area(depth / 2) + area(depth));
+/** Length of a sheet down one side, over the floor and up the other, with 0.3 m over each rim. */
+const sheet = (rim: number, depth: number, slope: number, edge: number) =>
+  rim - 2 * slope * depth + 2 * (depth + edge) * Math.hypot(1, slope) + 2 * 0.3;
+const bank = (rim: number, height: number, slope: number) =>
+  rim * height * (0.4 + (height * (1.5 + slope)) / 2);
+const lined = (sides: [number, number]): Line[] => [
+  ['liner, one sheet with 0.3 m (1 ft) over the rim', sides[0] * sides[1], 'm²'],
+  ['protection fleece under the liner, 15 % laps', 1.15 * sides[0] * sides[1], 'm²'],
+];
+const spoil = (dug: number, filled: number): Line[] => [
+  ['spoil of all that is dug, loose (30 % swell)', 1.3 * dug, 'm³'],
+  ['spoil left to lay out or cart away, settled', 1.1 * (dug - filled), 'm³'],
+];
+
+/** Box of 4.6 by 3.4 m, 1 m deep, 0.8 to 1, held 0.3 m above the ground, which rises by 0.12 m; drained to the ditch. */
+function clay_slope(): Line[] {
+  const floor = 3 * 1.8;
+  const sides = ((16 + 9.6) / 2) * Math.hypot(1, 0.8);
+  const hole = prismoid(1, (d) => (4.6 - 1.6 * d) * (3.4 - 1.6 * d)) + (4.6 * 3.4 * 0.12) / 2;
+  const raised = bank(16, 0.3 + 0.1 - 0.06, 0.8);
+  // Run of 16.3 m, and 0.8 m under the side; trench 0.3 m wide, from 0.15 m at the bed to 1.15 and 0.3 m at the mouth.
+  const trench = 0.3 * (16.3 * ((1.15 + 0.3) / 2) + 0.8 * ((0.15 + 1.15) / 2));
+  const groove = 3 * 0.3 * 0.05;
+  const drain = floor * 0.15 + groove + trench;
+  return [
+    ['clay to dig for the pond, as it lies', hole, 'm³'],
+    ['bank around the rim, rammed', raised, 'm³'],
+    ['clay to dig for the drain, as it lies', drain, 'm³'],
+    ['perforated pipe, 100 mm, 5 % waste', 1.05 * 3, 'm'],
+    ['solid pipe, 100 mm, 5 % waste', 1.05 * (16.3 + 0.8), 'm'],
+    ['couplings, bends and branches', 4, 'piece'],
+    ['concrete sand for the bed, 10 % waste', 1.1 * floor * 0.05, 'm³'],
+    ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * (floor * 0.1 + groove), 'm³'],
+    ['drainage mat with fabric on it behind the sides, 15 % laps', 1.15 * sides, 'm²'],
+    ['filter fabric under the liner, 15 % laps', 1.15 * (floor + sides), 'm²'],
+    ['inspection pipe to the surface, with cap', 1, 'piece'],
+    ['flap valve', 1, 'piece'],
+    ['animal guard', 1, 'piece'],
+    ['flat stone under the mouth', 1, 'piece'],
+    ...lined([sheet(4.6, 1, 0.8, 0.4), sheet(3.4, 1, 0.8, 0.4)]),
+    ['edging around the rim', 16, 'm'],
+    ...spoil(hole + drain, raised),
+  ];
+}
+
+/** Oval of 4.2 by 3.1 m, 0.9 m deep, 0.5 to 1, kept 0.06 m below the rim, in a ring of topsoil 0.2 m wide; pumped. */
+function clay_hollow({ drain }: Judged): Line[] {
+  const rim = around(2.1, 1.55);
+  const toe = around(1.65, 1.1);
+  const area = (d: number) => (Math.PI / 4) * (4.2 - d) * (3.1 - d);
+  const floor = area(0.9);
+  const sides = ((rim + toe) / 2) * 0.9 * Math.hypot(1, 0.5);
+  const ring = rim * 0.2 * 0.9;
+  const hole = prismoid(0.9, area) + area(0) * (0.03 / 2) + ring;
+  const raised = bank(rim, -0.06 + 0.1 - 0.03 / 2, 0.5);
+  const { layout, sump } = drain!;
+  const deep = 0.9 + 0.15 + sump!.stroke;
+  const groove = layout.length * 0.3 * 0.05;
+  const cut = (0.45 * (0.15 + deep)) / 2 + 0.5 * deep + 14 * 0.3;
+  const drained = floor * 0.15 + groove + 0.3 * cut + 0.36 * deep;
+  return [
+    ['clay to dig for the pond, as it lies', hole, 'm³'],
+    ['dug ground to fill back around the liner, rammed', ring, 'm³'],
+    ['bank around the rim, rammed', raised, 'm³'],
+    ['clay to dig for the drain, as it lies', drained, 'm³'],
+    // A ring round the foot of the sides.
+    ['perforated pipe, 100 mm, 5 % waste', 1.05 * layout.length, 'm'],
+    ['solid pipe, 100 mm, to the sump, 5 % waste', 1.05 * (0.45 + 0.5), 'm'],
+    // To the lane drain, 14 m away and 0.6 m above the lowest ground.
+    ['pressure pipe, 40 mm (1 1/2 in), 5 % waste', 1.05 * (14 + deep + 0.6), 'm'],
+    ['couplings, bends and branches', 2 + 4 + 2, 'piece'],
+    ['concrete sand for the bed, 10 % waste', 1.1 * floor * 0.05, 'm³'],
+    ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * (floor * 0.1 + groove), 'm³'],
+    ['drainage mat with fabric on it behind the sides, 15 % laps', 1.15 * sides, 'm²'],
+    ['filter fabric under the liner, 15 % laps', 1.15 * (floor + sides), 'm²'],
+    ['inspection pipe to the surface, with cap', 1, 'piece'],
+    ['sump chamber with lid, 0.6 m (2 ft) square, 1.5 m (5 ft) deep', 1, 'piece'],
+    [
+      `drainage pump, at least ${Math.round(sump!.duty.flow * 60000)} L (${Math.round((sump!.duty.flow * 60) / (231 * IN ** 3))} gal) a minute at 2.7 m (9 ft) of lift`,
+      2,
+      'piece',
+    ],
+    ['non-return valve', 2, 'piece'],
+    ['high-water alarm with battery', 1, 'piece'],
+    ...lined([sheet(4.2, 0.9, 0.5, 0.04), sheet(3.1, 0.9, 0.5, 0.04)]),
+    ['edging around the rim', rim, 'm'],
+    ...spoil(hole + drained, ring + raised),
+  ];
+}
+
+/** Box of 18 by 12 ft, 3 ft 3 in deep, 1.25 to 1, 2 in of sand, in a ring of topsoil 6 in wide; no drain. */
+function loam_terrace(): Line[] {
+  const [length, width, depth, slope, sand] = [18 * FT, 12 * FT, 39 * IN, 1.25, 2 * IN];
+  const rim = 2 * (length + width);
+  const area = (d: number) => (length - 2 * slope * d) * (width - 2 * slope * d);
+  const dug = depth + sand;
+  const ring = rim * 6 * IN * dug;
+  const hole = prismoid(dug, area) + (area(0) * IN) / 2 + ring;
+  const edge = 0.1 - 2 * IN;
+  const raised = bank(rim, edge - IN / 2, slope);
+  return [
+    ['clay to dig for the pond, as it lies', hole, 'm³'],
+    ['dug ground to fill back around the liner, rammed', ring, 'm³'],
+    ['bank around the rim, rammed', raised, 'm³'],
+    ...lined([sheet(length, depth, slope, edge), sheet(width, depth, slope, edge)]),
+    ['sand under the liner, 10 % waste', 1.1 * area(depth) * sand, 'm³'],
+    ['edging around the rim', rim, 'm'],
+    ...spoil(hole, ring + raised),
+  ];
+}
+
+/** Oval of 4.5 by 3 m, 0.4 m deep, 3 to 1, held 0.05 m above the ground by sods; no drain. */
+function meadow_scrape(): Line[] {
+  const rim = around(2.25, 1.5);
+  const area = (d: number) => (Math.PI / 4) * (4.5 - 6 * d) * (3 - 6 * d);
+  const hole = prismoid(0.4, area) + area(0) * (0.02 / 2);
+  const raised = bank(rim, 0.15 - 0.02 / 2, 3);
+  return [
+    ['clay to dig for the pond, as it lies', hole, 'm³'],
+    ['bank around the rim, rammed', raised, 'm³'],
+    ...lined([sheet(4.5, 0.4, 3, 0.15), sheet(3, 0.4, 3, 0.15)]),
+    ['edging around the rim', rim, 'm'],
+    ...spoil(hole, raised),
+  ];
+}
+
+const PONDS: [string, (judged: Judged) => Line[]][] = [
+  ['clay-slope', clay_slope],
+  ['clay-hollow', clay_hollow],
+  ['loam-terrace', loam_terrace],
+  ['meadow-scrape', meadow_scrape],
+];
+
+describe.each(PONDS)('%s', (name, byHand) => {
+  const judged = judge(siteModel(surveyOf(briefDemo(name)), { samples: 64 }));
+  const { build } = resultOf(judged);
+  const expected = byHand(judged);
+
+  test('has these lines and no other', () => {
+    expect(build!.quantities.map(({ item, unit }) => [item, unit])).toEqual(
+      expected.map(([item, , unit]) => [item, unit]),
+    );
+  });
+
+  test.each(expected)('%s', (item, amount) => {
+    const told = build!.quantities.find((each) => each.item === item)?.amount;
+    // An ellipse is gone round by a formula good to a ten thousandth.
+    expect(Math.abs(told! / amount - 1)).toBeLessThan(1e-4);
+  });
+
+  test('hours: 0.4 m³ dug and 0.7 m³ filled an hour', () => {
+    const of = (words: RegExp) =>
+      expected
+        .filter(([item, , unit]) => unit === 'm³' && words.test(item))
+        .reduce((sum, [, v]) => sum + v, 0);
+    const hours = of(/to dig/) / 0.4 + of(/rammed|10 % waste/) / 0.7;
+    expect(Math.abs(build!.hours_by_hand / hours - 1)).toBeLessThan(1e-4);
+    const weekends = Number(
+      /: (?:(a)|(\d+)) weekends?/.exec(hoursWords(build!))!.slice(1).join('').replace('a', '1'),
+    );
+    expect(weekends * 24).toBeGreaterThanOrEqual(hours);
+    expect((weekends - 1) * 24).toBeLessThan(hours + 1);
+  });
+
+  test('the sheet is told by its sides, rounded up', () => {
+    const { sides, metric } = shoppingLines(build!.quantities).find(({ item }) => item.startsWith('liner'))!;
+    const told = sides!.metric.replace(' m', '').split(' × ').map(Number);
+    expect(told[0]! * told[1]!).toBeGreaterThanOrEqual(metric - 0.5);
+  });
+});
+
+test('a wish at a higher level takes a larger sheet and a higher bank', () => {
+  const works = ['-0.1', '0', '0.2'].map((level) => {
+    const { basis, site } = judge(
+      siteModel(
+        surveyOf(withItem(briefDemo('loam-terrace'), 'pond.csv', 'water_above_rim_ground', level, 'm')),
+        {
+          samples: 16,
+        },
+      ),
+    );
+    const { quantities } = workOf(basis, { way: 'asIs', raise: 0, ballast: 0 }, 1);
+    const amount = (words: RegExp) => quantities.find(({ item }) => words.test(item))?.amount ?? 0;
+    return { sheet: linerSides(site.pond, 1)[0], liner: amount(/^liner/), bank: amount(/^bank/) };
+  });
+  expect(works[0]!.bank).toBe(0);
+  for (const key of ['sheet', 'liner', 'bank'] as const)
+    for (const at of [1, 2]) expect(works[at]![key]).toBeGreaterThan(works[at - 1]![key]);
+});
+
+test('sand and gravel are bought for a ring, dug ground is not; a pond that is there takes neither liner nor hole', () => {
+  const quantities = (items: Record<string, string>): WorkResult['quantities'] => {
+    const files = Object.entries(items).reduce(
+      (all, [item, value]) => withItem(all, 'pond.csv', item, value),
+      briefDemo('loam-terrace'),
+    );
+    const { basis } = judge(siteModel(surveyOf(files), { samples: 16 }));
+    return workOf(basis, { way: 'asIs', raise: 0, ballast: 0 }, 1).quantities;
+  };
+  const names = (items: Record<string, string>) => quantities(items).map(({ item }) => item);
+  expect(names({ ring_fill: 'gravel' })).toContain('gravel for the ring around the liner, 10 % waste');
+  expect(names({ ring_fill: 'gravel' }).join()).not.toMatch(/fill back/);
+  expect(names({ ring_fill: 'clay' }).join()).toMatch(/fill back/);
+  expect(names({ bedding: 'mat' })).toContain('drainage mat under the liner, 15 % laps');
+  expect(names({ state: 'existing' })).toEqual([]);
+});
