@@ -2,6 +2,8 @@ import { LEAST_CHANCE } from '../contract/chances.js';
 import type { Report } from '../contract/report.js';
 import type { PossibleOption } from '../contract/result.js';
 import { shoppingLines } from '../drain/shoppingList.js';
+import { costText } from '../text/costWords.js';
+import { keepAboveHeading } from '../text/lowerWords.js';
 import { monthName } from '../text/monthWords.js';
 import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
 import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
@@ -66,13 +68,6 @@ export function optionTable({ result }: Report, units: UnitSystem): Table {
   };
 }
 
-function costText(work: PossibleOption['work']): string | null {
-  if (work.cost === null) return null;
-  const missing =
-    work.unpriced.length > 0 ? `, without ${work.unpriced.length} items that have no price` : '';
-  return `${Math.round(work.cost)}${missing}`;
-}
-
 function depthText(safe: number | null, searched: number, units: UnitSystem): string {
   if (safe === 0) return 'at no depth';
   return safe === null
@@ -117,7 +112,7 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
       { key: 'dry_floor', label: 'chance the floor is dry' },
       ...limited.map(({ option }) => ({
         key: `lowest_${option.replaceAll('-', '_')}`,
-        label: `keep the pond above: ${ADVICE_NAMES[option].toLowerCase()}`,
+        label: keepAboveHeading(option),
       })),
     ],
     rows: by_month.map(
