@@ -187,7 +187,7 @@ function chanceWords(report: Report): string {
   // It may be emptied in more months than it is to be: that is another use than the one wished.
   const other =
     any && oftenText(any.chance!.middle) !== often
-      ? ` If it were emptied in ${monthName(any.month!)}, it would fail ${oftenText(any.chance!.middle)}.`
+      ? ` If it were emptied in ${monthName(any.month!)}, when it may be, it would fail ${oftenText(any.chance!.middle)}.`
       : '';
   // Where the bad end reads like the middle nothing is told by it.
   const between =

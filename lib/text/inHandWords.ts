@@ -49,7 +49,7 @@ export function inHandWords(report: Report, units: UnitSystem): string {
   const low = leastOf([...free.filter((row) => row.month === month), ...free]);
   const less =
     low && low.margin_m! < least.margin_m! - ALIKE && gap(low) !== gap(least)
-      ? ` If it is emptied in ${monthName(low.month!)}, it stays ${gap(low)} below.`
+      ? ` If it were emptied in ${monthName(low.month!)}, when it may be, it would stay ${gap(low)} below.`
       : '';
   return `${about} stays ${gap(least)} below what would lift the liner.${less}`;
 }

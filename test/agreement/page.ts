@@ -113,7 +113,9 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
   const bare = chance.startsWith('As wished, with nothing done');
   const fails = /fails (.*?)(?: \(|\.(?: |$))/.exec(chance)?.[1];
   if (fails) said.span(`often|${bare ? 'no-drain' : told.of}`, 'how often', chance, oftenIn(fails));
-  const other = new RegExp(`If it were emptied in (${MONTH}), it would fail (.*?)\\.`).exec(chance);
+  const other = new RegExp(`If it were emptied in (${MONTH}), when it may be, it would fail (.*?)\\.`).exec(
+    chance,
+  );
   if (other)
     said.span(`chance|${told.of}|emptied|${monthIn(other[1]!)}`, 'how often', chance, oftenIn(other[2]!));
   // Of the wish used as wished the chance of the option is the same one.
@@ -134,7 +136,9 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
       hand,
       side === 'below' ? span : { low: -span.high, high: -span.low },
     );
-    const less = new RegExp(`If it is emptied in (${MONTH}), it stays (${LENGTH}) below`).exec(hand);
+    const less = new RegExp(
+      `If it were emptied in (${MONTH}), when it may be, it would stay (${LENGTH}) below`,
+    ).exec(hand);
     if (less)
       said.span(
         `margin|${of}|emptied|${monthIn(less[1]!)}`,

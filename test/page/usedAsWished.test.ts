@@ -50,7 +50,9 @@ describe('a month in which it may be emptied, and is not to be', () => {
     const plain = headlineOf(changed(7, {}), 'metric');
     expect(plain.chance).not.toContain('If it were emptied');
     const told = headlineOf(changed(7, { chance }), 'metric');
-    expect(told.chance).toContain(' If it were emptied in July, it would fail about 1 year in 70.');
+    expect(told.chance).toContain(
+      ' If it were emptied in July, when it may be, it would fail about 1 year in 70.',
+    );
     expect(told.chance.replace(/ If it were emptied in .*?\./, '')).toBe(plain.chance);
     expect(told.chance.match(/July/g)).toHaveLength(1);
   });
@@ -58,17 +60,17 @@ describe('a month in which it may be emptied, and is not to be', () => {
   test('that leaves less is told beside what the picture shows', () => {
     const told = headlineOf(changed(7, { margin_m: 0.034 }), 'metric');
     expect(told.inHand).toMatch(
-      /^With the pond emptied in March, .* stays 12 cm below what would lift the liner\. If it is emptied in July, it stays 3 cm below\.$/,
+      /^With the pond emptied in March, .* stays 12 cm below what would lift the liner\. If it were emptied in July, when it may be, it would stay 3 cm below\.$/,
     );
   });
 
   test('of a pond that nobody empties no month is told, but where it would leave less', () => {
     const told = headlineOf(changed(7, { margin_m: 0.034, chance }, []), 'metric');
     expect(told.inHand).toMatch(
-      /^With the pond (full|as low as it gets in use), .* If it is emptied in July, it stays 3 cm below\.$/,
+      /^With the pond (full|as low as it gets in use), .* If it were emptied in July, when it may be, it would stay 3 cm below\.$/,
     );
     expect(told.chance).toMatch(
-      /^It fails [^.]*\..* If it were emptied in July, it would fail about 1 year in 70\.$/,
+      /^It fails [^.]*\..* If it were emptied in July, when it may be, it would fail about 1 year in 70\.$/,
     );
   });
 });
