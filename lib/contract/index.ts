@@ -4,6 +4,7 @@ export * from './condition.js';
 export * from './decidingRows.js';
 export * from './designSheet.js';
 export * from './doneOtherwise.js';
+export * from './emptiedRows.js';
 export * from './governs.js';
 export * from './holding.js';
 export * from './inputs.js';

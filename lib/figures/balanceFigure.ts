@@ -1,14 +1,10 @@
-import { formatQuantity, type UnitSystem } from '../units/index.js';
-import type { LiftBalance, PondState } from '../uplift/index.js';
+import { balanceAlt, balanceVerdict, pressureAxis, STATE_WORDS } from '../text/balanceWords.js';
+import type { UnitSystem } from '../units/index.js';
+import type { LiftBalance } from '../uplift/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, label, thinAxis } from './layout.js';
 import { ALARM, INK, PAPER, WATER } from './palette.js';
 
-const STATE_WORDS: Record<PondState, string> = {
-  full: 'full',
-  'drawn-down': 'usual lowest',
-  emptied: 'emptied',
-};
 const PASCAL_PER: Record<UnitSystem, { unit: string; pascal: number }> = {
   metric: { unit: 'kPa', pascal: 1000 },
   us: { unit: 'lb/ft²', pascal: 47.88025898 },
@@ -61,29 +57,17 @@ export function balanceFigure(balances: LiftBalance[], units: UnitSystem, size: 
       showlegend: true,
       legend: { orientation: 'h', x: 0, y: 1, xanchor: 'left', yanchor: 'bottom', traceorder: 'reversed' },
       xaxis: {
-        ...thinAxis(size, `pressure on the floor (${unit})`),
+        ...thinAxis(size, pressureAxis(unit)),
         range: [0, ((size === 'wide' ? 1.5 : 2.1) * most) / pascal],
       },
       yaxis: { ...thinAxis(size), ticks: '' },
       annotations: rows.map((row, at) =>
-        label(verdict(row, units), Math.max(row.lifts, row.holds) / pascal, at, {
+        label(balanceVerdict(row, units), Math.max(row.lifts, row.holds) / pascal, at, {
           xshift: 6,
           font: { color: row.lacking > 0 ? ALARM : INK, size: LABEL_SIZE[size] - 1 },
         }),
       ),
     },
-    alt: balances
-      .map((row) => {
-        const pressure = (value: number) => formatQuantity(value, 'pressure', units);
-        return `${STATE_WORDS[row.state]}: the water outside lifts the floor with ${pressure(row.lifts)}, ${pressure(row.holds)} hold it; ${verdict(row, units)}.`;
-      })
-      .join(' '),
+    alt: balanceAlt(balances, units),
   };
-}
-
-function verdict({ factor, lacking }: LiftBalance, units: UnitSystem): string {
-  if (factor === null) return 'nothing lifts';
-  return lacking > 0
-    ? `lacks ${formatQuantity(lacking, 'length', units)} of water`
-    : `holds, factor ${factor.toFixed(2)}`;
 }

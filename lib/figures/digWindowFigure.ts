@@ -1,8 +1,8 @@
 import type { DigWindow } from '../site/index.js';
-import { digWindowAlt } from '../text/digWindowAlt.js';
-import { monthName, monthShort } from '../text/monthWords.js';
-import { atLeastText, wholePercent } from '../text/say.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { digMonthText, digWindowAlt } from '../text/digWindowAlt.js';
+import { monthShort } from '../text/monthWords.js';
+import { wholePercent } from '../text/say.js';
+import type { UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';
 import { ALARM, INK } from './palette.js';
@@ -38,10 +38,12 @@ export function digWindowFigure(
   const y = depths.map((depth) => short(depth * per_m));
   const half = depths.length > 1 ? Math.abs(y[1]! - y[0]!) / 2 : 0.1 * per_m;
   const nearest = rowOf(window, wish);
-  const flow = (q: number) => formatQuantity(q, 'flow', units);
   const cell = (d: number, m: number) =>
-    `${monthName(m + 1)}, ${formatQuantity(depths[d]!, 'length', units)} deep: floor dry all month with a chance of ` +
-    `${atLeastText(dry[d]![m]!)}; to pump ${flow(pumped.p50[d]![m]!)}, one dig in ten more than ${flow(pumped.p90[d]![m]!)}`;
+    digMonthText(
+      m + 1,
+      { depth: depths[d]!, dry: dry[d]![m]!, pumped: { p50: pumped.p50[d]![m]!, p90: pumped.p90[d]![m]! } },
+      units,
+    );
   const data = [
     {
       type: 'heatmap',

@@ -1,5 +1,5 @@
-import { BESIDE, type Drain, LEAST_FALL } from '../drain/index.js';
-import { drainPlanAlt } from '../text/drawnDrain.js';
+import { BESIDE, type Drain } from '../drain/index.js';
+import { drainPipesText, drainPlanAlt } from '../text/drawnDrain.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
@@ -107,16 +107,10 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
   ];
   const below = -rim.width / 2;
   const font = { size: LABEL_SIZE[size], color: INK };
-  const pipes =
-    layout.branches > 0
-      ? `pipe in the middle, branches every ${length(layout.spacing)}`
-      : layout.kind === 'ring'
-        ? 'pipe round the foot of the sides'
-        : `pipe in the middle, falls ${length(LEAST_FALL * floorLength)}`;
   const sizes = [
     `rim ${length(rim.length)} × ${length(rim.width)}`,
     `floor ${length(floorLength)} × ${length(floorWidth)}`,
-    pipes,
+    drainPipesText(layout, floorLength, units),
   ];
   const annotations = [
     label(sizes.join(size === 'wide' ? '; ' : '<br>'), short(-edge), short(below), {

@@ -1,6 +1,14 @@
 /** The drain in one long profile: from the pond's floor to the water that takes it, with the level and the fall of every link. */
 import type { Report } from '../contract/index.js';
-import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
+import {
+  drainProfileAlt,
+  enoughFall,
+  profileFallWords,
+  profileFloodWords,
+  type ToldFall,
+  type ToldFlood,
+} from '../text/drainProfileWords.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
 import {
   box,
   type Drawing,
@@ -22,12 +30,6 @@ interface Station {
   level: number;
 }
 
-/** Between two stations. */
-interface Fall {
-  has: number;
-  needs: number;
-}
-
 /** Names of the lower ends of links. */
 const ENDS: Record<string, (outlet: string) => string> = {
   bed: () => 'underside of the bed',
@@ -38,9 +40,9 @@ const ENDS: Record<string, (outlet: string) => string> = {
 
 interface Profile {
   stations: Station[];
-  falls: Fall[];
+  falls: ToldFall[];
   /** water at the outlet in flood, and that the floor stands above it */
-  flood?: { level: number; has: number; needs: number };
+  flood?: ToldFlood;
   run_m: number;
 }
 
@@ -68,27 +70,8 @@ function profileOf({ drain, outlet }: Report): Profile | undefined {
 export function drainProfileFigure(report: Report, units: UnitSystem = report.units): Drawing | undefined {
   const profile = profileOf(report);
   if (!profile) return undefined;
-  const alt = `${profile.stations
-    .map(
-      ({ name, level }, i) =>
-        `${name} ${formatQuantity(level, 'level', units)}${i > 0 ? `, ${fallWords(profile.falls[i - 1]!, units).join(', ')}` : ''}`,
-    )
-    .join('; ')}${profile.flood ? `; ${floodWords(profile.flood, units)}` : ''}`;
+  const alt = drainProfileAlt(profile, units);
   return { wide: wideSvg(profile, alt, units), narrow: narrowSvg(profile, alt, units), alt };
-}
-
-const enough = ({ has, needs }: Fall) => has >= needs - 1e-9;
-
-function fallWords(fall: Fall, units: UnitSystem): string[] {
-  return [
-    `falls ${formatQuantity(fall.has, 'length', units)}`,
-    `needs ${formatQuantity(fall.needs, 'length', units)}${enough(fall) ? '' : ': too little'}`,
-  ];
-}
-
-function floodWords(flood: NonNullable<Profile['flood']>, units: UnitSystem): string {
-  const off = formatGap(Math.abs(flood.has), units, 'down');
-  return `highest water there ${formatQuantity(flood.level, 'level', units)}, ${off} ${flood.has < 0 ? 'above' : 'below'} the floor${enough(flood) ? '' : ': too high'}`;
 }
 
 /** Room for the drawing itself, and beside it. */
@@ -130,7 +113,7 @@ function wideSvg({ stations, falls, flood, run_m }: Profile, alt: string, units:
   const under = falls.map((fall, i) => {
     const middle = (x(i) + x(i + 1)) / 2;
     const told = [
-      ...fallWords(fall, units),
+      ...profileFallWords(fall, units),
       ...(i === falls.findIndex((_, at) => stations[at + 1]!.name.startsWith('mouth'))
         ? [`over ${formatQuantity(run_m, 'length', units)}`]
         : []),
@@ -142,8 +125,8 @@ function wideSvg({ stations, falls, flood, run_m }: Profile, alt: string, units:
         y: foot,
         size: type,
         anchor: 'middle',
-        paint: enough(fall) ? 'ink' : 'fail',
-      }) + sign(enough(fall) ? 'holds' : 'fails', middle - 9, foot - leading(type) - 18, 18)
+        paint: enoughFall(fall) ? 'ink' : 'fail',
+      }) + sign(enoughFall(fall) ? 'holds' : 'fails', middle - 9, foot - leading(type) - 18, 18)
     );
   });
   const water = flood
@@ -152,11 +135,11 @@ function wideSvg({ stations, falls, flood, run_m }: Profile, alt: string, units:
   const way = `<path d="${path(stations.map(({ level }, i) => [x(i), y(level)] as const))}" ${paint('edge')} stroke-width="4" stroke-linejoin="round"/>`;
   const last = flood
     ? words({
-        rows: `Dashed: ${floodWords(flood, units)}.`,
+        rows: `Dashed: ${profileFloodWords(flood, units)}.`,
         x: WIDE.left,
         y: foot + 3.6 * leading(type),
         size: type,
-        paint: enough(flood) ? 'ink' : 'fail',
+        paint: enoughFall(flood) ? 'ink' : 'fail',
       })
     : '';
   return framed(
@@ -192,18 +175,18 @@ function narrowSvg({ stations, falls, flood, run_m }: Profile, alt: string, unit
     const over = stations[i + 1]!.name.startsWith('mouth')
       ? ` over ${formatQuantity(run_m, 'length', units)}`
       : '';
-    const [falls_, needs] = fallWords(fall, units);
+    const [falls_, needs] = profileFallWords(fall, units);
     const told = foldedTo(`${falls_}${over}, ${needs}`, width - 50, type);
     parts.push(line('edge', [6, y - leading(type) + 2], [6, y + told.length * leading(type) - type + 2], 2));
-    parts.push(sign(enough(fall) ? 'holds' : 'fails', 18, y - type + 1, 13));
-    parts.push(words({ rows: told, x: 38, y, size: type, paint: enough(fall) ? 'ink' : 'fail' }));
+    parts.push(sign(enoughFall(fall) ? 'holds' : 'fails', 18, y - type + 1, 13));
+    parts.push(words({ rows: told, x: 38, y, size: type, paint: enoughFall(fall) ? 'ink' : 'fail' }));
     y += told.length * leading(type) + 6;
   });
   if (flood) {
-    const told = foldedTo(`${floodWords(flood, units)}`, width - 40, type);
+    const told = foldedTo(profileFloodWords(flood, units), width - 40, type);
     y += 8;
-    parts.push(sign(enough(flood) ? 'holds' : 'fails', 0, y - type + 1, 13));
-    parts.push(words({ rows: told, x: 18, y, size: type, paint: enough(flood) ? 'ink' : 'fail' }));
+    parts.push(sign(enoughFall(flood) ? 'holds' : 'fails', 0, y - type + 1, 13));
+    parts.push(words({ rows: told, x: 18, y, size: type, paint: enoughFall(flood) ? 'ink' : 'fail' }));
     y += told.length * leading(type);
   }
   return framed('narrow', y, alt, parts.join(''));

@@ -1,4 +1,11 @@
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import {
+  liftTimeAlt,
+  liftTimeKey,
+  liftTimeText,
+  overFloorText,
+  sidesAllowText,
+} from '../text/liftTimeWords.js';
+import type { UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, folded, LABEL_SIZE, label, thinAxis } from './layout.js';
 import { ALARM, FAINT_INK, WATER } from './palette.js';
@@ -37,13 +44,12 @@ export function liftTimeFigure(rows: LiftTimeRow[], units: UnitSystem, size: Fig
   const y = [...names].reverse();
   const order = [...rows].reverse();
   const middle = (row: LiftTimeRow) => row.times[Math.floor(row.times.length / 2)]!;
-  const depth = (metres: number) => formatQuantity(metres, 'length', units);
   const widest = Math.max(...names.flatMap((name) => name.split('<br>').map((row) => row.length)));
-  const of = (at: number) => depth(rows[0]!.times.at(at)!.depth);
-  const key = [
-    `dot: ${depth(middle(rows[0]!).depth)} of water over the floor`,
-    `bar: ${of(0)} to ${of(-1)}; cross: sides`,
-  ].join(size === 'wide' ? '; ' : '<br>');
+  const [first] = rows as [LiftTimeRow, ...LiftTimeRow[]];
+  const counts = middle(first).depth;
+  const key = liftTimeKey([first.times[0]!.depth, counts, first.times.at(-1)!.depth], units).join(
+    size === 'wide' ? '; ' : '<br>',
+  );
   return {
     data: [
       ...order.map((row, at) => ({
@@ -59,12 +65,12 @@ export function liftTimeFigure(rows: LiftTimeRow[], units: UnitSystem, size: Fig
       {
         type: 'scatter',
         mode: 'markers',
-        name: `${depth(middle(rows[0]!).depth)} over the floor`,
+        name: overFloorText(counts, units),
         x: order.map((row) => (middle(row).seconds > LONGEST ? null : shown(middle(row).seconds))),
         y,
         marker: { symbol: 'circle', size: 9, color: WATER },
         hoverinfo: 'text',
-        text: order.map((row) => `${row.name}: ${timeText(middle(row).seconds, units)}`),
+        text: order.map((row) => `${row.name}: ${liftTimeText(middle(row).seconds, units)}`),
       },
       {
         type: 'scatter',
@@ -74,9 +80,7 @@ export function liftTimeFigure(rows: LiftTimeRow[], units: UnitSystem, size: Fig
         y,
         marker: { symbol: 'x', size: 9, color: ALARM },
         hoverinfo: 'text',
-        text: order.map(
-          ({ name, sides }) => `${name}: sides allow ${timeText(sides ?? Number.POSITIVE_INFINITY, units)}`,
-        ),
+        text: order.map(({ name, sides }) => sidesAllowText(name, sides ?? Number.POSITIVE_INFINITY, units)),
       },
     ],
     layout: {
@@ -109,16 +113,9 @@ export function liftTimeFigure(rows: LiftTimeRow[], units: UnitSystem, size: Fig
         }),
       ],
     },
-    alt: rows
-      .map((row) => {
-        const sides = row.sides === undefined ? '' : `; the sides allow ${timeText(row.sides, units)}`;
-        return `${row.name}: ${timeText(middle(row).seconds, units)} until ${depth(middle(row).depth)} of water stand over the floor${sides}.`;
-      })
-      .join(' '),
+    alt: liftTimeAlt(
+      rows.map((row) => ({ name: row.name, at: middle(row), sides: row.sides })),
+      units,
+    ),
   };
-}
-
-function timeText(seconds: number, units: UnitSystem): string {
-  if (seconds === Number.POSITIVE_INFINITY) return 'no end';
-  return seconds <= 0 ? 'no time' : formatQuantity(seconds, 'time', units);
 }

@@ -1,5 +1,6 @@
 import type { LinerPoint } from '../seepage/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { linerAxes, linerHoldWords, linerLiftWords, linerUpliftAlt } from '../text/linerUpliftWords.js';
+import type { UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { FreeRoom } from './freeRoom.js';
 import {
@@ -100,11 +101,8 @@ export function linerUpliftFigure(
       HAIRLINE,
       '2px,3px',
     );
-  const held =
-    (hold.pond > floor + 1e-6 ? `pond at ${formatQuantity(hold.pond, 'level', units)}` : 'pond empty') +
-    (hold.ballast > 0
-      ? `, ballast holds ${formatQuantity(hold.ballast, 'length', units)} of head`
-      : ', no ballast');
+  const axes = linerAxes(unit);
+  const held = linerHoldWords(hold.pond > floor + 1e-6 ? hold.pond : null, hold.ballast, units);
   return {
     data: lines.map(({ name, points }, i) => ({
       type: 'scatter',
@@ -118,7 +116,7 @@ export function linerUpliftFigure(
     layout: {
       ...baseLayout(size, HEIGHT, margin),
       xaxis: {
-        ...thinAxis(size, `along the liner from rim to rim (${unit})`),
+        ...thinAxis(size, axes.along),
         range: [0, short(end * per_m)],
       },
       yaxis: { ...thinAxis(size), range: [short(bottom * per_m), short(top * per_m)] },
@@ -137,7 +135,7 @@ export function linerUpliftFigure(
         ...toes.map(upright),
       ],
       annotations: [
-        label(`head over what holds the liner (${unit})${size === 'wide' ? '; ' : '<br>'}${held}`, 0, 1, {
+        label(`${axes.over}${size === 'wide' ? '; ' : '<br>'}${held}`, 0, 1, {
           xref: 'paper',
           yref: 'paper',
           yanchor: 'bottom',
@@ -159,14 +157,10 @@ export function linerUpliftFigure(
         ),
       ],
     },
-    alt:
-      `Head over what holds the liner along it from rim to rim, ${held}. ` +
-      cases
-        .map(
-          ({ name, points }) =>
-            `${name[0].toUpperCase()}${name.slice(1)}: ${liftWords(points, hold, units)}.`,
-        )
-        .join(' '),
+    alt: linerUpliftAlt(
+      held,
+      cases.map(({ name, points }) => ({ name, told: liftWords(points, hold, units) })),
+    ),
   };
 }
 
@@ -186,19 +180,9 @@ export function liftWords(points: LinerPoint[], hold: LinerHold, units: UnitSyst
   const floor = Math.min(...points.map((p) => p.z));
   const nets = points.map((p) => netLift(p, floor, hold));
   const worst = nets.indexOf(Math.max(...nets));
-  const where = isFloor(points[worst], floor) ? 'on the floor' : 'at the side';
-  if (nets[worst] <= 0)
-    return `nothing lifts; the least to spare is ${formatQuantity(-nets[worst], 'length', units)} of head, ${where}`;
   const onFloor = points.flatMap((p, i) => (isFloor(p, floor) ? [nets[i]] : []));
-  const share = Math.round((100 * onFloor.filter((net) => net > 0).length) / onFloor.length);
-  return (
-    `lifted most ${where}, by ${formatQuantity(nets[worst], 'length', units)} of head; ` +
-    (share === 0
-      ? 'the floor is held'
-      : share === 100
-        ? 'all of the floor lifts'
-        : `${share} % of the floor lifts`)
-  );
+  const share = onFloor.filter((net) => net > 0).length / onFloor.length;
+  return linerLiftWords({ net: nets[worst], onFloor: isFloor(points[worst], floor), share }, units);
 }
 
 function isFloor({ z }: LinerPoint, floor: number): boolean {

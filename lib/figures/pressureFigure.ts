@@ -1,4 +1,5 @@
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { netPressureWords, PRESSURE_KEY, pressureAlt } from '../text/pressureWords.js';
+import type { UnitSystem } from '../units/index.js';
 import {
   type LinerProfile,
   type LinerWater,
@@ -74,17 +75,10 @@ export function pressureFigure(
       LINER,
     ),
   ];
-  const pressure = (value: number) => formatQuantity(Math.abs(value), 'pressure', units);
   const net = edge.net;
   const height = ((top - bottom) / (length + 2 * apron)) * (DESIGN_WIDTH[size] - 16);
   const foot = size === 'wide' ? 22 : 36;
   const middle = length / 2;
-  const words =
-    net < 0
-      ? `pushed up: ${pressure(net)}`
-      : net > 0
-        ? `held down: ${pressure(net)}`
-        : 'nothing to either side';
   return {
     data,
     layout: {
@@ -93,11 +87,16 @@ export function pressureFigure(
       yaxis: { visible: false, range: [short(bottom), short(top)], scaleanchor: 'x', fixedrange: true },
       annotations: [
         label(state, 0, 1, { xref: 'paper', yref: 'paper', yanchor: 'bottom', yshift: 6 }),
-        label(words, middle, net < 0 ? floor + 0.3 * (rim - floor) : floor - DRAWN * (rim - floor) - 0.12, {
-          xanchor: 'center',
-          bgcolor: 'rgba(255,255,255,0.75)',
-          font: { color: net < 0 ? ALARM : WATER, size: LABEL_SIZE[size] },
-        }),
+        label(
+          netPressureWords(net, units),
+          middle,
+          net < 0 ? floor + 0.3 * (rim - floor) : floor - DRAWN * (rim - floor) - 0.12,
+          {
+            xanchor: 'center',
+            bgcolor: 'rgba(255,255,255,0.75)',
+            font: { color: net < 0 ? ALARM : WATER, size: LABEL_SIZE[size] },
+          },
+        ),
         label('water outside', short(-apron) + 0.01, head, {
           yanchor: 'bottom',
           font: { color: ALARM, size: LABEL_SIZE[size] - 1 },
@@ -111,23 +110,29 @@ export function pressureFigure(
               }),
             ]
           : []),
-        label(
-          `To scale. Blue: pond pressing out.${size === 'wide' ? ' ' : '<br>'}Red: water outside pressing in.`,
-          1,
-          0,
-          {
-            xref: 'paper',
-            yref: 'paper',
-            xanchor: 'right',
-            align: 'right',
-            yanchor: 'top',
-            yshift: -4,
-            font: { color: FAINT_INK, size: LABEL_SIZE[size] - 1 },
-          },
-        ),
+        label(PRESSURE_KEY.join(size === 'wide' ? ' ' : '<br>'), 1, 0, {
+          xref: 'paper',
+          yref: 'paper',
+          xanchor: 'right',
+          align: 'right',
+          yanchor: 'top',
+          yshift: -4,
+          font: { color: FAINT_INK, size: LABEL_SIZE[size] - 1 },
+        }),
       ],
     },
-    alt: altOf(profile, water, edge, state, units),
+    alt: pressureAlt(
+      state,
+      {
+        rim,
+        floor,
+        pond: water.pond,
+        outside: water.outside,
+        onFloor: edge,
+        lifted: liftedBands(profile, water),
+      },
+      units,
+    ),
   };
 }
 
@@ -193,23 +198,4 @@ function line(name: string, x: number[], y: number[], color: string, dash = 'sol
     line: { color, width: dash === 'solid' ? 2.5 : 1.5, dash },
     hoverinfo: 'skip',
   };
-}
-
-function altOf(
-  profile: LinerProfile,
-  water: LinerWater,
-  edge: PressurePoint,
-  state: string,
-  units: UnitSystem,
-): string {
-  const level = (z: number) => formatQuantity(z, 'level', units);
-  const pressure = (value: number) => formatQuantity(value, 'pressure', units);
-  const lifted = liftedBands(profile, water).map(
-    ({ top, bottom }) => `from ${level(top)} down to ${level(bottom)}`,
-  );
-  return (
-    `Section to scale, ${state}: rim ${level(profileRim(profile))}, floor ${level(profileFloor(profile))}, pond ${level(water.pond)}, ` +
-    `water outside ${level(water.outside)}. On the floor the pond presses down with ${pressure(edge.inside)} and the water outside up with ` +
-    `${pressure(edge.outside)}. ${lifted.length > 0 ? `The water outside wins ${lifted.join(' and ')}.` : 'The water outside wins nowhere.'}`
-  );
 }

@@ -1,9 +1,14 @@
 import type { OptionName } from '../contract/optionNames.js';
 import type { Report } from '../contract/report.js';
-import { chanceText, yearlyText } from '../text/say.js';
-import { listText } from '../text/sentence.js';
-import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import {
+  acceptedText,
+  depthDugAxis,
+  riskAtDepthText,
+  riskDepthAlt,
+  safeDepthText,
+  safeToWords,
+} from '../text/riskDepthWords.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { failureLabels } from './failureLabels.js';
 import type { Figure } from './figure.js';
 import {
@@ -17,7 +22,6 @@ import {
   roomFor,
   short,
   thinAxis,
-  unbroken,
 } from './layout.js';
 import { ALARM, FAINT_INK, INK } from './palette.js';
 import { BOTTOM, type DrawnLine, drawnLines, LEAST } from './riskLines.js';
@@ -97,7 +101,7 @@ export function riskDepthFigure(
         borderpad: 0,
       }),
     ),
-    label(`accepted: ${chanceText(accepted_risk)} a year`, 0, accepted, {
+    label(acceptedText(accepted_risk), 0, accepted, {
       xshift: 4,
       yanchor: 'bottom',
       font: { color: ALARM },
@@ -126,7 +130,7 @@ export function riskDepthFigure(
   const layout = {
     ...baseLayout(size, height, margin),
     xaxis: {
-      ...thinAxis(size, `depth dug below the rim's ground (${unit})`),
+      ...thinAxis(size, depthDugAxis(unit)),
       range: [0, short(deepest * per_m)],
       nticks: size === 'wide' ? 9 : 5,
     },
@@ -162,7 +166,8 @@ export function riskDepthFigure(
     ],
     annotations,
   };
-  return { data, layout, alt: altOf(lines, report, units) };
+  const drawn = lines.flatMap(({ options }) => options);
+  return { data, layout, alt: visible(riskDepthAlt(report, drawn, units)) };
 }
 
 /** What is tried, on the line of its option or where its own chance has it. */
@@ -192,10 +197,17 @@ function triedMark(
 function tracesOf(line: DrawnLine, report: Report, units: UnitSystem, per_m: number): object[] {
   const x = line.depth_m.map((depth) => short(depth * per_m));
   const name = line.names.join(' / ');
-  const hover = line.depth_m.map(
-    (depth, at) =>
-      `${name}, ${formatQuantity(depth, 'length', units)}: ${yearlyText({ per_year: line.per_year[at]!, upkeep: line.upkeep[at]! })}` +
-      `${line.governs[at] === 'none' ? '' : `, ${GOVERNS_WORDS[line.governs[at]!]}`}${line.safe[at] ? '' : ' - not safe'}`,
+  const hover = line.depth_m.map((depth, at) =>
+    riskAtDepthText(
+      name,
+      {
+        depth,
+        risk: { per_year: line.per_year[at]!, upkeep: line.upkeep[at]! },
+        governs: line.governs[at]!,
+        safe: line.safe[at]!,
+      },
+      units,
+    ),
   );
   const drawn = { type: 'scatter', mode: 'lines', x };
   const option = report.result.options.find(({ option }) => option === line.options[0]);
@@ -212,7 +224,7 @@ function tracesOf(line: DrawnLine, report: Report, units: UnitSystem, per_m: num
             y: [short(logAt(line, safe))],
             marker: { symbol: 'circle', size: 9, color: '#ffffff', line: { color: line.colour, width: 2.5 } },
             hoverinfo: 'text',
-            text: [`${name}: safe to ${formatBound(safe, 'length', units, 'down')}`],
+            text: [safeDepthText(name, safe, units)],
           },
         ];
   return [
@@ -244,35 +256,7 @@ function logAt({ depth_m, log }: DrawnLine, depth: number): number {
 }
 
 function endWords(line: DrawnLine, report: Report, units: UnitSystem, size: FigureSize): string {
-  const rows = [...line.names, safeWords(line, report, units)];
-  return (size === 'wide' ? rows : rows.map((row) => folded(row, 15))).join('<br>');
-}
-
-function safeWords(line: DrawnLine, report: Report, units: UnitSystem): string {
   const option = report.result.options.find((each) => each.option === line.options[0])!;
-  if (option.safe_depth_m === 0) return 'not safe at any depth';
-  return option.safe_depth_m === null
-    ? `safe to ${unbroken(formatBound(option.depth_searched_m, 'length', units, 'down'))} at least`
-    : `safe to ${unbroken(formatBound(option.safe_depth_m, 'length', units, 'down'))}`;
-}
-
-function altOf(lines: DrawnLine[], report: Report, units: UnitSystem): string {
-  const said = lines.flatMap((line) =>
-    line.options.map((option) => {
-      const { risk_at_wish, governs } = report.result.options.find((each) => each.option === option)!;
-      const wish = risk_at_wish ? `at the wish ${yearlyText(risk_at_wish)}` : 'not possible at the wish';
-      return (
-        `${ADVICE_NAMES[option]}: ${safeWords(line, report, units)}, ${wish}` +
-        `${governs === 'none' ? '' : ` (${GOVERNS_WORDS[governs]})`}`
-      );
-    }),
-  );
-  const out = report.result.options
-    .filter(({ possible }) => !possible)
-    .map(({ option }) => ADVICE_NAMES[option].toLowerCase());
-  return visible(
-    `Chance in a year that liner or sides fail, against the depth dug, from 0.1 % to 100 %; smaller chances lie in the grey strip. ` +
-      `Accepted is ${chanceText(report.accepted_risk)} a year; the wish is ${formatQuantity(report.pond.depth_m, 'length', units)}. ` +
-      `${said.join('; ')}.${out.length > 0 ? ` Not possible here: ${listText(out)}.` : ''}`,
-  );
+  const rows = [...line.names, safeToWords(option, units)];
+  return (size === 'wide' ? rows : rows.map((row) => folded(row, 15))).join('<br>');
 }

@@ -1,5 +1,6 @@
 import type { Report } from '../contract/report.js';
 import { sectionAlt } from '../text/sectionAlt.js';
+import { layersAsIn, PUSH_KEY, RUN_SHORTENED, sectionScaleText } from '../text/sectionWords.js';
 import type { UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, roomFor, short } from './layout.js';
@@ -56,12 +57,10 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
   const pixels = height / (shapeTop - bottom);
 
   const notes = [
-    stretch === 1 ? 'To scale' : `Heights drawn ${stretch} times the lengths`,
-    ...(size === 'narrow'
-      ? ['red: push of the water outside on an', 'emptied liner, no drain, 1 year in 10']
-      : []),
-    ...(drain?.areas.length ? ['distance beyond the break shortened'] : []),
-    ...(log[0] ? [`layers as in ${plotText(log[0].pit)}`] : []),
+    sectionScaleText(stretch),
+    ...(size === 'narrow' ? PUSH_KEY : []),
+    ...(drain?.areas.length ? [RUN_SHORTENED] : []),
+    ...(log[0] ? [layersAsIn(plotText(log[0].pit))] : []),
   ];
   const margin = { ...sides, t: 30, b: size === 'wide' ? 26 : 14 + 13 * notes.length };
   const data = sectionTraces(section, report, { log, drain, wet, dry });

@@ -6,7 +6,8 @@ import {
   type SectionPoint,
   type SectionState,
 } from '../seepage/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { sectionHeadsAlt, sectionHeadsKey } from '../text/sectionHeadsWords.js';
+import type { UnitSystem } from '../units/index.js';
 import { contourLines } from './contourLines.js';
 import type { Figure } from './figure.js';
 import { FreeRoom } from './freeRoom.js';
@@ -157,12 +158,13 @@ export function sectionHeadsFigure(
       xaxis: { ...thinAxis(size, unit), range: x.map((v) => short(v * per_m)) },
       yaxis: { ...thinAxis(size), range: z.map((v) => short(v * per_m)), scaleanchor: 'x' },
       annotations: [
-        label(
-          `Blue: lines of equal head (${unit}).${size === 'wide' ? ' ' : '<br>'}Arrows: the way the water moves.`,
-          0,
-          1,
-          { xref: 'paper', yref: 'paper', yanchor: 'bottom', yshift: 6, font: { color: FAINT_INK, ...text } },
-        ),
+        label(sectionHeadsKey(unit).join(size === 'wide' ? ' ' : '<br>'), 0, 1, {
+          xref: 'paper',
+          yref: 'paper',
+          yanchor: 'bottom',
+          yshift: 6,
+          font: { color: FAINT_INK, ...text },
+        }),
         ...arrows.map(({ from, to }) => ({
           x: short(to.x * per_m),
           y: short(to.z * per_m),
@@ -199,11 +201,10 @@ export function sectionHeadsFigure(
         ),
       ],
     },
-    alt:
-      `Section through the pond, to scale, with lines of equal head from ${formatQuantity(low, 'level', units)} to ` +
-      `${formatQuantity(high, 'level', units)}. ` +
-      (wettest ? `The water table stands highest at ${formatQuantity(wettest.z, 'level', units)}. ` : '') +
-      pipeWords(state, pipes.length, units),
+    alt: sectionHeadsAlt(
+      { low, high, table: wettest?.z, pipes: pipes.map((_, p) => state.flows.out[`pipe ${p + 1}`] ?? 0) },
+      units,
+    ),
   };
 }
 
@@ -230,12 +231,4 @@ function along(line: [number, number][]): SectionPoint[] {
     const spot = line[Math.floor(share * line.length)];
     return spot ? [{ x: spot[0], z: spot[1] }] : [];
   });
-}
-
-function pipeWords({ flows }: SectionState, count: number, units: UnitSystem): string {
-  if (count === 0) return 'There is no pipe.';
-  const daily = Array.from({ length: count }, (_, p) =>
-    formatQuantity(flows.out[`pipe ${p + 1}`] ?? 0, 'flow', units),
-  );
-  return `A metre of pipe takes ${daily.join(', ')}.`;
 }

@@ -2,7 +2,8 @@
 import type { Report } from '../contract/report.js';
 import { possibleOption } from '../contract/result.js';
 import { monthShort } from '../text/monthWords.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { fullSpareLabel, NOT_PUSHED_UP, pushedUpLabel } from '../text/sectionWords.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, folded, LABEL_SIZE, label, short, unbroken } from './layout.js';
 import { ALARM, FAINT_INK, INK, WATER } from './palette.js';
 import type { Section } from './sectionGeometry.js';
@@ -117,32 +118,19 @@ export function liftArrows(
       font: { color, size: LABEL_SIZE[size] - 0.5 },
     });
   const most = Math.max(12, Math.floor((0.72 * width * pixels) / (0.6 * LABEL_SIZE[size])));
-  const undrained = result.drain ? 'with no drain, ' : '';
+  const undrained = result.drain !== null;
+  const pushed = lift > 0.01 ? pushedUpLabel(lifted, undrained) : NOT_PUSHED_UP;
+  const push = size === 'wide' ? folded(pushed.full, most) : pushed.short.join('<br>');
+  const full = fullSpareLabel(spare, undrained, units);
   return [
     ...(lift > 0.01
       ? [
           ...[-0.4, 0.4].map((part) => arrow(middle + part * width, floor, high, ALARM)),
-          words(
-            size === 'wide'
-              ? folded(`emptied, ${undrained}1 year in 10: pushed up by ${lifted} of water`, most)
-              : `pushed<br>up by<br>${lifted}`,
-            floor + 0.42 * lift,
-            ALARM,
-          ),
+          words(push, floor + 0.42 * lift, ALARM),
         ]
-      : [
-          words(
-            size === 'wide'
-              ? folded('emptied: water outside stays below the floor', most)
-              : 'no push<br>from below',
-            floor + 0.3 * section.depth,
-            WATER,
-          ),
-        ]),
+      : [words(push, floor + 0.3 * section.depth, WATER)]),
     label(
-      spare >= 0
-        ? `full: ${formatBound(spare, 'length', units, 'down')} to spare`
-        : `full${size === 'wide' ? `, ${undrained}1 year in 10` : ''}: ${formatBound(-spare, 'length', units, 'down')} short`,
+      size === 'wide' ? full.full : full.short,
       short(section.length / 2),
       short(Math.max(section.full, section.high)),
       {

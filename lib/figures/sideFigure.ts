@@ -1,4 +1,5 @@
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { sideAlt, standingDepthAxis, wishStandsText } from '../text/sideWords.js';
+import type { UnitSystem } from '../units/index.js';
 import { type ClaySide, SIDE_FACTOR_WANTED, sidePlan, softened, standingHeight } from '../uplift/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, label, lengthScale, short, thinAxis } from './layout.js';
@@ -43,13 +44,6 @@ export function sideFigure(
     line: { color, width: 2, dash },
     hoverinfo: 'name+x+y',
   });
-  const height = (metres: number) => formatQuantity(metres, 'length', units);
-  const dig =
-    plan.slope === null
-      ? 'no slope stands'
-      : plan.slope === 0
-        ? 'upright sides stand'
-        : `${plan.slope} to 1 or flatter stands`;
   const at = (values: number[], share: number) => values[Math.round(share * 60)]! * per_m;
   return {
     data: [
@@ -88,14 +82,14 @@ export function sideFigure(
         },
       ],
       annotations: [
-        label(`depth that stands with factor ${SIDE_FACTOR_WANTED} (${unit})`, 0, 1, {
+        label(standingDepthAxis(unit), 0, 1, {
           xref: 'paper',
           yref: 'paper',
           yanchor: 'bottom',
           yshift: 6,
           font: { color: FAINT_INK },
         }),
-        label(`wish ${height(depth)}: ${dig}`, 1, short(depth * per_m), {
+        label(wishStandsText(depth, plan.slope, units), 1, short(depth * per_m), {
           xref: 'paper',
           xanchor: 'right',
           yanchor: 'bottom',
@@ -118,8 +112,15 @@ export function sideFigure(
           ),
       ],
     },
-    alt:
-      `Depth a clay side stands wet and cracked with a factor of ${SIDE_FACTOR_WANTED}: upright ${height(fresh[0]!)} fresh and ${height(soft[0]!)} ` +
-      `softened; laid back ${FLATTEST} to 1 ${height(fresh.at(-1)!)} and ${height(soft.at(-1)!)}. For the wish of ${height(depth)}: ${dig}.`,
+    alt: sideAlt(
+      {
+        fresh: { upright: fresh[0]!, flattest: fresh.at(-1)! },
+        soft: { upright: soft[0]!, flattest: soft.at(-1)! },
+        flattest: FLATTEST,
+        depth,
+        slope: plan.slope,
+      },
+      units,
+    ),
   };
 }

@@ -3,6 +3,7 @@ import type { Report } from '../contract/report.js';
 import type { PossibleOption, WorkResult } from '../contract/result.js';
 import { shoppingLines } from '../drain/shoppingList.js';
 import { costText } from '../text/buildWords.js';
+import { keepAboveHeading } from '../text/lowerWords.js';
 import { monthName } from '../text/monthWords.js';
 import { atLeastText, chanceText, isUpkeep, yearlyText } from '../text/say.js';
 import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
@@ -111,7 +112,7 @@ export function waterMonthTable({ result }: Report, units: UnitSystem): Table {
       { key: 'dry_floor', label: 'chance the floor is dry' },
       ...limited.map(({ option }) => ({
         key: `lowest_${option.replaceAll('-', '_')}`,
-        label: `keep the pond above: ${ADVICE_NAMES[option].toLowerCase()}`,
+        label: keepAboveHeading(option),
       })),
     ],
     rows: by_month.map(

@@ -1,18 +1,10 @@
 import type { GroundLayer } from '../site/index.js';
 import { TYPICAL_COMPOSITION, textureClass, USDA_CLASSES, type UsdaClass } from '../soil/index.js';
 import { listText } from '../text/sentence.js';
+import { soilWords, textureTriangleAlt } from '../text/textureWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
-import {
-  baseLayout,
-  DESIGN_WIDTH,
-  type FigureSize,
-  folded,
-  LABEL_SIZE,
-  label,
-  short,
-  unbroken,
-} from './layout.js';
+import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
 import { ALARM, FAINT_INK, HAIRLINE, INK, PAPER, soilColour, WATER } from './palette.js';
 import { CLASS_LABELS, TEXTURE_LIMITS } from './textureLimits.js';
 import { plotText, visible } from './visible.js';
@@ -49,7 +41,7 @@ export function textureTriangleFigure(
 ): Figure {
   const samples = samplesOf(layers, units);
   const key = samples.map((sample, i) =>
-    folded(plotText(`${i + 1} ${wordsOf(sample)}`), size === 'wide' ? 90 : 44),
+    folded(plotText(`${i + 1} ${soilWords(sample)}`), size === 'wide' ? 90 : 44),
   );
   const rows = key.reduce((n, text) => n + text.split('<br>').length, 0);
   const rowHeight = LABEL_SIZE[size] * 1.3;
@@ -87,14 +79,7 @@ export function textureTriangleFigure(
     yaxis: { ...axis, range: [0, HEIGHT] },
     annotations,
   };
-  return { data, layout, alt: altOf(samples) };
-}
-
-/** A sample in words: where, which class, how known. */
-function wordsOf({ names, sand, clay, texture, byClass }: Sample): string {
-  const percent = (v: number) => unbroken(`${Math.round(v * 100)} %`);
-  const said = `sand ${percent(sand)}, silt ${percent(1 - sand - clay)}, clay ${percent(clay)}`;
-  return `${listText(names)}: ${texture}, ${byClass ? `by its class; typically ${said}` : said}`;
+  return { data, layout, alt: visible(textureTriangleAlt(samples)) };
 }
 
 /** A number beside each mark, where neither another mark nor another number stands. */
@@ -192,7 +177,7 @@ function mark(sample: Sample): object {
       ? { symbol: 'circle', size: 9, color: PAPER, line: { color: WATER, width: 2 } }
       : { symbol: 'circle', size: 9, color: ALARM, line: { color: PAPER, width: 1 } },
     hoverinfo: 'text',
-    text: [plotText(wordsOf(sample))],
+    text: [plotText(soilWords(sample))],
   };
 }
 
@@ -217,11 +202,4 @@ function ticks(size: number): object[] {
     label('silt %', ...at(0, 0.5), { ...title, textangle: 60, xshift: 26, yshift: 14 }),
     label('sand %', ...at(0.5, 0), { ...title, yanchor: 'top', yshift: -20 }),
   ];
-}
-
-function altOf(samples: Sample[]): string {
-  if (samples.length === 0)
-    return 'The USDA texture triangle; the pit log names no soil that has a place on it.';
-  const said = samples.map(wordsOf);
-  return visible(`The USDA texture triangle with the layers of the pit log. ${said.join('; ')}.`);
 }

@@ -1,11 +1,11 @@
 /** Which water wins: what each panel of the figure is about, as data. */
 
-import type { Holding } from '../contract/index.js';
 import {
+  emptiedRows,
+  type Holding,
   holdingOf,
   hoursEmpty,
   isDoneOtherwise,
-  monthsPlanned,
   type Report,
   type Situation,
 } from '../contract/index.js';
@@ -40,9 +40,6 @@ export interface WaterPanel {
   band: { low_m: number; high_m: number; month: number; uphill: boolean; kept: boolean } | null;
 }
 
-const YEAR = Array.from({ length: 12 }, (_, at) => at + 1);
-const RANK: Record<Holding, number> = { holds: 0, briefly: 1, fails: 2 };
-
 /**
  * The panels: full, emptied with nothing done, and with what is recommended.
  * @param report what was computed
@@ -55,10 +52,9 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
   const rows = (of: Situation['of'], situation: Situation['situation']) =>
     result.situations.filter((each) => each.of === of && each.situation === situation);
   const kept = keptRow(rows('no-drain', 'full'), rows('no-drain', 'drawn-down'));
-  const planned = monthsPlanned(report);
-  const never = planned.length === 0;
-  const emptied = worstOf(rows('no-drain', 'emptied'), never ? YEAR : planned);
-  if (!kept || !emptied) return [];
+  const told = emptiedRows(report);
+  if (!kept || !told) return [];
+  const { never, bare: emptied } = told;
   const wished = { depth_m: pond.depth_m, raise_m: 0, drained: false };
   const done = {
     depth_m: recommendation.depth_m,
@@ -82,20 +78,9 @@ export function waterPanels(report: Report, units: UnitSystem): WaterPanel[] {
     return panels;
   }
   const advised = keptRow(rows('recommended', 'full'), rows('recommended', 'drawn-down'));
-  const mine = rows('recommended', 'emptied');
-  const same = mine.find(({ month }) => month === emptied.month);
-  if (!advised || !same) return panels;
+  if (!advised || !told.done) return panels;
+  const { rows: mine, worst, shown } = told.done;
   const by = doneWords(report, units);
-  const worst = worstOf(mine, never ? YEAR : planned) ?? same;
-  const free = mine.filter(({ allowed }) => allowed);
-  // As planned where that holds, else in the months that are left, else kept full.
-  const shown = worst.allowed
-    ? RANK[holdingOf(worst)] > RANK[holdingOf(same)]
-      ? worst
-      : same
-    : never
-      ? undefined
-      : worstOf(free, YEAR);
   if (shown) {
     const title = `${when(shown)}, ${by}`;
     const note = worst.allowed ? null : notThen(worst, mine, recommendation);
@@ -112,12 +97,6 @@ function keptRow([full]: Situation[], lower: Situation[]) {
   const usual = low !== undefined && full.allowed && !low.allowed;
   const row = usual ? low : full;
   return { row, pond_m: row.level_m, title: usual ? 'At its usual low level' : 'Full', note: null };
-}
-
-function worstOf(rows: Situation[], months: number[]): Situation | undefined {
-  const worse = (a: Situation, b: Situation) =>
-    RANK[holdingOf(b)] - RANK[holdingOf(a)] || (a.margin_m ?? 0) - (b.margin_m ?? 0);
-  return rows.filter(({ month }) => month !== null && months.includes(month)).sort(worse)[0];
 }
 
 const noted = (notes: (string | null)[]) => notes.filter((each) => each !== null).join(' ') || null;

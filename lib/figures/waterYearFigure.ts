@@ -1,6 +1,7 @@
 import type { Report, WaterDay } from '../contract/report.js';
 import { monthName, monthShort } from '../text/monthWords.js';
 import { waterYearAlt } from '../text/waterYearAlt.js';
+import { pondKeptText, waterDepthAxis, waterDepthText } from '../text/waterYearWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import {
@@ -42,11 +43,8 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
   const { pond, result } = report;
   const scaled = (depth: number) => short(depth * per_m);
   const bound = (key: 'p10' | 'p50' | 'p90') => rows.map((row) => scaled(row.table_depth_m[key]));
-  const hover = rows.map((row, at) => {
-    const { p10, p50, p90 } = row.table_depth_m;
-    const say = (depth: number) => formatQuantity(depth, 'length', units);
-    return `${monthly ? monthName(at + 1) : row.date}: ${say(p50)}, eight in ten ${say(p10)} to ${say(p90)}`;
-  });
+  const when = rows.map(({ date }, at) => (monthly ? monthName(at + 1) : String(date)));
+  const hover = rows.map((row, at) => waterDepthText(when[at]!, row.table_depth_m, units));
   const dry = -pond.ring_depth_m - pond.bedding_m;
   const inRing = rows.map(({ tub_level_m: level }) => (level && level.p50 > dry + DRY ? -level.p50 : null));
   const ring = inRing.some((depth) => depth !== null);
@@ -92,10 +90,7 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
       y: rows.map((row) => scaled(-row.pond_level_m.p50)),
       line: { color: INK, width: 1.75, shape },
       hoverinfo: 'text',
-      text: rows.map(({ date, pond_level_m: { p10, p50, p90 } }, at) => {
-        const say = (level: number) => formatQuantity(level, 'level', units);
-        return `pond as kept, ${monthly ? monthName(at + 1) : date}: ${say(p50)}, eight in ten ${say(p10)} to ${say(p90)}`;
-      }),
+      text: rows.map((row, at) => pondKeptText(when[at]!, row.pond_level_m, units)),
     },
     ...(Object.keys(SIGNS) as (keyof typeof SIGNS)[]).flatMap((says) => {
       const looks = dips.filter((dip) => dip.says === says);
@@ -214,7 +209,7 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
     ],
     annotations: [
       ...annotations,
-      label(`Depth to water below the lowest ground at the rim (${unit})`, 0, 1, {
+      label(waterDepthAxis(unit), 0, 1, {
         ...above,
         yshift: 10 + keyRows * 17,
         font: { color: FAINT_INK },

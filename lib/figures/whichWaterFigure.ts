@@ -1,8 +1,7 @@
 import type { Report } from '../contract/index.js';
 import { beforeDiggingWords } from '../text/beforeDigging.js';
 import { monthName } from '../text/monthWords.js';
-import { orderText } from '../text/say.js';
-import { whichWaterAlt } from '../text/whichWaterAlt.js';
+import { whichWaterAlt, whichWaterKey } from '../text/whichWaterAlt.js';
 import type { UnitSystem } from '../units/index.js';
 import {
   box,
@@ -169,7 +168,7 @@ function keyWords(panels: WaterPanel[], report: Report, scale: PanelScale): stri
     [row.water?.level_m, band?.high_m].some((at) => at !== undefined && at <= scale.bottom_m),
   );
   return [
-    `The heavy line is the water that decides: it stands higher in ${orderText(report.accepted_risk)}. The bar is where the month's highest water stands in 8 years of 10.`,
+    whichWaterKey(report.accepted_risk),
     scale.cut_m > 0 ? 'Drawn to scale; some of the flat floor is left out.' : 'Drawn to scale.',
     ...(isSteepened(scale, report)
       ? ['The sides are drawn steeper than wished, where they would meet.']

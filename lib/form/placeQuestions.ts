@@ -1,6 +1,7 @@
 /** The place, as it is asked, and how a drain would be kept. */
 import { type OnceIn, POWER_CUT, UPKEEP } from '../heads/index.js';
 import { FLOOD_EVERY } from '../site/index.js';
+import { floodWhy, onceInWhy, powerCutWhy } from '../text/keepingAsked.js';
 import { AREA, LONG, type Question, SAME, YES_NO_UNKNOWN } from './questions.js';
 
 export const PLACE_QUESTIONS: readonly Question[] = [
@@ -159,7 +160,7 @@ const onceIn = (name: OnceIn): Question => {
   return {
     name,
     ask: ASKED[name],
-    why: `An honest guess. Left empty it is ${years} years (${kept}).`,
+    why: onceInWhy(years, kept),
     unit: SAME(''),
   };
 };
@@ -169,7 +170,7 @@ export const KEEPING_QUESTIONS: readonly Question[] = [
   {
     name: 'flood_every',
     ask: 'How many years go by from one flood of the ditch to the next?',
-    why: `A ditch in flood backs up into the drain. Left empty it is ${FLOOD_EVERY} years.`,
+    why: floodWhy(FLOOD_EVERY),
     unit: SAME(''),
   },
   onceIn('drain_blocked_once_in'),
@@ -178,7 +179,7 @@ export const KEEPING_QUESTIONS: readonly Question[] = [
   {
     name: 'power_cut_hours',
     ask: 'How long is the longest power cut to be ready for?',
-    why: `Storms and power cuts come together. Left empty it is ${POWER_CUT / 3600} hours.`,
+    why: powerCutWhy(POWER_CUT / 3600),
     unit: SAME('h'),
   },
   onceIn('power_cut_once_in'),

@@ -7,6 +7,7 @@ import { siteModel } from '../site/index.js';
 import { noticeLines, type Survey } from '../survey/index.js';
 
 import { answerLines } from '../text/answerLines.js';
+import { cellProgress } from '../text/commandWords.js';
 import { writeAtomically } from './files.js';
 import { passingFolder, takePlace } from './outFolder.js';
 import { OWNER, outPlace, ownerOf } from './outPlace.js';
@@ -76,7 +77,7 @@ export async function analyse(path: string, parent: string, quick: boolean): Pro
 async function worked(folder: string, passing: string): Promise<string[]> {
   const notebook = await runNotebook(NOTEBOOK_PATH, {
     env: { UNDERPOND_SURVEY: folder, UNDERPOND_OUT: passing },
-    onProgress: (cell, cells, heading) => progress(`cell ${cell} of ${cells}: ${heading}`),
+    onProgress: (cell, cells, heading) => progress(cellProgress(cell, cells, heading)),
   });
   writeAtomically(join(passing, NOTEBOOK), `${JSON.stringify(notebook, null, 1)}\n`);
   return [NOTEBOOK, ...OUTPUTS];

@@ -3,6 +3,9 @@
 import { type OnceIn, POWER_CUT, UPKEEP } from '../heads/index.js';
 import { FLOOD_EVERY } from '../site/index.js';
 import { CAUTIONS } from '../text/cautions.js';
+import { digHolesWords, fillHoleWords, fromEdgeHeading, ribbonWords } from '../text/fieldSheetWords.js';
+import { floodBox, onceInBox, powerCutBox } from '../text/keepingAsked.js';
+import { sentence } from '../text/sentence.js';
 import type { UnitSystem } from '../units/index.js';
 import { UPKEEP_ASKED } from './templates.js';
 
@@ -29,10 +32,9 @@ const box = (label: string, unit = '') => `<div class="box">${label}${unit && `<
 const boxes = (all: [string, string?][]) =>
   `<div class="boxes">${all.map(([label, unit]) => box(label, unit)).join('')}</div>`;
 const onceIn = (item: OnceIn): [string, string] => [
-  `${capital(UPKEEP_ASKED[item])}: once in (${UPKEEP[item][0]}: ${UPKEEP[item][1]})`,
+  onceInBox(sentence(UPKEEP_ASKED[item]), UPKEEP[item][0], UPKEEP[item][1]),
   'years',
 ];
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const table = (heads: string[], widths: number[], rows: number) =>
   `<table><colgroup>${widths.map((width) => `<col style="width:${width}%">`).join('')}</colgroup>` +
   `<thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead>` +
@@ -47,11 +49,6 @@ const list = (tag: 'ol' | 'ul', items: string[]) =>
 export function fieldSheetHtml(units: UnitSystem): string {
   const us = units === 'us';
   const [long, short, area] = us ? ['ft', 'in', 'ft²'] : ['m', 'cm', 'm²'];
-  const deeper = us ? '20 in' : '50 cm';
-  const hand = us ? '12 in' : '30 cm';
-  const ribbons = us
-    ? 'under 1 in: loam; 1 to 2 in: clay loam; longer: clay'
-    : 'under 25 mm: loam; 25 to 50 mm: clay loam; longer: clay';
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Field sheet</title><style>${STYLE}</style></head><body>
 <h1>Field sheet: pond on clay</h1>
@@ -88,11 +85,11 @@ export function fieldSheetHtml(units: UnitSystem): string {
 <section><h2>3 Levels, if you have a hose, level or string line</h2>${list('ul', [
     'Choose one fixed mark (a doorstep). All heights are above it; below it: minus.',
     'At least the lowest and the highest ground at the rim, each hole, and where a drain could end.',
-  ])}${table(['Point', 'What it is', `From the pond’s edge (${long})`, `Height (${long})`], [25, 35, 20, 20], 7)}</section>
+  ])}${table(['Point', 'What it is', fromEdgeHeading(long), `Height (${long})`], [25, 35, 20, 20], 7)}</section>
 <section class="page"><h2>4 Holes: a row for each layer</h2>${list('ol', [
-    `Dig or auger two holes, ${deeper} deeper than the pond is to be, where the pond is to lie. Lay the soil out in order. Do not climb in.`,
+    digHolesWords(units),
     'Measure from the ground downwards. Begin a new row where colour or feel changes.',
-    `<b>Texture.</b> Knead a wet handful to putty, push it up between thumb and finger and measure the ribbon when it breaks: ${ribbons}. Gritty: sandy; silky: silty.`,
+    `<b>Texture.</b> ${ribbonWords(units)}`,
     '<b>Thumb, in fresh clay.</b> Squeezes out between the fingers: very soft; moulds with light pressure: soft; with strong pressure: firm; the thumb dents it: stiff; the nail marks it: very stiff; hardly: hard.',
     '<b>Mottles.</b> Rusty and grey spots: none, few, common, many; all grey: grey. They show where water stands in winter.',
   ])}${table(
@@ -129,7 +126,7 @@ export function fieldSheetHtml(units: UnitSystem): string {
     15,
   )}</section>
 <section class="page"><h2>6 Soakage, if you make a test</h2>${list('ol', [
-    `In a hole of known width scratch the smeared wall with a nail board, then fill it with ${hand} of water above its floor, below the topsoil.`,
+    fillHoleWords(units),
     'Let it soak for some hours and fill again; then write the water’s depth below the ground at the start and each time it has moved. Rain spoils the test.',
     'A fall you cannot measure in a day is an answer too: write it.',
   ])}${boxes([
@@ -139,11 +136,11 @@ export function fieldSheetHtml(units: UnitSystem): string {
   ])}<p></p>${table(['Minutes', `Ground to water (${short})`, 'Minutes', `Ground to water (${short})`], [20, 30, 20, 30], 8)}</section>
 <section><h2>7 Should it get a drain: how it will be kept</h2><p>An honest guess; what you leave empty is taken as the number in brackets.</p>${boxes(
     [
-      [`The ditch that takes the water floods once in (${FLOOD_EVERY})`, 'years'],
+      [floodBox(FLOOD_EVERY), 'years'],
       onceIn('drain_blocked_once_in'),
       onceIn('flap_stuck_once_in'),
       onceIn('pump_out_once_in'),
-      [`Longest power cut to be ready for (${POWER_CUT / 3600})`, 'h'],
+      [powerCutBox(POWER_CUT / 3600), 'h'],
       onceIn('power_cut_once_in'),
     ],
   )}</section>

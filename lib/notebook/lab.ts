@@ -3,6 +3,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { constants } from 'node:os';
 import { join } from 'node:path';
 import type { Writable } from 'node:stream';
+import { noJupyterWords } from '../text/commandWords.js';
 import { writeKernelspec } from './kernelspec.js';
 import { PROJECT } from './project.js';
 
@@ -27,9 +28,7 @@ export async function lab(args: string[]): Promise<number> {
   const spec = await writeKernelspec(home);
   const name = frontEnd();
   if (name === undefined) {
-    process.stdout.write(
-      `The kernel is in ${spec}; Jupyter is not installed: pip install jupyterlab, then npm run lab\n`,
-    );
+    process.stdout.write(`${noJupyterWords(spec)}\n`);
     return 0;
   }
   const command = ['jupyter', name, join(PROJECT, 'notebooks'), ...args];

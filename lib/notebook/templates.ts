@@ -2,6 +2,8 @@
 import { type OnceIn, POWER_CUT, UPKEEP } from '../heads/index.js';
 import { FLOOD_EVERY } from '../site/index.js';
 import { COVERS, SHAPES } from '../survey/index.js';
+import { floodNote, onceInNote, powerCutNote } from '../text/keepingAsked.js';
+import { depthsRemark, layerExample, soakageRemark } from '../text/surveyFileWords.js';
 import type { UnitSystem } from '../units/index.js';
 
 interface Question {
@@ -25,7 +27,7 @@ const SITE: Question[] = [
   {
     item: 'flood_every',
     unit: 'years',
-    ask: `years from one flood of that ditch to the next; empty: ${FLOOD_EVERY}`,
+    ask: floodNote(FLOOD_EVERY),
   },
   {
     item: 'outlet_within_boundary',
@@ -46,7 +48,7 @@ const onceIn = (item: OnceIn): Question => {
   return {
     item,
     unit: 'years',
-    ask: `${UPKEEP_ASKED[item]}: once in how many years; empty: ${years} (${kept})`,
+    ask: onceInNote(UPKEEP_ASKED[item], years, kept),
   };
 };
 
@@ -57,7 +59,7 @@ const DRAIN: Question[] = [
   {
     item: 'power_cut_hours',
     unit: 'h',
-    ask: `longest power cut to be ready for; empty: ${POWER_CUT / 3600} (a day)`,
+    ask: powerCutNote(POWER_CUT / 3600),
   },
   onceIn('power_cut_once_in'),
 ];
@@ -103,8 +105,7 @@ function factsFile(title: string, first: Question[], remark: string, more: Quest
 export function surveyTemplates(units: UnitSystem): Record<string, string> {
   const us = units === 'us';
   const [long, short] = us ? ['ft', 'in'] : ['m', 'cm'];
-  const cell = us ? '3 ft 2 1/2 in' : '1.2 m or 120 cm';
-  const depths = `Depths count downwards from the ground at the hole. A bare number has the unit of its header; a cell may carry its own: ${cell}.`;
+  const depths = depthsRemark(units);
   return {
     'site.csv': factsFile(
       'The place. Lines that begin with # are remarks. Write answers into the second column.',
@@ -126,7 +127,7 @@ export function surveyTemplates(units: UnitSystem): Record<string, string> {
       '# texture: clay; silty clay; sandy clay; clay loam; loam; sandy loam; sand; peat; gravel; made ground ...',
       '# structure: massive; blocky; cracked; rooted. mottles: none; few; common; many; grey.',
       '# consistency by thumb: very soft; soft; firm; stiff; very stiff; hard.',
-      `# Like this, without the #: P1; 0; ${us ? '0.9' : '0.28'}; clay loam; rooted; few; firm; dark topsoil - with commas.`,
+      `# ${layerExample(units)}`,
       `pit,top_${long},bottom_${long},texture,structure,mottles,consistency,note`,
     ]),
     'later/water.csv': lines([
@@ -138,7 +139,7 @@ export function surveyTemplates(units: UnitSystem): Record<string, string> {
     ]),
     'later/soakage.csv': lines([
       '# How fast water sinks in a hole filled by bucket. Move this file up when you have made a test.',
-      `# Name the hole as in pits.csv. ${depths}`,
+      `# ${soakageRemark(units)}`,
       `pit,test,minutes,depth_to_water_${short},hole_depth_${short},hole_diameter_${short},soaked_before`,
     ]),
     'later/levels.csv': lines([

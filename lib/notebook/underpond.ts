@@ -4,6 +4,7 @@ import { constants } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { SurveyError } from '../survey/problem.js';
+import { nextWithSurvey, wroteFormWords, wroteIntoWords } from '../text/commandWords.js';
 import { progress, progressDone, terminalWidth } from './progress.js';
 import { print, printError } from './terminal.js';
 
@@ -92,15 +93,15 @@ async function begin(given: string[], units = 'metric'): Promise<void> {
   if (units !== 'metric' && units !== 'us') throw new Misuse(`unknown '${units}' for --units: us or metric`);
   const { FIELD_SHEET, newSurvey } = await import('./surveyFolder.js');
   const path = here(folder);
-  print(`wrote into ${path}: ${newSurvey(path, units).join(', ')}`);
+  print(wroteIntoWords(path, newSurvey(path, units)));
   print('Three files are enough: site, pond, pits; add water when you have it.');
-  print(`Print ${FIELD_SHEET}, take it outside, type in what it holds, then: underpond ${folder}`);
+  print(nextWithSurvey(FIELD_SHEET, folder));
 }
 
 async function form(given: string[]): Promise<void> {
   const [path = '.'] = given.length === 0 ? [] : folders(given, 'FILE');
   const { writeForm } = await import('./formFile.js');
-  print(`wrote ${shown(await writeForm(here(path)))}: open it in a browser, or send it to your phone`);
+  print(wroteFormWords(shown(await writeForm(here(path)))));
 }
 
 async function compare(given: string[]): Promise<void> {

@@ -15,7 +15,7 @@ export function recommend(a: Judged, units: UnitSystem = unitsOf(a)): Recommenda
   const { site, decision } = a;
   const rules = rulesOf(a).map((rule) => {
     const { code, subject, values, ...bounds } = rule;
-    return { code, subject, values, text: ruleText(rule, units), ...bounds } as ToldRule;
+    return { code, subject, values, text: ruleText(rule, units, site.country.rules), ...bounds } as ToldRule;
   });
   return {
     option: decision.option,

@@ -1,5 +1,4 @@
 import type { Barred, BuildingRules, Governs } from '../contract/index.js';
-import { ENGINEER_DEPTH, PROTECTION_DEPTH } from '../uplift/index.js';
 import { BARS } from './failureWords.js';
 import { monthWords } from './monthWords.js';
 import type { Wording } from './say.js';
@@ -11,13 +10,10 @@ const AGAINST: Partial<Record<Governs, string>> = {
   'side-slump': 'the sides may slip',
 };
 
-/** Spoil is kept so far from the edge, m: 2 ft (29 CFR 1926.651). */
-const SPOIL_AWAY = 2 * 0.3048;
-
 const barsOf = (causes: Barred[]) => causes.map((cause) => BARS[cause]).join('; ');
 
-/** What the rules of building and rebuilding say. */
-export const BUILDING_RULES: Wording<BuildingRules> = {
+/** What the rules of building and rebuilding say; the working slope goes by the country. */
+export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>> = {
   'rebuild/emptied': ({ liner, never, causes }) =>
     `The pond is emptied for this${liner ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.${
       never.length > 0 ? ` Never ${inMonths(never)}: ${barsOf(causes)}.` : ''
@@ -32,15 +28,6 @@ export const BUILDING_RULES: Wording<BuildingRules> = {
     `At ${slope} to 1, as drawn, the sides stand with enough safety to ${atMost(stands_m)}, not to ${length(wish_m)}: dig no deeper, or have flatter or held sides designed; nobody works beside an upright side.`,
   'batter-sides/too-steep': ({ slope, wish_m }, { length }) =>
     `At ${slope} to 1 the sides do not stand with enough safety at ${length(wish_m)}: lay them back further, dig less deep, or have them held.`,
-  'working-slope/class': ({ type, slope, due }, { atMost, atLeast }) =>
-    `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ` +
-    `${atMost(PROTECTION_DEPTH)} deep has the sides laid back ${slope} to 1 or flatter, or shored. ` +
-    (due === 'engineer'
-      ? `Deeper than ${atMost(ENGINEER_DEPTH)} a registered engineer has to design it. `
-      : due === 'protect'
-        ? ''
-        : 'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ') +
-    `Keep spoil ${atLeast(SPOIL_AWAY)} from the edge, look again after rain, never dig alone. Your local rules decide.`,
   'wall-load/empty': ({ load_n_m, wall, height_m, clay }, { length, push }) =>
     `Empty, with the ground outside full of water, earth and water push with about ${push(load_n_m)} of the ${wall} wall, ${length(height_m)} high.${
       clay ? ' Swelling clay pushes harder still.' : ''

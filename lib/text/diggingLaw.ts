@@ -6,6 +6,8 @@ import type { RulesName } from '../site/index.js';
 export interface DiggingLaw {
   title: string;
   points: readonly string[];
+  /** what decides about the sides of a hole, as a sentence */
+  decides: string;
 }
 
 const SERVICES = 'Have buried services located before you dig.';
@@ -21,6 +23,7 @@ const LAWS: Readonly<Record<RulesName, DiggingLaw>> = {
       'Spoil and tools stay 2 ft (0.6 m) or more from the edge (1926.651(j)(2)).',
       'These rules bind employers. Take them for your own digging as well. A state may ask for more. They were read as quoted on the web: check the text in force.',
     ],
+    decides: 'Your local rules decide.',
   },
   gb: {
     title: 'Rules for digging in the United Kingdom',
@@ -30,6 +33,8 @@ const LAWS: Readonly<Record<RulesName, DiggingLaw>> = {
       'A competent person looks at supports and sloped sides at the start of the shift. Nobody works in the hole until it is safe.',
       SERVICES,
     ],
+    decides:
+      'In the United Kingdom no depth is safe as such: regulation 22 of the Construction (Design and Management) Regulations 2015 decides at work. Northern Ireland has its own.',
   },
   ie: {
     title: 'Rules for digging in Ireland',
@@ -37,6 +42,8 @@ const LAWS: Readonly<Record<RulesName, DiggingLaw>> = {
       'At work, the Safety, Health and Welfare at Work (Construction) Regulations 2013 (S.I. No. 291 of 2013) hold: check the part on excavations, in force.',
       SERVICES,
     ],
+    decides:
+      'In Ireland the Safety, Health and Welfare at Work (Construction) Regulations 2013 decide at work.',
   },
   en: {
     title: 'Rules for digging in your country',
@@ -44,6 +51,7 @@ const LAWS: Readonly<Record<RulesName, DiggingLaw>> = {
       'At work, national rules hold for the sides of a hole, for who may look at them, and for spoil and ladders. Look them up before you dig: none is named here.',
       SERVICES,
     ],
+    decides: 'The law of your country decides: look it up before you dig.',
   },
 };
 

@@ -1,6 +1,6 @@
 /** What drawings of a drain and of the garden show, for whoever does not see them. */
 import type { Report } from '../contract/index.js';
-import { BED_THICKNESS, type Drain } from '../drain/index.js';
+import { BED_THICKNESS, type Drain, LEAST_FALL } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
 
@@ -31,6 +31,21 @@ export function drainPlanAlt(
     `Plan of the drain: a bed of ${bed} under the floor of ${length(floor.length)} by ${length(floor.width)} with ${pipes}, ` +
     `an inspection pipe at its head, ${end.kind === 'outlet' ? 'and' : 'a sump beside the pond and'} a run of ${length(end.distance)} to ${place}.`
   );
+}
+
+/**
+ * How the pipes lie in the bed.
+ * @param layout - of the drain
+ * @param floorLength - of the floor, m
+ * @param units - how numbers are written
+ * @returns a label
+ */
+export function drainPipesText(layout: Drain['layout'], floorLength: number, units: UnitSystem): string {
+  const length = lengthIn(units);
+  if (layout.branches > 0) return `pipe in the middle, branches every ${length(layout.spacing)}`;
+  return layout.kind === 'ring'
+    ? 'pipe round the foot of the sides'
+    : `pipe in the middle, falls ${length(LEAST_FALL * floorLength)}`;
 }
 
 /**

@@ -15,9 +15,9 @@ import {
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
 import { HAPPENS } from './happens.js';
+import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
 import { oftenText, orderText } from './say.js';
-import { WHY_WORDS } from './terms.js';
 import { useOrder } from './useOrder.js';
 import { insteadWords } from './verdictWords.js';
 
@@ -181,13 +181,14 @@ function chanceWords(report: Report): string {
   const planned = monthsPlanned(report);
   const asPlanned = ({ month }: Situation) => month === null || planned.includes(month);
   const [wished, any] = [worstOf(counted.filter(asPlanned)), worstOf(counted)];
-  const same = wished && any && oftenText(wished.chance!.middle) === oftenText(any.chance!.middle);
-  const row = same ? wished : any;
-  const worst = row?.chance;
+  const worst = wished?.chance;
   if (!worst) return 'No chance can be given yet.';
-  // It may be emptied in more months than it is to be: then the chance is of another use than the one wished.
-  const when = asPlanned(row) ? '' : ` when emptied in ${monthName(row.month!)}`;
   const often = oftenText(worst.middle);
+  // It may be emptied in more months than it is to be: that is another use than the one wished.
+  const other =
+    any && oftenText(any.chance!.middle) !== often
+      ? ` If it were emptied in ${monthName(any.month!)}, when it may be, it would fail ${oftenText(any.chance!.middle)}.`
+      : '';
   // Where the bad end reads like the middle nothing is told by it.
   const between =
     worst.middle >= 0.001 && oftenText(worst.high) !== often
@@ -207,7 +208,7 @@ function chanceWords(report: Report): string {
     rows.some(({ situation }) => situation === 'dig') && dig >= 0.005 && dig < 1
       ? ` The dig itself goes wrong ${orderText(dig).replace('year', 'time')}.`
       : '';
-  return `It fails ${often}${when}${between}.${by}${digging}`;
+  return `It fails ${often}${between}.${by}${other}${digging}`;
 }
 
 /** The row that fails most often, of those with a chance. */
@@ -218,38 +219,6 @@ function worstOf(rows: Situation[]): Situation | undefined {
 }
 
 const bare = (chance: number) => oftenText(chance).replace(/^about /, '');
-
-/** Names of the states that water is held against, after `when it is`. */
-const STATE: Partial<Record<Situation['situation'], string>> = {
-  full: 'full',
-  'drawn-down': 'as low as it gets in use',
-  emptied: 'emptied',
-  'outlet-flood': 'emptied with the outlet in flood',
-};
-
-function inHandWords(report: Report, units: UnitSystem): string {
-  const rows = decidingRows(report);
-  const advised = rows.some(({ of }) => of === 'recommended');
-  const held = rows.filter(
-    ({ situation, month, margin_m, why, allowed }) =>
-      margin_m !== null &&
-      STATE[situation] !== undefined &&
-      why !== 'briefly' &&
-      (situation === 'emptied' ? allowed || !advised : month === null),
-  );
-  const least = held.reduce<Situation | undefined>(
-    (a, b) => (a && a.margin_m! <= b.margin_m! ? a : b),
-    undefined,
-  );
-  if (!least) return 'Nothing can be told yet of what is in hand.';
-  const state = STATE[least.situation]!;
-  const when = least.month === null ? '' : ` in ${monthName(least.month)}`;
-  const water = `the highest water of 1 year in ${Math.round(1 / least.water!.statistic.exceeded)}`;
-  const bare = advised ? '' : ' and nothing done';
-  return least.margin_m! >= 0
-    ? `With the pond ${state}${when}${bare}, ${water} stays ${formatGap(least.margin_m!, units, 'down')} below what would lift the liner.`
-    : `With the pond ${state}${when}${bare}, ${water} stands ${formatGap(-least.margin_m!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;
-}
 
 function nextStep({ result }: Report): string {
   const { measure_next, option } = result.recommendation;

@@ -1,6 +1,7 @@
-import type { MonthLowering, Result } from '../contract/index.js';
+import type { MonthLowering, OptionName, Result } from '../contract/index.js';
 import { formatGap, type UnitSystem } from '../units/display.js';
 import { timeWords } from './situationWords.js';
+import { ADVICE_NAMES } from './terms.js';
 /**
  * A month of the card in words.
  * @param days - that it stands empty as planned
@@ -57,4 +58,13 @@ export function keepAbove(margin: number, units: UnitSystem): string {
  */
 export function notEvenFull(drained: boolean): string {
   return `Not safe even full: fill it to the brim${drained ? ', get the drain going the same day,' : ''} and ask for help.`;
+}
+
+/**
+ * Heading of the lowest levels by month.
+ * @param option - that they hold for
+ * @returns a heading
+ */
+export function keepAboveHeading(option: OptionName): string {
+  return `keep the pond above: ${ADVICE_NAMES[option].toLowerCase()}`;
 }

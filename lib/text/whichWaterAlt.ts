@@ -27,3 +27,12 @@ export function whichWaterAlt(panels: readonly ToldPanel[], report: Report, unit
   });
   return `Which water wins? ${before ? `${before} ` : ''}The pond cut across, ${formatQuantity(pond.depth_m, 'length', units)} deep as wished; levels from the lowest ground at the rim; the water that decides stands higher in ${orderText(accepted_risk)}. ${told.join(' ')}`;
 }
+
+/**
+ * What the line and the bar of a panel are.
+ * @param accepted - risk a year
+ * @returns sentences
+ */
+export function whichWaterKey(accepted: number): string {
+  return `The heavy line is the water that decides: it stands higher in ${orderText(accepted)}. The bar is where the month's highest water stands in 8 years of 10.`;
+}

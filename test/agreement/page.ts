@@ -111,15 +111,16 @@ const STATE: Record<string, string> = {
 function factClaims({ facts }: Page, told: Told, said: Claimer) {
   const chance = facts.get('How often it fails') ?? '';
   const bare = chance.startsWith('As wished, with nothing done');
-  const fails = /fails (.*?)(?: when emptied| \(|\.(?: |$))/.exec(chance)?.[1];
-  const month = new RegExp(`when emptied in (${MONTH})`).exec(chance)?.[1];
-  const about = month
-    ? `chance|${told.of}|emptied|${monthIn(month)}`
-    : `often|${bare ? 'no-drain' : told.of}`;
-  if (fails) said.span(about, 'how often', chance, oftenIn(fails));
+  const fails = /fails (.*?)(?: \(|\.(?: |$))/.exec(chance)?.[1];
+  if (fails) said.span(`often|${bare ? 'no-drain' : told.of}`, 'how often', chance, oftenIn(fails));
+  const other = new RegExp(`If it were emptied in (${MONTH}), when it may be, it would fail (.*?)\\.`).exec(
+    chance,
+  );
+  if (other)
+    said.span(`chance|${told.of}|emptied|${monthIn(other[1]!)}`, 'how often', chance, oftenIn(other[2]!));
   // Of the wish used as wished the chance of the option is the same one.
   const option = bare ? 'no-drain' : told.option;
-  if (fails && option && !month && (bare || told.atWish))
+  if (fails && option && (bare || told.atWish))
     said.span(`risk|${option}`, 'how often', chance, oftenIn(fails));
   const hand = facts.get('Safety margin') ?? '';
   const found = new RegExp(
@@ -135,6 +136,16 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
       hand,
       side === 'below' ? span : { low: -span.high, high: -span.low },
     );
+    const less = new RegExp(
+      `If it were emptied in (${MONTH}), when it may be, it would stay (${LENGTH}) below`,
+    ).exec(hand);
+    if (less)
+      said.span(
+        `margin|${of}|emptied|${monthIn(less[1]!)}`,
+        'what is in hand',
+        hand,
+        lengthIn(less[2]!, 'down', true),
+      );
   } else if (!/^Nothing can be told/.test(hand)) throw new Error(`nobody can read '${hand}'`);
   const next = facts.get('Next') ?? '';
   said.says('to measure', 'next', next, /could change most|^Add what you find/.test(next) ? 'yes' : 'no');

@@ -110,21 +110,6 @@ const SHOWING = ROOMS.slice(ROOMS.indexOf('figures'));
 /** Where values still stand in prose, how many, and why. */
 const LEFT: { where: RegExp; why: string; count: number }[] = [
   { where: /^(page\/style|form\/formStyle|figures\/drawing)\.ts$/, why: 'style sheets', count: 3 },
-  {
-    where: /^figures\//,
-    why: 'labels set at a drawn point, and the alternative text of figures of a single calculation: made of what is drawn',
-    count: 52,
-  },
-  {
-    where: /^form\//,
-    why: 'questions, and what a browser did with what was typed: nothing of the answer',
-    count: 24,
-  },
-  {
-    where: /^notebook\//,
-    why: 'the files of a new survey, its field sheet, and what the command did with files',
-    count: 17,
-  },
 ];
 
 /** A template that puts a value into prose: between tags, errors and what tells one apart. */

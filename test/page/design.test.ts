@@ -116,6 +116,13 @@ describe.each([
     expect(part(html, 'limits').includes('1926.652')).toBe(sheet.rules === 'us');
   });
 
+  test('how far sides are laid back is told by the law of the country', () => {
+    const words = part(html, 'do');
+    expect(words).toMatch(/Working slope\. .*laid back [\d.]+ to 1 or flatter/);
+    expect(/United States|1926/.test(words)).toBe(sheet.rules === 'us');
+    if (sheet.rules !== 'us') expect(words).toMatch(/decides?( at work\.|: look it up before you dig\.)/);
+  });
+
   test('what is not met is named, and what the answer allows of it', () => {
     const unmet = shownRows(sheet).filter(({ uplift }) => uplift?.met === false);
     const words = unmetWords(

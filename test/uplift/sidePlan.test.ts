@@ -143,15 +143,31 @@ describe('the working slope', () => {
     });
   });
 
-  test('at 5 ft protection is due, above 20 ft an engineer; the caution defers to local rules', () => {
+  test('at 5 ft protection is due, above 20 ft an engineer; the caution defers to the law of the country', () => {
     const sides = [{ texture: 'clay', structure: 'cracked' }] as const;
     const at = (depth: number) => workingSlope({ strength: 60000, sides, wet: false }, depth);
     expect([at(1.523).protect, at(1.524).protect, at(6.2).engineer]).toEqual([false, true, true]);
     const { type, slope } = at(1);
     for (const due of ['less-deep', 'protect', 'engineer'] as const) {
-      const told = ruleText(ruleOf('working-slope/class', { type, slope, due }), 'metric');
-      expect(told).toContain('Your local rules decide');
-      expect(told.includes('not safe for being shallow')).toBe(due === 'less-deep');
+      const rule = ruleOf('working-slope/class', { type, slope, due });
+      for (const [country, law] of [
+        [
+          'us',
+          /type B in the United States rule for employers \(29 CFR 1926 Subpart P\).*Your local rules decide\.$/,
+        ],
+        ['gb', /Construction \(Design and Management\) Regulations 2015 decides/],
+        ['ie', /Safety, Health and Welfare at Work \(Construction\) Regulations 2013 decide/],
+        ['en', /The law of your country decides: look it up before you dig\.$/],
+      ] as const) {
+        const told = ruleText(rule, 'metric', country);
+        expect(told).toMatch(law);
+        expect(told).toContain('laid back 1 to 1 or flatter, or shored');
+        expect(/United States|1926|registered/.test(told)).toBe(country === 'us');
+        expect(told.includes('not safe for being shallow')).toBe(due === 'less-deep');
+        expect(/engineer has to design it/.test(told)).toBe(due === 'engineer');
+      }
+      expect(ruleText(rule, 'us')).toBe(ruleText(rule, 'us', 'us'));
+      expect(ruleText(rule, 'metric')).toBe(ruleText(rule, 'metric', 'en'));
     }
   });
 });

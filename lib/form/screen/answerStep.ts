@@ -1,5 +1,6 @@
 /** The answer so far, what would help most, and the ways out: the page, the survey as a zip. */
 import type { VNode } from 'preact';
+import { mendUnderWords, moreAssumedWords, takenAsWords } from '../../text/formTold.js';
 import { fileKey } from '../placed.js';
 import {
   choiceWords,
@@ -41,7 +42,7 @@ export function missing(session: Session): { step: StepName; text: string }[] {
     if (open && key === fileKey('pond.csv'))
       return [{ step, text: 'How deep, how long and how wide the pond is to be' }];
     const label = open && key.startsWith('pond.csv') && labelOf('pond.csv', item ?? '');
-    return [{ step, text: label || `Something to mend or fill in under “${titleOf(step)}”` }];
+    return [{ step, text: label || mendUnderWords(titleOf(step)) }];
   });
   return [...new Map(said.map((one) => [one.text, one])).values()];
 }
@@ -124,9 +125,9 @@ function words(session: Session): VNode | null {
         ? view`<section><h3>Assumed, and you may know it</h3><ul class="assumed">
           ${sayable.slice(0, TOLD).map(({ item, value, reason }) => {
             const { step, file } = stepOfItem(item)!;
-            return view`<li key=${item}><strong>${labelOf(file, item)}</strong>: taken as ${choiceWords(file, item, value)}, ${reason}. ${stepButton(session, step, factDom(file, item))}</li>`;
+            return view`<li key=${item}><strong>${labelOf(file, item)}</strong>: ${takenAsWords(choiceWords(file, item, value), reason)} ${stepButton(session, step, factDom(file, item))}</li>`;
           })}
-        </ul>${sayable.length > TOLD ? view`<p>And ${sayable.length - TOLD} more, which the page lists.</p>` : null}</section>`
+        </ul>${sayable.length > TOLD ? view`<p>${moreAssumedWords(sayable.length - TOLD)}</p>` : null}</section>`
         : null
     }
   </div>`;

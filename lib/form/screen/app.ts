@@ -2,6 +2,8 @@
 import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { surveyFileOf } from '../../survey/index.js';
+import { stepOfSteps } from '../../text/formNames.js';
+import { asTheyCameWords, keptAtWords } from '../../text/formTold.js';
 import { unitsOf, withFact } from '../answers.js';
 import { fileKey, type Remark } from '../placed.js';
 import { KEEPING_QUESTIONS, PLACE_QUESTIONS } from '../placeQuestions.js';
@@ -51,7 +53,7 @@ function keptLine(session: Session): string {
   if (kept === 'not yet')
     return 'What you type is kept in this browser, on this device. Nothing is sent anywhere.';
   const at = kept.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  return `Kept in this browser, on this device, at ${at}. Nothing is sent anywhere.`;
+  return keptAtWords(at);
 }
 
 function stepList(session: Session): VNode {
@@ -80,7 +82,7 @@ function content(session: Session, step: Step): VNode {
   if (files.length === 0) return CONTENT[step.name](session);
   return view`<section class="card">
     ${step.name === 'holes' ? cautions() : null}
-    <p>${files.join(', ')} came in a way that cannot be shown here row by row. It counts as it is. What is wrong with it is to be mended in the file itself, or it is taken out and typed here anew.</p>
+    <p>${asTheyCameWords(files)}</p>
     ${files.map((name) => view`<button type="button" key=${name} onClick=${() => session.attach(new Map(), [name])}>Take out ${name}</button>`)}
   </section>`;
 }
@@ -171,7 +173,7 @@ export function App({ session }: { session: Session }): VNode {
     </header>
     ${stepList(session)}
     <main>
-      <h2 tabindex="-1" ref=${heading}><span class="hidden">Step ${at + 1} of ${STEPS.length}: </span>${step.title}</h2>
+      <h2 tabindex="-1" ref=${heading}><span class="hidden">${stepOfSteps(at + 1, STEPS.length)} </span>${step.title}</h2>
       <p class="lead">${step.lead}</p>
       ${notice(session)}
       ${unplaced(session, step)}

@@ -1,6 +1,7 @@
 /** Facts, one a question, with the less usual ones behind a fold. */
 import type { VNode } from 'preact';
 import { itemName } from '../../survey/facts.js';
+import { inFileWords } from '../../text/formTold.js';
 import {
   type FactFile,
   factRow,
@@ -74,7 +75,7 @@ function leftOver(session: Session, file: FactFile): VNode[] {
     const said = remarks.get(factKey(file, itemName(item))) ?? [];
     return [
       view`<section class="card" key=${row.id}>
-        <p>In the file stands “${item}”: ${value} ${unit}</p>
+        <p>${inFileWords(item, value, unit)}</p>
         ${asked ? null : remarkLines(`${file.replace('.csv', '')}-row-${row.id}`, said)}
         <button type="button" class="plain" onClick=${() => session.remove((all) => withoutRows(all, file, ({ id }) => id === row.id), item)}>Take it out</button>
       </section>`,

@@ -1,5 +1,6 @@
 /** A fold: it opens where there is a reason to, is the reader's from then on, and holds nothing while it is closed. */
 import type { VNode } from 'preact';
+import { rowToMendWords } from '../../text/formTold.js';
 import { type Cell, type FormRow, type TableFile, withRow } from '../answers.js';
 import { cellKey, type Remark } from '../placed.js';
 import type { Session } from './session.js';
@@ -41,7 +42,7 @@ export function rowFold(
   body: () => unknown,
 ): VNode {
   const wrong = saidOf(session, file, row).some(({ kind }) => kind !== 'noticed');
-  const said = wrong ? `${summary}: to be mended or filled in` : summary;
+  const said = wrong ? rowToMendWords(summary) : summary;
   return fold(
     session,
     { key: cellKey(file, row.id), summary: said, reason: wrong || row.draft === true },

@@ -2,6 +2,8 @@
 import type { VNode } from 'preact';
 
 import { CAUTIONS } from '../../text/cautions.js';
+import { layerOfHole, layerPhotoAlt, takeOutHole } from '../../text/formNames.js';
+import { holeThereWords, photoMissingWords } from '../../text/formTold.js';
 import { type FormRow, textOf, withCell, withoutRows } from '../answers.js';
 import { holeName, holesIn, newHoleName, renamedHole, withLayer } from '../holes.js';
 import { LAYER_QUESTIONS } from '../layerQuestions.js';
@@ -36,7 +38,7 @@ function holeNameField(session: Session, pit: string, at: number): VNode {
     if (name === pit) return;
     if (name === '' || holesIn(session.shown.answers).includes(name)) {
       input.value = pit;
-      session.tell(name === '' ? 'A hole needs a name.' : `There is a hole called ${name} already.`);
+      session.tell(name === '' ? 'A hole needs a name.' : holeThereWords(name));
       return;
     }
     session.edit((all) => renamedHole(all, pit, name));
@@ -76,15 +78,15 @@ function photoField(session: Session, row: FormRow, question: Question): VNode {
   };
   return view`<div class="field"><label for=${id}>${question.ask}</label>
     <p class="why" id=${`${id}-why`}>${question.why}</p>
-    ${bytes ? view`<img class="photo" src=${photoData(bytes)} alt=${`Layer from ${textOf(row, 'top')} in ${textOf(row, 'pit')}`} />` : null}
-    ${name !== '' && !bytes ? view`<p class="wrong">To mend: ${name} is not here. Add the photo again, or take it out.</p>` : null}
+    ${bytes ? view`<img class="photo" src=${photoData(bytes)} alt=${layerPhotoAlt(textOf(row, 'top'), textOf(row, 'pit'))} />` : null}
+    ${name !== '' && !bytes ? view`<p class="wrong">${photoMissingWords(name)}</p>` : null}
     <input id=${id} type="file" accept="image/*" aria-describedby=${`${id}-why`} onChange=${take} />
     ${name !== '' ? view`<button type="button" class="plain" onClick=${drop}>Take the photo out</button>` : null}
   </div>`;
 }
 
 function layer(session: Session, row: FormRow, number: number): VNode {
-  const name = `layer ${number} of ${textOf(row, 'pit')}`;
+  const name = layerOfHole(number, textOf(row, 'pit'));
   const { top, bottom } = row.cells;
   const depth = textOf(row, 'bottom') === '' ? '' : `${cellWords(top)} to ${cellWords(bottom)}`;
   const summary = [`Layer ${number}`, depth, textOf(row, 'texture')].filter(Boolean).join(', ');
@@ -125,7 +127,7 @@ export function holesStep(session: Session): VNode {
         ${holeNameField(session, pit, at)}
         ${layers.map((row, number) => layer(session, row, number + 1))}
         <button type="button" onClick=${() => addLayer(session, pit)}>Add the layer below</button>
-        <button type="button" class="plain" onClick=${() => session.remove((all) => withoutRows(all, 'pits.csv', (row) => textOf(row, 'pit') === pit), `Hole ${pit}`)}>Take out hole ${pit}</button>
+        <button type="button" class="plain" onClick=${() => session.remove((all) => withoutRows(all, 'pits.csv', (row) => textOf(row, 'pit') === pit), `Hole ${pit}`)}>${takeOutHole(pit)}</button>
       </section>`;
     })}
     <button type="button" onClick=${() => addLayer(session, newHoleName(answers))}>${pits.length === 0 ? 'Begin the first hole' : 'Begin another hole'}</button>

@@ -1,4 +1,5 @@
 /** What leaves the form and what comes into it: the page, the zip of the survey, files opened. */
+import { openedWords, photoUnreadWords, savedWords } from '../../text/formTold.js';
 import { textOf } from '../answers.js';
 import { folderOf } from '../folder.js';
 import { openedFolder } from '../opened.js';
@@ -23,7 +24,7 @@ export function saveSurvey(session: Session): void {
   const { answers, attached } = session.shown;
   const zip = zipOf(folderOf(answers, attached));
   save(`${session.name}.zip`, zip as Uint8Array<ArrayBuffer>, 'application/zip');
-  session.tell(`Saved as ${session.name}.zip, where this browser puts what it downloads.`);
+  session.tell(savedWords(`${session.name}.zip`));
 }
 
 /** Photos as the page takes them: made anew, also those that came with a folder. */
@@ -37,7 +38,7 @@ async function photosOf(session: Session): Promise<Record<string, string>> {
     try {
       photos[name] = photoData(await shrunkPhoto(new Blob([bytes as Uint8Array<ArrayBuffer>])));
     } catch {
-      session.tell(`The photo ${name} cannot be read, so the page is without it.`);
+      session.tell(photoUnreadWords(name));
     }
   }
   return photos;
@@ -49,7 +50,7 @@ export async function savePage(session: Session): Promise<void> {
   try {
     const { page } = await session.outputs(await photosOf(session));
     save(`${session.name}.html`, page, 'text/html');
-    session.tell(`Saved as ${session.name}.html, where this browser puts what it downloads.`);
+    session.tell(savedWords(`${session.name}.html`));
   } catch (error) {
     session.tell(`The page could not be made: ${(error as Error).message}.`);
   }
@@ -69,13 +70,7 @@ export async function openFiles(session: Session, input: HTMLInputElement): Prom
     const { answers, attached, asTheyCame } = openedFolder(
       zip ? unzipped(zip) : plain(Object.fromEntries(read)),
     );
-    session.replace(
-      answers,
-      attached,
-      asTheyCame.length > 0
-        ? `Opened. ${asTheyCame.join(', ')} ${asTheyCame.length === 1 ? 'counts as it is and is' : 'count as they are and are'} not shown here row by row.`
-        : 'Opened.',
-    );
+    session.replace(answers, attached, openedWords(asTheyCame));
   } catch (error) {
     session.tell((error as Error).message);
   }

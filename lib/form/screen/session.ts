@@ -1,5 +1,6 @@
 /** The form at work: what was typed, what the reader found in it, the answer, and where it is kept. */
 import { surveyFileOf } from '../../survey/index.js';
+import { lostWords, takenOutWords } from '../../text/formTold.js';
 import type { Answer } from '../answer.js';
 import { type Answers, factRow, noAnswers, textOf } from '../answers.js';
 import { readable } from '../folder.js';
@@ -89,10 +90,7 @@ export class Session {
     this.#set({
       answers: { ...now, attached: now.attached.filter((name) => attached.has(name)) },
       attached: new Map([...attached].filter(([name]) => now.attached.includes(name))),
-      told:
-        lost.length > 0
-          ? `This browser has not kept ${lost.join(', ')}. Attach what is missing again.`
-          : this.shown.told,
+      told: lost.length > 0 ? lostWords(lost) : this.shown.told,
     });
     this.#ask();
   }
@@ -143,7 +141,7 @@ export class Session {
     const before = this.shown.answers;
     this.edit(change);
     this.#before = before;
-    this.#set({ told: `${what} was taken out.` });
+    this.#set({ told: takenOutWords(what) });
   }
 
   get canUndo(): boolean {

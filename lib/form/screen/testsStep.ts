@@ -1,6 +1,7 @@
 /** Tests with a stop-watch: how fast water sinks in a hole. */
 import type { VNode } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { callItTest, lookOfTest } from '../../text/formNames.js';
 import {
   type Answers,
   type Cell,
@@ -119,14 +120,14 @@ function testCard(session: Session, test: Test, at: number): VNode {
   return view`<section class="card" key=${at} aria-label=${title}>
     <h3>${title}</h3>
     ${pit}
-    ${test.test === '' ? view`<button type="button" onClick=${() => session.edit((answered) => withTestCell(answered, test, 'test', String(at + 1)))}>Call it test ${at + 1}</button>` : null}
+    ${test.test === '' ? view`<button type="button" onClick=${() => session.edit((answered) => withTestCell(answered, test, 'test', String(at + 1)))}>${callItTest(at + 1)}</button>` : null}
     ${OF_TEST.map((question) => cellField(session, 'soakage.csv', first, question))}
     ${watchOf(session, test)}
     ${test.rows.map(
       (
         row,
         number,
-      ) => view`<div class="pair" key=${row.id} role="group" aria-label=${`Look ${number + 1} of ${title}`}>
+      ) => view`<div class="pair" key=${row.id} role="group" aria-label=${lookOfTest(number + 1, title)}>
         ${OF_LOOK.map((question) => cellField(session, 'soakage.csv', row, question, { brief: true }))}
         ${number > 0 ? rowEnd(session, 'soakage.csv', row, `look ${number + 1}`) : null}
       </div>`,

@@ -1,0 +1,62 @@
+/** What the water may still rise before the liner lifts. */
+import { decidingRows, emptiedRows, type Report, type Situation } from '../contract/index.js';
+import { formatGap, type UnitSystem } from '../units/index.js';
+import { monthName } from './monthWords.js';
+import { WHY_WORDS } from './terms.js';
+
+/** Names of the states that water is held against, after `with the pond`. */
+const STATE: Partial<Record<Situation['situation'], string>> = {
+  full: 'full',
+  'drawn-down': 'as low as it gets in use',
+  emptied: 'emptied',
+  'outlet-flood': 'emptied with the outlet in flood',
+};
+
+/** Margins that differ by less are one, m. */
+const ALIKE = 1e-6;
+
+/**
+ * The least that is in hand as it is used, of the emptying that the picture shows; and in a month in which it may be
+ * emptied as well, where that is less.
+ * @param report - from {@link reportOf}
+ * @param units - how numbers are written
+ * @returns one sentence, or two
+ */
+export function inHandWords(report: Report, units: UnitSystem): string {
+  const rows = decidingRows(report).filter(
+    ({ situation, margin_m, why }) =>
+      margin_m !== null && STATE[situation] !== undefined && why !== 'briefly',
+  );
+  const advised = rows.some(({ of }) => of === 'recommended');
+  const told = emptiedRows(report);
+  const never = told?.never ?? true;
+  const month = told?.done ? told.done.shown?.month : told?.bare.month;
+  const inUse = rows.filter((row) => {
+    if (row.situation === 'emptied') return !never && row.month === month && (row.allowed || !advised);
+    return row.month === null && !(never && row.situation === 'outlet-flood');
+  });
+  const least = leastOf(inUse);
+  if (!least) return 'Nothing can be told yet of what is in hand.';
+  const when = least.month === null ? '' : ` in ${monthName(least.month)}`;
+  const bare = advised ? '' : ' and nothing done';
+  const water = `the highest water of 1 year in ${Math.round(1 / least.water!.statistic.exceeded)}`;
+  const about = `With the pond ${STATE[least.situation]!}${when}${bare}, ${water}`;
+  if (least.margin_m! < 0)
+    return `${about} stands ${formatGap(-least.margin_m!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;
+  const gap = ({ margin_m }: Situation) => formatGap(Math.max(margin_m!, 0), units, 'down');
+  const free = rows.filter(({ situation, allowed }) => situation === 'emptied' && allowed);
+  // The month of the picture first, so that it is named where others are like it.
+  const low = leastOf([...free.filter((row) => row.month === month), ...free]);
+  const less =
+    low && low.margin_m! < least.margin_m! - ALIKE && gap(low) !== gap(least)
+      ? ` If it were emptied in ${monthName(low.month!)}, when it may be, it would stay ${gap(low)} below.`
+      : '';
+  return `${about} stays ${gap(least)} below what would lift the liner.${less}`;
+}
+
+function leastOf(rows: Situation[]): Situation | undefined {
+  return rows.reduce<Situation | undefined>(
+    (a, b) => (a && a.margin_m! <= b.margin_m! + ALIKE ? a : b),
+    undefined,
+  );
+}
