@@ -32,7 +32,7 @@ export function countryOf({ site }: Survey, assume: Assumptions): Country {
     'country',
     us ? 'US' : 'EN 1997-1, recommended values',
     '',
-    `no country is said: the sheet for an inspector goes by the units of the answer (${us ? 'feet' : 'metres'}); it moves nothing else`,
+    `no country is said: the sheet for an inspector and the rules for digging go by the units of the answer (${us ? 'feet' : 'metres'}); no number of the answer hangs on it`,
   );
   return { rules: us ? 'us' : 'en' };
 }

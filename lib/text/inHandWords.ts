@@ -43,6 +43,9 @@ export function inHandWords(report: Report, units: UnitSystem): string {
   const about = `With the pond ${STATE[least.situation]!}${when}${bare}, ${water}`;
   if (least.margin_m! < 0)
     return `${about} stands ${formatGap(-least.margin_m!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;
+  // A no is not told with what would be in hand if it were none.
+  if (['move', 'do-not-dig'].includes(report.result.recommendation.option))
+    return 'Nothing is in hand as wished: what fails stands in the answer.';
   const gap = ({ margin_m }: Situation) => formatGap(Math.max(margin_m!, 0), units, 'down');
   const free = rows.filter(({ situation, allowed }) => situation === 'emptied' && allowed);
   // The month of the picture first, so that it is named where others are like it.
