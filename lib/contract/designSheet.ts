@@ -80,7 +80,5 @@ export interface DesignSheet {
   floor_m: number;
   /** how rarely each part of its drain fails, years from one time to the next; empty without a drain */
   upkeep: { item: DrainFault; years: number; said: boolean }[];
-  /** a cut-off drain uphill is counted as working in every row */
-  cutoff: boolean;
   rows: DesignRow[];
 }

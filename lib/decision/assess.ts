@@ -9,9 +9,10 @@ import type {
   SiteDrain,
   TurningPoint,
 } from '../contract/index.js';
+import { assumeUpkeep } from '../heads/index.js';
 import { depthCurve, type Option, optionsOf } from '../options/index.js';
 import { driversOf, monthlyLimits } from '../reliability/index.js';
-import type { Pond, Site } from '../site/index.js';
+import { Assumptions, type Pond, type Site } from '../site/index.js';
 import { type Decision, decide, insteadOf } from './decide.js';
 import { drainOf } from './drainOf.js';
 import { LOSS, type Loss } from './loss.js';
@@ -96,6 +97,8 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
       ? { ...decided, option: 'measure-first', also: [], governs: 'evidence' }
       : decided;
   const drain = drainOf(basis, decision);
+  const kept = new Assumptions();
+  if (decision.measures.cutoff !== undefined) assumeUpkeep('cutoff', site.survey.site, false, kept);
   return {
     site: changed,
     basis,
@@ -106,6 +109,6 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
     drain,
     measureNext: next,
     loss,
-    assumptions: [...site.assumptions, ...(drain?.assumptions ?? [])],
+    assumptions: [...site.assumptions, ...(drain?.assumptions ?? []), ...kept.list],
   };
 }

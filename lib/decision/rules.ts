@@ -44,7 +44,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (drain?.kind === 'sump') add('pump-alarm/sump', {});
   oldDrainRule(basis, d, add);
   if (site.warnings.some(({ code }) => code === 'pond-leaks')) add('mend-leak/pond', {});
-  if (drain) stoppedRule(basis, d, add);
+  if (drain || cutoff !== undefined) stoppedRule(basis, d, add);
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
     add('keep-surface-water-out/led-away', {});
   else if (rainStands(basis)) add('keep-surface-water-out/rain', {});

@@ -20,7 +20,7 @@ export function liftsUndrained(basis: Basis, { measures, depth }: Decision): num
 export function stoppedRule(basis: Basis, d: Decision, add: AddRule): void {
   const { drain } = d.measures;
   const months = liftsUndrained(basis, d);
-  if (drain?.kind === 'outlet') {
+  if (drain?.kind !== 'sump') {
     if (months.length > 0) add('if-drain-stops/may-lift', { months }, { months });
     return;
   }

@@ -28,6 +28,9 @@ interface OutletDrain {
   asBuilt?: true;
 }
 
+/** Whether any drain is built, under the floor or uphill: each may be found blocked. */
+export const isDrained = ({ drain, cutoff }: Measures) => drain !== undefined || cutoff !== undefined;
+
 /** Nothing done. */
 export const NOTHING: Measures = { way: 'asIs', raise: 0, ballast: 0 };
 
@@ -47,8 +50,8 @@ export function isAsBuilt(m: Measures | undefined): m is Measures {
   return m?.drain?.kind === 'outlet' && m.drain.asBuilt === true;
 }
 
-/** The same with the drain under the floor blocked or stopped. */
-export function withoutDrain({ drain, ...rest }: Measures): Measures {
+/** The same with every drain blocked or stopped, under the floor and uphill. */
+export function withoutDrain({ drain, cutoff, cutoffTo, ...rest }: Measures): Measures {
   return rest;
 }
 

@@ -56,14 +56,18 @@ export function reliabilityOf(facts: SiteFacts, old: boolean): Reliability {
   };
 }
 
-const ITEMS: Record<'outlet' | 'sump', OnceIn[]> = {
+/** What a drain ends in; one uphill of the pond has no flap that the pond hangs on. */
+export type DrainKind = 'outlet' | 'sump' | 'cutoff';
+
+const ITEMS: Record<DrainKind, OnceIn[]> = {
+  cutoff: ['drain_blocked_once_in'],
   outlet: ['drain_blocked_once_in', 'flap_stuck_once_in'],
   sump: ['drain_blocked_once_in', 'pump_out_once_in', 'power_cut_once_in'],
 };
 
 /** How rarely each part of a drain fails: years from one time to the next, and whether the survey says so. */
 export function upkeepOf(
-  kind: 'outlet' | 'sump',
+  kind: DrainKind,
   facts: SiteFacts,
   old: boolean,
 ): { item: OnceIn; years: number; said: boolean }[] {
@@ -75,17 +79,12 @@ export function upkeepOf(
 }
 
 /** Lists what is assumed of the upkeep of a drain. */
-export function assumeUpkeep(
-  kind: 'outlet' | 'sump',
-  facts: SiteFacts,
-  old: boolean,
-  assume: Assumptions,
-): void {
+export function assumeUpkeep(kind: DrainKind, facts: SiteFacts, old: boolean, assume: Assumptions): void {
   for (const item of ITEMS[kind]) {
     const [years, reason] = usual(item, old);
     assume.or(facts[item], item, years, 'years', reason);
   }
-  if (kind === 'outlet') return;
+  if (kind !== 'sump') return;
   assume.or(
     facts.power_cut_hours,
     'power_cut_hours',

@@ -159,13 +159,14 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
   const carrying = carryingOf(basis, m, depths, shift);
   const courses = coursesOf(m, basis, depths, carrying).map((course) => ({
     state: course.state,
-    failing: failingYears(basis, m, course, depths, shift),
+    failing: failingYears(basis, course.measures, course, depths, shift),
     weights: weightsOf(course, samples, depths.length, carrying),
   }));
   const means = (count: Count, among = courses) => {
     const sums = new Float64Array(depths.length);
     for (const { failing, weights } of among) count(failing).addTo(sums, weights);
-    return sums.map((sum) => sum / (samples * years));
+    // Weights of what may become of a drain add up to 1 but for rounding.
+    return sums.map((sum) => Math.min(sum / (samples * years), 1));
   };
   const sharesAt =
     (depth: number, count: Count, among = courses) =>
@@ -203,7 +204,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
     .map((course) => ({
       ...course,
       weights: byCarrying(carrying, depths.length, (d) =>
-        course.weights[d].map((w, s) => (carrying[d].overwhelmed[s] === 1 ? 0 : w)),
+        course.weights[d].map((w, s) => (carrying[d]?.overwhelmed[s] === 1 ? 0 : w)),
       ),
     }));
   const upkeep = ofPlans('any').map((plan) => means(plan, kept));

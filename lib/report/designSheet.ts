@@ -12,7 +12,7 @@ import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { dugDepth } from '../digging/index.js';
 import { LEVEL_RESOLUTION, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { floorLevel, isAsBuilt, type Measures, NOTHING, upkeepOf } from '../heads/index.js';
+import { floorLevel, isAsBuilt, isDrained, type Measures, NOTHING, upkeepOf } from '../heads/index.js';
 import type { Seam, Site, WaterModel } from '../site/index.js';
 import { heaveFactor, upliftUtilisation, usaceFlotationFactor, waterPressure } from '../uplift/index.js';
 import { ACTION_CLASS, categoryOf, UPLIFT_RULES } from './designRules.js';
@@ -49,8 +49,9 @@ export function designSheetOf(a: Judged, situations: readonly Situation[]): Desi
     of: first.of,
     depth_m: depth,
     floor_m: designed.floor,
-    upkeep: measures.drain ? upkeepOf(measures.drain.kind, site.survey.site, isAsBuilt(measures)) : [],
-    cutoff: measures.cutoff !== undefined,
+    upkeep: isDrained(measures)
+      ? upkeepOf(measures.drain?.kind ?? 'cutoff', site.survey.site, isAsBuilt(measures))
+      : [],
     rows: rows.map((row) => designRow(designed, row)),
   };
 }

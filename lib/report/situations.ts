@@ -2,7 +2,14 @@ import { type Basis, decidingDay, decidingWater, standingAbove } from '../basis/
 import type { ChanceRange, MonthlyLimits, Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
-import { emptiedHold, fullLevel, type Measures, reliefBounds, withoutDrain } from '../heads/index.js';
+import {
+  emptiedHold,
+  fullLevel,
+  isDrained,
+  type Measures,
+  reliefBounds,
+  withoutDrain,
+} from '../heads/index.js';
 import { monthlyDesign, monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
 import { quantile } from '../sampling/index.js';
 import { digSituations } from './digSituations.js';
@@ -170,12 +177,17 @@ function emptiedChance(
 ): ChanceRange {
   const hold = emptiedHold(basis.site, m, depth);
   const above = standingAbove(basis, m, month, hold);
-  const { drain } = m;
+  const { drain, cutoff } = m;
+  const { blocked, pumpOut } = basis.draws;
+  if (cutoff !== undefined) {
+    const without = standingAbove(basis, withoutDrain(m), month, hold);
+    const mixed = above.map((share, s) => share + blocked[s] * (without[s]! - share));
+    return rangeFrom(mixed, 'water');
+  }
   if (!drain || !counted) return rangeFrom(above, 'water');
   const flood = drain.kind === 'outlet' ? drain.flood : Number.NEGATIVE_INFINITY;
   const holds = reliefBounds(m, hold, 'works', flood).most <= hold + LEVEL_RESOLUTION;
   if (!holds) return rangeFrom(above, 'water');
-  const { blocked, pumpOut } = basis.draws;
   const out = above.map((share, s) => share * Math.max(blocked[s], drain.kind === 'sump' ? pumpOut[s] : 0));
   return rangeFrom(out, 'upkeep');
 }
@@ -183,8 +195,7 @@ function emptiedChance(
 /** What is left when something fails that was built. */
 function drainSituations(told: Told): Situation[] {
   const { basis, measures: m, depth } = told;
-  const { drain } = m;
-  if (!drain) return [];
+  if (!isDrained(m)) return [];
   const { acceptedRisk } = basis.site.pond;
   const without = withoutDrain(m);
   const blocked: Told = {
@@ -201,6 +212,8 @@ function drainSituations(told: Told): Situation[] {
     { ...kept, situation: 'drain-blocked', assumptions: restingOn('drain-blocked', told.assumed) },
     ...emptiedSituations(blocked, 'drain-blocked', without, blocked.limits),
   ];
+  const { drain } = m;
+  if (!drain) return rows;
   if (drain.kind === 'sump') {
     const chance = rangeOf(told.verdict.chance.sharesIn('lift-power-out')!, told.verdict, 'upkeep');
     const allowed = chance.middle <= acceptedRisk;

@@ -139,7 +139,7 @@ export function designedText({ of }: DesignSheet, depth: string): string {
  * @param sheet - from `result.json`
  * @returns sentences, each a point
  */
-export function designNotes({ rules, rows, cutoff, upkeep }: DesignSheet): string[] {
+export function designNotes({ rules, rows, upkeep }: DesignSheet): string[] {
   const us = rules === 'us';
   const held = rows.some(({ uplift }) => uplift?.held_by === 'water' || uplift?.held_by === 'both');
   return [
@@ -156,7 +156,6 @@ export function designNotes({ rules, rows, cutoff, upkeep }: DesignSheet): strin
           `Rows whose water is what the drain leaves hold only as long as the drain works; the row “drain blocked or stopped” stands beside them. Its upkeep is part of the design: ${upkeep.map(({ item, years, said }) => `${FAULTS[item]} once in ${Number(years.toPrecision(3))} years (${said ? 'as the survey says' : 'assumed'})`).join(', ')}.`,
         ]
       : []),
-    ...(cutoff ? ['The cut-off drain uphill counts as working in every row: no row shows it blocked.'] : []),
     ...(rows.some(({ situation }) => situation === 'seam')
       ? [
           'Below the clay the water presses on the ground down to that layer. Its water is the middle of what is known, not that of a rare year. The margin of that row is counted to a factor of 1.25, not to balance.',

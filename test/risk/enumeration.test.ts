@@ -151,7 +151,12 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
       const pumpless = draws.pumpOut[s] + (1 - draws.pumpOut[s]) * (fills(s) ? powerOut : 0);
       const out = drain?.kind === 'sump' ? shut + (1 - shut) * pumpless : shut;
       const states: [DrainState, number][] = !drain
-        ? [['works', 1]]
+        ? m.cutoff === undefined
+          ? [['works', 1]]
+          : [
+              ['blocked', shut],
+              ['works', 1 - shut],
+            ]
         : drain.kind === 'sump'
           ? [
               ['blocked', out],
@@ -165,9 +170,13 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
       for (let y = 0; y < draws.years; y++) {
         const i = s * draws.years + y;
         const level = (from: Float32Array, month: number) => from[i * 12 + month];
-        const yearly = highestOutside(m, draws.clayLow[i], draws.clayHigh[i], draws.tub?.[m.way][i] ?? NONE);
         for (const [state, chance] of states)
           for (const { spell, share } of floods) {
+            // A drain uphill that is blocked leaves the water behind the uphill wall.
+            const uphill = state === 'blocked' ? { ...m, cutoff: undefined } : m;
+            const outside = (low: number, high: number, ring: number) =>
+              highestOutside(uphill, low, high, ring);
+            const yearly = outside(draws.clayLow[i], draws.clayHigh[i], draws.tub?.[m.way][i] ?? NONE);
             const receiver = spell === undefined ? ditch : flood;
             const failsDrawn = leftBy(m, floor, state, receiver, yearly) > drawn + LEVEL_RESOLUTION;
             const failsEmptied = plan.some((month) => {
@@ -179,9 +188,9 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
                 (spell - 3 * month + 36) % 36 < 3 + Math.ceil((pond.daysEmpty - 1) / 10);
               const relieved = (undrained: number) =>
                 leftBy(m, floor, state, meets ? flood : ditch, undrained);
-              const head = relieved(highestOutside(m, low, high, ring));
+              const head = relieved(outside(low, high, ring));
               // The clay gives water by its own head; what the ring gives is what stands in it.
-              const own = relieved(highestOutside(m, low, high, NONE));
+              const own = relieved(outside(low, high, NONE));
               const rise = (site.tub ? own : head) - hold;
               const mean = site.tub || !tubs ? overDays(Math.max(low, high), i * 12 + month) : rise;
               const returned = Math.max(relieved(NONE) - hold, 0);
