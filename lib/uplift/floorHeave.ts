@@ -33,6 +33,33 @@ export const heaveFactor = formula({
   source: 'total-stress balance in every soil-mechanics text (Das; from memory)',
 });
 
+/** Ground left between a floor and a seam. */
+export const plugLeft = formula({
+  title: 'Ground left between floor and seam',
+  symbol: 't',
+  unit: 'm',
+  expression: 'max(T + z, 0)',
+  parameters: {
+    T: { meaning: 'depth of the top of the seam', unit: 'm', min: 0, max: 30 },
+    z: { meaning: 'level of the floor', unit: 'm', min: -30, max: 10 },
+  },
+  compute: (T: number, z: number) => Math.max(T + z, 0),
+  validity: 'both counted from the lowest natural ground at the rim',
+  source: 'geometry',
+});
+
+/** Pressure of the ground over a seam. */
+export const plugWeight = formula({
+  title: 'Weight of the ground over a seam, per square metre',
+  symbol: 'w',
+  unit: 'Pa',
+  expression: 'g*t',
+  parameters: { g: { ...g, min: 10000 }, t: { meaning: 'ground left', unit: 'm', min: 0, max: 30 } },
+  compute: (g: number, t: number) => g * t,
+  validity: 'plug wide against its thickness',
+  source: 'statics',
+});
+
 /** Deepest cut that keeps a factor against heave. */
 export const deepestCut = formula({
   title: 'Deepest cut over a seam under pressure',
