@@ -15,6 +15,7 @@ import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { floorLevel, isAsBuilt, type Measures, NOTHING, upkeepOf } from '../heads/index.js';
 import type { Seam, Site, WaterModel } from '../site/index.js';
 import {
+  flotationOfFloor,
   headOfPressure,
   headOver,
   heaveFactor,
@@ -22,7 +23,6 @@ import {
   plugLeft,
   plugWeight,
   upliftUtilisation,
-  usaceFlotationFactor,
   waterPressure,
 } from '../uplift/index.js';
 import { ACTION_CLASS, categoryOf, UPLIFT_RULES } from './designRules.js';
@@ -174,9 +174,7 @@ function plugOf(designed: Designed, row: Situation, use: Use): UpliftActions {
 
 /** Factor of safety by the head that lifts: of a plug of ground, else of what holds. */
 const factorOf = (head: number, holding: number, plug: Plug | undefined, use: Use) =>
-  plug
-    ? use(heaveFactor, plug.weight, plug.thickness, head)
-    : use(usaceFlotationFactor, holding, 0, 0, 0, head);
+  plug ? use(heaveFactor, plug.weight, plug.thickness, head) : use(flotationOfFloor, holding, head);
 
 /** Actions with what the rules make of them. */
 function weighed(

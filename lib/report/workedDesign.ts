@@ -24,7 +24,6 @@ import {
   plugWeight,
   spareHead,
   upliftUtilisation,
-  usaceFlotationFactor,
   withSlab,
 } from '../uplift/index.js';
 import { type Designed, designedOf, designSheetOf, seamOf, upliftOf } from './designSheet.js';
@@ -71,8 +70,6 @@ function rowPart(
   const factor = assumed('factor of the rules named on the sheet');
   r.tell(headOver, {}).tell(headOver, { z: assumed('a head counts from nought') });
   r.tell(upliftUtilisation, { a: factor, b: factor });
-  const none = assumed('no such weight or volume by the square metre');
-  r.tell(usaceFlotationFactor, { S: none, a: none, b: none });
   const uplift = upliftOf(designed, row, r.use);
   if (uplift.value !== null && uplift.lifting_pa > 0) r.same(`${path}.uplift.value`);
   return r;

@@ -2,6 +2,7 @@
 
 import type { Judged } from '../decision/index.js';
 import { bestDig, dugDepth, headIn, UNIT_WEIGHT } from '../digging/index.js';
+import { floorAt } from '../heads/index.js';
 import { strengthAt } from '../site/index.js';
 import { sayer } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
@@ -45,10 +46,11 @@ export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
         : assumed('as read in another hole');
     const top = `pits.csv: top of the seam in ${seam.pit}`;
     tellLevels(r, site, decision.measures, decision.depth);
-    r.tell(depthOver, { h: top, z: read, e: assumed('nought') }).tell(plugLeft, { T: top });
+    r.tell(depthOver, { h: top, z: read, e: assumed('nought') });
+    r.retell(floorAt, { r: assumed('counted from the ground') });
     dugDepth(site, decision.measures, decision.depth, r.use);
-    r.tell(plugLeft, { T: top, z: assumed('the depth dug, as a level') });
-    const left = r.use(plugLeft, seam.top, -dug);
+    r.tell(plugLeft, { T: top });
+    const left = r.use(plugLeft, seam.top, r.use(floorAt, 0, dug));
     const pressure = r.use(depthOver, seam.top, head, 0);
     r.tell(heaveFactor, { g: weight });
     r.use(heaveFactor, seam.coverWeight, left, pressure);

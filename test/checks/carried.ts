@@ -48,6 +48,7 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['higherWater', [-1, -0.5], -0.5],
   ['headOfPressure', [9810], 1],
   ['slabPressure', [9810, 2], 29430],
+  ['flotationOfFloor', [19620, 1], 2],
   ['plugLeft', [2.6, -0.6], 2],
   ['plugWeight', [18500, 2], 37000],
   ['floodAbove', [-1.2, 0.4], -0.8],
