@@ -80,6 +80,18 @@ export const floorAt = formula({
   source: 'levelling',
 });
 
+/** Level of a depth below the ground. */
+export const levelOfDepth = formula({
+  title: 'Level of a depth below the lowest natural ground at the rim',
+  symbol: 'z',
+  unit: 'm',
+  expression: '-d',
+  parameters: { d: { meaning: 'depth', unit: 'm', min: -5, max: 30 } },
+  compute: (d: number) => -d,
+  validity: 'below 0 where it lies in the ground',
+  source: 'levelling',
+});
+
 /** Level of the full pond. */
 export const fullAt = formula({
   title: 'Level of the full pond',

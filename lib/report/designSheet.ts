@@ -22,6 +22,7 @@ import {
   holdingHead,
   plugLeft,
   plugWeight,
+  spareHead,
   upliftUtilisation,
   waterPressure,
 } from '../uplift/index.js';
@@ -87,7 +88,7 @@ function designRow(designed: Designed, row: Situation): DesignRow {
     category: UPLIFT_RULES[rules].method === 'factor-of-safety' ? categoryOf(situation, exceeded) : null,
     level_m,
     water: water && { ...water, source: sourceOf(designed, row) },
-    margin_m: row.margin_m ?? (water ? level_m - water.level_m : null),
+    margin_m: row.margin_m ?? (water ? spareHead.compute(level_m, water.level_m) : null),
     uplift: situation === 'dig' || !water ? null : upliftOf(designed, row),
     drained: water?.which === 'drain' || water?.which === 'receiver' || situation === 'outlet-flood',
     allowed,

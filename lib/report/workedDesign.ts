@@ -4,13 +4,13 @@ import type { Basis } from '../basis/index.js';
 import type { DesignRow, Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { bestDig, dugDepth, plannedDigs } from '../digging/index.js';
+import { bestDig, dugDepth, headIn, plannedDigs } from '../digging/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import {
   emptiedHold,
-  floorAt,
   floorLevel,
   fullLevel,
+  levelOfDepth,
   type Measures,
   reliefBounds,
   withoutDrain,
@@ -18,15 +18,19 @@ import {
 import { monthlyDesign } from '../reliability/index.js';
 import { designRowName } from '../text/designVerdict.js';
 import {
+  depthOver,
   headOver,
   heaveFactor,
   plugLeft,
+  plugSpare,
   plugWeight,
   spareHead,
   upliftUtilisation,
+  waterOverPlug,
   withSlab,
 } from '../uplift/index.js';
 import { type Designed, designedOf, designSheetOf, seamOf, upliftOf } from './designSheet.js';
+import { spareOver } from './digSituations.js';
 import { shownRows } from './shownRows.js';
 import { situationsOf } from './situations.js';
 import { tellLevels } from './workedBasics.js';
@@ -142,8 +146,8 @@ function recordDig(
 ): void {
   const { site, dig } = basis;
   const dug = dugDepth(site, m, depth, r.use);
-  r.retell(floorAt, { r: assumed('counted from the ground') });
-  r.use(floorAt, 0, dug);
+  r.tell(levelOfDepth, {});
+  r.use(levelOfDepth, dug);
   r.same(`${path}.level_m`);
   const { plan } =
     plannedDigs(site, dig, m, depth).find(({ plan }) => row.month !== null && plan.months[0] === row.month) ??
@@ -151,15 +155,22 @@ function recordDig(
   if (row.situation === 'dig') {
     drawnDig(r, a, basis, plan.months, 0.9, plan.wetWater);
     r.same(`${path}.water.level_m`);
+    r.use(spareHead, -dug, plan.wetWater);
+    r.same(`${path}.margin_m`);
     return;
   }
   const seam = seamOf({ site, measures: m, depth, floor: 0 }, row.month);
-  const read = rowsWords(seam.from) || 'pits.csv';
-  r.tell(plugLeft, { T: `pits.csv: top of the seam in ${seam.pit}` });
+  const read = `${rowsWords(seam.from) || 'pits.csv'}: highest level of its water, or as high as is credible`;
+  const top = `pits.csv: top of the seam in ${seam.pit}`;
+  const wanted = assumed('factor wanted against heave: our choice');
   const weight = assumed('unit weight of wet ground: common practice');
-  r.tell(plugWeight, { g: weight }).tell(heaveFactor, { g: weight });
-  r.tell(headOver, {
-    h: `${read}: highest level of its water, or as high as is credible`,
-    z: `pits.csv: top of the seam in ${seam.pit}, as a level`,
-  });
+  r.tell(levelOfDepth, { d: read }).tell(levelOfDepth, { d: top }).tell(levelOfDepth, {});
+  r.use(levelOfDepth, headIn(seam, plan.months));
+  r.same(`${path}.water.level_m`);
+  r.use(levelOfDepth, seam.top);
+  r.tell(depthOver, { h: top, z: read, e: assumed('nought') });
+  r.tell(plugLeft, { T: top }).tell(plugWeight, { g: weight }).tell(heaveFactor, { g: weight });
+  r.tell(waterOverPlug, { F: wanted, g: weight }).tell(plugSpare, { F: wanted });
+  spareOver(seam, plan.months, dug, r.use);
+  r.same(`${path}.margin_m`);
 }

@@ -2,7 +2,7 @@
 
 import type { Judged } from '../decision/index.js';
 import { bestDig, dugDepth, headIn, UNIT_WEIGHT } from '../digging/index.js';
-import { floorAt } from '../heads/index.js';
+import { levelOfDepth } from '../heads/index.js';
 import { strengthAt } from '../site/index.js';
 import { sayer } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
@@ -47,10 +47,9 @@ export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
     const top = `pits.csv: top of the seam in ${seam.pit}`;
     tellLevels(r, site, decision.measures, decision.depth);
     r.tell(depthOver, { h: top, z: read, e: assumed('nought') });
-    r.retell(floorAt, { r: assumed('counted from the ground') });
     dugDepth(site, decision.measures, decision.depth, r.use);
     r.tell(plugLeft, { T: top });
-    const left = r.use(plugLeft, seam.top, r.use(floorAt, 0, dug));
+    const left = r.use(plugLeft, seam.top, r.use(levelOfDepth, dug));
     const pressure = r.use(depthOver, seam.top, head, 0);
     r.tell(heaveFactor, { g: weight });
     r.use(heaveFactor, seam.coverWeight, left, pressure);

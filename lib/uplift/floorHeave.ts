@@ -48,6 +48,21 @@ export const plugLeft = formula({
   source: 'geometry',
 });
 
+/** What is in hand over a seam. */
+export const plugSpare = formula({
+  title: 'That the water of the seam may rise before the floor lacks its factor',
+  symbol: 'm',
+  unit: 'm',
+  expression: '-w/F',
+  parameters: {
+    w: { meaning: 'water to be left over the floor', unit: 'm', min: -50, max: 50 },
+    F: { meaning: 'factor of safety', unit: '-', min: 1, max: 2 },
+  },
+  compute: (w: number, F: number) => -w / F,
+  validity: 'below 0 the factor is lacking',
+  source: 'the balance of the factor, solved for the head',
+});
+
 /** Pressure of the ground over a seam. */
 export const plugWeight = formula({
   title: 'Weight of the ground over a seam, per square metre',

@@ -31,6 +31,8 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   // Levels and heads.
   ['overDatum', [8.36, 10], -1.64],
   ['floorAt', [0.3, 1], -0.7],
+  ['levelOfDepth', [1.2], -1.2],
+  ['plugSpare', [-2.5, 1.25], 2],
   ['fullAt', [0.3, 0.2], 0.5],
   ['holdAt', [-1, 0.1, 0.25], -0.65],
   ['dugTo', [1, 0.2, 0.15], 0.95],

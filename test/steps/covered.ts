@@ -13,12 +13,13 @@ const UNITS: Record<string, [factor: number, of: string[]]> = {
   'm³/day': [1 / 86400, ['m³/s']],
   'L/day': [0.001 / 86400, ['m³/s']],
   'L a minute': [0.001 / 60, ['m³/s']],
-  'kWh': [1, ['kWh']],
+  kWh: [1, ['kWh']],
   min: [1 / 60, ['h']],
   h: [1, ['h']],
   days: [24, ['h']],
 };
-const NUMBER = /(?<![\w.×])([+−-]?\d+(?:\.\d+)?) ?(m³\/day|L\/day|L a minute|kPa|kWh|m²|m³|cm|mm|min|days|h|L|m)(?![\w²³/])/g;
+const NUMBER =
+  /(?<![\w.×])([+−-]?\d+(?:\.\d+)?) ?(m³\/day|L\/day|L a minute|kPa|kWh|m²|m³|cm|mm|min|days|h|L|m)(?![\w²³/])/g;
 
 /** A number of a text with its unit. */
 export interface Told {
@@ -35,7 +36,8 @@ export function numbersOf(text: string, steps: Read[]): Told[] {
     const found =
       value === 0 ||
       steps.some(
-        (step) => of.includes(step.unit) && Math.abs(Math.abs(step.result) - value) <= 1.001 * last + 1e-4 * value,
+        (step) =>
+          of.includes(step.unit) && Math.abs(Math.abs(step.result) - value) <= 1.001 * last + 1e-4 * value,
       );
     return { text: all, found };
   });
