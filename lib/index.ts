@@ -18,6 +18,7 @@ export {
   waterYearCsv,
   whatIf,
   workedCsv,
+  yearlyHeadsCsv,
 } from './page/index.js';
 export { chanceOf, type Verdict, verdictAt } from './reliability/index.js';
 export { recommend, reportOf, resultOf, workedSheet } from './report/index.js';

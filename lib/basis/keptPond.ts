@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import {
   floorLevel,
   fullLevel,
@@ -23,6 +23,49 @@ export const keptPondMethod = method({
     'a level that is held lacks the same every day, and what comes under the liner is let go',
   ],
   source: 'level against level, day by day; balance of volumes for the small excess',
+});
+
+const level = (meaning: string) => ({ meaning, unit: 'm', min: -20, max: 20 });
+const lack = { meaning: 'what the pond lacks, below full', unit: 'm', min: 0, max: 10 };
+
+/** Water outside with what the pond lacks. */
+export const keptSum = formula({
+  title: 'Water outside and what the pond lacks, together',
+  symbol: 's',
+  unit: 'm',
+  expression: 'h + d',
+  parameters: { h: level('water outside'), d: lack },
+  compute: (h: number, d: number) => h + d,
+  validity: 'of one day; where a drain holds the water, a bound',
+  source: 'level against level',
+});
+
+/** The water in such a sum. */
+export const waterOfSum = formula({
+  title: 'Water outside, where the pond lacks most',
+  symbol: 'h',
+  unit: 'm',
+  expression: 's - d',
+  parameters: { s: level('water outside and what the pond lacks, together'), d: lack },
+  compute: (s: number, d: number) => s - d,
+  validity: 'the most that the pond lacks on any day, taken for the day of the highest water: a bound',
+  source: 'level against level',
+});
+
+/** Level of the pond on the day that decides. */
+export const pondOfDay = formula({
+  title: 'Level of the pond on the day that decides',
+  symbol: 'p',
+  unit: 'm',
+  expression: 'f + h - s',
+  parameters: {
+    f: level('level of the full pond'),
+    h: level('water outside'),
+    s: level('water outside and what the pond lacks, together'),
+  },
+  compute: (f: number, h: number, s: number) => f + h - s,
+  validity: 'as far below full as the sum of the day stands above its water',
+  source: 'level against level',
 });
 
 const sums = new Remembered<Float64Array>(6);
@@ -83,9 +126,15 @@ export function keptMonths(
 }
 
 /** That sum in the year that a share 1 − p exceeds, or in a month (1–12) of it, m above the datum. */
-export function keptHigh(basis: Kept, m: Undrained, p: number, month?: number): number {
+export function keptHigh(
+  basis: Kept,
+  m: Undrained,
+  p: number,
+  month?: number,
+  use: Use = unrecorded,
+): number {
   const { kept } = basis.site.pond;
-  if ('held' in kept) return undrainedHigh(basis, m, p, month) + kept.held;
+  if ('held' in kept) return use(keptSum, undrainedHigh(basis, m, p, month), kept.held);
   return found.of(basis.site.water, `${m.way} ${m.cutoff} ${p} ${month}`, () =>
     quantile(month === undefined ? keptHeads(basis, m).slice() : monthOf(keptMonths(basis, m), month), p),
   );
@@ -119,6 +168,7 @@ export function excessLetBe({ pond }: Basis['site']): number {
  * highest head of the year, or of a month of it, and the pond as far below full as the sum of the day tells.
  * @param depth - on the axis of the wish, m
  * @param month - 1–12; absent: of the year
+ * @param use - what evaluates the formulas, for a record
  */
 export function decidingDay(
   basis: Kept,
@@ -126,16 +176,17 @@ export function decidingDay(
   depth: number,
   p: number,
   month?: number,
+  use: Use = unrecorded,
 ): { head: number; pond: number } {
-  const relieve = relievedInFlood(m, depth);
+  const relieve = relievedInFlood(m, depth, use);
   const head = relieve(undrainedHigh(basis, m, p, month));
   const most = drawdownOf(basis, 1);
-  const high = keptHigh(basis, m, p, month);
-  const sum = m.drain ? relieve(high - most) + most : high;
-  return { head, pond: fullLevel(basis.site, m) + head - sum };
+  const high = keptHigh(basis, m, p, month, use);
+  const sum = m.drain ? use(keptSum, relieve(use(waterOfSum, high, most)), most) : high;
+  return { head, pond: use(pondOfDay, fullLevel(basis.site, m, use), head, sum) };
 }
 
-function relievedInFlood(m: Measures, depth: number): (undrained: number) => number {
+function relievedInFlood(m: Measures, depth: number, use: Use): (undrained: number) => number {
   const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
-  return relievedBy(m, floorLevel(depth, m), 'works', flood);
+  return relievedBy(m, m.drain ? floorLevel(depth, m, use) : 0, 'works', flood, use);
 }

@@ -1,6 +1,6 @@
 import type { Condition, Governs, PerDig } from '../contract/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
-import { LEVEL_RESOLUTION, method } from '../formula/index.js';
+import { formula, LEVEL_RESOLUTION, method, type Use, unrecorded } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { type Draws, highestOf } from '../heads/index.js';
 import { quantile, Remembered } from '../sampling/index.js';
@@ -33,9 +33,25 @@ export const diggingMethod = method({
   source: 'formulas cited; limits common practice and our choice',
 });
 
+/** How deep is dug. */
+export const dugTo = formula({
+  title: 'Depth that is dug',
+  symbol: 'D',
+  unit: 'm',
+  expression: 'd - r + b',
+  parameters: {
+    d: { meaning: 'depth below the rim', unit: 'm', min: 0, max: 10 },
+    r: { meaning: 'rim raised by', unit: 'm', min: 0, max: 2 },
+    b: { meaning: 'thickness of the bed under the liner', unit: 'm', min: 0, max: 1 },
+  },
+  compute: (d: number, r: number, b: number) => d - r + b,
+  validity: 'below the lowest natural ground at the rim',
+  source: 'geometry',
+});
+
 /** How deep is dug for a depth on the axis of the wish, m below the datum. */
-export function dugDepth(site: Site, m: Measures, depth: number): number {
-  return depth - m.raise + (m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
+export function dugDepth(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
+  return use(dugTo, depth, m.raise, m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
 }
 
 /** A hole to be dug, drawn often. */

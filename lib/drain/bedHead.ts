@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 
 export const bedHeadMethod = method({
   title: 'How high the water stands in a drainage bed between its pipes',
@@ -39,19 +39,62 @@ export function bedHead(strata: BedStratum[], atPipe: number, inflow: number, re
  * @param atPipe - height of the water at the pipe above the underside of the bed, m, 0 and more
  * @param inflow - per area of floor, m/s, 0 and more
  * @param highest - height allowed above the underside, m
+ * @param use - what evaluates the formulas, for a record
  * @returns m; Infinity where nothing flows in, 0 where the water stands higher at the pipe
  */
-export function bedReach(strata: BedStratum[], atPipe: number, inflow: number, highest: number): number {
-  const spare = Math.max(potential(strata, highest) - potential(strata, atPipe), 0);
-  return inflow > 0 ? Math.sqrt((2 * spare) / inflow) : Number.POSITIVE_INFINITY;
+export function bedReach(
+  strata: BedStratum[],
+  atPipe: number,
+  inflow: number,
+  highest: number,
+  use: Use = unrecorded,
+): number {
+  const [most, least] = [potential(strata, highest, use), potential(strata, atPipe, use)];
+  return inflow > 0 ? use(reachInBed, most, least, inflow) : Number.POSITIVE_INFINITY;
 }
 
+/** Part of a layer in the moment of the conductivity about the water table. */
+export const layerPotential = formula({
+  title: 'Moment of the conductivity of the bed about its water, up to a layer',
+  symbol: 'G',
+  unit: 'm³/s',
+  expression: 'g + K*min(max(h - b, 0), t)*(h - b - min(max(h - b, 0), t)/2)',
+  parameters: {
+    g: { meaning: 'the same of the layers below', unit: 'm³/s', min: 0, max: 10 },
+    K: { meaning: 'conductivity of the layer', unit: 'm/s', min: 0, max: 1 },
+    t: { meaning: 'its thickness', unit: 'm', min: 0, max: 1 },
+    b: { meaning: 'height of its underside', unit: 'm', min: 0, max: 1 },
+    h: { meaning: 'height of the water over the underside of the bed', unit: 'm', min: 0, max: 1 },
+  },
+  compute: (g: number, K: number, t: number, b: number, h: number) => {
+    const wet = Math.min(Math.max(h - b, 0), t);
+    return g + K * wet * (h - b - wet / 2);
+  },
+  validity: 'level flow in a bed that is full only up to its water',
+  source: 'Girinsky 1946 (from memory)',
+});
+
+/** Farthest way to a pipe. */
+export const reachInBed = formula({
+  title: 'Farthest way to a pipe at which the water stays below the height allowed',
+  symbol: 'r',
+  unit: 'm',
+  expression: 'sqrt(2*max(a - b, 0)/q)',
+  parameters: {
+    a: { meaning: 'moment at the height allowed', unit: 'm³/s', min: 0, max: 10 },
+    b: { meaning: 'moment at the pipe', unit: 'm³/s', min: 0, max: 10 },
+    q: { meaning: 'inflow by the square metre', unit: 'm/s', min: 1e-12, max: 1 },
+  },
+  compute: (a: number, b: number, q: number) => Math.sqrt((2 * Math.max(a - b, 0)) / q),
+  validity: 'water that rises evenly',
+  source: 'Dupuit 1863 (from memory)',
+});
+
 /** G(h) = ∫ K (h − z) dz up to the water, m³/s. */
-function potential(strata: BedStratum[], h: number): number {
+function potential(strata: BedStratum[], h: number, use: Use = unrecorded): number {
   let [bottom, sum] = [0, 0];
   for (const { thickness, conductivity } of [...strata].reverse()) {
-    const wet = Math.min(Math.max(h - bottom, 0), thickness);
-    sum += conductivity * wet * (h - bottom - wet / 2);
+    sum = use(layerPotential, sum, conductivity, thickness, bottom, h);
     bottom += thickness;
   }
   return sum;

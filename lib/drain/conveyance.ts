@@ -1,4 +1,4 @@
-import { formula } from '../formula/index.js';
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import {
   aroundPipe,
   type Bed,
@@ -8,14 +8,23 @@ import {
   openingReserve,
 } from './envelope.js';
 import type { BaseSoil } from './filterBand.js';
-import { type DrainInflow, totalOf } from './inflow.js';
-import { BED_LOSS, BED_THICKNESS, type Layout, layoutOf } from './layout.js';
+import { type DrainInflow, risingInflow, sideInflow, totalOf } from './inflow.js';
+import { BED_LOSS, BED_THICKNESS, bedUnderside, type Layout, layoutOf } from './layout.js';
+import {
+  bedHolds,
+  bedReserve,
+  fallReserve,
+  fallThere,
+  floodReserve,
+  slopeThere,
+  timesOver,
+} from './linkReserve.js';
 import { pipeRun } from './outlet.js';
 import { BLOCKED, entryCapacity } from './perforations.js';
 import { choosePipe, LEAST_FALL, type PipeChoice } from './pipe.js';
 import type { CommonPipe } from './pipeSizes.js';
 import type { QuantityInput } from './quantities.js';
-import { designSump, type Sump } from './sump.js';
+import { designSump, type Sump, type SumpInput } from './sump.js';
 
 /** Fall a run of pipe needs. */
 export const fallNeeded = formula({
@@ -72,16 +81,11 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
       };
 }
 
-/** Fall of a pipe that is dug level, and the steepest that counts, m/m. */
-const FALL_RANGE: [number, number] = [0.0005, 0.2];
 /** Slots of perforated pipe, and the openings of a sock over it, m. Common practice. */
 const SLOT = 2e-3;
 const SOCK = 4.25e-4;
 /** Voids of the bed that take water up in a power cut. Common practice. */
 const VOIDS = 0.35;
-
-/** What counts as no inflow, m³/s. */
-const LEAST_INFLOW = 1e-9;
 
 /** What each link of a drain takes, and what it must. */
 export interface Conveyance {
@@ -121,46 +125,39 @@ export function widthOf({ floorArea, floorLength, floorWidth }: DrainInput): num
 /**
  * The links that lead water away, with the pipe and the layout that they ask for.
  * @param input - pond, water, soil and where the drain ends, SI; see {@link DrainInput}
+ * @param use - what evaluates the formulas, for a record
  * @returns each link's reserve, m³/s and m
  */
-export function conveyanceOf(input: DrainInput): Conveyance {
+export function conveyanceOf(input: DrainInput, use: Use = unrecorded): Conveyance {
   const { floor, floorLength, end, inflow, soil = HEAVY_CLAY, bed = 'pea gravel on concrete sand' } = input;
-  const totalInflow = totalOf(inflow);
-  const some = Math.max(totalInflow, LEAST_INFLOW);
-  const run = pipeRun(end, input.underSide ?? 0);
-  const needed = end.kind === 'outlet' ? fallNeeded.compute(LEAST_FALL, run) : 0;
-  const available = end.kind === 'outlet' ? floor - BED_THICKNESS - end.level : undefined;
-  const slope =
-    available !== undefined && run > 0
-      ? Math.min(Math.max(available / run, FALL_RANGE[0]), FALL_RANGE[1])
-      : LEAST_FALL;
-  const pipe = choosePipe(totalInflow, slope, input.series);
-  const fromBelow = inflow.clay + inflow.leak;
-  const layout = layoutOf(
-    floorLength,
-    widthOf(input),
-    bed,
-    { fromBelow, fromSides: totalInflow - fromBelow },
-    pipe.diameter,
-  );
-  const envelope = judgeBed(bed, soil);
+  const totalInflow = totalOf(inflow, use);
+  const toOutlet = end.kind === 'outlet' ? use : unrecorded;
+  const run = pipeRun(end, input.underSide ?? 0, toOutlet);
+  const needed = end.kind === 'outlet' ? use(fallNeeded, LEAST_FALL, run) : 0;
+  const available = end.kind === 'outlet' ? use(fallThere, floor, BED_THICKNESS, end.level) : undefined;
+  const slope = available !== undefined && run > 0 ? use(slopeThere, available, run) : LEAST_FALL;
+  const pipe = choosePipe(totalInflow, slope, input.series, use);
+  const fromBelow = use(risingInflow, inflow.clay, inflow.leak);
+  const fromSides = use(sideInflow, totalInflow, fromBelow);
+  const layout = layoutOf(floorLength, widthOf(input), bed, { fromBelow, fromSides }, pipe.diameter, use);
+  const envelope = judgeBed(bed, soil, use);
   const gravelly = aroundPipe(bed) === 'pea gravel' || aroundPipe(bed) === '20 mm stone';
   const opening = gravelly
     ? ({ kind: 'slot', size: SLOT } as const)
     : ({ kind: 'sock', size: SOCK } as const);
-  const entry = (blocked: number) => entryCapacity(layout.length, BED_LOSS, blocked);
+  const entry = (blocked: number, use?: Use) => entryCapacity(layout.length, BED_LOSS, blocked, use);
   const reserve: Record<string, number> = {
-    pipe: pipe.capacity / some,
-    'pipe entry': entry(BLOCKED.likely) / some,
-    'pipe openings': openingReserve(bed, opening),
-    bed: (layout.allowed / layout.spacing) ** 2,
+    pipe: use(timesOver, pipe.capacity, totalInflow),
+    'pipe entry': use(timesOver, entry(BLOCKED.likely, use), totalInflow),
+    'pipe openings': openingReserve(bed, opening, use),
+    bed: use(bedReserve, layout.allowed, layout.spacing),
     envelope: envelope.retention,
   };
-  if (available !== undefined) reserve.fall = available / Math.max(needed, 0.01);
+  if (available !== undefined) reserve.fall = use(fallReserve, available, needed);
   if (end.kind === 'outlet' && end.flood !== undefined)
     // Height of the floor above the receiver in flood, over the head the bed keeps.
-    reserve['outlet in flood'] = Math.max((floor - end.flood) / BED_LOSS, 0);
-  const sump = end.kind === 'sump' ? sumpOf(input, end, totalInflow) : undefined;
+    reserve['outlet in flood'] = use(floodReserve, floor, end.flood, BED_LOSS);
+  const sump = end.kind === 'sump' ? sumpOf(input, end, totalInflow, use) : undefined;
   if (sump) reserve.pump = sump.times;
   return {
     totalInflow,
@@ -182,13 +179,15 @@ function sumpOf(
   { floor, floorArea, inflow, stormSeconds = Number.POSITIVE_INFINITY }: DrainInput,
   end: Extract<DrainInput['end'], { kind: 'sump' }>,
   storm: number,
+  use: Use,
 ): Sump {
-  return designSump({
+  const sump: SumpInput = {
     floor,
-    start: floor - BED_THICKNESS,
+    start: use(bedUnderside, floor, BED_THICKNESS),
     discharge: { level: end.discharge ?? 0, distance: end.distance },
     storm: { inflow: storm, seconds: stormSeconds },
     ordinary: inflow.clay,
-    bedStorage: floorArea * BED_THICKNESS * VOIDS,
-  });
+    bedStorage: use(bedHolds, floorArea, BED_THICKNESS, VOIDS),
+  };
+  return designSump(sump, use);
 }

@@ -1,10 +1,10 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { conveyanceOf, type DrainInput, fallNeeded, widthOf } from './conveyance.js';
 import type { Bed, EnvelopeVerdict } from './envelope.js';
 import { bedUnderFloor, type HeadLeft, netUnderLiner, pipesForBallast, pipesInClay } from './floorRelief.js';
 import type { DrainInflow } from './inflow.js';
 import type { Ends } from './inflowBySource.js';
-import { BED_THICKNESS, type Layout, longestWay } from './layout.js';
+import { BED_THICKNESS, bedUnderside, type Layout, longestWay } from './layout.js';
 import { type FallLink, fallLinks } from './outlet.js';
 import { pipeFlow } from './partFull.js';
 import { BLOCKED } from './perforations.js';
@@ -28,16 +28,37 @@ export const drainDesign = method({
   source: 'common practice; pipe, filter and inflow by the formulas cited',
 });
 
+/** Level that an outlet lets the water in a bed fall to. */
+export const reliefAt = formula({
+  title: 'Level that the drain holds',
+  symbol: 'z',
+  unit: 'm',
+  expression: 'max(b, o + n)',
+  parameters: {
+    b: { meaning: 'underside of the bed', unit: 'm', min: -10, max: 10 },
+    o: { meaning: 'level of the outlet', unit: 'm', min: -20, max: 10 },
+    n: { meaning: 'fall that the run needs', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (b: number, o: number, n: number) => Math.max(b, o + n),
+  validity: 'run laid at its least fall, before the receiving water is looked at',
+  source: 'levelling',
+});
+
 /**
  * Level to which a drain lets the water in its bed fall, before the receiver's own water is looked at: the underside of
  * the bed, or what the outlet allows at the least fall.
  * @param floor - level of the dug floor, m above any datum
  * @param outletLevel - level of the pipe's lowest inside point (invert) at the outlet, m above the same
  * @param run - length of the pipe to it, m, 0 and more
+ * @param use - what evaluates the formulas, for a record
  * @returns m above the same datum
  */
-export function reliefLevel(floor: number, outletLevel: number, run: number): number {
-  return Math.max(floor - BED_THICKNESS, outletLevel + fallNeeded.compute(LEAST_FALL, run));
+export function reliefLevel(floor: number, outletLevel: number, run: number, use: Use = unrecorded): number {
+  const underside = use(bedUnderside, floor, BED_THICKNESS);
+  // A sump has no outlet to hold the water up.
+  return outletLevel === Number.NEGATIVE_INFINITY
+    ? underside
+    : use(reliefAt, underside, outletLevel, use(fallNeeded, LEAST_FALL, run));
 }
 
 /** A drain as designed, SI. */

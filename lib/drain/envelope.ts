@@ -1,6 +1,13 @@
-import { formula, method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { fabricDoubtful, fabricRule } from './fabric.js';
-import { type BaseSoil, FILTER_LIMITS, FINES_SIZE, filterBand, largestD90 } from './filterBand.js';
+import {
+  type BaseSoil,
+  FILTER_LIMITS,
+  FINES_SIZE,
+  filterBand,
+  largestD90,
+  retentionCoarse,
+} from './filterBand.js';
 import { type CurvePoint, finerThan, sieveCurve, sizeFiner, soilCurve } from './gradation.js';
 
 const size = (meaning: string) => ({ meaning, unit: 'm', min: 1e-7, max: 0.2 });
@@ -16,6 +23,45 @@ export const filterRatio = formula({
   validity:
     'retention: D15 of the filter over D85 of the soil at most 5 (granular rule), 9 on fine clay (NRCS)',
   source: 'FHWA HDS-6; NRCS NEH 633 chapter 26',
+});
+
+/** A size that is allowed over the one there is. */
+export const sizeReserve = formula({
+  title: 'Size that is allowed over the size there is',
+  symbol: 'n',
+  unit: '-',
+  expression: 'a/d',
+  parameters: { a: size('size that is allowed'), d: size('size of what is laid') },
+  compute: (a: number, d: number) => a / d,
+  validity: '1 and more keeps the soil or the grains back',
+  source: 'FHWA HDS-6; NRCS NEH 633 chapter 26',
+});
+
+/** The lesser of two reserves. */
+export const lesserReserve = formula({
+  title: 'The lesser of two reserves',
+  symbol: 'n',
+  unit: '-',
+  expression: 'min(a, b)',
+  parameters: {
+    a: { meaning: 'filter on the soil', unit: '-', min: 0, max: 1000 },
+    b: { meaning: 'stone on the filter', unit: '-', min: 0, max: 1000 },
+  },
+  compute: (a: number, b: number) => Math.min(a, b),
+  validity: 'each layer on the one below it',
+  source: 'definition',
+});
+
+/** Width of slots that grains bridge. */
+export const slotAllowed = formula({
+  title: 'Width of slots that the grains around them bridge',
+  symbol: 's',
+  unit: 'm',
+  expression: 'd/1.2',
+  parameters: { d: size('D85 of what lies around the pipe') },
+  compute: (d: number) => d / 1.2,
+  validity: 'slots; holes may be as wide as D85',
+  source: 'EM 1110-2-1901 for openings, read in a teaching sheet',
 });
 
 export const envelopeMethod = method({
@@ -127,17 +173,18 @@ const CLAYEY = 0.27;
  * Judges a bed on a soil, see {@link envelopeMethod}.
  * @param bed - what is laid
  * @param soil - grain-size curve, and whether it disperses
+ * @param use - what evaluates the formulas, for a record
  * @returns how far it keeps the soil out and lets the water through, as ratios of which 1 and more is enough
  */
-export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
+export function judgeBed(bed: Bed, soil: BaseSoil, use: Use = unrecorded): EnvelopeVerdict {
   const { filter, core }: BedLayers = BEDS[bed];
-  const band = filterBand(soil);
+  const band = filterBand(soil, use);
   const ground = finerThan(soil.curve, CLAY_SIZE) >= CLAYEY ? 'clay' : 'soil';
   if (filter === 'fabric') {
     const rule = fabricRule(band.fines);
     return {
       bed,
-      retention: rule.opening / FABRIC_OPENING,
+      retention: use(sizeReserve, rule.opening, FABRIC_OPENING),
       passage: FABRIC_PERMITTIVITY / rule.permittivity,
       doubtful: fabricDoubtful(band.fines),
       ground,
@@ -145,12 +192,16 @@ export function judgeBed(bed: Bed, soil: BaseSoil): EnvelopeVerdict {
     };
   }
   const curve = GRADINGS[filter];
-  const d15 = sizeFiner(curve, 0.15);
-  const onSoil = band.largestD15 / d15;
+  const d15 = sizeFiner(curve, 0.15, use);
+  const onSoil = use(sizeReserve, band.largestD15, d15);
   const onFilter = core
-    ? (4 * sizeFiner(curve, 0.85)) / sizeFiner(GRADINGS[core], 0.15)
+    ? use(
+        sizeReserve,
+        use(retentionCoarse, sizeFiner(curve, 0.85, use)),
+        sizeFiner(GRADINGS[core], 0.15, use),
+      )
     : Number.POSITIVE_INFINITY;
-  const retention = Math.min(onSoil, onFilter);
+  const retention = core ? use(lesserReserve, onSoil, onFilter) : onSoil;
   const passage = d15 / Math.max(4 * band.d15, 1e-4);
   return { bed, retention, passage, doubtful: false, ground, coarseness: 1 / onSoil };
 }
@@ -188,9 +239,14 @@ export function aroundPipe(bed: Bed): Granular {
  * Openings of a pipe against the layer around it: what the grains allow over what the pipe has.
  * @param bed - what is laid around the pipe
  * @param opening - its kind and size, m, above 0
+ * @param use - what evaluates the formulas, for a record
  * @returns ratio; below 1 grains go through
  */
-export function openingReserve(bed: Bed, opening: { kind: 'slot' | 'hole' | 'sock'; size: number }): number {
-  const d85 = sizeFiner(GRADINGS[aroundPipe(bed)], 0.85);
-  return opening.kind === 'slot' ? d85 / 1.2 / opening.size : d85 / opening.size;
+export function openingReserve(
+  bed: Bed,
+  opening: { kind: 'slot' | 'hole' | 'sock'; size: number },
+  use: Use = unrecorded,
+): number {
+  const d85 = sizeFiner(GRADINGS[aroundPipe(bed)], 0.85, use);
+  return use(sizeReserve, opening.kind === 'slot' ? use(slotAllowed, d85) : d85, opening.size);
 }

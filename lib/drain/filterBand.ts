@@ -1,4 +1,4 @@
-import { formula, method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { type CurvePoint, finerThan, regraded, sizeFiner } from './gradation.js';
 
 export const filterBandMethod = method({
@@ -42,6 +42,21 @@ export const retentionMixed = formula({
   validity: '15 to 39 % finer than 0.075 mm after regrading; 4 d85 taken as at least 0.7 mm',
   source: filterBandMethod.source,
 });
+
+/** Largest D15 of a filter on sand and gravel. */
+export const retentionCoarse = formula({
+  title: 'Largest D15 of a filter on sand and gravel (category 4)',
+  symbol: 'D15',
+  unit: 'm',
+  expression: '4*d',
+  parameters: { d: d85 },
+  compute: (d: number) => 4 * d,
+  validity: 'less than 15 % finer than 0.075 mm after regrading',
+  source: filterBandMethod.source,
+});
+
+/** Largest D15 of a filter on fine sand, silt and clay of the middle category, m. */
+export const MIDDLE_D15 = 0.0007;
 
 /** Soil that a filter must hold back. */
 export interface BaseSoil {
@@ -91,22 +106,23 @@ export function largestD90(d10: number): number {
 /**
  * Filter band for a soil, see {@link filterBandMethod}.
  * @param base - grain-size curve of the soil, and whether it disperses
+ * @param use - what evaluates the formulas, for a record
  * @returns category of the soil, and the range of the filter's D15, m
  */
-export function filterBand({ curve, dispersive = false }: BaseSoil): FilterBand {
+export function filterBand({ curve, dispersive = false }: BaseSoil, use: Use = unrecorded): FilterBand {
   const fine = regraded(curve);
   const fines = finerThan(fine, FINES_SIZE);
-  const d85 = sizeFiner(fine, 0.85);
-  const d15 = sizeFiner(curve, 0.15);
+  const d85 = sizeFiner(fine, 0.85, use);
+  const d15 = sizeFiner(curve, 0.15, use);
   const category = fines > 0.85 ? 1 : fines >= 0.4 ? 2 : fines >= 0.15 ? 3 : 4;
   const largestD15 =
     category === 1
-      ? retentionFine.compute(dispersive ? 6.5 : 9, d85)
+      ? use(retentionFine, dispersive ? 6.5 : 9, d85)
       : category === 2
-        ? 0.0007
+        ? MIDDLE_D15
         : category === 3
-          ? retentionMixed.compute(100 * fines, d85)
-          : 4 * d85;
+          ? use(retentionMixed, 100 * fines, d85)
+          : use(retentionCoarse, d85);
   // A band wider than 5 is narrowed from below; the rule for water to pass comes second to that for soil to stay.
   const leastD15 = Math.min(Math.max(4 * d15, 1e-4, largestD15 / 5), largestD15);
   return { category, fines, d85, d15, largestD15, leastD15 };

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 
 export const gradationMethod = method({
   title: 'Grain sizes of a soil or a stone',
@@ -14,18 +14,37 @@ export const gradationMethod = method({
 /** A point of a grain-size curve: size in m, share finer 0–1. */
 export type CurvePoint = readonly [size: number, finer: number];
 
+/** Grain size between two points of a curve. */
+export const sizeBetween = formula({
+  title: 'Grain size of which a share is finer, between two points of the curve',
+  symbol: 'd',
+  unit: 'm',
+  expression: 'a*(b/a)^((p - f)/(g - f))',
+  parameters: {
+    a: { meaning: 'size at the point below', unit: 'm', min: 1e-7, max: 0.01 },
+    b: { meaning: 'size at the point above', unit: 'm', min: 0.011, max: 0.2 },
+    p: { meaning: 'share finer that is asked for', unit: '-', min: 0, max: 1 },
+    f: { meaning: 'share finer at the point below', unit: '-', min: 0, max: 0.49 },
+    g: { meaning: 'share finer at the point above', unit: '-', min: 0.5, max: 1 },
+  },
+  compute: (a: number, b: number, p: number, f: number, g: number) => a * (b / a) ** ((p - f) / (g - f)),
+  validity: 'straight on paper with a logarithmic axis of size',
+  source: 'sieve practice',
+});
+
 /**
  * Size of which a share is finer, m; the curve's end where it does not reach that far.
  * @param curve - sizes in m and shares finer, 0–1, rising
  * @param share - 0–1
+ * @param use - what evaluates the formula, for a record
  * @returns m
  */
-export function sizeFiner(curve: readonly CurvePoint[], share: number): number {
+export function sizeFiner(curve: readonly CurvePoint[], share: number, use: Use = unrecorded): number {
   const at = curve.findIndex(([, finer]) => finer >= share);
   if (at < 0) return curve[curve.length - 1][0];
   if (at === 0) return curve[0][0];
   const [[s0, f0], [s1, f1]] = [curve[at - 1], curve[at]];
-  return s0 * (s1 / s0) ** ((share - f0) / (f1 - f0));
+  return use(sizeBetween, s0, s1, share, f0, f1);
 }
 
 /**

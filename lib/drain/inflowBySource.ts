@@ -1,8 +1,16 @@
-import { method } from '../formula/index.js';
+import { method, type Use, unrecorded } from '../formula/index.js';
 import { CAP_LEAK } from '../groundwater/index.js';
 import { discInflow } from '../seepage/index.js';
 import { type GardenCover, RUNOFF_COEFFICIENT } from '../soil/index.js';
-import { type DrainInflow, orificeFlow, rationalRunoff } from './inflow.js';
+import {
+  type DrainInflow,
+  orificeFlow,
+  overBrim,
+  rainIntensity,
+  rationalRunoff,
+  ringInStorm,
+  throughRing,
+} from './inflow.js';
 
 export const designInflow = method({
   title: 'Design inflow by source',
@@ -91,31 +99,51 @@ export function ringLets(ring: { capped: boolean } | undefined): number {
 /**
  * Inflow source by source, see {@link designInflow}.
  * @param input - ground, ring, storm, roof, slope and pond, SI; see {@link InflowInput}
+ * @param use - what evaluates the formulas of what comes, for a record
+ * @param recorded - end that is recorded
  * @returns each source at its low, likely and high end, m³/s, with the measure that removes it
  */
-export function inflowBySource(input: InflowInput): SourceInflow[] {
+export function inflowBySource(
+  input: InflowInput,
+  use: Use = unrecorded,
+  recorded: keyof Ends = 'likely',
+): SourceInflow[] {
   const { ring, rain, seconds } = input;
-  const intensity = rain / seconds;
+  const intensity = use(rainIntensity, rain, seconds);
+  const by = (end: keyof Ends, comes: boolean) => (end === recorded && comes ? use : unrecorded);
   const { roof } = RUNOFF_COEFFICIENT;
   const uphill = RUNOFF_COEFFICIENT[input.cover];
   const wettest = Math.max(uphill.high, input.shed ?? 0);
   const over = {
-    ring_storm: ends(() => intensity * (ring?.area ?? 0)),
-    roof: ends((e) => rationalRunoff.compute(roof[e], intensity, input.roofArea)),
+    ring_storm: ends((e) => by(e, ring !== undefined)(rationalRunoff, 1, intensity, ring?.area ?? 0)),
+    roof: ends((e) => by(e, input.roofArea > 0)(rationalRunoff, roof[e], intensity, input.roofArea)),
     uphill: ends((e) =>
-      rationalRunoff.compute(e === 'high' ? wettest : uphill[e], intensity, input.uphillArea),
+      by(e, input.uphillArea > 0)(
+        rationalRunoff,
+        e === 'high' ? wettest : uphill[e],
+        intensity,
+        input.uphillArea,
+      ),
     ),
     overflow: ends((e) =>
-      e === 'low' ? 0 : (Math.max(rain - (e === 'high' ? 0 : input.drawdown), 0) / seconds) * input.pondArea,
+      e === 'low'
+        ? 0
+        : by(e, input.pondArea > 0)(
+            overBrim,
+            rain,
+            e === 'high' ? 0 : input.drawdown,
+            seconds,
+            input.pondArea,
+          ),
     ),
   };
   const lets = ringLets(ring);
   const surface = (source: keyof typeof over, measure: Measure, passes: number): SourceInflow => {
-    const flow = ends((e) => over[source][e] * lets);
+    const flow = ends((e) => by(e, over[source][e] > 0 && lets < 1)(throughRing, over[source][e], lets));
     return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), left: flow.likely * passes };
   };
-  const clay = ends((e) => discInflow.compute(input.k[e], input.radius, input.head));
-  const leak = ends((e) => orificeFlow.compute(HOLES[e], input.leakHead));
+  const clay = ends((e) => by(e, true)(discInflow, input.k[e], input.radius, input.head));
+  const leak = ends((e) => by(e, true)(orificeFlow, HOLES[e], input.leakHead));
   return [
     { source: 'clay', ...clay, left: clay.likely },
     surface('ring_storm', 'cap', ring?.capped ? 1 : CAP_LEAK),
@@ -146,13 +174,14 @@ export function governingSource(sources: SourceInflow[]): {
 /**
  * The likely inflow in the contract's five sources; what spills over the brim goes into the ring.
  * @param sources - from {@link inflowBySource}
+ * @param use - what evaluates the formula, for a record
  * @returns m³/s
  */
-export function likelyInflow(sources: SourceInflow[]): DrainInflow {
+export function likelyInflow(sources: SourceInflow[], use: Use = unrecorded): DrainInflow {
   const of = (name: SourceInflow['source']) => sources.find((s) => s.source === name)?.likely ?? 0;
   return {
     clay: of('clay'),
-    ring_storm: of('ring_storm') + of('overflow'),
+    ring_storm: use(ringInStorm, of('ring_storm'), of('overflow')),
     roof: of('roof'),
     uphill: of('uphill'),
     leak: of('leak'),

@@ -1,6 +1,7 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { type BedStratum, bedReach } from './bedHead.js';
 import { BEDS, type Bed, type BedLayers, type Granular } from './envelope.js';
+import { branchedPipe, branchSpacing, ringPipe } from './pipeLength.js';
 
 export const layoutMethod = method({
   title: 'Layout of the pipes in the bed',
@@ -21,6 +22,21 @@ export const layoutMethod = method({
 
 /** Thickness of the bed under the floor, m. Common practice: pipe and cover. */
 export const BED_THICKNESS = 0.15;
+/** Underside of the bed. */
+export const bedUnderside = formula({
+  title: 'Underside of the bed',
+  symbol: 'z',
+  unit: 'm',
+  expression: 'f - t',
+  parameters: {
+    f: { meaning: "level of the liner's lowest point", unit: 'm', min: -10, max: 10 },
+    t: { meaning: 'thickness of the bed', unit: 'm', min: 0, max: 1 },
+  },
+  compute: (f: number, t: number) => f - t,
+  validity: 'level bed',
+  source: 'geometry',
+});
+
 /** Filter sand under a core of gravel, m. Common practice: 50 mm, as little as can be spread. */
 export const FILTER_THICKNESS = 0.05;
 /** Groove under the pipe in which the filter sand goes on, m. Common practice: as wide as a spade and a half. */
@@ -58,11 +74,24 @@ export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
  * Height of the water above the underside of a bed at its pipe: the pipe half full, or the middle of a mat.
  * @param bed - what is laid
  * @param diameter - inside, of the pipe, m
+ * @param use - what evaluates the formula, for a record
  * @returns m
  */
-export function levelAtPipe(bed: Bed, diameter: number): number {
-  return isMat(bed) ? MAT_THICKNESS / 2 : diameter / 2;
+export function levelAtPipe(bed: Bed, diameter: number, use: Use = unrecorded): number {
+  return isMat(bed) ? MAT_THICKNESS / 2 : use(halfPipe, diameter);
 }
+
+/** Water in a pipe half full. */
+export const halfPipe = formula({
+  title: 'Height of the water at the pipe, half full',
+  symbol: 'h',
+  unit: 'm',
+  expression: 'D/2',
+  parameters: { D: { meaning: 'inside diameter', unit: 'm', min: 0.02, max: 1 } },
+  compute: (D: number) => D / 2,
+  validity: 'above the underside of the bed, on which the pipe lies',
+  source: 'geometry',
+});
 
 /**
  * Highest water allowed in a bed, m above its underside.
@@ -134,6 +163,36 @@ export function longestWay({ kind, length }: Layout, floorLength: number, floorW
   return { spine: floorLength, ring: length / 2, herringbone: floorLength + floorWidth / 2 }[kind];
 }
 
+/** Inflow by the square metre of floor. */
+export const evenInflow = formula({
+  title: 'Inflow of the bed by the square metre of floor',
+  symbol: 'q',
+  unit: 'm/s',
+  expression: '(b + 2*s)/(L*W)',
+  parameters: {
+    b: { meaning: 'inflow that rises under the floor', unit: 'm³/s', min: 0, max: 10 },
+    s: { meaning: 'inflow that comes down the sides', unit: 'm³/s', min: 0, max: 10 },
+    L: { meaning: 'length of the floor', unit: 'm', min: 0.1, max: 100 },
+    W: { meaning: 'width of the floor', unit: 'm', min: 0.1, max: 100 },
+  },
+  compute: (b: number, s: number, L: number, W: number) => (b + 2 * s) / (L * W),
+  validity:
+    'what comes down the sides goes the whole way, so it counts twice; nothing of it where a ring takes it first',
+  source: 'common practice',
+});
+
+/** Spacing by the reach of a pipe. */
+export const spacingAllowed = formula({
+  title: 'Spacing of pipes that the bed allows',
+  symbol: 'a',
+  unit: 'm',
+  expression: '2*r',
+  parameters: { r: { meaning: 'farthest way to a pipe', unit: 'm', min: 0, max: 1e5 } },
+  compute: (r: number) => 2 * r,
+  validity: 'a pipe drains both of its sides',
+  source: 'geometry',
+});
+
 /** What counts as no inflow, m/s. */
 const LEAST_INFLOW = 1e-12;
 /** Times the likely water that a bed must bring to its pipes: a wetter ground brings more than is likely. Our choice. */
@@ -147,6 +206,7 @@ const BED_RESERVE = 1.2;
  * @param fromBelow - inflow that rises evenly under the floor, m³/s
  * @param fromSides - inflow that comes down the sides, m³/s
  * @param diameter - inside, of the pipe, m
+ * @param use - what evaluates the formulas, for a record
  * @returns kind, length of pipe, m, branches and spacing, m
  */
 export function layoutOf(
@@ -155,33 +215,42 @@ export function layoutOf(
   bed: Bed,
   { fromBelow, fromSides }: { fromBelow: number; fromSides: number },
   diameter: number,
+  use: Use = unrecorded,
 ): Layout {
-  const area = floorLength * floorWidth;
-  const spacingFor = (q: number) =>
-    2 * bedReach(strataOf(bed), levelAtPipe(bed, diameter), Math.max(q, LEAST_INFLOW), highestInBed(bed));
-  const evenly = (fromBelow + 2 * fromSides) / area;
-  const allowed = spacingFor(evenly);
+  const spacingFor = (q: number, use: Use = unrecorded) =>
+    use(
+      spacingAllowed,
+      bedReach(
+        strataOf(bed),
+        levelAtPipe(bed, diameter, use),
+        Math.max(q, LEAST_INFLOW),
+        highestInBed(bed),
+        use,
+      ),
+    );
+  const evenly = use(evenInflow, fromBelow, fromSides, floorLength, floorWidth);
+  const allowed = spacingFor(evenly, use);
   // The spacing goes with the root of the inflow.
   const serves = (spacing: number) => floorWidth <= spacing / Math.sqrt(BED_RESERVE);
   if (serves(allowed))
     return { kind: 'spine', length: floorLength, branches: 0, spacing: floorWidth, allowed, evenly };
-  const below = fromBelow / area;
+  const below = evenInflow.compute(fromBelow, 0, floorLength, floorWidth);
   if (serves(spacingFor(below)))
     return {
       kind: 'ring',
-      length: 2 * (floorLength + floorWidth),
+      length: use(ringPipe, floorLength, floorWidth),
       branches: 0,
       spacing: floorWidth,
-      allowed: spacingFor(below),
+      allowed: spacingFor(use(evenInflow, fromBelow, 0, floorLength, floorWidth), use),
       evenly: below,
     };
   // Branches closer than half a metre are no drain but a second bed.
   const branches = Math.ceil((floorLength * Math.sqrt(BED_RESERVE)) / Math.max(allowed, 0.5));
   return {
     kind: 'herringbone',
-    length: floorLength + branches * floorWidth,
+    length: use(branchedPipe, floorLength, branches, floorWidth),
     branches,
-    spacing: floorLength / branches,
+    spacing: use(branchSpacing, floorLength, branches),
     allowed,
     evenly,
   };

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { method, type Use, unrecorded } from '../formula/index.js';
 import { dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
 import type { Ends } from './inflowBySource.js';
 
@@ -51,6 +51,7 @@ export interface LoweredGround {
  * @param s - water lowered at the drain, m, 0 and more
  * @param ground - conductivity, what lies below the drain, and the radius of the pond, SI
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
+ * @param use - what evaluates the formulas at the likely and the high end, for a record
  * @returns at each end of the conductivity, m, and whether the clay may shrink or nobody notice
  */
 export function loweringOf(
@@ -58,10 +59,15 @@ export function loweringOf(
   s: number,
   { k, below, radius }: LoweredGround,
   shrinkable: boolean,
+  use: Use = unrecorded,
 ): Lowering {
-  const at = (conductivity: number, thickness: number) =>
-    loweringAt({ lowered: s, k: conductivity, recharge: RECHARGE, below: thickness, radius }, place.distance);
-  const lowered = { low: at(k.low, 0), likely: at(k.likely, below), high: at(k.high, below) };
+  const at = (conductivity: number, thickness: number, use?: Use) =>
+    loweringAt(
+      { lowered: s, k: conductivity, recharge: RECHARGE, below: thickness, radius },
+      place.distance,
+      use,
+    );
+  const lowered = { low: at(k.low, 0), likely: at(k.likely, below, use), high: at(k.high, below, use) };
   const caution = shrinkable && lowered.high > SHRINKING;
   return {
     name: place.name,

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { relievedHead, unflappedHead } from '../groundwater/index.js';
 import { BED_LOSS, BED_THICKNESS } from './layout.js';
 import { LEAST_FALL } from './pipe.js';
@@ -30,14 +30,34 @@ export interface FallLink {
   has: number;
 }
 
+/** Length of the run to an outlet. */
+export const runLength = formula({
+  title: 'Length of the run to the outlet',
+  symbol: 'L',
+  unit: 'm',
+  expression: 'u + d',
+  parameters: {
+    u: { meaning: 'way in under the side, from the edge to its foot', unit: 'm', min: 0, max: 50 },
+    d: { meaning: "way from the pond's edge to the outlet", unit: 'm', min: 0, max: 500 },
+  },
+  compute: (u: number, d: number) => u + d,
+  validity: 'a straight run',
+  source: 'geometry',
+});
+
 /**
  * Length of pipe between the bed and an outlet: under the side of the pond, then from its edge.
  * @param outlet - its distance from the pond's edge, m
  * @param underSide - way in under the side from the edge to its foot, m
+ * @param use - what evaluates the formula, for a record
  * @returns m
  */
-export function pipeRun({ distance }: { distance: number }, underSide: number): number {
-  return underSide + distance;
+export function pipeRun(
+  { distance }: { distance: number },
+  underSide: number,
+  use: Use = unrecorded,
+): number {
+  return use(runLength, underSide, distance);
 }
 
 /** Levels along a drain to an outlet. */

@@ -1,4 +1,4 @@
-import { formula } from '../formula/index.js';
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import { COMMON_PIPES, type CommonPipe, ROUGHNESS } from './pipeSizes.js';
 
 const D = { meaning: 'inside diameter', unit: 'm', min: 0.02, max: 1 };
@@ -115,15 +115,20 @@ export function cleansingFall({ pipe }: PipeChoice): { filtered: number; silty: 
  * @param inflow - m³/s
  * @param fall - m/m, above 0
  * @param series - as sold
+ * @param use - what evaluates the formula for the pipe chosen, for a record
  * @returns the pipe with its capacity at both ends of roughness, m³/s
  */
 export function choosePipe(
   inflow: number,
   fall: number,
   series: CommonPipe['series'] = 'metric',
+  use: Use = unrecorded,
 ): PipeChoice {
   const choices = pipesAgainst(inflow, fall, series)
     .filter((c) => c.diameter >= LEAST_DIAMETER && c.pipe.kind === 'corrugated')
     .sort((a, b) => a.diameter - b.diameter);
-  return choices.find((c) => c.times >= 2) ?? choices[choices.length - 1];
+  const choice = choices.find((c) => c.times >= 2) ?? choices[choices.length - 1];
+  const { smooth, rough } = ROUGHNESS[choice.pipe.kind];
+  const most = use(manningFull, choice.diameter, fall, smooth);
+  return { ...choice, most, capacity: use(manningFull, choice.diameter, fall, rough) };
 }

@@ -1,4 +1,5 @@
-import { formula, GRAVITY, method } from '../formula/index.js';
+import { formula, GRAVITY, method, type Use, unrecorded } from '../formula/index.js';
+import { leftByTrial } from '../seepage/index.js';
 
 /** Friction factor of a pipe running full and turbulent. */
 export const swameeJain = formula({
@@ -34,6 +35,95 @@ export const darcyWeisbach = formula({
   source: 'Darcy 1857, Weisbach 1845; teaching article',
 });
 
+/** Velocity in a full pipe. */
+export const fullVelocity = formula({
+  title: 'Velocity in a full pipe',
+  symbol: 'v',
+  unit: 'm/s',
+  expression: 'Q/((pi/4)*D^2)',
+  parameters: {
+    Q: { meaning: 'flow', unit: 'm³/s', min: 0, max: 0.1 },
+    D: { meaning: 'inside diameter', unit: 'm', min: 0.01, max: 1 },
+  },
+  compute: (Q: number, D: number) => Q / ((Math.PI / 4) * D ** 2),
+  validity: 'a full round pipe',
+  source: 'continuity',
+});
+
+/** Reynolds number of a full pipe. */
+export const reynoldsNumber = formula({
+  title: 'Reynolds number in a pipe',
+  symbol: 'R',
+  unit: '-',
+  expression: 'v*D/w',
+  parameters: {
+    v: { meaning: 'velocity', unit: 'm/s', min: 0, max: 10 },
+    D: { meaning: 'inside diameter', unit: 'm', min: 0.01, max: 1 },
+    w: { meaning: 'viscosity of the water', unit: 'm²/s', min: 1e-7, max: 1e-5 },
+  },
+  compute: (v: number, D: number, w: number) => (v * D) / w,
+  validity: 'laminar below 2300',
+  source: 'definition',
+});
+
+/** Roughness by the diameter. */
+export const relativeRoughness = formula({
+  title: 'Height of the roughness over the diameter',
+  symbol: 'e',
+  unit: '-',
+  expression: 'k/D',
+  parameters: {
+    k: { meaning: 'height of the roughness', unit: 'm', min: 1e-7, max: 1e-3 },
+    D: { meaning: 'inside diameter', unit: 'm', min: 0.01, max: 1 },
+  },
+  compute: (k: number, D: number) => k / D,
+  validity: 'plastic pipe: 0.01 mm',
+  source: 'definition',
+});
+
+/** Friction of slow flow. */
+export const laminarFriction = formula({
+  title: 'Friction factor of a pipe in slow flow',
+  symbol: 'f',
+  unit: '-',
+  expression: '64/R',
+  parameters: { R: { meaning: 'Reynolds number', unit: '-', min: 1, max: 2300 } },
+  compute: (R: number) => 64 / R,
+  validity: 'laminar flow',
+  source: 'Hagen 1839, Poiseuille 1841',
+});
+
+/** Head that a pump works against. */
+export const pumpedHead = formula({
+  title: 'Head that the pump works against',
+  symbol: 'H',
+  unit: 'm',
+  expression: 'l + h',
+  parameters: {
+    l: { meaning: 'lift from the water in the sump to the end of the line', unit: 'm', min: 0, max: 50 },
+    h: { meaning: 'head lost in the line', unit: 'm', min: 0, max: 50 },
+  },
+  compute: (l: number, h: number) => l + h,
+  validity: 'steady flow',
+  source: 'energy',
+});
+
+/** Head of a pump at a flow. */
+export const pumpHead = formula({
+  title: 'Head of the pump at its flow',
+  symbol: 'H',
+  unit: 'm',
+  expression: 'S*(1 - (Q/M)^2)',
+  parameters: {
+    S: { meaning: 'head at which it moves nothing', unit: 'm', min: 0.1, max: 50 },
+    Q: { meaning: 'flow', unit: 'm³/s', min: 0, max: 0.1 },
+    M: { meaning: 'flow without lift', unit: 'm³/s', min: 1e-5, max: 0.1 },
+  },
+  compute: (S: number, Q: number, M: number) => S * (1 - (Q / M) ** 2),
+  validity: 'a pump by the two numbers that are printed on it',
+  source: 'common practice for the shape of the pump curve',
+});
+
 /** Viscosity of water at 5 °C, m²/s. */
 const VISCOSITY = 1.5e-6;
 /** Height of the roughness of plastic hose and pipe, m. Common practice. */
@@ -46,15 +136,24 @@ const PLASTIC = 1e-5;
  * @param diameter - inside, m
  * @param length - m
  * @param fittings - sum of the loss coefficients of bends, valves and exit, dimensionless
+ * @param use - what evaluates the formulas, for a record
  * @returns m of water
  */
-export function lineLoss(flow: number, diameter: number, length: number, fittings: number): number {
+export function lineLoss(
+  flow: number,
+  diameter: number,
+  length: number,
+  fittings: number,
+  use: Use = unrecorded,
+): number {
   if (flow <= 0) return 0;
-  const velocity = flow / ((Math.PI / 4) * diameter ** 2);
-  const reynolds = (velocity * diameter) / VISCOSITY;
+  const velocity = use(fullVelocity, flow, diameter);
+  const reynolds = use(reynoldsNumber, velocity, diameter, VISCOSITY);
   const f =
-    reynolds < 2300 ? 64 / reynolds : swameeJain.compute(PLASTIC / diameter, Math.max(reynolds, 4000));
-  return darcyWeisbach.compute(f, length, diameter, fittings, velocity);
+    reynolds < 2300
+      ? use(laminarFriction, reynolds)
+      : use(swameeJain, use(relativeRoughness, PLASTIC, diameter), Math.max(reynolds, 4000));
+  return use(darcyWeisbach, f, length, diameter, fittings, velocity);
 }
 
 export const pumpDuty = method({
@@ -82,12 +181,14 @@ const FITTINGS = 5;
  * @param pump - its highest head, m, and largest flow, m³/s
  * @param lift - from the water in the sump to the end of the line, m
  * @param line - inside diameter and length, m
+ * @param use - what evaluates the formulas at the flow that is found, for a record
  * @returns flow, m³/s, and head, m; no flow where the lift is as much as the pump can, or more
  */
 export function dutyPoint(
   pump: Pump,
   lift: number,
   line: { diameter: number; length: number },
+  use: Use = unrecorded,
 ): { flow: number; head: number } {
   if (lift >= pump.shutOff) return { flow: 0, head: lift };
   let low = 0;
@@ -95,11 +196,14 @@ export function dutyPoint(
   for (let i = 0; i < 60; i++) {
     const flow = (low + high) / 2;
     const spare =
-      pump.shutOff * (1 - (flow / pump.largest) ** 2) -
+      pumpHead.compute(pump.shutOff, flow, pump.largest) -
       lift -
       lineLoss(flow, line.diameter, line.length, FITTINGS);
     if (spare > 0) low = flow;
     else high = flow;
   }
-  return { flow: low, head: lift + lineLoss(low, line.diameter, line.length, FITTINGS) };
+  const loss = lineLoss(low, line.diameter, line.length, FITTINGS, use);
+  const head = use(pumpedHead, lift, loss);
+  use(leftByTrial, use(pumpHead, pump.shutOff, low, pump.largest), head);
+  return { flow: low, head };
 }

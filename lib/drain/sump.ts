@@ -1,4 +1,5 @@
-import { formula, method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
+import { timesOver } from './linkReserve.js';
 import { dutyPoint, type Pump } from './pumpLine.js';
 
 /** Volume between start and stop of a pump. */
@@ -14,6 +15,80 @@ export const sumpVolume = formula({
   compute: (T: number, Q: number) => (T * Q) / 4,
   validity: 'at the worst inflow, half the flow of the pump; at any other it starts less often',
   source: 'FHWA HEC-24, ANSI/HI 9.8 appendix B (derivation read)',
+});
+
+/** Water that sump and bed take up. */
+export const sumpHolds = formula({
+  title: 'Water that sump and bed take up between start and liner',
+  symbol: 'V',
+  unit: 'm³',
+  expression: 'b + max(f - s, 0)*a^2',
+  parameters: {
+    b: { meaning: 'water that the bed takes up', unit: 'm³', min: 0, max: 1000 },
+    f: { meaning: "level of the liner's lowest point", unit: 'm', min: -10, max: 10 },
+    s: { meaning: 'level at which the pump starts', unit: 'm', min: -10, max: 10 },
+    a: { meaning: 'side of the sump', unit: 'm', min: 0.1, max: 3 },
+  },
+  compute: (b: number, f: number, s: number, a: number) => b + Math.max(f - s, 0) * a ** 2,
+  validity: 'both empty as the power goes',
+  source: 'balance of volumes',
+});
+
+/** Height of the working volume. */
+export const sumpStroke = formula({
+  title: 'Height between start and stop in the sump',
+  symbol: 'h',
+  unit: 'm',
+  expression: 'V/a^2',
+  parameters: {
+    V: { meaning: 'volume between start and stop', unit: 'm³', min: 0, max: 50 },
+    a: { meaning: 'side of the sump', unit: 'm', min: 0.1, max: 3 },
+  },
+  compute: (V: number, a: number) => V / a ** 2,
+  validity: 'a square sump',
+  source: 'geometry',
+});
+
+/** Hours until an inflow fills a storage. */
+export const hoursToFill = formula({
+  title: 'Hours until an inflow fills what sump and bed take up',
+  symbol: 't',
+  unit: 'h',
+  expression: 'V/Q/3600',
+  parameters: {
+    V: { meaning: 'what they take up', unit: 'm³', min: 0, max: 1000 },
+    Q: { meaning: 'inflow', unit: 'm³/s', min: 1e-12, max: 10 },
+  },
+  compute: (V: number, Q: number) => V / Q / 3600,
+  validity: 'steady inflow',
+  source: 'balance of volumes',
+});
+
+/** Water that comes in a year of ordinary wet days. */
+export const yearsWater = formula({
+  title: 'Water of a year of ordinary wet days',
+  symbol: 'V',
+  unit: 'm³',
+  expression: 'min(Q*31557600, 100000)',
+  parameters: { Q: { meaning: 'inflow of an ordinary wet day', unit: 'm³/s', min: 0, max: 1 } },
+  compute: (Q: number) => Math.min(Q * YEAR, 1e5),
+  validity: 'every day as wet: more than comes',
+  source: 'balance of volumes',
+});
+
+/** Seconds of a year. */
+const YEAR = 365.25 * 86400;
+
+/** Energy as it is bought. */
+export const kilowattHours = formula({
+  title: 'Energy in kilowatt-hours',
+  symbol: 'E',
+  unit: 'kWh',
+  expression: 'J/3600000',
+  parameters: { J: { meaning: 'energy', unit: 'J', min: 0, max: 1e12 } },
+  compute: (J: number) => J / 3.6e6,
+  validity: 'definition',
+  source: 'definition',
 });
 
 /** Energy to lift a volume. */
@@ -99,10 +174,11 @@ export interface Sump {
  * Hours until inflow fills a storage; Infinity where nothing flows in.
  * @param storage - m³
  * @param inflow - m³/s, 0 or more
+ * @param use - what evaluates the formula, for a record
  * @returns h
  */
-export function powerCutHours(storage: number, inflow: number): number {
-  return inflow > 0 ? storage / inflow / 3600 : Number.POSITIVE_INFINITY;
+export function powerCutHours(storage: number, inflow: number, use: Use = unrecorded): number {
+  return inflow > 0 ? use(hoursToFill, storage, inflow) : Number.POSITIVE_INFINITY;
 }
 
 /**
@@ -110,10 +186,16 @@ export function powerCutHours(storage: number, inflow: number): number {
  * @param storage - m³
  * @param storm - inflow, m³/s, and how long it lasts, s
  * @param ordinary - inflow after it, m³/s
+ * @param use - what evaluates the formula, for a record
  * @returns h; Infinity where it is never full
  */
-export function stormCutHours(storage: number, storm: SumpInput['storm'], ordinary: number): number {
-  const during = powerCutHours(storage, storm.inflow);
+export function stormCutHours(
+  storage: number,
+  storm: SumpInput['storm'],
+  ordinary: number,
+  use: Use = unrecorded,
+): number {
+  const during = powerCutHours(storage, storm.inflow, use);
   const hours = storm.seconds / 3600;
   return during <= hours ? during : hours + powerCutHours(storage - storm.inflow * storm.seconds, ordinary);
 }
@@ -122,43 +204,73 @@ export function stormCutHours(storage: number, storm: SumpInput['storm'], ordina
  * What the ordinary pump gives from a sump to the end of its line.
  * @param start - level of the water at which it starts, m above the datum
  * @param discharge - level of the end of the line, m above the same, and the way there, m
+ * @param use - what evaluates the formulas, for a record
  * @returns flow, m³/s, and head, m
  */
 export function dutyTo(
   start: number,
   discharge: { level: number; distance: number },
+  use: Use = unrecorded,
 ): { flow: number; head: number } {
-  const lift = Math.max(discharge.level - start, 0);
-  return dutyPoint(ORDINARY_PUMP, lift, {
-    diameter: LINE_DIAMETER,
-    length: Math.max(discharge.distance, 1) + lift,
-  });
+  const lift = use(liftTo, discharge.level, start);
+  const length = use(lineLength, discharge.distance, lift);
+  return dutyPoint(ORDINARY_PUMP, lift, { diameter: LINE_DIAMETER, length }, use);
 }
+
+/** Lift of a pump. */
+export const liftTo = formula({
+  title: 'Lift from the water in the sump to the end of the line',
+  symbol: 'l',
+  unit: 'm',
+  expression: 'max(e - s, 0)',
+  parameters: {
+    e: { meaning: 'level at which the line ends', unit: 'm', min: -20, max: 20 },
+    s: { meaning: 'level at which the pump starts', unit: 'm', min: -10, max: 10 },
+  },
+  compute: (e: number, s: number) => Math.max(e - s, 0),
+  validity: 'nothing where the line runs down',
+  source: 'levelling',
+});
+
+/** Length of the pumped line. */
+export const lineLength = formula({
+  title: 'Length of the pumped line',
+  symbol: 'L',
+  unit: 'm',
+  expression: 'max(d, 1) + l',
+  parameters: {
+    d: { meaning: "way from the pond's edge to its end", unit: 'm', min: 0, max: 500 },
+    l: { meaning: 'lift', unit: 'm', min: 0, max: 50 },
+  },
+  compute: (d: number, l: number) => Math.max(d, 1) + l,
+  validity: 'at least a metre along',
+  source: 'geometry',
+});
 
 /**
  * Designs a sump, see {@link sumpMethod}.
  * @param input - levels, inflow and storage of the bed, SI; see {@link SumpInput}
+ * @param use - what evaluates the formulas, for a record
  * @returns working volume, m³, what the pump gives, hours without power and energy a year, kWh
  */
-export function designSump(input: SumpInput): Sump {
+export function designSump(input: SumpInput, use: Use = unrecorded): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;
-  const duty = dutyTo(start, discharge);
-  const working = sumpVolume.compute(3600 / STARTS, duty.flow);
-  const storage = bedStorage + Math.max(floor - start, 0) * SUMP_SIDE ** 2;
-  const hoursStorm = stormCutHours(storage, storm, ordinary);
-  const hoursOrdinary = powerCutHours(storage, ordinary);
-  const year = 365.25 * 86400;
+  const duty = dutyTo(start, discharge, use);
+  const working = use(sumpVolume, 3600 / STARTS, duty.flow);
+  const storage = use(sumpHolds, bedStorage, floor, start, SUMP_SIDE);
+  const hoursStorm = stormCutHours(storage, storm, ordinary, use);
+  const hoursOrdinary = powerCutHours(storage, ordinary, use);
   return {
     working,
     startsAnHour: STARTS,
-    stroke: working / SUMP_SIDE ** 2,
+    stroke: use(sumpStroke, working, SUMP_SIDE),
     duty,
     storage,
-    times: duty.flow / Math.max(storm.inflow, 1e-9),
+    times: use(timesOver, duty.flow, storm.inflow),
     filledByStorm: storm.inflow > 0 ? Math.min((storm.inflow * storm.seconds) / storage, 1) : 0,
     hoursStorm,
     hoursOrdinary,
-    energy: pumpEnergy.compute(Math.min(ordinary * year, 1e5), duty.head, EFFICIENCY) / 3.6e6,
+    energy: use(kilowattHours, use(pumpEnergy, use(yearsWater, ordinary), duty.head, EFFICIENCY)),
     bridged: hoursStorm >= 24,
   };
 }

@@ -17,6 +17,8 @@ export interface Step {
   result: number;
   validity: string;
   source: string;
+  /** in the order of `inputs` */
+  compute(...args: number[]): number;
 }
 
 /**
@@ -34,7 +36,7 @@ export function recorder(): { use: Use; steps: Step[] } {
       unit: p.unit,
       value: args[i],
     }));
-    steps.push({ title, symbol, unit, expression, inputs, result, validity, source });
+    steps.push({ title, symbol, unit, expression, inputs, result, validity, source, compute: f.compute });
     return result;
   };
   return { use, steps };

@@ -1,5 +1,5 @@
 import { excess } from '../climate/index.js';
-import { method, SECONDS_PER_DAY } from '../formula/index.js';
+import { formula, method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 
 export const tubStore = method({
   title: 'The tub: water in the dug ring and the bedding',
@@ -76,17 +76,52 @@ export interface TubDrain {
   flap?: boolean;
 }
 
+/** Water that ring and bedding hold. */
+export const tubHolds = formula({
+  title: 'Water that the ring and the bedding hold at a level',
+  symbol: 'V',
+  unit: 'm³',
+  expression: 'B*n*min(max(z - f + t, 0), t) + R*m*max(z - f, 0)',
+  parameters: {
+    B: { meaning: 'area of the bedding', unit: 'm²', min: 0, max: 1e4 },
+    n: { meaning: 'drainable porosity of the bedding', unit: '-', min: 0, max: 1 },
+    t: { meaning: 'thickness of the bedding', unit: 'm', min: 0, max: 1 },
+    R: { meaning: 'area of the ring', unit: 'm²', min: 0, max: 1e4 },
+    m: { meaning: 'drainable porosity of the ring', unit: '-', min: 0, max: 1 },
+    z: { meaning: 'level of the water', unit: 'm', min: -20, max: 20 },
+    f: { meaning: 'floor of the ring', unit: 'm', min: -20, max: 20 },
+  },
+  compute: (B: number, n: number, t: number, R: number, m: number, z: number, f: number) =>
+    B * n * Math.min(Math.max(z - f + t, 0), t) + R * m * Math.max(z - f, 0),
+  validity: 'a level pool in ring and bedding',
+  source: 'balance of volumes',
+});
+
 /**
  * Water held at a level.
  * @param g - of the tub
  * @param level - m above the datum
+ * @param use - what evaluates the formula, for a record
  * @returns m³; 0 at the underside of the bed and below
  */
-export function tubVolume(g: TubGeometry, level: number): number {
-  const bed =
-    g.bedArea * g.bedPorosity * Math.min(Math.max(level - g.floor + g.bedThickness, 0), g.bedThickness);
-  return bed + g.ringArea * g.ringPorosity * Math.max(level - g.floor, 0);
+export function tubVolume(g: TubGeometry, level: number, use: Use = unrecorded): number {
+  return use(tubHolds, g.bedArea, g.bedPorosity, g.bedThickness, g.ringArea, g.ringPorosity, level, g.floor);
 }
+
+/** Water that a store gives between two levels. */
+export const tubGives = formula({
+  title: 'Water that stands in the ring above a level',
+  symbol: 'V',
+  unit: 'm³',
+  expression: 'a - b',
+  parameters: {
+    a: { meaning: 'water held at the higher level', unit: 'm³', min: 0, max: 1e4 },
+    b: { meaning: 'water held at the lower level', unit: 'm³', min: 0, max: 1e4 },
+  },
+  compute: (a: number, b: number) => a - b,
+  validity: 'a level pool',
+  source: 'balance of volumes',
+});
 
 /**
  * Underside of the bed of a store, where a dry one stands.

@@ -6,6 +6,13 @@ import type { Measures } from './measures.js';
 /** What decides about the undrained head, beside the site. */
 type Undrained = Pick<Measures, 'way' | 'cutoff'>;
 
+/** Values behind a quantile: the highest of a year or month, of an emptying begun in it, behind the uphill wall, of the clay, in the ring. */
+export interface Drawn extends Undrained {
+  of: 'year' | keyof MonthlyLevels | 'uphill' | 'clay' | 'ring';
+  /** 1–12; absent: of the year */
+  month?: number;
+}
+
 /** Highest level of each year, m above the datum; index sample × years + year. */
 export interface YearlyHighs {
   /** in the clay at the low side, behind the uphill wall, in the ring */
@@ -31,21 +38,12 @@ export class DesignHighs {
 
   /** Yearly high that a share 1 − p of years exceeds, m above the datum. */
   yearly(m: Undrained, p: number): number {
-    const { clayLow, clayHigh, tub } = this.highs;
-    const ring = tub?.[m.way];
-    return this.seek(`year ${m.way} ${m.cutoff} ${p}`, clayLow.length, p, (i) =>
-      undrainedHead(m.cutoff, clayLow[i], clayHigh[i], ring ? ring[i] : Number.NEGATIVE_INFINITY),
-    );
+    return this.seek(p, { of: 'year', ...only(m) });
   }
 
   /** The same for the highs of a month, 1–12, or of the emptyings that start in it. */
   monthly(m: Undrained, month: number, p: number, over: keyof MonthlyLevels = 'month'): number {
-    const { clayLow, clayHigh, tub } = this.water;
-    const [low, high, ring] = [clayLow[over], clayHigh[over], tub?.[m.way][over]];
-    return this.seek(`${over} ${month} ${m.way} ${m.cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
-      const at = i * 12 + month - 1;
-      return undrainedHead(m.cutoff, low[at], high[at], ring ? ring[at] : Number.NEGATIVE_INFINITY);
-    });
+    return this.seek(p, { of: over, month, ...only(m) });
   }
 
   /**
@@ -78,42 +76,64 @@ export class DesignHighs {
 
   /** Level behind the uphill wall, whatever is done, by the same measure. */
   uphill(month: number, p: number): number {
-    const { clayHigh } = this.water;
-    return this.seek(
-      `uphill ${month} ${p}`,
-      this.highs.clayHigh.length,
-      p,
-      (i) => clayHigh.month[i * 12 + month - 1],
-    );
+    return this.seek(p, { of: 'uphill', month, way: 'asIs' });
   }
 
   /** Head of the clay alone, by which it gives water, by the same measure. */
   clay({ cutoff }: Undrained, month: number, p: number): number {
-    const { clayLow, clayHigh } = this.water;
-    return this.seek(`clay ${month} ${cutoff} ${p}`, this.highs.clayLow.length, p, (i) => {
-      const at = i * 12 + month - 1;
-      return undrainedHead(cutoff, clayLow.month[at], clayHigh.month[at], Number.NEGATIVE_INFINITY);
-    });
+    return this.seek(p, { of: 'clay', month, way: 'asIs', cutoff });
   }
 
   /** Level in the ring by the same measure, that in the clay where it is dry; −Infinity where there is no ring. */
   ring(m: Undrained, month: number, p: number): number {
-    const { clayLow, tub } = this.water;
-    if (!tub) return Number.NEGATIVE_INFINITY;
-    const ring = wetOrClay(tub[m.way].month, clayLow.month);
-    return this.seek(`ring ${month} ${m.way} ${p}`, this.highs.clayLow.length, p, (i) =>
-      ring(i * 12 + month - 1),
-    );
+    return this.water.tub ? this.seek(p, { of: 'ring', month, way: m.way }) : Number.NEGATIVE_INFINITY;
   }
 
-  private seek(key: string, length: number, p: number, value: (i: number) => number): number {
+  /** What such a quantile is sought among, m above the datum; index sample × years + year. */
+  values({ of, way, cutoff, month = 1 }: Drawn): Float64Array {
+    const at = this.levelAt(of, { way, cutoff }, month - 1);
+    const values = new Float64Array(this.highs.clayLow.length);
+    for (let i = 0; i < values.length; i++) values[i] = at(i);
+    return values;
+  }
+
+  private levelAt(of: Drawn['of'], { way, cutoff }: Undrained, month: number): (i: number) => number {
+    const { clayLow, clayHigh, tub } = this.water;
+    const none = Number.NEGATIVE_INFINITY;
+    switch (of) {
+      case 'year': {
+        const { clayLow, clayHigh, tub } = this.highs;
+        const ring = tub?.[way];
+        return (i) => undrainedHead(cutoff, clayLow[i], clayHigh[i], ring ? ring[i] : none);
+      }
+      case 'uphill':
+        return (i) => clayHigh.month[i * 12 + month];
+      case 'clay':
+        return (i) =>
+          undrainedHead(cutoff, clayLow.month[i * 12 + month], clayHigh.month[i * 12 + month], none);
+      case 'ring': {
+        const ring = wetOrClay(tub![way].month, clayLow.month);
+        return (i) => ring(i * 12 + month);
+      }
+      default: {
+        const [low, high, ring] = [clayLow[of], clayHigh[of], tub?.[way][of]];
+        return (i) => {
+          const at = i * 12 + month;
+          return undrainedHead(cutoff, low[at], high[at], ring ? ring[at] : none);
+        };
+      }
+    }
+  }
+
+  private seek(p: number, drawn: Drawn): number {
+    const key = `${drawn.of} ${drawn.month} ${drawn.way} ${drawn.cutoff} ${p}`;
     let found = this.found.get(key);
     if (found === undefined) {
-      const values = new Float64Array(length);
-      for (let i = 0; i < length; i++) values[i] = value(i);
-      found = quantile(values, p);
+      found = quantile(this.values(drawn), p);
       this.found.set(key, found);
     }
     return found;
   }
 }
+
+const only = ({ way, cutoff }: Undrained): Undrained => ({ way, cutoff });

@@ -41,7 +41,7 @@ export function relievedBy(
 ): (undrained: number) => number {
   const { drain } = m;
   if (!drain || state === 'blocked') return (undrained) => undrained;
-  const level = drainLevel(m, floor);
+  const level = drainLevel(m, floor, use);
   if (drain.kind === 'sump') return (undrained) => use(relievedHead, undrained, level, level, BED_LOSS);
   const formula = state === 'works' ? relievedHead : unflappedHead;
   return (undrained) => use(formula, undrained, level, receiver, BED_LOSS);
@@ -53,7 +53,11 @@ export function reliefBounds(
   floor: number,
   state: DrainState,
   receiver: number,
+  use?: Use,
 ): { least: number; most: number } {
   const head = relievedBy(m, floor, state, receiver);
-  return { least: head(Number.NEGATIVE_INFINITY), most: head(Number.POSITIVE_INFINITY) };
+  return {
+    least: head(Number.NEGATIVE_INFINITY),
+    most: relievedBy(m, floor, state, receiver, use)(Number.POSITIVE_INFINITY),
+  };
 }

@@ -1,5 +1,6 @@
 import type { OptionName } from '../contract/index.js';
 import { pipeRun, reliefLevel } from '../drain/index.js';
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import type { Outlet, PumpedTo, Site, Way } from '../site/index.js';
 import { insetAt, type PondShape } from '../uplift/index.js';
 
@@ -56,18 +57,65 @@ export function withoutDrain({ drain, cutoff, cutoffTo, ...rest }: Measures): Me
 }
 
 /** Level to which a drain lets the water in its bed fall, for a floor level, without the receiver's own water. */
-export function drainLevel({ drain, raise }: Measures, floor: number): number {
+export function drainLevel({ drain, raise }: Measures, floor: number, use: Use = unrecorded): number {
   return drain?.kind === 'outlet'
-    ? reliefLevel(floor, drain.outlet.level, pipeRun(drain.outlet, insetAt(drain.sides, raise - floor)))
-    : reliefLevel(floor, Number.NEGATIVE_INFINITY, 0);
+    ? reliefLevel(
+        floor,
+        drain.outlet.level,
+        pipeRun(drain.outlet, insetAt(drain.sides, raise - floor, use), use),
+        use,
+      )
+    : reliefLevel(floor, Number.NEGATIVE_INFINITY, 0, use);
 }
 
+/** Level of the liner's lowest point. */
+export const floorAt = formula({
+  title: "Level of the liner's lowest point",
+  symbol: 'z',
+  unit: 'm',
+  expression: 'r - d',
+  parameters: {
+    r: { meaning: 'rim raised by', unit: 'm', min: 0, max: 2 },
+    d: { meaning: 'depth below the rim', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (r: number, d: number) => r - d,
+  validity: 'above the lowest natural ground at the rim',
+  source: 'levelling',
+});
+
+/** Level of a depth below the ground. */
+export const levelOfDepth = formula({
+  title: 'Level of a depth below the lowest natural ground at the rim',
+  symbol: 'z',
+  unit: 'm',
+  expression: '-d',
+  parameters: { d: { meaning: 'depth', unit: 'm', min: -5, max: 30 } },
+  compute: (d: number) => -d,
+  validity: 'below 0 where it lies in the ground',
+  source: 'levelling',
+});
+
+/** Level of the full pond. */
+export const fullAt = formula({
+  title: 'Level of the full pond',
+  symbol: 'p',
+  unit: 'm',
+  expression: 'f + r',
+  parameters: {
+    f: { meaning: 'full level of the pond as surveyed', unit: 'm', min: -5, max: 5 },
+    r: { meaning: 'rim raised by', unit: 'm', min: 0, max: 2 },
+  },
+  compute: (f: number, r: number) => f + r,
+  validity: 'above the lowest natural ground at the rim',
+  source: 'levelling',
+});
+
 /** Liner's lowest point, m above the datum, for a depth on the axis of the wish. */
-export function floorLevel(depth: number, m: Measures): number {
-  return m.raise - depth;
+export function floorLevel(depth: number, m: Measures, use: Use = unrecorded): number {
+  return use(floorAt, m.raise, depth);
 }
 
 /** Level of the full pond, m above the datum. */
-export function fullLevel(site: Site, m: Measures): number {
-  return site.pond.fullLevel + m.raise;
+export function fullLevel(site: Site, m: Measures, use: Use = unrecorded): number {
+  return use(fullAt, site.pond.fullLevel, m.raise);
 }

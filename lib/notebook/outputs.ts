@@ -8,6 +8,7 @@ import {
   settingOutCsv,
   waterYearCsv,
   workedCsv,
+  yearlyHeadsCsv,
 } from '../page/index.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { writeAtomically } from './files.js';
@@ -22,12 +23,13 @@ export const OUTPUTS = [
   'setting-out.csv',
   'water-year.csv',
   'worked.csv',
+  'yearly-heads.csv',
   'result.json',
 ] as const;
 
 /**
- * Writes the shareable page, the pond card, the setting-out table, the water year, the worked steps and
- * the result of an assessment, each whole or not at all.
+ * Writes the shareable page, the pond card, the setting-out table, the water year, the worked steps,
+ * the simulated years behind their percentiles and the result of an assessment, each whole or not at all.
  * @param assessment - from {@link assess}
  * @param folder must exist
  * @param surveyFolder where the photos lie that `pits.csv` names; absent: none is shown
@@ -52,6 +54,7 @@ export async function writeOutputs(
     'setting-out.csv': settingOutCsv(report),
     'water-year.csv': waterYearCsv(report),
     'worked.csv': workedCsv(worked),
+    'yearly-heads.csv': yearlyHeadsCsv(worked, water),
     'result.json': `${JSON.stringify(report.result, null, 2)}\n`,
   };
   for (const name of OUTPUTS) writeAtomically(join(folder, name), texts[name]);

@@ -9,3 +9,4 @@ export { PANEL_STYLE } from './style.js';
 export { waterYearCsv } from './waterYearCsv.js';
 export { explorer, type WhatIf, whatIf } from './whatIf.js';
 export { workedCsv } from './workedCsv.js';
+export { yearlyHeadsCsv } from './yearlyHeadsCsv.js';

@@ -65,7 +65,8 @@ const WITHOUT: Record<PrivatePart, (content: PageContent) => PageContent> = {
     worked: worked
       .map((part) => ({
         ...part,
-        steps: part.steps.filter((step) => !JSON.stringify(step).includes('water.csv')),
+        steps: part.steps.filter(({ inputs }) => !inputs.some(({ from }) => from.includes('water.csv'))),
+        note: part.note.replace(/water\.csv lines? \d+(?: to \d+)?/g, 'looks left out'),
       }))
       .filter(({ steps }) => steps.length > 0),
     photos,

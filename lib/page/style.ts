@@ -50,7 +50,7 @@ th, td { text-align: left; vertical-align: top; padding: .3rem .5rem .3rem 0; bo
 th { font-weight: 600; color: var(--soft); } thead th { vertical-align: bottom; border-bottom-color: var(--ink); }
 .options table, .design table { font-size: .8rem; }
 .methods td { overflow-wrap: anywhere; } summary { cursor: pointer; padding: .6rem 0; min-height: 44px; } #evidence > summary h2 { display: inline; border: 0; margin: 0; padding: 0; } #evidence { border-top: 2px solid var(--ink); margin: 2.5rem 0; }
-.step { border-left: 3px solid var(--rule); padding: .1rem 0 .1rem .8rem; margin: .75rem 0 1.25rem; } .step p { margin: .25rem 0; } .equation, .result { font-family: ui-monospace, Consolas, "DejaVu Sans Mono", monospace; font-size: .9rem; overflow-wrap: anywhere; } .result { font-weight: 700; } .inputs caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); padding: 0; } .inputs table { font-size: .8rem; } @media (min-width: 35.01rem) { .inputs td:nth-child(1) { width: 2.5rem; } } .inputs td:nth-child(3) { white-space: nowrap; }
+.worked { list-style: none; padding: 0; } .worked li { margin: .35rem 0; padding-left: .6rem; border-left: 2px solid var(--rule); font-size: .85rem; overflow-wrap: anywhere; } .worked small { opacity: .8; } .equation { font-family: ui-monospace, Consolas, "DejaVu Sans Mono", monospace; }
 .safe { color: var(--good); font-weight: 600; } .unsafe { color: var(--clay); font-weight: 600; }
 .share label { display: block; margin: .35rem 0; } .share button { font: inherit; margin: .35rem 0; padding: .35rem .6rem; min-height: 44px; }
 code { font-size: .85em; } .digest, p, li { overflow-wrap: anywhere; }
@@ -61,7 +61,6 @@ ${FIGURE_STYLE}
 @media (max-width: 35rem) { .pair { grid-template-columns: minmax(0, 1fr); } .facts { grid-template-columns: 1fr; gap: .6rem; } body { font-size: .97rem; } .wide { display: none; } .narrow { display: block; } h2 { font-size: 1.2rem; } nav a { padding: .55rem 0; }
   .stacks table, .stacks tbody, .stacks tr, .stacks td, .stacks caption { display: block; } .stacks thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); } .stacks tr { padding: .4rem 0; border-bottom: 1px solid var(--rule); }
   .stacks td { padding: .05rem 0; border: 0; text-align: left; } .stacks td:not(:first-child) { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 3fr); column-gap: .75rem; } .stacks td::before { content: attr(data-label); color: var(--soft); } .stacks td:first-child { font-weight: 600; } .stacks td:first-child::before { content: none; } .stacks td:empty { display: none; }
-  .inputs tr { display: grid; grid-template-columns: 2rem minmax(0, 1fr); } .inputs td:not(:first-child) { display: block; grid-column: 2; } .inputs td::before { display: none; } .inputs td:first-child { grid-row: 1 / span 3; } .inputs td:nth-child(3) { order: -1; }
 }
 @page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
 @page a4-sheet { size: A4 landscape; margin: 8mm; } @page letter-sheet { size: letter landscape; margin: 7mm; }
@@ -69,7 +68,7 @@ ${FIGURE_STYLE}
   :root { font-size: 13px; } body { font-size: 9.5pt; line-height: 1.4; } h2 { margin-top: 1.25rem; } figure { margin: .75rem 0; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; } .pair .wide { display: none; } .pair .narrow { display: block; }
   .sheet { break-before: page; break-after: page; margin: 0; page: a4-sheet; } .sheet.letter { page: letter-sheet; } .sheet h3 { display: none; } .paper { border: 0; overflow: visible; }
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
-  figure, .facts, .headline, li, tr, .sign div, .step { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
+  figure, .facts, .headline, li, tr, .sign div { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
   #words dl { columns: 3; column-gap: 1.2rem; font-size: 7.5pt; line-height: 1.3; } #words dl div { padding: .1rem 0; }
   .table { overflow: visible; } .options table, .methods table, .design table { font-size: 7.5pt; }
   #evidence:not([open]) { display: none; } #evidence { break-before: page; } details:not(#evidence)::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; }

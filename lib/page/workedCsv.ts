@@ -22,9 +22,9 @@ const COLUMNS = [
  * @returns header and rows ended by CR LF (RFC 4180)
  */
 export function workedCsv(parts: WorkedPart[]): string {
-  const rows = parts.flatMap(({ heading, steps }, part) =>
-    steps.flatMap((step, at) => {
-      const lead = [heading, `${part + 1}.${at + 1}`, step.title, `${step.symbol} = ${step.expression}`];
+  const rows = parts.flatMap(({ heading, steps }) =>
+    steps.flatMap((step) => {
+      const lead = [heading, step.number, step.title, `${step.symbol} = ${step.expression}`];
       const tail = [step.validity, step.source];
       return [
         ...step.inputs.map((i) => [...lead, i.symbol, i.meaning, i.value, i.unit, i.from, 'put in', ...tail]),

@@ -1,9 +1,9 @@
 /** The worked calculation, step by step, as it was recorded. */
 
-import type { WorkedPart, WorkedStep } from '../report/index.js';
-import { stepInputs, workedIntro } from '../text/workedWords.js';
+import { STEP_DIGITS, type WorkedPart, type WorkedStep } from '../report/index.js';
+import { againWords, formulaName, workedIntro } from '../text/workedWords.js';
 import { formatQuantity, type QuantityKind, type UnitSystem } from '../units/index.js';
-import { paragraph, section, table, text } from './markup.js';
+import { paragraph, section, text } from './markup.js';
 
 const KINDS: Record<string, QuantityKind> = {
   m: 'length',
@@ -13,14 +13,9 @@ const KINDS: Record<string, QuantityKind> = {
   'm³/s': 'flow',
 };
 
-/** Digits shown; a result recomputed from the numbers shown agrees to the last but one. */
-const DIGITS = 5;
-
 /** A number as the steps show it, to be typed into a calculator. */
 export function stepNumber(value: number): string {
-  // What rounding leaves of nought is no number to type.
-  if (Math.abs(value) < 1e-15) return '0';
-  return String(Number(value.toPrecision(DIGITS)));
+  return String(Number(value.toPrecision(STEP_DIGITS + 1)));
 }
 
 function withUnit(value: number, unit: string): string {
@@ -28,43 +23,55 @@ function withUnit(value: number, unit: string): string {
 }
 
 export function workedSection(parts: WorkedPart[], units: UnitSystem): string {
+  const steps = parts.flatMap((part) => part.steps);
   return section(
     'worked',
     'The worked calculation, step by step',
-    paragraph(workedIntro(DIGITS - 1)),
+    paragraph(workedIntro(STEP_DIGITS, steps.length)),
     ...parts.map(
-      ({ heading, note, steps }, part) =>
-        `<h3>${part + 1}. ${text(heading)}</h3>${paragraph(note, 'note')}${steps.map((step, at) => stepHtml(step, `${part + 1}.${at + 1}`, units)).join('')}`,
+      ({ heading, note, steps, again }) =>
+        `<h3>${text(heading)}</h3>${paragraph(`${note}${againWords(again)}`, 'note')}<ol class="worked">${steps
+          .map((step) => stepHtml(step, units))
+          .join('')}</ol>`,
     ),
+    `<details><summary>${text(formulaName())}</summary>${formulaList(steps)}</details>`,
   );
 }
 
-function stepHtml(step: WorkedStep, number: string, units: UnitSystem): string {
-  const { title, symbol, unit, expression, inputs, result, validity, source } = step;
-  const kind = KINDS[unit];
-  const shown = kind ? ` (${formatQuantity(result, kind, units)})` : '';
+/** A step in a line: equation, numbers put in with where each is from, result. */
+function stepHtml(
+  { title, symbol, unit, expression, inputs, shown, number }: WorkedStep,
+  units: UnitSystem,
+): string {
+  const kind = unit === 'm/s' && symbol !== 'K' ? undefined : KINDS[unit];
+  const read = kind && Number.isFinite(shown) ? ` (${formatQuantity(shown, kind, units)})` : '';
+  const put = inputs
+    .map(
+      (input) =>
+        `${text(`${input.symbol} = ${withUnit(input.shown, input.unit)}`)} <small>[${text(input.from)}]</small>`,
+    )
+    .join('; ');
   return (
-    `<div class="step"><h4>${number} ${text(title)}</h4>` +
-    `<p class="equation">${text(`${symbol} = ${expression}`)}</p>` +
-    table(
-      {
-        columns: [
-          { key: 'symbol', label: 'symbol' },
-          { key: 'meaning', label: 'what it is' },
-          { key: 'value', label: 'number put in' },
-          { key: 'from', label: 'from' },
-        ],
-        rows: inputs.map((input) => [
-          input.symbol,
-          input.meaning,
-          withUnit(input.value, input.unit),
-          input.from,
-        ]),
-        name: stepInputs(number),
-      },
-      'inputs',
-    ) +
-    `<p class="result">${text(`${symbol} = ${withUnit(result, unit)}${shown}`)}</p>` +
-    `<p class="note">${text(`${validity}. Source: ${source}`)}</p></div>`
+    `<li id="step-${number}">${number}. ${text(title)}: <span class="equation">${text(`${symbol} = ${expression}`)}</span>` +
+    `; ${put}; <strong>${text(`${symbol} = ${withUnit(shown, unit)}`)}</strong>${text(read)}</li>`
   );
+}
+
+/** Every formula once, with what its symbols mean. */
+function formulaList(steps: readonly WorkedStep[]): string {
+  const once = [...new Map(steps.map((step) => [formulaOf(step), step])).values()];
+  const items = once.map((step) => {
+    const { symbol, unit, inputs, validity, source } = step;
+    const symbols = [
+      `${symbol}: result${unit === '-' ? '' : `, ${unit}`}`,
+      ...inputs.map((put) => `${put.symbol}: ${put.meaning}${put.unit === '-' ? '' : `, ${put.unit}`}`),
+    ];
+    return `<li><strong>${text(formulaOf(step))}</strong>. ${text(`${symbols.join('; ')}. ${validity}. Source: ${source}`)}</li>`;
+  });
+  return `<ul class="worked">${items.join('')}</ul>`;
+}
+
+/** Name of a formula, of however many parts. */
+function formulaOf({ title, drawn }: WorkedStep): string {
+  return drawn ? 'Percentile of simulated years' : title.replace(/ \(\d+\)$/, '');
 }

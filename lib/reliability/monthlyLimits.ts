@@ -2,12 +2,12 @@ import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { levelOverSeams, shareAllowed, UNIT_WEIGHT } from '../digging/index.js';
-import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
 import { normalQuantile } from '../sampling/index.js';
 import { ksatAround, type Site, strengthAt } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
-import { emptyTime, LIFT_DEPTHS, secondsSidesAllow } from '../uplift/index.js';
+import { emptyTime, higherWater, LIFT_DEPTHS, secondsSidesAllow } from '../uplift/index.js';
 import { type MonthWater, soonestLift } from './liftByMonth.js';
 
 /** What a month's limits rest on. */
@@ -22,12 +22,13 @@ export interface MonthlyDesign extends MonthWater {
   holds: number;
 }
 
-/** Design values of a month (1–12) for measures at a depth. */
+/** Design values of a month (1–12) for measures at a depth; the heads recorded by `use`. */
 export function monthlyDesign(
   { site, highs }: Basis,
   m: Measures,
   depth: number,
   month: number,
+  use: Use = unrecorded,
 ): MonthlyDesign {
   const { pond } = site;
   const floor = floorLevel(depth, m);
@@ -35,10 +36,11 @@ export function monthlyDesign(
   const receiver = m.drain?.kind === 'outlet' ? Math.max(m.drain.flood, m.drain.outlet.level) : floor;
   // A drain keeps the order of heads, so the head it leaves of the design head is the design head it leaves.
   const relieved = relievedBy(m, floor, 'works', receiver);
-  const high = relieved(highs.monthly(m, month, p));
+  const recorded = relievedBy(m, floor, 'works', receiver, use);
+  const high = recorded(highs.monthly(m, month, p));
   return {
     high,
-    emptied: Math.max(relieved(highs.monthly(m, month, p, 'emptied')), high),
+    emptied: use(higherWater, recorded(highs.monthly(m, month, p, 'emptied')), high),
     // What was seen under the liner without a store to come from comes as the clay's.
     clay: site.tub ? relieved(highs.clay(m, month, p)) : high,
     standing: Math.min(highs.ring(m, month, p), high),

@@ -1,12 +1,15 @@
 import type { Basis } from '../basis/index.js';
 import { decidingDay } from '../basis/index.js';
 import type { Advice, UpliftCheck } from '../contract/index.js';
-import { UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
+import { type Use, unrecorded } from '../formula/index.js';
 import { floorLevel, type Measures } from '../heads/index.js';
-import { EUROCODE_7, upliftUtilisation, waterPressure } from '../uplift/index.js';
+import { depthOver, EUROCODE_7, slabPressure, upliftUtilisation, waterPressure } from '../uplift/index.js';
 
 /** Share of years whose highest water stays below the level that is checked. */
 export const CHECKED_SHARE = 0.95;
+
+/** Water that is counted in an empty pond, m, so that the ratio has a number. */
+const LEAST_WATER = 1e-6;
 
 /**
  * EN 1997-1 limit state UPL (2.4.7.4) on the floor, with measures at a depth.
@@ -20,11 +23,12 @@ export function upliftCheck(
   depth: number,
   use: Use = unrecorded,
 ): UpliftCheck {
-  const floor = floorLevel(depth, m);
-  const { head: high, pond } = decidingDay(basis, m, depth, CHECKED_SHARE);
+  const floor = floorLevel(depth, m, use);
+  const { head: high, pond } = decidingDay(basis, m, depth, CHECKED_SHARE, undefined, use);
   const { lifts, holds } = EUROCODE_7.uplift;
-  const uplift = use(waterPressure, Math.max(high - floor, 0));
-  const weight = use(waterPressure, Math.max(pond - floor, 1e-6)) + m.ballast * UNIT_WEIGHT_OF_WATER;
+  const uplift = use(waterPressure, use(depthOver, high, floor, 0));
+  const water = use(waterPressure, use(depthOver, pond, floor, LEAST_WATER));
+  const weight = use(slabPressure, water, m.ballast);
   const utilisation = use(upliftUtilisation, lifts, uplift, holds, weight);
   return {
     option,

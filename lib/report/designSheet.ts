@@ -11,15 +11,32 @@ import type {
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { dugDepth } from '../digging/index.js';
-import { LEVEL_RESOLUTION, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { floorLevel, isAsBuilt, isDrained, type Measures, NOTHING, upkeepOf } from '../heads/index.js';
 import type { Seam, Site, WaterModel } from '../site/index.js';
-import { heaveFactor, upliftUtilisation, usaceFlotationFactor, waterPressure } from '../uplift/index.js';
+import {
+  flotationOfFloor,
+  headOfPressure,
+  headOver,
+  heaveFactor,
+  holdingHead,
+  plugLeft,
+  plugWeight,
+  spareHead,
+  upliftUtilisation,
+  waterPressure,
+} from '../uplift/index.js';
 import { ACTION_CLASS, categoryOf, UPLIFT_RULES } from './designRules.js';
 import { worstSeam } from './digSituations.js';
 
+/** Ground over a seam: its unit weight, N/m³, and thickness, m. */
+interface Plug {
+  weight: number;
+  thickness: number;
+}
+
 /** What the rows are told of. */
-interface Designed {
+export interface Designed {
   site: Site;
   measures: Measures;
   depth: number;
@@ -36,12 +53,8 @@ export function designSheetOf(a: Judged, situations: readonly Situation[]): Desi
   const rows = decidingSituations(situations);
   const [first] = rows;
   if (!first) return null;
-  const { decision } = a;
-  const advised = first.of === 'recommended';
-  const measures = advised ? decision.measures : NOTHING;
-  const { site } = (advised && decision.changed) || a.basis;
-  const depth = advised ? decision.depth : site.pond.depth;
-  const designed: Designed = { site, measures, depth, floor: floorLevel(depth, measures) };
+  const designed = designedOf(a, first);
+  const { site, measures, depth } = designed;
   const { code, rules } = site.country;
   return {
     country: code ?? null,
@@ -56,6 +69,15 @@ export function designSheetOf(a: Judged, situations: readonly Situation[]): Desi
   };
 }
 
+/** What a row of the sheet is of. */
+export function designedOf({ decision, basis }: Judged, { of }: Situation): Designed {
+  const advised = of === 'recommended';
+  const measures = advised ? decision.measures : NOTHING;
+  const { site } = (advised && decision.changed) || basis;
+  const depth = advised ? decision.depth : site.pond.depth;
+  return { site, measures, depth, floor: floorLevel(depth, measures) };
+}
+
 function designRow(designed: Designed, row: Situation): DesignRow {
   const { situation, month, level_m, water, allowed, why } = row;
   const { rules } = designed.site.country;
@@ -67,7 +89,7 @@ function designRow(designed: Designed, row: Situation): DesignRow {
     category: UPLIFT_RULES[rules].method === 'factor-of-safety' ? categoryOf(situation, exceeded) : null,
     level_m,
     water: water && { ...water, source: sourceOf(designed, row) },
-    margin_m: row.margin_m ?? (water ? level_m - water.level_m : null),
+    margin_m: row.margin_m ?? (water ? spareHead.compute(level_m, water.level_m) : null),
     uplift: situation === 'dig' || !water ? null : upliftOf(designed, row),
     drained: water?.which === 'drain' || water?.which === 'receiver' || situation === 'outlet-flood',
     allowed,
@@ -99,18 +121,22 @@ function sourceOf(designed: Designed, { water, month }: Situation): WaterSource 
   }
 }
 
-/** Head that lifts and head that holds, over the floor; of a seam its pressure and the plug over it. */
-function upliftOf(designed: Designed, row: Situation): UpliftActions {
-  if (row.situation === 'seam') return plugOf(designed, row);
+/**
+ * Head that lifts and head that holds, over the floor; of a seam its pressure and the plug over it.
+ * @param use - a recorder, for the worked sheet
+ */
+export function upliftOf(designed: Designed, row: Situation, use: Use = unrecorded): UpliftActions {
+  if (row.situation === 'seam') return plugOf(designed, row, use);
   const { floor, measures } = designed;
   const water = row.water!.level_m;
-  const holding = Math.max(water + row.margin_m! - floor, 0);
+  const holding = use(holdingHead, water, row.margin_m!, floor);
   const weight = isKept(row) ? Math.min(measures.ballast, holding) : holding;
-  return weighed(designed, row, {
-    lifting: waterPressure.compute(headOver(water, floor)),
-    holding: waterPressure.compute(headOver(holding, 0)),
+  const actions = {
+    lifting: use(waterPressure, use(headOver, water, floor)),
+    holding: use(waterPressure, use(headOver, holding, 0)),
     by: heldBy(holding - weight, weight),
-  });
+  };
+  return weighed(designed, row, actions, use);
 }
 
 /** A row of the pond with its water in it. */
@@ -123,47 +149,48 @@ function isKept({ situation, month }: Situation): boolean {
   );
 }
 
-const headOver = (level: number, floor: number) => (level - floor <= LEVEL_RESOLUTION ? 0 : level - floor);
-
 function heldBy(water: number, weight: number): HeldBy {
   const [wet, heavy] = [water > LEVEL_RESOLUTION, weight > LEVEL_RESOLUTION];
   return wet && heavy ? 'both' : wet ? 'water' : heavy ? 'weight' : 'nothing';
 }
 
 /** The seam that decides in the months of a dig. */
-function seamOf({ site, measures, depth }: Designed, month: number | null): Seam {
+export function seamOf({ site, measures, depth }: Designed, month: number | null): Seam {
   // A row without a month is of a dig whose months are named.
   const months = month === null ? site.pond.builtIn! : [month];
   return worstSeam(site, months, dugDepth(site, measures, depth))!;
 }
 
-function plugOf(designed: Designed, row: Situation): UpliftActions {
+function plugOf(designed: Designed, row: Situation, use: Use): UpliftActions {
   const seam = seamOf(designed, row.month);
-  const thickness = Math.max(seam.top + row.level_m, 0);
-  return weighed(designed, row, {
+  const thickness = use(plugLeft, seam.top, row.level_m);
+  const actions = {
     // Both are below the ground: the water stands above the top of the seam.
-    lifting: waterPressure.compute(headOver(row.water!.level_m, -seam.top)),
-    holding: seam.coverWeight * thickness,
-    by: thickness > 0 ? 'plug' : 'nothing',
-  });
+    lifting: use(waterPressure, use(headOver, row.water!.level_m, -seam.top)),
+    holding: use(plugWeight, seam.coverWeight, thickness),
+    by: thickness > 0 ? ('plug' as const) : ('nothing' as const),
+    ...(thickness > 0 && { plug: { weight: seam.coverWeight, thickness } }),
+  };
+  return weighed(designed, row, actions, use);
 }
+
+/** Factor of safety by the head that lifts: of a plug of ground, else of what holds. */
+const factorOf = (head: number, holding: number, plug: Plug | undefined, use: Use) =>
+  plug ? use(heaveFactor, plug.weight, plug.thickness, head) : use(flotationOfFloor, holding, head);
 
 /** Actions with what the rules make of them. */
 function weighed(
   { site }: Designed,
   { situation, water }: Situation,
-  { lifting, holding, by }: { lifting: number; holding: number; by: HeldBy },
+  { lifting, holding, by, plug }: { lifting: number; holding: number; by: HeldBy; plug?: Plug },
+  use: Use,
 ): UpliftActions {
   const rules = UPLIFT_RULES[site.country.rules];
   const common = { lifting_pa: lifting, holding_pa: holding, held_by: by };
   if (rules.method === 'partial-factors') {
     const lifts = ACTION_CLASS[situation] === 'variable' ? rules.variable : rules.lifts;
     const value =
-      lifting === 0
-        ? 0
-        : holding === 0
-          ? null
-          : upliftUtilisation.compute(lifts, lifting, rules.holds, holding);
+      lifting === 0 ? 0 : holding === 0 ? null : use(upliftUtilisation, lifts, lifting, rules.holds, holding);
     return {
       ...common,
       factor: { lifting: lifts, holding: rules.holds },
@@ -174,13 +201,7 @@ function weighed(
     };
   }
   const wanted = rules.wanted[categoryOf(situation, water!.statistic.exceeded)];
-  const head = lifting / UNIT_WEIGHT_OF_WATER;
-  const value =
-    lifting === 0
-      ? null
-      : by === 'plug'
-        ? heaveFactor.compute(holding, 1, head)
-        : usaceFlotationFactor.compute(holding, 0, 0, 0, head);
+  const value = lifting === 0 ? null : factorOf(use(headOfPressure, lifting), holding, plug, use);
   return {
     ...common,
     factor: { lifting: 1, holding: 1 },

@@ -1,7 +1,9 @@
 import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/index.js';
 import { dugDepth, headIn, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
+import { type Use, unrecorded } from '../formula/index.js';
+import { levelOfDepth } from '../heads/index.js';
 import type { Seam, Site } from '../site/index.js';
-import { HEAVE_FACTOR_WANTED, waterOverPlug } from '../uplift/index.js';
+import { depthOver, HEAVE_FACTOR_WANTED, plugLeft, plugSpare, waterOverPlug } from '../uplift/index.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 
@@ -70,15 +72,11 @@ export function digSituations(told: Told): Situation[] {
 }
 
 /** That the water in a seam may rise before the floor over it lacks its factor, m. */
-function spareOver(seam: Seam, months: readonly number[], dug: number): number {
-  const pressure = Math.max(seam.top - headIn(seam, months), 0);
-  const lacking = waterOverPlug.compute(
-    HEAVE_FACTOR_WANTED,
-    pressure,
-    seam.coverWeight,
-    Math.max(seam.top - dug, 0),
-  );
-  return -lacking / HEAVE_FACTOR_WANTED;
+export function spareOver(seam: Seam, months: readonly number[], dug: number, use: Use = unrecorded): number {
+  const pressure = use(depthOver, seam.top, headIn(seam, months), 0);
+  const left = use(plugLeft, seam.top, use(levelOfDepth, dug));
+  const lacking = use(waterOverPlug, HEAVE_FACTOR_WANTED, pressure, seam.coverWeight, left);
+  return use(plugSpare, lacking, HEAVE_FACTOR_WANTED);
 }
 
 /** The seam with the least to spare; absent where there is none. */

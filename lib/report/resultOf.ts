@@ -19,6 +19,7 @@ import { logPercentiles } from '../soil/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { DRIVER_NAMES, MOVED_NAMES, obstacleText, spotText } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { checkedMeasures } from './checkedMeasures.js';
 import { costOf, unusedPrices } from './cost.js';
 import { designSheetOf } from './designSheet.js';
 import { ladderOf } from './ladder.js';
@@ -26,7 +27,6 @@ import { recommend } from './recommend.js';
 import { situationsOf } from './situations.js';
 import { unitsOf } from './unitsOf.js';
 import { type Work, workOf } from './work.js';
-import { checkedMeasures } from './workedSheet.js';
 
 /**
  * The contract's `result.json` of an assessment; numbers with 6 significant digits.

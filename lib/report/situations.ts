@@ -12,6 +12,7 @@ import {
 } from '../heads/index.js';
 import { monthlyDesign, monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
 import { quantile } from '../sampling/index.js';
+import { spareHead } from '../uplift/index.js';
 import { digSituations } from './digSituations.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
@@ -260,8 +261,7 @@ function drainSituations(told: Told): Situation[] {
 
 /** What a level has over a water, m; below a micrometre there is none. */
 function spareOf(level: number, water: number): number {
-  const spare = level - water;
-  return Math.abs(spare) < 1e-6 ? 0 : spare;
+  return spareHead.compute(level, water);
 }
 
 /** A verdict's share of failing years by sample as a range. */

@@ -1,15 +1,26 @@
 /** Where the numbers put into a worked step came from, in words a reader can follow to a row of the survey. */
 
-import { decidingDay } from '../basis/index.js';
-import type { Judged } from '../decision/index.js';
-import type { Formula, Step } from '../formula/index.js';
-import type { Measures } from '../heads/index.js';
+import type { Formula, Step, Use } from '../formula/index.js';
+import { recorder } from '../formula/index.js';
 import type { Site } from '../site/index.js';
 import type { Origin } from '../survey/index.js';
 
-/** A step of the worked calculation: every number with where it came from. */
+/** A column of `yearly-heads.csv`: a value a sample and year, index sample × years + year. */
+export interface HeadColumn {
+  name: string;
+  meaning: string;
+  values: ArrayLike<number>;
+}
+
+/** A step of the worked calculation: every number with where it came from, and as it is printed. */
 export interface WorkedStep extends Step {
-  inputs: (Step['inputs'][number] & { from: string })[];
+  /** in the whole sheet, from 1 */
+  number: number;
+  inputs: (Step['inputs'][number] & { from: string; shown: number })[];
+  /** the result of the numbers put in as printed */
+  shown: number;
+  /** of a percentile: what it is drawn from */
+  drawn?: HeadColumn;
 }
 
 /** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
@@ -19,40 +30,86 @@ export interface WorkedPart {
   note: string;
   from: Origin[];
   steps: WorkedStep[];
-  /** place in result.json that a step (counted from 1) equals, once divided by `per` */
+  /** numbers of steps made before that it takes again */
+  again: number[];
+  /** place in the answer that a step (by its number) equals, once divided by `per` */
   equals: { path: string; step: number; per: number }[];
 }
 
 /** Origin in words, for the inputs of a formula by symbol. */
 // biome-ignore lint/suspicious/noExplicitAny: arguments of different formulas
-export type Told = [Formula<(...args: any[]) => number>, Record<string, string>];
+type AnyFormula = Formula<(...args: any[]) => number>;
 
-const resultOf = (step: number) => (step < 0 ? undefined : `result of step ${step + 1}`);
+/** What is told of the inputs of a formula; told again it holds from the next time on that the formula occurs. */
+export type Told = [AnyFormula, Record<string, string | undefined>];
 
-/**
- * Steps with the origin of each input: the earlier step of the part that gives the same quantity, else as told; what is
- * told of a formula is used up in the order in which it occurs.
- * @throws Error when an input is neither told nor the result of an earlier step
- */
-export function withOrigins(steps: Step[], told: Told[]): WorkedStep[] {
-  const left = [...told];
-  return steps.map((step, at) => {
-    const next = left.findIndex(([formula]) => formula.title === step.title);
-    const words = next < 0 ? {} : left.splice(next, 1)[0][1];
-    const inputs = step.inputs.map((input) => {
-      const said = words[input.symbol];
-      const same = (one: Step) => one.result === input.value;
-      const earlier = steps.slice(0, at).findIndex((one) => same(one) && one.unit === input.unit);
-      // Nought equals nought by chance, and a ratio a length: what is told comes first then.
-      const from =
-        earlier >= 0 && (input.value !== 0 || !said)
-          ? resultOf(earlier)
-          : (said ?? resultOf(steps.slice(0, at).findIndex(same)));
-      if (from === undefined) throw new Error(`missing origin of ${input.symbol} in ${step.title}`);
-      return { ...input, from };
+/** Steps of one question while they are recorded, without their numbers. */
+export class Recording {
+  readonly use: Use;
+  readonly steps: (Step & { drawn?: HeadColumn })[];
+  readonly told: Told[] = [];
+  readonly equals: { path: string; of: Step; per: number }[] = [];
+
+  constructor(
+    readonly heading: string,
+    public note: string,
+    readonly from: Origin[] = [],
+  ) {
+    const { use, steps } = recorder();
+    this.use = use;
+    this.steps = steps;
+  }
+
+  /** Says where inputs of a formula come from that no earlier step gives. */
+  tell(formula: AnyFormula, words: Record<string, string | undefined>): this {
+    this.told.push([formula, words]);
+    return this;
+  }
+
+  /** The same where it was told otherwise before. */
+  retell(formula: AnyFormula, ...words: Record<string, string | undefined>[]): this {
+    for (let at = this.told.length - 1; at >= 0; at--)
+      if (this.told[at]![0].title === formula.title) this.told.splice(at, 1);
+    for (const each of words) this.tell(formula, each);
+    return this;
+  }
+
+  /** The same with another note. */
+  noted(note: string): this {
+    this.note = note;
+    return this;
+  }
+
+  /** That the step recorded last stands at a place of the answer. */
+  same(path: string, per = 1): void {
+    const of = this.steps.at(-1);
+    if (of) this.equals.push({ path, of, per });
+  }
+
+  /** A percentile of what was simulated, with the column it is drawn from. */
+  drawn(column: HeadColumn, share: number, result: number, title: string): void {
+    const { name, meaning, values } = column;
+    this.steps.push({
+      title,
+      symbol: 'h',
+      unit: 'm',
+      expression: `quantile(${name}, ${share})`,
+      inputs: [{ symbol: name, meaning, unit: 'values', value: values.length }],
+      result,
+      validity: 'straight between the values in order (type 7 of Hyndman & Fan 1996)',
+      source: 'simulated water, see the methods',
+      compute: () => result,
+      drawn: column,
     });
-    return { ...step, inputs };
-  });
+  }
+}
+
+/** Name of the file of what was simulated. */
+export const YEARLY_HEADS = 'yearly-heads.csv';
+
+/** An assumption by name. */
+export function assumed(name: string): string {
+  return `assumed: ${name}`;
 }
 
 /** A row of the survey as a person looks it up: `pond.csv line 4, depth`. */
@@ -60,16 +117,33 @@ export function rowWords({ file, line, column }: Origin): string {
   return `${file}${line === undefined ? '' : ` line ${line}`}${column ? `, ${column}` : ''}`;
 }
 
+type PondItem = keyof Site['survey']['origins']['pond'];
+
+/** A number of the pond: the row that says it, or that it is assumed, tried or laid back. */
+export function pondItem(site: Site, item: PondItem, value: number): string {
+  const { pond, origins } = site.survey;
+  const origin = origins.pond[item];
+  if (origin && pond[item as keyof typeof pond] === value) return rowWords({ ...origin, column: item });
+  return origin ? `${rowWords(origin)}: ${item}, changed` : assumed(item);
+}
+
 /** An item of pond.csv with its row, or that it was assumed. */
-export function pondRow(
+export function pondRow({ survey }: Site, item: PondItem, words?: string): string {
+  return itemRow('pond.csv', survey.origins.pond[item], item, words);
+}
+
+/** The same of site.csv. */
+export function siteRow(
   { survey }: Site,
-  item: keyof Site['survey']['origins']['pond'],
-  words: string,
+  item: keyof Site['survey']['origins']['site'],
+  words?: string,
 ): string {
-  const origin = survey.origins.pond[item];
-  return origin
-    ? `${words} (${rowWords({ ...origin, column: item })})`
-    : `${words} (assumed: ${item} is not in pond.csv)`;
+  return itemRow('site.csv', survey.origins.site[item], item, words);
+}
+
+function itemRow(file: string, origin: Origin | undefined, item: string, words?: string): string {
+  const place = origin ? rowWords({ ...origin, column: item }) : assumed(`${item} is not in ${file}`);
+  return words ? `${place}: ${words}` : place;
 }
 
 /** First and last row of a file among origins: `pits.csv lines 2 to 7`. */
@@ -96,40 +170,5 @@ export function waterWords({ survey, waterModel, water }: Site): string {
 }
 
 /** Rows of pond.csv that hold some items. */
-export const pondCells = (
-  a: Judged,
-  ...items: (keyof Judged['site']['survey']['origins']['pond'])[]
-): Origin[] =>
-  items.map((item) => a.site.survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);
-
-/** The pond level of the day that decides, put together by hand; the year one that a share 1 − p exceeds. */
-export function keptWords({ site, basis }: Judged, m: Measures, p: number): string {
-  const { pond, survey } = site;
-  const { kept } = pond;
-  const day = decidingDay(basis, m, pond.depth, p);
-  const lacks = pond.fullLevel + m.raise - day.pond;
-  const say = (value: number) => `${Number(value.toFixed(4))} m`;
-  const full = survey.pond.full_level === undefined ? 'water_above_rim_ground' : 'full_level';
-  return [
-    pondRow(site, full, `full level ${say(pond.fullLevel)}`),
-    ...(m.raise > 0 ? [`+ raised ${say(m.raise)}`] : []),
-    'held' in kept
-      ? pondRow(site, 'usual_drawdown', `− held below full ${say(lacks)}`)
-      : pondRow(
-          site,
-          'kept_within',
-          `− lacking on the day that decides, by its daily balance, ${say(lacks)}`,
-        ),
-    ...(m.ballast > 0 ? [`+ head held by the slab ${say(m.ballast)}`] : []),
-  ].join(' ');
-}
-
-/** The floor of the pond, put together by hand. */
-export function floorWords({ site }: Judged, m: Measures, depth: number): string {
-  const say = (value: number) => `${Number(value.toFixed(4))} m`;
-  const dug =
-    depth === site.pond.depth
-      ? pondRow(site, 'depth', `floor −${say(depth)}`)
-      : `floor at the recommended depth −${say(depth)}`;
-  return m.raise > 0 ? `${dug} + raised ${say(m.raise)}` : dug;
-}
+export const pondCells = ({ survey }: Site, ...items: PondItem[]): Origin[] =>
+  items.map((item) => survey.origins.pond[item]).filter((o): o is Origin => o !== undefined);

@@ -1,4 +1,5 @@
-import { formula, method } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
+import { leftByTrial } from './trial.js';
 
 /** Water round a drain as it rises towards the end of its reach. */
 export const waterRoundDrain = formula({
@@ -19,6 +20,54 @@ export const waterRoundDrain = formula({
   together: { says: 'r <= p and p <= R', holds: (_K, _q, _d, r, R, p) => r <= p && p <= R },
   validity: 'steady, flow nearly level; all rain within the reach goes to the drain',
   source: 'Dupuit with uniform recharge round a circle, integrated',
+});
+
+/** Depth in which water flows to a drain. */
+export const flowDepth = formula({
+  title: 'Depth below the drain in which water flows to it',
+  symbol: 'd',
+  unit: 'm',
+  expression: 'min(b, 2*r/pi*max(log(R/r), 1))',
+  parameters: {
+    b: { meaning: 'thickness of the same ground below the drain', unit: 'm', min: 0, max: 1000 },
+    r: { meaning: 'radius of the drained circle', unit: 'm', min: 0.2, max: 20 },
+    R: { meaning: 'reach', unit: 'm', min: 0.2, max: 500 },
+  },
+  compute: (b: number, r: number, R: number) =>
+    Math.min(b, ((2 * r) / Math.PI) * Math.max(Math.log(R / r), 1)),
+  validity: 'deep ground counts as a layer that brings as much as the ground under a disc does',
+  source: 'flow to a disc on a half-space',
+});
+
+/** A place by its distance from the middle. */
+export const placeInReach = formula({
+  title: 'Distance of a place from the middle of the pond, no farther than the reach',
+  symbol: 'p',
+  unit: 'm',
+  expression: 'min(r + x, R)',
+  parameters: {
+    r: { meaning: 'radius of the drained circle', unit: 'm', min: 0.2, max: 20 },
+    x: { meaning: "distance from the pond's edge", unit: 'm', min: 0, max: 1000 },
+    R: { meaning: 'reach', unit: 'm', min: 0.2, max: 500 },
+  },
+  compute: (r: number, x: number, R: number) => Math.min(r + x, R),
+  validity: 'the pond as a circle',
+  source: 'geometry',
+});
+
+/** What is left of a lowering at a place. */
+export const loweredBy = formula({
+  title: 'Lowering of the water at the place',
+  symbol: 's',
+  unit: 'm',
+  expression: 'max(s0 - y, 0)',
+  parameters: {
+    s0: { meaning: 'water lowered at the drain', unit: 'm', min: 0, max: 20 },
+    y: { meaning: 'rise of the water from the drain to the place', unit: 'm', min: -1, max: 20 },
+  },
+  compute: (s0: number, y: number) => Math.max(s0 - y, 0),
+  validity: 'none from the end of the reach on',
+  source: 'levelling',
 });
 
 export const loweringMethod = method({
@@ -52,14 +101,17 @@ export interface DrainedGround {
  * Lowering of the water at a distance from the edge of a drained pond, see {@link loweringMethod}.
  * @param ground - lowering at the drain, ground and recharge, SI
  * @param distance - from the edge, m, 0 and more
+ * @param use - what evaluates the formulas at the reach that is found, for a record
  * @returns m; 0 from the end of the reach on
  */
-export function loweringAt({ lowered, k, recharge, below, radius }: DrainedGround, distance: number): number {
+export function loweringAt(
+  { lowered, k, recharge, below, radius }: DrainedGround,
+  distance: number,
+  use: Use = unrecorded,
+): number {
   if (lowered <= 0) return 0;
-  const depth = (reach: number) =>
-    Math.min(below, ((2 * radius) / Math.PI) * Math.max(Math.log(reach / radius), 1));
-  const water = (reach: number, at: number) =>
-    waterRoundDrain.compute(k, recharge, depth(reach), radius, reach, at);
+  const water = (reach: number, at: number, use: Use = unrecorded) =>
+    use(waterRoundDrain, k, recharge, use(flowDepth, below, radius, reach), radius, reach, at);
   let low = radius;
   let high = 2 * radius;
   while (water(high, high) < lowered) high *= 2;
@@ -68,5 +120,6 @@ export function loweringAt({ lowered, k, recharge, below, radius }: DrainedGroun
     if (water(middle, middle) < lowered) low = middle;
     else high = middle;
   }
-  return Math.max(lowered - water(high, Math.min(radius + distance, high)), 0);
+  use(leftByTrial, water(high, high, use), lowered);
+  return use(loweredBy, lowered, water(high, use(placeInReach, radius, distance, high), use));
 }

@@ -14,3 +14,4 @@ export * from './interceptor.js';
 export * from './kirkham.js';
 export * from './pitMap.js';
 export * from './section/index.js';
+export * from './trial.js';

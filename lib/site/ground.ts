@@ -6,7 +6,6 @@ import {
   drainablePorosity,
   type LogEstimate,
   measuredPermeability,
-  type NamedTest,
   permeabilityFromTexture,
   pooledScatter,
   posteriorPermeability,
@@ -20,7 +19,15 @@ import {
 import type { LayerRow, Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 import { textureOf } from './layerTexture.js';
-import { alongParts, type GroundLayer, type Profile, partsAround, partsBetween, reaches } from './profile.js';
+import {
+  alongParts,
+  type GroundLayer,
+  type LayerKnown,
+  type Profile,
+  partsAround,
+  partsBetween,
+  reaches,
+} from './profile.js';
 import type { Seam } from './seam.js';
 import { layerAt, type SoilTest } from './soilTests.js';
 
@@ -123,7 +130,7 @@ function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): Groun
   );
   const tested = [...groups.values()].map((members) => ({ members, tests: testsIn(members, tests) }));
   const scatter = pooledScatter(tested.map((group) => group.tests.map(({ test }) => test)));
-  const estimates = new Map<LayerRow, LogEstimate>();
+  const estimates = new Map<LayerRow, Pick<GroundLayer, 'ksat' | 'known'>>();
   for (const { members, tests } of tested) {
     const { sand, clay, organic, structure, stones } = members[0];
     const prior = permeabilityFromTexture({
@@ -134,25 +141,26 @@ function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): Groun
       structure,
       stones,
     });
-    const estimate = posteriorPermeability(prior, tests, scatter);
-    for (const member of members) estimates.set(member, estimate);
+    const ksat = posteriorPermeability(prior, tests, scatter);
+    for (const member of members) estimates.set(member, { ksat, known: { prior, tests, scatter } });
   }
-  return logged.map((row) => ({ row, texture: textureOf(row), ksat: estimates.get(row)! }));
+  return logged.map((row) => ({ row, texture: textureOf(row), ...estimates.get(row)! }));
 }
 
 /** What was measured in a group of layers: their own rows, and the field tests that lie in them. */
-function testsIn(members: LayerRow[], tests: SoilTest[]): NamedTest[] {
+function testsIn(members: LayerRow[], tests: SoilTest[]): LayerKnown['tests'] {
   const rows = members
     .filter((l) => l.ksat !== undefined)
     .map((l) => ({
       name: `${l.pit} ${round(l.top)}–${round(l.bottom)} m`,
       test: measuredPermeability(l.ksat!),
+      origin: { ...l.origin, column: 'ksat' },
     }));
   // Without a pit log the assumed profile stands for every hole.
   const here = tests.filter(({ pit, depth }) =>
     layerAt(members, members[0].pit === ASSUMED ? ASSUMED : pit, depth),
   );
-  return [...rows, ...here.map(({ name, test }) => ({ name, test }))];
+  return [...rows, ...here.map(({ name, test, origin }) => ({ name, test, origin }))];
 }
 
 const round = (metres: number) => Number(metres.toFixed(3));

@@ -1,3 +1,4 @@
+import { formula } from '../formula/index.js';
 import type { LevelPoint, LevelRole, Origin, Survey } from '../survey/index.js';
 import { crossesLine, distanceToLine, type PlanPoint } from './boundary.js';
 
@@ -73,6 +74,21 @@ export interface Places {
   pits: Map<string, number>;
 }
 
+/** Level of a point above the lowest natural ground at the rim. */
+export const overDatum = formula({
+  title: 'Level above the lowest natural ground at the rim',
+  symbol: 'z',
+  unit: 'm',
+  expression: 'l - d',
+  parameters: {
+    l: { meaning: 'level as surveyed', unit: 'm', min: -500, max: 9000 },
+    d: { meaning: 'level of that ground as surveyed', unit: 'm', min: -500, max: 9000 },
+  },
+  compute: (l: number, d: number) => l - d,
+  validity: 'both from one mark',
+  source: 'levelling',
+});
+
 /** Rise of the ground at the rim below which the pond has no uphill side, m: what a hose level can tell. Our choice. */
 export const LEVEL_RIM = 0.02;
 
@@ -130,7 +146,7 @@ export function placesOf(survey: Survey): Places {
   const rims = of('rim');
   const ground = rims.length > 0 ? rims : of('spot').slice(0, 1);
   const datum = ground.length > 0 ? Math.min(...ground.map((p) => p.level)) : 0;
-  const level = (p: LevelPoint) => p.level - datum;
+  const level = (p: LevelPoint) => overDatum.compute(p.level, datum);
   const lowest = (points: LevelPoint[]) => (points.length > 0 ? Math.min(...points.map(level)) : undefined);
   const way = (p: LevelPoint) => distanceOf(p, rims);
   const apart = (a: LevelPoint, b: LevelPoint) => {

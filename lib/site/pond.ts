@@ -9,6 +9,7 @@ import {
   submergedUnitWeight,
 } from '../uplift/index.js';
 import type { Assumptions } from './assumptions.js';
+import { overDatum } from './places.js';
 import { keptOf, type PondKept } from './pondKept.js';
 
 /** The planned pond with every gap filled. Levels m above the lowest natural ground at the rim. */
@@ -107,7 +108,7 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
   );
   const fullLevel =
     p.full_level !== undefined
-      ? p.full_level - datum
+      ? overDatum.compute(p.full_level, datum)
       : assume.or(
           p.water_above_rim_ground,
           'water_above_rim_ground',

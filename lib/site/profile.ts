@@ -1,5 +1,6 @@
-import { type LogEstimate, logValue, type Texture } from '../soil/index.js';
-import type { LayerRow } from '../survey/index.js';
+import { type Formula, formula, type Use, unrecorded } from '../formula/index.js';
+import { type LogEstimate, logValue, type NamedTest, type Texture } from '../soil/index.js';
+import type { LayerRow, Origin } from '../survey/index.js';
 import type { Unknowns } from './unknowns.js';
 
 /** A layer of the pit log with its permeability. */
@@ -7,6 +8,15 @@ export interface GroundLayer {
   row: LayerRow;
   texture: Texture;
   ksat: LogEstimate;
+  /** what that is made of */
+  known: LayerKnown;
+}
+
+/** Table, tests and their scatter, of layers alike. */
+export interface LayerKnown {
+  prior: LogEstimate;
+  tests: (NamedTest & { origin: Origin })[];
+  scatter: number;
 }
 
 /** The layers of all logs. */
@@ -36,13 +46,58 @@ export function partsBetween(layers: readonly GroundLayer[], from: number, to: n
   return between.length > 0 ? between : layers.map((l) => ({ ...l, thickness: l.row.bottom - l.row.top }));
 }
 
+/**
+ * Mean of the permeability of as many parts of the ground by their thickness.
+ * @param n - parts, 1 and more
+ */
+export function meanByThickness(n: number): ManyFormula {
+  const made = means.get(n) ?? meanOfParts(n);
+  means.set(n, made);
+  return made;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: as many arguments as there are parts
+type ManyFormula = Formula<(...args: any[]) => number>;
+const means = new Map<number, ManyFormula>();
+
+function meanOfParts(n: number): ManyFormula {
+  const each = Array.from({ length: n }, (_, i) => i + 1);
+  return formula({
+    title: `Permeability along the ground, mean by thickness (${n})`,
+    symbol: 'K',
+    unit: 'm/s',
+    expression: `(${each.map((i) => `t${i}*k${i}`).join(' + ')})/(${each.map((i) => `t${i}`).join(' + ')})`,
+    parameters: Object.fromEntries(
+      each.flatMap((i) => [
+        [`t${i}`, { meaning: `thickness of part ${i}`, unit: 'm', min: 0, max: 30 }],
+        [`k${i}`, { meaning: `permeability of part ${i}`, unit: 'm/s', min: 1e-12, max: 1 }],
+      ]),
+    ),
+    compute: (...args: number[]) => {
+      let [sum, thick] = [0, 0];
+      for (let i = 0; i < args.length; i += 2) {
+        sum += args[i] * args[i + 1];
+        thick += args[i];
+      }
+      return sum / thick;
+    },
+    validity: 'water that flows along the layers',
+    source: 'Darcy, layers side by side',
+  });
+}
+
+/** The part that lets most through. */
+export function mainPart(parts: readonly Part[]): Part {
+  return parts.reduce((a, b) => (b.thickness * b.ksat.median > a.thickness * a.ksat.median ? b : a));
+}
+
 /** Permeability along parts of the ground: mean by thickness, with the spread of what lets most through. */
-export function alongParts(parts: readonly Part[]): LogEstimate {
-  const main = parts.reduce((a, b) => (b.thickness * b.ksat.median > a.thickness * a.ksat.median ? b : a));
-  const median =
-    parts.reduce((sum, l) => sum + l.thickness * l.ksat.median, 0) /
-    parts.reduce((sum, l) => sum + l.thickness, 0);
-  return { ...main.ksat, median };
+export function alongParts(parts: readonly Part[], use: Use = unrecorded): LogEstimate {
+  const median = use(
+    meanByThickness(parts.length),
+    ...parts.flatMap(({ thickness, ksat }) => [thickness, ksat.median]),
+  );
+  return { ...mainPart(parts).ksat, median };
 }
 
 /** Parts of the ground below the topsoil that a hole so deep feels, m. */

@@ -1,5 +1,5 @@
 import { type ClimateRecord, HARD_SURFACE_FILM, runHardSurface } from '../climate/index.js';
-import { SECONDS_PER_DAY } from '../formula/index.js';
+import { formula, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import {
   CAP_LEAK,
   type ColumnSeries,
@@ -26,23 +26,61 @@ const LINER_EDGE = 0.01;
 /** Conductivity of what a ring is filled with, m/s: towards the tight end of Freeze & Cherry 1979, Table 2.2 (from memory). */
 const FILL_CONDUCTIVITY = { clay: 1e-7, topsoil: 5e-6, sand: 1e-4, gravel: 3e-3 };
 
-/** The tub around a pond, or undefined where no permeable layer touches the liner. Levels on the site's datum. */
-export function tubOf(pond: Pond, places: Places, assume: Assumptions): TubGeometry | undefined {
+/** Area of the ring from above. */
+export const ringFrom = formula({
+  title: 'Area of the dug ring from above',
+  symbol: 'R',
+  unit: 'm²',
+  expression: 'P*max(w, 0.01)',
+  parameters: {
+    P: { meaning: 'outline at the rim', unit: 'm', min: 0, max: 1000 },
+    w: { meaning: 'width of the ring', unit: 'm', min: 0, max: 5 },
+  },
+  compute: (P: number, w: number) => P * Math.max(w, LINER_EDGE),
+  validity: 'a ring narrow against the pond; the slack at the liner where there is none',
+  source: 'geometry',
+});
+
+/** Floor of the ring. */
+export const ringFloor = formula({
+  title: 'Level of the floor of the ring',
+  symbol: 'f',
+  unit: 'm',
+  expression: '-min(r, d)',
+  parameters: {
+    r: { meaning: 'depth of the ring', unit: 'm', min: 0, max: 10 },
+    d: { meaning: 'depth of the pond', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (r: number, d: number) => -Math.min(r, d),
+  validity: 'the ring is dug no deeper than the pond',
+  source: 'geometry',
+});
+
+/**
+ * The tub around a pond, or undefined where no permeable layer touches the liner. Levels on the site's datum.
+ * @param use - a recorder, for the worked sheet
+ */
+export function tubOf(
+  pond: Pond,
+  places: Places,
+  assume: Assumptions,
+  use: Use = unrecorded,
+): TubGeometry | undefined {
   const { ring, bedding, shape, depth } = pond;
   if (ring.width === 0 && bedding.kind === 'none') return undefined;
   const ringDepth = ring.depth ?? depth;
-  const perimeter = outline(shape);
-  const floor = -Math.min(ringDepth, depth);
+  const perimeter = outline(shape, 0, use);
+  const floor = use(ringFloor, ringDepth, depth);
   return {
     floor,
     spill: 0,
     exit: exitOf(pond, floor, perimeter, places, assume),
     flooded: floodedTo(floor, places),
-    ringArea: perimeter * Math.max(ring.width, LINER_EDGE),
+    ringArea: use(ringFrom, perimeter, ring.width),
     ringPorosity: ring.width > 0 ? FILL_POROSITY[ring.fill] : 1,
     ringHold: ring.width > 0 ? FILL_HOLD[ring.fill] : 0,
     perimeter,
-    bedArea: bedding.kind === 'none' ? 0 : planArea(shape, depth),
+    bedArea: bedding.kind === 'none' ? 0 : planArea(shape, depth, use),
     bedThickness: bedding.thickness,
     bedPorosity: BED_POROSITY[bedding.kind],
   };

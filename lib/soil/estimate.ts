@@ -1,3 +1,5 @@
+import { formula } from '../formula/index.js';
+
 /** A positive quantity known with spread: log-normal, with the evidence it rests on. */
 export interface LogEstimate {
   /** SI unit of the quantity */
@@ -8,6 +10,22 @@ export interface LogEstimate {
   evidence: string[];
 }
 
+/** Permeability as far above or below its median as is asked. */
+export const permeabilityAt = formula({
+  title: 'Permeability at an end of what is known',
+  symbol: 'K',
+  unit: 'm/s',
+  expression: 'm*exp(s*z)',
+  parameters: {
+    m: { meaning: 'median', unit: 'm/s', min: 1e-12, max: 1 },
+    s: { meaning: 'standard deviation of the logarithm', unit: '-', min: 0, max: 3 },
+    z: { meaning: 'spreads above the median', unit: '-', min: -4, max: 4 },
+  },
+  compute: (m: number, s: number, z: number) => m * Math.exp(s * z),
+  validity: 'z = 1.28155 at the 90 % end, its opposite at the 10 % end',
+  source: 'log-normal distribution',
+});
+
 /**
  * Value of a log-normal estimate at a standard normal score.
  * @param estimate - median and spread of the logarithm
@@ -15,7 +33,7 @@ export interface LogEstimate {
  * @returns in the unit of the median
  */
 export function logValue(estimate: LogEstimate, score: number): number {
-  return estimate.median * Math.exp(estimate.spread * score);
+  return permeabilityAt.compute(estimate.median, estimate.spread, score);
 }
 
 /** Standard normal score of the 10 % and 90 % points. */

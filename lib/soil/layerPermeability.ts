@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { type Formula, formula, method, type Use, unrecorded } from '../formula/index.js';
 import { normalCdf, quantileSorted } from '../sampling/index.js';
 import type { LogEstimate } from './estimate.js';
 import type { PermeabilityTest } from './fieldTest.js';
@@ -23,6 +23,103 @@ export const layerPermeability = method({
 /** What stays from hole to hole in one layer, standard deviation of the natural logarithm. Our choice. */
 export const HOLE_TO_HOLE = 0.4;
 const OUTLIER = 2.6;
+
+/** What the table knows of the logarithm, without what stays from hole to hole. */
+export const priorVariance = formula({
+  title: 'Variance of the logarithm by the table, without what stays from hole to hole',
+  symbol: 'v',
+  unit: '-',
+  expression: 'max(s^2 - h^2, 0.01)',
+  parameters: {
+    s: { meaning: 'spread of the table, standard deviation of the logarithm', unit: '-', min: 0, max: 4 },
+    h: { meaning: 'what stays from hole to hole', unit: '-', min: 0, max: 2 },
+  },
+  compute: (s: number, h: number) => Math.max(s ** 2 - h ** 2, 0.01),
+  validity: 'log-normal',
+  source: 'layer permeability, see the methods',
+});
+
+const upTo = (n: number) => Array.from({ length: n }, (_, i) => i + 1);
+const TEST = { unit: '-', min: 0, max: 4 };
+// biome-ignore lint/suspicious/noExplicitAny: as many arguments as there are tests
+type ManyFormula = Formula<(...args: any[]) => number>;
+
+/** Weights by the inverse variance, of table and tests. */
+function weighted(v: number, c: number, tests: number[], of: (i: number) => number): number {
+  return tests.reduce((sum, s, i) => sum + of(i + 1) / (s ** 2 + c), of(0) / v);
+}
+
+/** Arguments k0, v, c, k1, s1, k2, s2 …: values and spreads apart. */
+function apart([k0 = 0, v = 1, c = 0, ...tests]: number[]) {
+  return {
+    k: [k0, ...tests.filter((_, i) => i % 2 === 0)],
+    v,
+    c,
+    s: tests.filter((_, i) => i % 2 === 1),
+  };
+}
+
+function parametersOf(n: number) {
+  return {
+    k0: { meaning: 'permeability by the table', unit: 'm/s', min: 1e-12, max: 1 },
+    v: { meaning: 'variance of its logarithm', unit: '-', min: 0.01, max: 16 },
+    c: { meaning: 'scatter of the tests beyond their own spreads', unit: '-', min: 0, max: 16 },
+    ...Object.fromEntries(
+      upTo(n).flatMap((i) => [
+        [`k${i}`, { meaning: `permeability by test ${i}`, unit: 'm/s', min: 1e-12, max: 1 }],
+        [`s${i}`, { meaning: `spread of test ${i}`, ...TEST }],
+      ]),
+    ),
+  };
+}
+
+const precision = (n: number) => ['1/v', ...upTo(n).map((i) => `1/(s${i}^2 + c)`)].join(' + ');
+
+/**
+ * Permeability of a layer by its table and as many tests.
+ * @param n - tests, 1 and more
+ * @returns formula of the median, arguments k0, v, c and k, s of every test
+ */
+export function pooledMedian(n: number): ManyFormula {
+  return formula({
+    title: `Permeability of a layer by its table and its tests (${n})`,
+    symbol: 'K',
+    unit: 'm/s',
+    expression: `exp((${['log(k0)/v', ...upTo(n).map((i) => `log(k${i})/(s${i}^2 + c)`)].join(' + ')})/(${precision(n)}))`,
+    parameters: parametersOf(n),
+    compute: (...args: number[]) => {
+      const { k, v, c, s } = apart(args);
+      return Math.exp(weighted(v, c, s, (i) => Math.log(k[i])) / weighted(v, c, s, () => 1));
+    },
+    validity: 'log-normal; each counted by its own spread',
+    source: 'layer permeability, see the methods',
+  });
+}
+
+/**
+ * The spread of it.
+ * @param n - tests, 1 and more
+ * @returns formula of the standard deviation of the logarithm, arguments v, c, what stays from hole to hole, and s of every test
+ */
+export function pooledSpread(n: number): ManyFormula {
+  const { v, c } = parametersOf(0);
+  return formula({
+    title: `Spread of the permeability by its table and its tests (${n})`,
+    symbol: 's',
+    unit: '-',
+    expression: `sqrt(1/(${precision(n)}) + h^2)`,
+    parameters: {
+      v,
+      c,
+      h: { meaning: 'what stays from hole to hole', ...TEST },
+      ...Object.fromEntries(upTo(n).map((i) => [`s${i}`, { meaning: `spread of test ${i}`, ...TEST }])),
+    },
+    compute: (v: number, c: number, h: number, ...s: number[]) =>
+      Math.sqrt(1 / weighted(v, c, s, () => 1) + h ** 2),
+    validity: 'log-normal; each counted by its own spread',
+    source: 'layer permeability, see the methods',
+  });
+}
 
 /** A test with a name that says where it was. */
 export interface NamedTest {
@@ -63,26 +160,39 @@ export function pooledScatter(layers: PermeabilityTest[][]): number {
  * @param prior - from texture and structure, m/s
  * @param tests - made in the layer; none leaves the prior as it is
  * @param scatter - variance of the logarithm from {@link pooledScatter}
+ * @param use - what evaluates the formulas, for a record
  * @returns m/s, with the tests that do not fit the others named (they count all the same)
  */
 export function posteriorPermeability(
   prior: LogEstimate,
   tests: NamedTest[],
   scatter = 0,
+  use: Use = unrecorded,
 ): LayerPermeability {
   if (tests.length === 0) return { ...prior, outliers: [] };
-  const start = {
-    mean: Math.log(prior.median),
-    variance: Math.max(prior.spread ** 2 - HOLE_TO_HOLE ** 2, 0.01),
-  };
-  const { mean, variance } = update(start, tests, scatter);
   const outliers = outliersOf(tests);
   return {
-    median: Math.exp(mean),
-    spread: Math.sqrt(variance + HOLE_TO_HOLE ** 2),
+    ...pooled(prior, tests, scatter, use),
     evidence: evidenceOf(prior, tests, outliers),
     outliers,
   };
+}
+
+/** Table and tests together; a bound cuts what they make of it. */
+function pooled(prior: LogEstimate, tests: NamedTest[], scatter: number, use: Use) {
+  const v = use(priorVariance, prior.spread, HOLE_TO_HOLE);
+  const values = tests.filter(({ test }) => test.says === 'value').map(({ test }) => test);
+  const bounds = tests.filter(({ test }) => test.says !== 'value');
+  const n = values.length;
+  const spreads = values.map(({ spread }) => spread);
+  if (bounds.length === 0)
+    return {
+      median: use(pooledMedian(n), prior.median, v, scatter, ...values.flatMap((t) => [t.ksat, t.spread])),
+      spread: use(pooledSpread(n), v, scatter, HOLE_TO_HOLE, ...spreads),
+    };
+  const start = { mean: Math.log(prior.median), variance: v };
+  const { mean, variance } = update(start, tests, scatter);
+  return { median: Math.exp(mean), spread: Math.sqrt(variance + HOLE_TO_HOLE ** 2) };
 }
 
 interface Normal {

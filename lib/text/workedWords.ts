@@ -2,18 +2,31 @@
 
 /**
  * How its steps are read.
- * @param digits - to which a calculator agrees
+ * @param digits - printed of every number
+ * @param steps - how many there are
  * @returns sentences
  */
-export function workedIntro(digits: number): string {
-  return `Recorded from the code that gave the answer, in SI units. Each step gives the equation, the numbers put in with where each came from, the result, and its source. Typed into a calculator as shown, every result agrees to ${digits} digits or better where no small difference of large numbers is taken. The same steps stand in worked.csv.`;
+export function workedIntro(digits: number, steps: number): string {
+  return (
+    `Recorded from the code that gave the answer, in SI units, in ${steps} steps. Each gives the equation, every number put in, in brackets where it is from, and the result. ` +
+    `A number is from an earlier step, from a line of a file of the survey, from the simulated years in yearly-heads.csv, or assumed. ` +
+    `Every result is made of the numbers as they are printed, to ${digits} digits. The same steps with all digits stand in worked.csv. The list at the end says what each symbol means.`
+  );
 }
 
 /**
- * Name of the numbers put into a step.
- * @param step - by its number
+ * Name of the list of formulas.
  * @returns a title
  */
-export function stepInputs(step: string): string {
-  return `Step ${step}: numbers put in`;
+export function formulaName(): string {
+  return 'The formulas of these steps, what their symbols mean, and their sources';
+}
+
+/**
+ * Steps that a part takes again.
+ * @param steps - their numbers
+ * @returns a sentence; empty for none
+ */
+export function againWords(steps: readonly number[]): string {
+  return steps.length > 0 ? ` From above: ${steps.length > 1 ? 'steps' : 'step'} ${steps.join(', ')}.` : '';
 }

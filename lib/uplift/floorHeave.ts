@@ -33,6 +33,48 @@ export const heaveFactor = formula({
   source: 'total-stress balance in every soil-mechanics text (Das; from memory)',
 });
 
+/** Ground left between a floor and a seam. */
+export const plugLeft = formula({
+  title: 'Ground left between floor and seam',
+  symbol: 't',
+  unit: 'm',
+  expression: 'max(T + z, 0)',
+  parameters: {
+    T: { meaning: 'depth of the top of the seam', unit: 'm', min: 0, max: 30 },
+    z: { meaning: 'level of the floor', unit: 'm', min: -30, max: 10 },
+  },
+  compute: (T: number, z: number) => Math.max(T + z, 0),
+  validity: 'both counted from the lowest natural ground at the rim',
+  source: 'geometry',
+});
+
+/** What is in hand over a seam. */
+export const plugSpare = formula({
+  title: 'That the water of the seam may rise before the floor lacks its factor',
+  symbol: 'm',
+  unit: 'm',
+  expression: '-w/F',
+  parameters: {
+    w: { meaning: 'water to be left over the floor', unit: 'm', min: -50, max: 50 },
+    F: { meaning: 'factor of safety', unit: '-', min: 1, max: 2 },
+  },
+  compute: (w: number, F: number) => -w / F,
+  validity: 'below 0 the factor is lacking',
+  source: 'the balance of the factor, solved for the head',
+});
+
+/** Pressure of the ground over a seam. */
+export const plugWeight = formula({
+  title: 'Weight of the ground over a seam, per square metre',
+  symbol: 'w',
+  unit: 'Pa',
+  expression: 'g*t',
+  parameters: { g: { ...g, min: 10000 }, t: { meaning: 'ground left', unit: 'm', min: 0, max: 30 } },
+  compute: (g: number, t: number) => g * t,
+  validity: 'plug wide against its thickness',
+  source: 'statics',
+});
+
 /** Deepest cut that keeps a factor against heave. */
 export const deepestCut = formula({
   title: 'Deepest cut over a seam under pressure',

@@ -70,6 +70,21 @@ export const usaceFlotationFactor = formula({
   source: 'USACE EM 1110-2-2100 (2005) equation 3-2',
 });
 
+/** The same by the square metre of a floor. */
+export const flotationOfFloor = formula({
+  title: 'Flotation factor by the square metre of floor, EM 1110-2-2100',
+  symbol: 'FS',
+  unit: '-',
+  expression: 'w/(9810*h)',
+  parameters: {
+    w: { meaning: 'pressure of what holds', unit: 'Pa', min: 0, max: 1e6 },
+    h: { meaning: 'head that lifts', unit: 'm', min: 0.001, max: 20 },
+  },
+  compute: (w: number, h: number) => w / (W * h),
+  validity: 'equation 3-2 with nothing but water and weight on the floor',
+  source: 'USACE EM 1110-2-2100 (2005) equation 3-2',
+});
+
 /** Everything that holds counted under water, against the empty volume alone. */
 export const submergedWeightFactor = formula({
   title: 'Flotation factor, submerged weights over the empty volume',

@@ -1,4 +1,4 @@
-import { formula, method, type Use } from '../formula/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 
 export const pondShapeMethod = method({
   title: 'Plan and volume of the pond',
@@ -19,6 +19,68 @@ export interface PondShape {
   /** a level step in the sides, all round: its depth below the rim and its width, m */
   shelf?: { depth: number; width: number };
 }
+
+/** Length or width of the floor, for pipes. */
+export const floorSide = formula({
+  title: 'Length or width of the floor',
+  symbol: 'L',
+  unit: 'm',
+  expression: 'max(L - 2*s*d, 0.5)',
+  parameters: {
+    L: { meaning: 'length or width at the rim', unit: 'm', min: 0.1, max: 100 },
+    s: { meaning: 'side slope, horizontal to 1 vertical', unit: '-', min: 0, max: 10 },
+    d: { meaning: 'depth', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (L: number, s: number, d: number) => Math.max(L - 2 * s * d, 0.5),
+  validity: 'half a metre at least',
+  source: 'geometry',
+});
+
+/** A circle as large as a plan. */
+export const circleRadius = formula({
+  title: 'Radius of the circle as large as a plan',
+  symbol: 'r',
+  unit: 'm',
+  expression: 'sqrt(A/pi)',
+  parameters: { A: { meaning: 'plan area at the rim', unit: 'm²', min: 0, max: 1e4 } },
+  compute: (A: number) => Math.sqrt(A / Math.PI),
+  validity: 'ponds not much longer than wide',
+  source: 'geometry',
+});
+
+const sides = {
+  L: { meaning: 'length at the rim', unit: 'm', min: 0.1, max: 100 },
+  W: { meaning: 'width at the rim', unit: 'm', min: 0.1, max: 100 },
+  i: { meaning: 'how far the sides have come in', unit: 'm', min: 0, max: 50 },
+};
+
+/** Outline of a box. */
+export const boxOutline = formula({
+  title: 'Outline of a box whose sides have come in',
+  symbol: 'P',
+  unit: 'm',
+  expression: '4*(max(L/2 - i, 0) + max(W/2 - i, 0))',
+  parameters: sides,
+  compute: (L: number, W: number, i: number) => 4 * (Math.max(L / 2 - i, 0) + Math.max(W / 2 - i, 0)),
+  validity: 'a rectangle',
+  source: 'geometry',
+});
+
+/** Outline of an ellipse. */
+export const ovalOutline = formula({
+  title: 'Outline of a round or oval pond whose sides have come in',
+  symbol: 'P',
+  unit: 'm',
+  expression:
+    'pi*(3*(max(L/2 - i, 0) + max(W/2 - i, 0)) - sqrt((3*max(L/2 - i, 0) + max(W/2 - i, 0))*(max(L/2 - i, 0) + 3*max(W/2 - i, 0))))',
+  parameters: sides,
+  compute: (L: number, W: number, i: number) => {
+    const [a, b] = [Math.max(L / 2 - i, 0), Math.max(W / 2 - i, 0)];
+    return Math.PI * (3 * (a + b) - Math.sqrt((3 * a + b) * (a + 3 * b)));
+  },
+  validity: 'ellipse, within 1e-4 for garden shapes',
+  source: "Ramanujan's first formula",
+});
 
 /** A pond that cannot be dug or filled as described; the message is for whoever holds the spade. */
 export class PondGeometryError extends Error {
@@ -110,14 +172,12 @@ export function planArea(p: PondShape, depth: number, use?: Use): number {
  * Length of the outline at a depth below the rim, m (ellipse by Ramanujan's first formula, within 1e-4 for garden shapes).
  * @param p - shape of the pond
  * @param depth - m below the rim; absent: at the rim
+ * @param use - what evaluates the formulas, for a record
  * @returns m
  */
-export function outline(p: PondShape, depth = 0): number {
-  const inset = insetAt(p, depth);
-  const a = Math.max(p.length / 2 - inset, 0);
-  const b = Math.max(p.width / 2 - inset, 0);
-  if (p.shape === 'box') return 4 * (a + b);
-  return Math.PI * (3 * (a + b) - Math.sqrt((3 * a + b) * (a + 3 * b)));
+export function outline(p: PondShape, depth = 0, use: Use = unrecorded): number {
+  const inset = insetAt(p, depth, use);
+  return use(p.shape === 'box' ? boxOutline : ovalOutline, p.length, p.width, inset);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
+import { depthOver } from './netHead.js';
 import { type PondShape, planArea } from './pondShape.js';
 
 export const timeToLiftMethod = method({
@@ -33,6 +34,34 @@ export const fillTime = formula({
   compute: (d: number, A: number, Q: number) => (d * A) / Q,
   validity: 'steady inflow',
   source: 'balance of volumes',
+});
+
+/** Water that is missing over the floor. */
+export const missingWater = formula({
+  title: 'Water missing over the floor, beside what stands in the ring',
+  symbol: 'd',
+  unit: 'm',
+  expression: 'l - r/A',
+  parameters: {
+    l: { meaning: 'depth of water that counts as lifted', unit: 'm', min: 0, max: 0.2 },
+    r: { meaning: 'water that stands in the ring above the floor', unit: 'm³', min: 0, max: 1000 },
+    A: { meaning: 'floor area', unit: 'm²', min: 0.01, max: 1000 },
+  },
+  compute: (l: number, r: number, A: number) => l - r / A,
+  validity: 'what stands in the ring comes at once',
+  source: 'balance of volumes',
+});
+
+/** Floor that is counted. */
+export const floorCounted = formula({
+  title: 'Floor area that is counted',
+  symbol: 'A',
+  unit: 'm²',
+  expression: 'max(A, 0.05)',
+  parameters: { A: { meaning: 'plan area at the floor', unit: 'm²', min: 0, max: 1e4 } },
+  compute: (A: number) => Math.max(A, LEAST_FLOOR),
+  validity: 'a bowl lifts over a patch, not a point: our choice',
+  source: 'our choice',
 });
 
 /** Radius of the disc that gathers water as sides and floor do. */
@@ -85,8 +114,8 @@ export function clayArrival(
   use: Use = unrecorded,
 ): number {
   if (rise <= 0) return 0;
-  const floor = Math.max(planArea(pond, depth, use), LEAST_FLOOR);
-  const surface = planArea(pond, Math.max(depth - rise, 0), use);
+  const floor = use(floorCounted, planArea(pond, depth, use));
+  const surface = planArea(pond, use(depthOver, depth, rise, 0), use);
   return use(discInflow, conductivity, use(gatheringRadius, floor, surface), rise);
 }
 
@@ -104,8 +133,8 @@ export function secondsToFill(
   lifted = LIFT_VOLUME_DEPTH,
   use: Use = unrecorded,
 ): number {
-  const area = Math.max(floorArea, LEAST_FLOOR);
-  const missing = lifted - ring / area;
+  const area = use(floorCounted, floorArea);
+  const missing = use(missingWater, lifted, ring, area);
   if (missing <= 0) return 0;
   const inflow = clay + storm;
   return inflow > 0 ? use(fillTime, missing, area, inflow) : Number.POSITIVE_INFINITY;

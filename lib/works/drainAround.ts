@@ -20,7 +20,7 @@ import {
 import { SECONDS_PER_DAY } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
-import { planArea } from '../uplift/index.js';
+import { depthOver, planArea } from '../uplift/index.js';
 import { loweredGround } from './loweredGround.js';
 import type { Storm } from './storm.js';
 
@@ -43,9 +43,9 @@ export function aroundIt(
   const { ground, places, survey, catchment, pond, tub } = basis.site;
   const around = loweredGround(basis.site, level, depth);
   const k = around.k.likely;
-  const lowered = Math.max(outside - level, 0);
+  const lowered = depthOver.compute(outside, level, 0);
   const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
-  const radius = Math.sqrt(planArea(pond.shape, 0) / Math.PI);
+  const { radius } = around;
   const boundary = places.boundary === undefined ? [] : [{ name: 'boundary', distance: places.boundary }];
   const before =
     rationalRunoff.compute(

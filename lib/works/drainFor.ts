@@ -7,6 +7,7 @@ import {
   type DrainInput,
   designDrain,
   HEAVY_CLAY,
+  type InflowInput,
   inflowBySource,
   judgeBed,
   likelyInflow,
@@ -14,6 +15,7 @@ import {
   type SourceInflow,
   soilCurve,
 } from '../drain/index.js';
+import { type Use, unrecorded } from '../formula/index.js';
 import {
   assumeUpkeep,
   drainLevel,
@@ -27,7 +29,15 @@ import {
 import { Remembered } from '../sampling/index.js';
 import { Assumptions, ksatAround, type Site } from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
-import { insetAt, outline, planArea } from '../uplift/index.js';
+import {
+  depthOver,
+  floorSide,
+  gatheringRadius,
+  insetAt,
+  lowestUsual,
+  outline,
+  planArea,
+} from '../uplift/index.js';
 import { aroundIt } from './drainAround.js';
 import { STORM, type Storm } from './storm.js';
 import { wetGroundRunoff } from './wetGroundRunoff.js';
@@ -77,30 +87,34 @@ export interface DesignBasis {
   leakHead: number;
 }
 
-/** What the drain of measures is designed from at a depth; `assume` hears what the survey does not say. */
+/**
+ * What the drain of measures is designed from at a depth; `assume` hears what the survey does not say.
+ * @param use - a recorder, for the worked sheet
+ */
 export function drainInputOf(
   basis: Basis,
   m: Measures,
   drain: DrainMeasure,
   depth: number,
   assume = new Assumptions(),
+  use: Use = unrecorded,
 ): DesignBasis {
   const { site, highs } = basis;
   const { pond, survey } = site;
-  const floor = floorLevel(depth, m);
-  const level = drainLevel(m, floor);
+  const floor = floorLevel(depth, m, use);
+  const level = drainLevel(m, floor, use);
   const { shape } = pond;
-  const floorArea = planArea(shape, depth);
+  const floorArea = planArea(shape, depth, use);
   const sideArea = ((outline(shape) + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
-  const inset = 2 * shape.sideSlope * depth;
   const soil = soilUnder(site, -floor, assume);
   const storm: Storm = {
     rain: assume.or(survey.site.storm_rain, 'storm_rain', STORM.rain, 'm', 'a heavy summer storm: 30 mm'),
     seconds: assume.or(survey.site.storm_hours, 'storm_hours', STORM.seconds, 's', 'falling in one hour'),
   };
-  const radius = Math.sqrt((planArea(shape, 0) + floorArea) / 2 / Math.PI);
-  const leakHead = Math.max(fullLevel(site, m) - drawdownOf(basis, 0.5) - level, 0);
-  const sources = sourcesOf(basis, m, depth, radius, level, storm, leakHead);
+  const radius = use(gatheringRadius, floorArea, planArea(shape, 0));
+  const lowest = use(lowestUsual, fullLevel(site, m, use), drawdownOf(basis, 0.5));
+  const leakHead = use(depthOver, lowest, level, 0);
+  const sources = sourcesOf(basis, m, depth, radius, level, storm, leakHead, use);
   const outside = highs.yearly(m, 0.9);
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
     assume.add(
@@ -112,13 +126,13 @@ export function drainInputOf(
   const input: DrainInput = {
     floor,
     floorArea,
-    floorLength: Math.max(shape.length - inset, 0.5),
-    floorWidth: Math.max(shape.width - inset, 0.5),
+    floorLength: use(floorSide, shape.length, shape.sideSlope, depth),
+    floorWidth: use(floorSide, shape.width, shape.sideSlope, depth),
     sideArea,
     sideSlope: shape.sideSlope,
     trenchDepth: Math.max((MOUTH - level) / 2, MOUTH),
     underSide: insetAt(shape, depth),
-    inflow: likelyInflow(sources),
+    inflow: likelyInflow(sources, use),
     stormSeconds: storm.seconds,
     outside,
     soil,
@@ -182,16 +196,17 @@ function sourcesOf(
   level: number,
   storm: Storm,
   leakHead: number,
+  use: Use,
 ): SourceInflow[] {
   const { site, highs } = basis;
   const { catchment, tub, pond, ground } = site;
   const lacks = drawdownOf(basis, 0.5);
   const kept = m.way === 'keptOut';
   const { p10, p50, p90 } = logPercentiles(ksatAround(ground, depth));
-  return inflowBySource({
+  const input: InflowInput = {
     k: { low: p10, likely: p50, high: p90 },
     radius,
-    head: Math.max(highs.yearly(m, 0.9) - level, 0),
+    head: use(depthOver, highs.yearly(m, 0.9), level, 0),
     ...storm,
     ring: tub && { area: tub.ringArea, capped: catchment.capped || kept },
     roofArea: kept ? 0 : catchment.roofArea,
@@ -201,5 +216,6 @@ function sourcesOf(
     pondArea: pond.overflow === 'ring' && !kept ? planArea(pond.shape, 0) : 0,
     drawdown: lacks,
     leakHead,
-  });
+  };
+  return inflowBySource(input, use);
 }

@@ -1,7 +1,8 @@
 import type { LoweredGround } from '../drain/index.js';
+import { type Use, unrecorded } from '../formula/index.js';
 import { ksatAround, type Site } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
-import { planArea } from '../uplift/index.js';
+import { circleRadius, planArea } from '../uplift/index.js';
 
 /** A layer is tight against the ground of the pond below this share of its conductivity. Common practice. */
 const TIGHT = 0.1;
@@ -10,8 +11,14 @@ const TIGHT = 0.1;
  * The ground round a drain: how permeable, and how far down it goes on.
  * @param level - that the drain holds, m above the datum
  * @param depth - of the pond, m
+ * @param use - a recorder, for the worked sheet
  */
-export function loweredGround({ ground, pond }: Site, level: number, depth: number): LoweredGround {
+export function loweredGround(
+  { ground, pond }: Site,
+  level: number,
+  depth: number,
+  use: Use = unrecorded,
+): LoweredGround {
   const { p10, p50, p90 } = logPercentiles(ksatAround(ground, depth));
   const pits = [...new Set(ground.layers.map(({ row }) => row.pit))];
   // Where one hole meets a tight layer and the next does not, the ground goes on.
@@ -24,6 +31,6 @@ export function loweredGround({ ground, pond }: Site, level: number, depth: numb
   return {
     k: { low: p10, likely: p50, high: p90 },
     below: Math.max(...below),
-    radius: Math.sqrt(planArea(pond.shape, 0) / Math.PI),
+    radius: use(circleRadius, planArea(pond.shape, 0)),
   };
 }

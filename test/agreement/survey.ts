@@ -190,11 +190,14 @@ export function fileClaims(outputs: Outputs, told: Told) {
   const worked = claimer('worked.csv');
   const [titles = [], ...steps] = csv(outputs.worked);
   const column = (row: string[], name: string) => row[titles.indexOf(name)] ?? '';
+  // The middle year stands first in its part, one year of ten after it.
+  const middles = new Set<string>();
   for (const row of steps.filter((each) => column(each, 'role') === 'result')) {
     const value = Number(column(row, 'value'));
     const part = column(row, 'part');
     if (!/^(With nothing done|With what is recommended)/.test(part)) continue;
-    if (!/^Net head on the liner$/.test(column(row, 'title'))) continue;
+    if (!/^Net head on the liner$/.test(column(row, 'title')) || middles.has(part)) continue;
+    middles.add(part);
     const of = part.startsWith('With nothing') ? 'no-drain' : told.option;
     if (of && (of === 'no-drain' || told.atWish))
       worked.span(`net middle|${of}`, part, String(value), point(value));

@@ -1,3 +1,4 @@
+import { carriedChecks } from './carried.js';
 import type { Check } from './check.js';
 import { climateChecks } from './climate.js';
 import { drainChecks } from './drain.js';
@@ -22,4 +23,5 @@ export const CHECKS: Record<string, Check[]> = {
   'drain, link by link': drainDesignChecks,
   spacing: spacingChecks,
   section: sectionChecks,
+  'numbers carried on': carriedChecks,
 };

@@ -11,6 +11,7 @@ const FILES = [
   'setting-out.csv',
   'water-year.csv',
   'worked.csv',
+  'yearly-heads.csv',
 ];
 
 it('npm start makes the same result under a newer Node', () => {

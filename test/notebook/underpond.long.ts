@@ -24,6 +24,7 @@ it('lays the executed notebook, the page, the water year and the result into out
     'water-year.csv',
     'worked-analysis.ipynb',
     'worked.csv',
+    'yearly-heads.csv',
   ]);
   expect(readdirSync(join(out, '..')).filter((name) => name.includes(basename(folder)))).toEqual([
     basename(folder),

@@ -87,7 +87,7 @@ describe.each([
   });
 
   it('over the brim runs the rain on the area at the rim; the drain brings its likely water up to its high end', () => {
-    const area = Number(/A = ([\d.]+) m²/.exec(page)![1]);
+    const area = Number(/; A = ([\d.]+) m²/.exec(page)![1]);
     const [, rain, minutes, , over, out] =
       /storm of (.*?) in (\d+) min[^|]*\| \|([^|]*)\| \|([^|]*)\| \|([^|]*)\|/.exec(page)!;
     expect(water(over!) / (area * metres(rain!))).toBeCloseTo(1, 2);

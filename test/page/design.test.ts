@@ -2,9 +2,9 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { judge } from '../../lib/decision/index.js';
-import { designTable, shownRows } from '../../lib/page/designSection.js';
+import { designTable } from '../../lib/page/designSection.js';
 import { pageHtml } from '../../lib/page/index.js';
-import { reportOf } from '../../lib/report/index.js';
+import { reportOf, shownRows } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
 import { unmetWords } from '../../lib/text/designVerdict.js';

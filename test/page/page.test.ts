@@ -142,7 +142,12 @@ describe('the page', () => {
       symbol: 'N',
       unit: 'm',
       expression: 'p - h',
-      inputs: [{ symbol: 'p', meaning: 'pond level', unit: 'm', value: 0.25, from: 'pond.csv line 4' }],
+      inputs: [
+        { symbol: 'p', meaning: 'pond level', unit: 'm', value: 0.25, shown: 0.25, from: 'pond.csv line 4' },
+      ],
+      number: 1,
+      compute: () => 0.31,
+      shown: 0.31,
       result: 0.31,
       validity: 'below the surface',
       source: 'hydrostatics',
@@ -153,11 +158,15 @@ describe('the page', () => {
         note: 'Middle case.',
         from: [{ file: 'pond.csv', line: 4 }],
         steps: [step],
+        again: [],
         equals: [],
       },
     ];
     const words = readable(pageHtml(report, { ...OPTIONS, worked }));
-    expect(words).toMatch(/N = p - h .* p pond level 0.25 m pond.csv line 4 N = 0.31 m/);
+    expect(words).toMatch(
+      /1\. Net head on the liner: N = p - h ?; p = 0.25 m \[pond.csv line 4\] ?; N = 0.31 m/,
+    );
+    expect(words).toContain('p: pond level, m');
   });
 
   it('reads in US units where the survey does', () => {

@@ -1,0 +1,134 @@
+/**
+ * Sums, differences, levels and shares that carry a number from one formula to the next: nothing stands outside to hold them
+ * against but arithmetic, done here by hand.
+ */
+import * as basis from '../../lib/basis/index.js';
+import * as digging from '../../lib/digging/index.js';
+import * as drain from '../../lib/drain/index.js';
+import type { Formula } from '../../lib/formula/index.js';
+import * as groundwater from '../../lib/groundwater/index.js';
+import * as heads from '../../lib/heads/index.js';
+import * as seepage from '../../lib/seepage/index.js';
+import * as site from '../../lib/site/index.js';
+import * as soil from '../../lib/soil/index.js';
+import * as uplift from '../../lib/uplift/index.js';
+import type { Check } from './check.js';
+
+const rooms: Record<string, unknown> = {
+  ...basis,
+  ...digging,
+  ...drain,
+  ...groundwater,
+  ...heads,
+  ...seepage,
+  ...site,
+  ...soil,
+  ...uplift,
+};
+
+/** Name, what is put in, and what comes out by hand. */
+const BY_HAND: [name: string, put: number[], expected: number][] = [
+  // Levels and heads.
+  ['overDatum', [8.36, 10], -1.64],
+  ['floorAt', [0.3, 1], -0.7],
+  ['levelOfDepth', [1.2], -1.2],
+  ['plugSpare', [-2.5, 1.25], 2],
+  ['fullAt', [0.3, 0.2], 0.5],
+  ['holdAt', [-1, 0.1, 0.25], -0.65],
+  ['dugTo', [1, 0.2, 0.15], 0.95],
+  ['keptSum', [0.1, 0.05], 0.15],
+  ['waterOfSum', [0.15, 0.05], 0.1],
+  ['pondOfDay', [0.3, 0.1, 0.15], 0.25],
+  ['lowestUsual', [0.3, 0.05], 0.25],
+  ['headOver', [0.2, -1], 1.2],
+  ['headOver', [-1, -1.0004], 0],
+  ['depthOver', [0.2, -1, 0], 1.2],
+  ['depthOver', [-2, -1, 0.000001], 0.000001],
+  ['spareHead', [0.3, -1.12], 1.42],
+  ['holdingHead', [-1.12, 1.42, -1], 1.3],
+  ['withSlab', [0.25, 0.1], 0.35],
+  ['higherWater', [-1, -0.5], -0.5],
+  ['headOfPressure', [9810], 1],
+  ['slabPressure', [9810, 2], 29430],
+  ['flotationOfFloor', [19620, 1], 2],
+  ['plugLeft', [2.6, -0.6], 2],
+  ['plugWeight', [18500, 2], 37000],
+  ['floodAbove', [-1.2, 0.4], -0.8],
+  ['bedUnderside', [-1, 0.15], -1.15],
+  ['reliefAt', [-1.15, -1.2, 0.17], -1.03],
+  // The pond from above.
+  ['floorSide', [4.6, 0.8, 1], 3],
+  ['circleRadius', [Math.PI * 4], 2],
+  ['boxOutline', [4, 3, 0.5], 10],
+  ['ovalOutline', [4, 4, 1], 2 * Math.PI],
+  ['floorCounted', [0.01], 0.05],
+  ['missingWater', [0.02, 0.05, 5], 0.01],
+  ['ringFrom', [16, 0.15], 2.4],
+  ['ringFloor', [0.5, 0.9], -0.5],
+  ['tubHolds', [5, 0.25, 0.05, 2, 0.1, 0, -1], 0.2625],
+  ['tubGives', [0.3, 0.1], 0.2],
+  // Ground.
+  ['permeabilityAt', [1e-7, 1, 0], 1e-7],
+  ['priorVariance', [1.6, 0.4], 2.4],
+  // Water to the drain.
+  ['rainIntensity', [0.036, 3600], 1e-5],
+  ['overBrim', [0.03, 0.01, 3600, 18], 1e-4],
+  ['throughRing', [2e-4, 0.05], 1e-5],
+  ['ringInStorm', [2e-5, 3e-5], 5e-5],
+  ['allInflow', [1e-6, 2e-6, 3e-6, 4e-6, 5e-6], 1.5e-5],
+  ['risingInflow', [1e-6, 2e-6], 3e-6],
+  ['sideInflow', [5e-6, 3e-6], 2e-6],
+  ['evenInflow', [1e-6, 1e-6, 3, 1], 1e-6],
+  // Links of the drain.
+  ['runLength', [0.8, 16.3], 17.1],
+  ['fallThere', [-1, 0.15, -1.64], 0.49],
+  ['slopeThere', [0.49, 24.5], 0.02],
+  ['slopeThere', [-1, 24.5], 0.0005],
+  ['timesOver', [6e-3, 2e-3], 3],
+  ['bedReserve', [6, 3], 4],
+  ['fallReserve', [0.5, 0.25], 2],
+  ['floodReserve', [-1, -1.3, 0.03], 10],
+  ['bedHolds', [6, 0.15, 0.35], 0.315],
+  ['halfPipe', [0.1], 0.05],
+  ['spacingAllowed', [2.5], 5],
+  ['ringPipe', [3, 2], 10],
+  ['branchedPipe', [3, 4, 2], 11],
+  ['branchSpacing', [3, 4], 0.75],
+  ['openArea', [0.002, 0.5, 3], 0.003],
+  ['layerPotential', [0, 0.02, 0.1, 0, 0.1], 1e-4],
+  ['reachInBed', [3e-5, 1e-5, 1e-5], 2],
+  ['sizeBetween', [1e-5, 1e-3, 0.5, 0.25, 0.75], 1e-4],
+  ['sizeReserve', [6e-4, 2e-4], 3],
+  ['lesserReserve', [2, 1.5], 1.5],
+  ['slotAllowed', [2.4e-3], 2e-3],
+  ['retentionCoarse', [1e-3], 4e-3],
+  // Sump and pump.
+  ['liftTo', [0.6, -1.05], 1.65],
+  ['lineLength', [14, 1.65], 15.65],
+  ['fullVelocity', [Math.PI * 1e-4, 0.02], 1],
+  ['reynoldsNumber', [1.5, 0.04, 1.5e-6], 40000],
+  ['relativeRoughness', [1e-5, 0.04], 2.5e-4],
+  ['laminarFriction', [640], 0.1],
+  ['pumpedHead', [1.65, 1], 2.65],
+  ['pumpHead', [6, 1e-3, 2e-3], 4.5],
+  ['sumpHolds', [0.3, -0.9, -1.05, 0.6], 0.354],
+  ['sumpStroke', [0.18, 0.6], 0.5],
+  ['hoursToFill', [0.36, 1e-4], 1],
+  ['yearsWater', [1e-6], 31.5576],
+  ['kilowattHours', [7.2e6], 2],
+  // Next door.
+  ['flowDepth', [0.5, 1.8, 5], 0.5],
+  ['placeInReach', [1.8, 6, 5], 5],
+  ['loweredBy', [1.1, 1], 0.1],
+  ['leftByTrial', [2.5, 2.5], 0],
+];
+
+export const carriedChecks: Check[] = BY_HAND.map(([name, put, expected]) => ({
+  covers: [name],
+  what: `${name} of ${put.map((value) => Number(value.toPrecision(4))).join(', ')}`,
+  kind: 'exact',
+  source: 'by hand',
+  ours: () => (rooms[name] as Formula).compute(...put),
+  expected,
+  tolerance: 1e-12 + 1e-9 * Math.abs(expected),
+}));

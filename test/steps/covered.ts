@@ -1,0 +1,50 @@
+/** Which numbers of a part of a page are the result of a step, found by their print alone. */
+import type { Read } from './parse.js';
+
+/** SI per unit, and the unit of a step that has it. */
+const UNITS: Record<string, [factor: number, of: string[]]> = {
+  m: [1, ['m']],
+  cm: [0.01, ['m']],
+  mm: [0.001, ['m']],
+  kPa: [1000, ['Pa', 'N or Pa']],
+  'm²': [1, ['m²']],
+  'm³': [1, ['m³']],
+  L: [0.001, ['m³']],
+  'm³/day': [1 / 86400, ['m³/s']],
+  'L/day': [0.001 / 86400, ['m³/s']],
+  'L a minute': [0.001 / 60, ['m³/s']],
+  kWh: [1, ['kWh']],
+  min: [1 / 60, ['h']],
+  h: [1, ['h']],
+  days: [24, ['h']],
+};
+const NUMBER =
+  /(?<![\w.×])([+−-]?\d+(?:\.\d+)?) ?(m³\/day|L\/day|L a minute|kPa|kWh|m²|m³|cm|mm|min|days|h|L|m)(?![\w²³/])/g;
+
+/** A number of a text with its unit. */
+export interface Told {
+  text: string;
+  found: boolean;
+}
+
+/** Every number with a unit in a text, and whether a step has it: its size, within a unit of its last digit. */
+export function numbersOf(text: string, steps: Read[]): Told[] {
+  return [...text.matchAll(NUMBER)].map(([all, digits, unit]) => {
+    const [factor, of] = UNITS[unit!]!;
+    const value = Math.abs(Number(digits!.replace('−', '-'))) * factor;
+    const last = 10 ** -(digits!.split('.')[1]?.length ?? 0) * factor;
+    const found =
+      value === 0 ||
+      steps.some(
+        (step) =>
+          of.includes(step.unit) && Math.abs(Math.abs(step.result) - value) <= 1.001 * last + 1e-4 * value,
+      );
+    return { text: all, found };
+  });
+}
+
+/** The text of a section of a page between two headings. */
+export function between(text: string, from: string, to: string): string {
+  const start = text.lastIndexOf(`\n${from}`);
+  return start < 0 ? '' : text.slice(start, text.indexOf(`\n${to}`, start));
+}
