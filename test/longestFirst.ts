@@ -4,17 +4,13 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** They start browsers, kernels and programs, or judge many surveys; the longest first. */
 const LONG = [
   'page/browser',
-  'notebook/underpond',
   'notebook/run',
   'notebook/lab',
   'risk/enumeration',
-  'docs/readme',
   'guard/safe',
   'risk/measureFirst',
-  'survey/slips',
   'drain/site',
   'page/hand',
-  'figures/sectionFigures',
   'notebook/newSurvey',
 ].map((name) => `/test/${name}.test.ts`);
 

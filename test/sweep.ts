@@ -1,6 +1,9 @@
-/** A test that says the same of many cases: the first few in `npm test`, all of them in `npm run test:long`. */
-const ALL = process.env.UNDERPOND_SWEEP === 'all';
+/**
+ * `npm test` says each thing once; `npm run test:long` runs every file that imports this whole: with all cases, and with
+ * the looks at drawings and pages that take seconds each.
+ */
+export const WHOLE = process.env.UNDERPOND_SWEEP === 'all';
 
 /** The first cases of a sweep, or all. */
 export const sweep = <T>(cases: readonly T[], first: number): T[] =>
-  ALL ? [...cases] : cases.slice(0, first);
+  WHOLE ? [...cases] : cases.slice(0, first);

@@ -1,6 +1,7 @@
 /** Every output of a dozen gardens says the same as every other, and what the reader reads is not nothing. */
 import { expect, test } from 'vitest';
 import { generatedGarden } from '../guard/generate.js';
+import { sweep, WHOLE } from '../sweep.js';
 import { type Claim, counted, disagreements } from './claim.js';
 import { outputsOf } from './outputs.js';
 import { claimsOf } from './read.js';
@@ -35,15 +36,17 @@ const READ: Record<string, string[]> = {
   ),
 };
 
-test('a dozen gardens: no two outputs disagree', () => {
+test('gardens: no two outputs disagree', () => {
   const all: Claim[] = [];
   const found: string[] = [];
-  for (const seed of GARDENS) {
+  for (const seed of sweep(GARDENS, 3)) {
     const claims = claimsOf(outputsOf(generatedGarden(seed).files, SAMPLES));
     all.push(...claims);
     found.push(...disagreements(claims).map((words) => `garden ${seed}: ${words}`));
   }
   expect(found).toEqual([]);
+  // Three gardens have not all there is to read.
+  if (!WHOLE) return;
   const counts = counted(all);
   const unread = Object.entries(READ).flatMap(([output, kinds]) =>
     kinds.map((kind) => `${output} ${kind}`).filter((key) => !counts.has(key)),

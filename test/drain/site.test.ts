@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { SiteDrain } from '../../lib/contract/index.js';
-import { type Assessment, assess } from '../../lib/decision/index.js';
+import { type Judged, judge } from '../../lib/decision/index.js';
 import { inflowBySource, shoppingLines } from '../../lib/drain/index.js';
 import { shoppingCsv } from '../../lib/page/index.js';
 import { resultOf } from '../../lib/report/index.js';
@@ -10,10 +10,10 @@ import { drainFor } from '../../lib/works/index.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 type Files = Record<string, string>;
-const known = new Map<string, Assessment>();
-const judged = (files: Files): Assessment => {
+const known = new Map<string, Judged>();
+const judged = (files: Files): Judged => {
   const key = JSON.stringify(files);
-  const found = known.get(key) ?? assess(siteModel(surveyOf(files), { samples: 40 }));
+  const found = known.get(key) ?? judge(siteModel(surveyOf(files), { samples: 40 }));
   known.set(key, found);
   return found;
 };
@@ -75,7 +75,7 @@ describe('the shopping list of the clay slope, line by line', () => {
 
 test('a centimetre of depth more or less moves no reserve of the slope by a jump', () => {
   const site = siteModel(surveyOf(slope), { samples: 100 });
-  const [a, b, c] = [0.99, 1, 1.01].map((depth) => assess(site, { depth }).drain!);
+  const [a, b, c] = [0.99, 1, 1.01].map((depth) => judge(site, { depth }).drain!);
   for (const [x, y] of [
     [a, b],
     [b, c],

@@ -1,6 +1,6 @@
 /** Reports of the demos and of generated gardens, for the figures that are drawn by hand. */
 import type { Report } from '../../lib/contract/index.js';
-import { assess } from '../../lib/decision/index.js';
+import { judge } from '../../lib/decision/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
@@ -27,5 +27,5 @@ export function drawnGardens(): [name: string, report: Report][] {
 }
 
 function reportFor(survey: ReturnType<typeof surveyOf>): Report {
-  return reportOf(assess(siteModel(survey, { seed: 1, samples: 64 })));
+  return reportOf(judge(siteModel(survey, { seed: 1, samples: 64 })));
 }

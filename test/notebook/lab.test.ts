@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it, vi } from 'vitest';
+import { sweep } from '../sweep.js';
 import { alive, PROJECT, passingFolder } from './notebooks.js';
 
 const COMMAND = join(PROJECT, 'dist', 'notebook', 'underpond.js');
@@ -38,7 +39,7 @@ it('opens the notebooks with the kernel on the path of Jupyter, and passes argum
   expect(path.split(':')[0]).toBe(join(PROJECT, '.jupyter'));
 });
 
-it.each(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const)(
+it.each(sweep(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const, 2))(
   'leaves no server when it is ended by %s',
   async (signal) => {
     const programs = passingFolder();
@@ -46,7 +47,7 @@ it.each(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const)(
     // A server that ends by itself only when it is asked to, as Jupyter does.
     writeFileSync(
       join(programs, 'jupyter'),
-      `#!${process.execPath}\nif (process.argv[3] !== '--version') { require('node:fs').writeFileSync(${JSON.stringify(told)}, String(process.pid)); setInterval(() => {}, 1000); for (const s of ['SIGTERM', 'SIGINT']) process.on(s, () => setTimeout(() => process.exit(0), 200)); }\n`,
+      `#!${process.execPath}\nif (process.argv[3] !== '--version') { for (const s of ['SIGTERM', 'SIGINT']) process.on(s, () => setTimeout(() => process.exit(0), 200)); setInterval(() => {}, 1000); require('node:fs').writeFileSync(${JSON.stringify(told)}, String(process.pid)); }\n`,
       { mode: 0o755 },
     );
     const lab = spawn(process.execPath, [COMMAND, 'lab'], {

@@ -8,6 +8,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey } from '../../lib/survey/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { generatedGarden } from '../guard/generate.js';
+import { sweep } from '../sweep.js';
 
 const STEP = 0.05;
 const surveys = {
@@ -17,7 +18,7 @@ const surveys = {
   ),
 };
 
-describe.each(Object.entries(surveys))('%s', (_, survey) => {
+describe.each(sweep(Object.entries(surveys), 2))('%s', (_, survey) => {
   const judged = judge(siteModel(survey, { seed: 1, samples: 64 }));
   const report = reportOf(judged, { quick: true });
   const { measures, changed = judged.basis, depth } = judged.decision;

@@ -5,6 +5,7 @@ import { NOTHING } from '../../lib/heads/index.js';
 import { chancesOf, monthlyLimits } from '../../lib/reliability/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
+import { sweep } from '../sweep.js';
 import { baseSurvey } from './base.js';
 
 type Files = Record<string, string>;
@@ -33,11 +34,13 @@ const emptied = (files: Files, months: string, days: number) =>
 const basis = (files: Files) => basisOf(siteModel(surveyOf(files), { samples: 16 }));
 const chances = (files: Files) => chancesOf(basis(files), NOTHING, DEPTHS).map(({ perYear }) => perYear);
 
-describe.each([
+const WATERS: [string, Files][] = [
+  ['by weather, with a ring', unread('clay-hollow')],
   ['known month by month', seasons()],
   ['by weather', unread('clay-slope')],
-  ['by weather, with a ring', unread('clay-hollow')],
-])('%s', (_, files) => {
+];
+
+describe.each(sweep(WATERS, 2))('%s', (_, files) => {
   test('a longer emptying is never safer, whatever the month', () => {
     for (const month of ['8', '3;9']) {
       const byDays = [1, 3, 40, 200].map((days) => chances(emptied(files, month, days)));

@@ -5,6 +5,7 @@ import { driversOf } from '../../lib/reliability/index.js';
 import { recommend } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
+import { WHOLE } from '../sweep.js';
 import { baseSurvey } from './base.js';
 
 /** Water whose level is the same every year and badly known, and a ditch low enough for a drain. */
@@ -106,17 +107,18 @@ describe('what nobody has looked up', () => {
   const ditch = (a: ReturnType<typeof unmarked>) =>
     a.measureNext.find(({ what }) => what === 'ditch-in-flood');
 
-  test('a flood mark is asked for where the answer hangs on it, and is worth what it saves', () => {
-    const open = ditch(unmarked())!;
-    const options = [0.2, 0.4, 0.8].map((above) => unmarked(8.9 + above).decision.option);
-    const now = unmarked().decision.option;
-    const chances = [0.3, 0.4, 0.3];
-    const changing = chances.filter((_, i) => options[i] !== now).reduce((sum, c) => sum + c, 0);
-    expect(changing).toBeGreaterThan(0);
-    expect(open.chance_to_change).toBeCloseTo(changing, 12);
-    expect(open.worth_drains).toBeGreaterThan(0);
-    expect(open.waits).toBe(false);
-  });
+  if (WHOLE)
+    test('a flood mark is asked for where the answer hangs on it, and is worth what it saves', () => {
+      const open = ditch(unmarked())!;
+      const options = [0.2, 0.4, 0.8].map((above) => unmarked(8.9 + above).decision.option);
+      const now = unmarked().decision.option;
+      const chances = [0.3, 0.4, 0.3];
+      const changing = chances.filter((_, i) => options[i] !== now).reduce((sum, c) => sum + c, 0);
+      expect(changing).toBeGreaterThan(0);
+      expect(open.chance_to_change).toBeCloseTo(changing, 12);
+      expect(open.worth_drains).toBeGreaterThan(0);
+      expect(open.waits).toBe(false);
+    });
 
   test('a mark that was levelled is not asked for again', () => {
     expect(ditch(unmarked(9.3))).toBeUndefined();

@@ -1,6 +1,7 @@
 /** Every number of the sheet to sign is the result of a numbered step, and most of those of the drain. */
 import { describe, expect, it } from 'vitest';
 import { briefDemo } from '../folder.js';
+import { sweep } from '../sweep.js';
 import { between, numbersOf } from './covered.js';
 import { stepsOf } from './parse.js';
 import { printed } from './printed.js';
@@ -12,7 +13,7 @@ const DEMOS = ['clay-slope', 'clay-hollow', 'loam-terrace', 'meadow-scrape', 'ol
  */
 const LACKING: Record<string, number> = { 'clay-slope': 4, 'clay-hollow': 6, 'old-garden-pond': 6 };
 
-describe.each(DEMOS)('%s', (demo) => {
+describe.each(sweep(DEMOS, 2))('%s', (demo) => {
   const page = printed(briefDemo(demo), 64).text('metric');
   const steps = stepsOf(page);
 

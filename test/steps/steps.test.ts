@@ -2,6 +2,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { resultOf } from '../../lib/report/index.js';
 import { briefDemo } from '../folder.js';
+import { sweep } from '../sweep.js';
 import { problemsOf, stepsOf } from './parse.js';
 import { placed } from './place.js';
 import { printed } from './printed.js';
@@ -10,7 +11,7 @@ vi.setConfig({ testTimeout: 120_000 });
 
 const DEMOS = ['clay-slope', 'clay-hollow', 'loam-terrace', 'meadow-scrape', 'old-garden-pond'];
 
-describe.each(DEMOS)('the steps of %s', (demo) => {
+describe.each(sweep(DEMOS, 2))('the steps of %s', (demo) => {
   const { assessment, worked, text, beside } = printed(briefDemo(demo), 64);
 
   it.each(['metric', 'us'] as const)('make one another as they are printed, in %s units', (units) => {

@@ -5,7 +5,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { demoFiles, edited, surveyOf, withItem } from '../folder.js';
 
 const decide = (files: Record<string, string>) =>
-  recommend(judge(siteModel(surveyOf(files), { samples: 128 })));
+  recommend(judge(siteModel(surveyOf(files), { samples: 64 })));
 
 describe('the clay hollow', () => {
   const files = demoFiles('clay-hollow');
@@ -40,7 +40,7 @@ describe('the clay slope', () => {
   );
 
   test('drains to the ditch: full it holds, emptied in March it lifts', () => {
-    const a = judge(siteModel(surveyOf(files), { samples: 400 }));
+    const a = judge(siteModel(surveyOf(files), { samples: 128 }));
     const r = recommend(a);
     expect(r.option).toBe('drain-to-outlet');
     expect(r.governs).toBe('lift-emptied');
