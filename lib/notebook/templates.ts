@@ -89,6 +89,35 @@ const POND: Question[] = [
   { item: 'old_drain', ask: 'yes / no: whether a drain lies under the pond that is there' },
 ];
 
+/** What the lists of quantities name, and how it is sold. */
+const PRICED: [item: string, unit: 'm' | 'm2' | 'm3' | 'each' | 'h'][] = [
+  ['liner', 'm2'],
+  ['protection fleece', 'm2'],
+  ['edging', 'm'],
+  ['sand', 'm3'],
+  ['gravel', 'm3'],
+  ['perforated pipe', 'm'],
+  ['solid pipe', 'm'],
+  ['pressure pipe', 'm'],
+  ['couplings', 'each'],
+  ['filter fabric', 'm2'],
+  ['drainage fabric', 'm2'],
+  ['drainage mat', 'm2'],
+  ['inspection pipe', 'each'],
+  ['flap valve', 'each'],
+  ['animal guard', 'each'],
+  ['flat stone', 'each'],
+  ['sump chamber', 'each'],
+  ['drainage pump', 'each'],
+  ['non-return valve', 'each'],
+  ['high-water alarm', 'each'],
+  ['washed stone', 'm3'],
+  ['concrete', 'm3'],
+  ['spoil left', 'm3'],
+  ['digging by hand', 'h'],
+];
+const US_UNIT = { m: 'ft', m2: 'ft2', m3: 'yd3', each: 'each', h: 'h' };
+
 /** Facts that come first, then those that may be left out, under a remark that says what empty means. */
 function factsFile(title: string, first: Question[], remark: string, more: Question[], us: boolean): string {
   const units = { length: us ? 'ft' : 'm', area: us ? 'ft2' : 'm2', deg: 'deg', years: 'years', h: 'h' };
@@ -146,6 +175,12 @@ export function surveyTemplates(units: UnitSystem): Record<string, string> {
       '# Heights above any one fixed mark, by level, hose or string line. At least one rim point is needed.',
       '# role: rim; pit (point is its name); outlet; ditch; flood; spill; footing; boundary; house; neighbour-house ...',
       `point,role,distance_${long},level_${long},note`,
+    ]),
+    'later/prices.csv': lines([
+      '# What a unit costs where you buy, in one money. The row with most words of a name in the lists wins:',
+      '# sand is any sand, concrete sand that one only. Take the # from the rows you write a price in, and move this file up.',
+      'item,unit,price',
+      ...PRICED.map(([item, unit]) => `# ${item},${us ? US_UNIT[unit] : unit},`),
     ]),
     'later/climate.csv': lines([
       '# The ordinary year, by the month: ask a weather service for the means of the nearest station. Rain in all twelve.',

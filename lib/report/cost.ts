@@ -7,12 +7,14 @@ import type { Work } from './work.js';
 export interface Cost {
   /** of all that has a price, in the money of prices.csv */
   sum: number;
-  /** items without a price */
+  /** goods without a price */
   unpriced: string[];
 }
 
 const DIMENSION_OF: Record<string, Dimension> = { m: 'length', 'm²': 'area', 'm³': 'volume', s: 'time' };
 const PIECE = /^(piece|pieces|each|pc|pcs)$/i;
+/** Earth of the place itself: it is paid by the hours, if at all. */
+const OWN_EARTH = /as it lies$|rammed|^spoil|^swale/;
 /** Item of the hours by hand. */
 const DIGGING = 'digging by hand';
 
@@ -23,7 +25,7 @@ export function costOf({ quantities, seconds }: Work, prices: PriceRow[]): Cost 
   for (const quantity of [...quantities, { item: DIGGING, amount: seconds, unit: 's' }]) {
     const each = priceOf(quantity, prices);
     if (each !== undefined) cost.sum += each * quantity.amount;
-    else if (quantity.item !== DIGGING) cost.unpriced.push(quantity.item);
+    else if (quantity.item !== DIGGING && !OWN_EARTH.test(quantity.item)) cost.unpriced.push(quantity.item);
   }
   return cost;
 }

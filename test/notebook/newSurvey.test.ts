@@ -6,11 +6,12 @@ import { judge } from '../../lib/decision/index.js';
 import { fieldSheetHtml } from '../../lib/notebook/fieldSheet.js';
 import { readSurvey } from '../../lib/notebook/readSurvey.js';
 import { newSurvey } from '../../lib/notebook/surveyFolder.js';
-import { recommend } from '../../lib/report/index.js';
+import { recommend, resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { SurveyError, type Warning } from '../../lib/survey/index.js';
 import { CAUTIONS } from '../../lib/text/cautions.js';
 import { itInChromium } from '../chromium.js';
+import { briefDemo, surveyOf } from '../folder.js';
 import { WHOLE } from '../sweep.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 
@@ -102,6 +103,19 @@ describe.each(['metric', 'us'] as const)('a new survey, %s', (units) => {
     } catch (error) {
       const { problems } = error as SurveyError;
       expect(new Set(problems.map(({ file }) => file))).toEqual(new Set(['pits.csv', 'pond.csv']));
+    }
+  });
+
+  test('its prices name all that is bought, whatever is recommended', () => {
+    const rows = readFileSync(join(made(units), 'later', 'prices.csv'), 'utf8');
+    const prices = rows.replace(/^# ([^,]+,[^,\n]+,)$/gm, (_, row) => `${row}1`);
+    expect(prices.match(/,1$/gm)!.length).toBeGreaterThan(20);
+    for (const demo of ['clay-slope', 'clay-hollow', 'loam-terrace', 'meadow-scrape']) {
+      const files = { ...briefDemo(demo), 'prices.csv': prices };
+      const { options, build } = resultOf(judge(siteModel(surveyOf(files), { samples: 20 })));
+      expect(build!.unpriced).toEqual([]);
+      expect(build!.cost).toBeGreaterThan(20);
+      for (const { work } of options) expect(work?.unpriced ?? []).toEqual([]);
     }
   });
 
