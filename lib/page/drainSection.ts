@@ -105,7 +105,7 @@ export function carried(report: Report, units: UnitSystem): Table {
       return [
         ...row,
         unit === 'm³' && !/as it lies|settled/.test(item)
-          ? bulkWords(bulk(at), !/spoil|clay/.test(item), units)
+          ? bulkWords(bulk(at), /sand|gravel|stone|concrete/.test(item), units)
           : null,
       ];
     }),
