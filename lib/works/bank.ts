@@ -1,12 +1,12 @@
 /** The bank around a pond that stands above the lowest ground. */
-import { formula } from '../formula/index.js';
+import { formula, LEVEL_RESOLUTION } from '../formula/index.js';
 import type { Site } from '../site/index.js';
 import { FREEBOARD } from './pondGoods.js';
 
 /** Width of its top, m, and its outer side, horizontal to 1 vertical. Our choice. */
 export const BANK = { crest: 0.4, slope: 1.5 };
-/** Least height above the datum that is called a bank, m. */
-export const LEAST_BANK = 0.02;
+/** Least height that is called a bank, m; past two centimetres, so that no rounding of levels decides. */
+export const LEAST_BANK = 0.02 + LEVEL_RESOLUTION;
 
 /** Earth in a bank around a rim. */
 export const bankVolume = formula({

@@ -146,7 +146,8 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
         hand,
         lengthIn(less[2]!, 'down', true),
       );
-  } else if (!/^Nothing can be told/.test(hand)) throw new Error(`nobody can read '${hand}'`);
+  } else if (!/^Nothing (?:can be told|is in hand as wished)/.test(hand))
+    throw new Error(`nobody can read '${hand}'`);
   const next = facts.get('Next') ?? '';
   said.says('to measure', 'next', next, /could change most|^Add what you find/.test(next) ? 'yes' : 'no');
 }

@@ -1,6 +1,6 @@
 /** What a survey is answered, and how two answers differ. */
 
-import type { Report } from '../../lib/contract/index.js';
+import type { Report, WorkResult } from '../../lib/contract/index.js';
 import { assess } from '../../lib/decision/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -20,6 +20,14 @@ export interface Answer {
 const byName = (a: { name: string; role: string }, b: { name: string; role: string }) =>
   a.name + a.role < b.name + b.role ? -1 : 1;
 
+/** Work by the name of each item: twelve in a row would be taken for months. */
+const byItem = (work: WorkResult | null) =>
+  work && {
+    ...work,
+    unpriced: Object.fromEntries(work.unpriced.map((item) => [item, true])),
+    quantities: Object.fromEntries(work.quantities.map(({ item, ...quantity }) => [item, quantity])),
+  };
+
 /** A report with every place and text of the survey taken out. */
 function bare(report: Report): unknown {
   const { result, points, dips: _dips, pits: _pits, water_year, setting_out, ...rest } = report;
@@ -28,7 +36,7 @@ function bare(report: Report): unknown {
     ...rest,
     // Places, and with them the way of a pipe, are on the axes of the survey; `settingOut.test.ts` turns them.
     setting_out: setting_out && {
-      // By number: twelve in a row would be taken for months.
+      // By number, not in a row.
       pegs: Object.fromEntries(
         setting_out.pegs
           .filter(({ of }) => ['rim', 'crest', 'shelf', 'toe'].includes(of))
@@ -39,7 +47,12 @@ function bare(report: Report): unknown {
     // Of days one in thirteen: every season of every year.
     water_year: water_year.filter((_, row) => water_year.length === 12 || row % 13 === 0),
     // What a row rests on goes with what was assumed.
-    answer: { ...answer, situations: answer.situations.map(({ assumptions: _, ...row }) => row) },
+    answer: {
+      ...answer,
+      situations: answer.situations.map(({ assumptions: _, ...row }) => row),
+      options: answer.options.map(({ work, ...option }) => ({ ...option, work: byItem(work) })),
+      build: byItem(answer.build),
+    },
     assumed: assumptions.map(({ item }) => item).sort(),
   };
 }
