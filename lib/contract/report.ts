@@ -34,6 +34,8 @@ export interface Report {
     ring_width_m: number;
     ring_depth_m: number;
     bedding_m: number;
+    /** of it, what this answer lays under the liner: none over a drain's bed, nor where it would only hold water */
+    bedding_laid_m: number;
     high_rim_m: number;
     emptied_in: number[] | 'any';
     margin_m: number;

@@ -1,5 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import { type ObstacleValues, type Rule, ruleOf, saidOf } from '../contract/index.js';
+import { gravelLeftOut } from '../digging/index.js';
 import type { TubGeometry } from '../groundwater/index.js';
 import { isAsBuilt, oldDrainOf, readingsOf } from '../heads/index.js';
 import { lawfulOutlets, questionOf } from '../options/index.js';
@@ -48,7 +49,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
     add('keep-surface-water-out/led-away', {});
   else if (rainStands(basis)) add('keep-surface-water-out/rain', {});
-  if (!drain && tub && !tub.exit && holdsWater(pond)) add('leave-gravel-out/no-outlet', {});
+  if (gravelLeftOut(site, d.measures)) add('leave-gravel-out/no-outlet', {});
   if (tub?.exit && !drain) ringOutletRule(site, tub, add);
   if (!pond.existing) sideRules(basis, d, add);
   if (!pond.existing) monthRule(basis, d, add);
@@ -114,10 +115,4 @@ function rainStands({ site, highs }: Basis): boolean {
   if (!site.tub || site.catchment.capped) return false;
   const high = (way: 'asIs' | 'keptOut') => highs.yearly({ way }, 0.9);
   return high('asIs') > high('keptOut') + TELLING;
-}
-
-/** Whether sand or gravel lies under the liner or around it. */
-function holdsWater({ bedding, ring }: Basis['site']['pond']): boolean {
-  const grains = ['sand', 'gravel'];
-  return grains.includes(bedding.kind) || (ring.width > 0 && grains.includes(ring.fill));
 }

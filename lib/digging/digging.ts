@@ -14,6 +14,7 @@ import {
   type WorkingSlope,
   workingSlope,
 } from '../uplift/index.js';
+import { beddingLaid } from './gravelLeftOut.js';
 import { deepestFloorOver } from './heave.js';
 import { type Sides, slipLevel } from './sides.js';
 import { boilingHead, takenOut } from './wetDig.js';
@@ -51,7 +52,7 @@ export const dugTo = formula({
 
 /** How deep is dug for a depth on the axis of the wish, m below the datum. */
 export function dugDepth(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
-  return use(dugTo, depth, m.raise, m.drain ? BED_THICKNESS : site.pond.bedding.thickness);
+  return use(dugTo, depth, m.raise, m.drain ? BED_THICKNESS : beddingLaid(site, m));
 }
 
 /** A hole to be dug, drawn often. */

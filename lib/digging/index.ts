@@ -1,4 +1,5 @@
 export * from './digging.js';
+export * from './gravelLeftOut.js';
 export * from './heave.js';
 export * from './hole.js';
 export * from './openFactAt.js';

@@ -53,7 +53,7 @@ export function sectionOf({ pond, result, high_m }: Report): Section {
     crest: full + FREEBOARD,
     high: high_m,
     drained: drain !== null,
-    bedThickness: drain ? BED_THICKNESS : pond.bedding_m,
+    bedThickness: drain ? BED_THICKNESS : pond.bedding_laid_m,
     ground: (x) => pond.high_rim_m * Math.min(Math.max(1 - x / pond.length_m, -0.15), 1.25),
     left,
     right,

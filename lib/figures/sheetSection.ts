@@ -20,7 +20,7 @@ export function cutOf(set: SettingOut): { way: { x: number; y: number }; half(li
 
 /** Thickness of what lies under the liner, m. */
 export function underLiner({ drain, pond }: Report): number {
-  return drain ? (isMat(drain.bed) ? MAT_THICKNESS : BED_THICKNESS) : pond.bedding_m;
+  return drain ? (isMat(drain.bed) ? MAT_THICKNESS : BED_THICKNESS) : pond.bedding_laid_m;
 }
 
 /** The liner from its edge down to the toe, on one side: half widths and levels. */

@@ -114,6 +114,7 @@ const PRICED: [item: string, unit: 'm' | 'm2' | 'm3' | 'each' | 'h'][] = [
   ['washed stone', 'm3'],
   ['concrete', 'm3'],
   ['spoil left', 'm3'],
+  ['subsoil', 'm3'],
   ['digging by hand', 'h'],
 ];
 const US_UNIT = { m: 'ft', m2: 'ft2', m3: 'yd3', each: 'each', h: 'h' };

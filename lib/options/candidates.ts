@@ -2,7 +2,8 @@ import type { Basis } from '../basis/index.js';
 import type { OptionName } from '../contract/index.js';
 import { isAsBuilt, type Measures, NOTHING } from '../heads/index.js';
 import { lackAt } from '../reliability/index.js';
-import { type Option, raiseNeeded } from './options.js';
+import type { Option } from './option.js';
+import { raiseNeeded } from './options.js';
 
 /** A set of measures that may be recommended, under the name of its main one. */
 export interface Candidate {

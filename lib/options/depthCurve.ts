@@ -2,7 +2,7 @@ import type { Basis } from '../basis/index.js';
 import type { DepthCurve } from '../contract/index.js';
 import { worstDig } from '../digging/index.js';
 import { depthsOf, verdictsAt } from '../reliability/index.js';
-import type { Option } from './options.js';
+import type { Option } from './option.js';
 
 /** Risk against depth of one option. */
 export function depthCurve(basis: Basis, option: Option): DepthCurve {

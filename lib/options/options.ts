@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import { drawdownOf, keptHigh } from '../basis/index.js';
-import type { Obstacle, OptionName } from '../contract/index.js';
+import type { Obstacle } from '../contract/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING, oldDrainOf } from '../heads/index.js';
@@ -8,24 +8,13 @@ import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { ksatAround, type Site } from '../site/index.js';
 import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
+import { cutoffDrain } from './cutoffDrain.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
+import type { Option } from './option.js';
 import { drainTo, outletsOf, pumpedTo } from './outlets.js';
-
-/** An option made concrete for a site, or the reason why it cannot be had. */
-export interface Option {
-  name: OptionName;
-  measures?: Measures;
-  why?: Obstacle;
-}
 
 /** Thickest slab offered inside a liner, m; beyond it another answer is cheaper. Our choice. */
 const THICKEST_SLAB = 0.3;
-/** Rise of the ground at the rim that makes an uphill side, m. Our choice. */
-const UPHILL = 0.1;
-/** A cut-off drain stands half a metre off the wall and as deep as the pond, at most 1 m. Common practice. */
-export const CUTOFF = { distance: 0.5, depth: 1 };
-/** Steady winter recharge over the conductivity holds up the water between cut-off and wall: mean 2 mm/d. */
-const WINTER_RECHARGE = 0.002 / 86400;
 const STEP = 0.05;
 
 /** Every option of the contract, concrete at the wished depth. */
@@ -34,7 +23,7 @@ export function optionsOf(basis: Basis): Option[] {
   return [
     { name: 'no-drain', measures: NOTHING },
     surfaceWater(site),
-    cutoff(basis),
+    cutoffDrain(basis, lawfulReason(site)),
     outletDrain(basis),
     sumpDrain(basis),
     raise(basis),
@@ -62,32 +51,6 @@ function surfaceWater(site: Site): Option {
   if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
     return { name, why: { governs: 'none', code: 'already-kept-out', values: {} } };
   return { name, measures: { ...NOTHING, way: 'keptOut' } };
-}
-
-function cutoff(basis: Basis): Option {
-  const name = 'cutoff-drain';
-  const { site } = basis;
-  const { highRim } = site.places;
-  if (highRim < UPHILL)
-    return {
-      name,
-      why: { governs: 'none', code: 'level-ground', values: {} },
-    };
-  const lawful = lawfulReason(site);
-  if (lawful) return { name, why: lawful };
-  const depth = Math.min(CUTOFF.depth, site.pond.depth + highRim);
-  const invert = highRim - depth;
-  const outlet = outletsOf(basis).find(
-    (o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert,
-  );
-  if (!outlet)
-    return {
-      name,
-      why: { governs: 'fall', code: 'no-low-outlet-uphill', values: {} },
-    };
-  const k = ksatAround(site.ground, site.pond.depth).median;
-  const left = CUTOFF.distance * Math.min(Math.sqrt(WINTER_RECHARGE / k), 1);
-  return { name, measures: { ...NOTHING, cutoff: invert + left, cutoffTo: outlet } };
 }
 
 function lawfulReason(site: Site): Obstacle | undefined {

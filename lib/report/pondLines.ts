@@ -1,7 +1,7 @@
 /** The lines round a pond that are set out: each a box or an ellipse about its middle. */
 import type { PondLine } from '../contract/index.js';
 import { insetAt, type PondShape } from '../uplift/index.js';
-import { BANK, FREEBOARD, LEAST_BANK } from '../works/index.js';
+import { BANK, LEAST_BANK, linerEdge } from '../works/index.js';
 
 /** A point along the pond's length and across it from its middle, m. */
 export type Across = [u: number, v: number];
@@ -35,7 +35,7 @@ export function pondLines({ shape, depth, raise, fullLevel, ringWidth, ringDepth
         ]
       : [];
   // The sides go on at their slope up to the edge of the liner.
-  const edge = Math.max(fullLevel + FREEBOARD, 0);
+  const edge = linerEdge(fullLevel);
   const crest = raise + edge;
   const out = sideSlope * edge;
   const banks =

@@ -2,6 +2,7 @@ import { drawdownOf } from '../basis/index.js';
 import { isoDate } from '../climate/index.js';
 import { BEFORE_DIGGING, type Report, type WaterDay } from '../contract/index.js';
 import type { Assessment, Judged } from '../decision/index.js';
+import { beddingLaid } from '../digging/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
 import { drainLevel, floorLevel, isAsBuilt, NOTHING } from '../heads/index.js';
@@ -59,6 +60,7 @@ export function reportOf(
       ring_width_m: pond.ring.width,
       ring_depth_m: pond.ring.depth ?? pond.depth,
       bedding_m: pond.bedding.thickness,
+      bedding_laid_m: beddingLaid(a.site, decision.measures),
       high_rim_m: places.highRim,
       emptied_in: pond.emptiedIn,
       margin_m: pond.margin,
@@ -130,7 +132,7 @@ function settingOut({ site, decision, drain }: Judged, units: UnitSystem): Repor
     levels: survey.levels,
     datum: places.datum,
     highRim: places.highRim,
-    bedding: pond.bedding.thickness,
+    bedding: beddingLaid(site, measures),
     drain,
     units,
   });

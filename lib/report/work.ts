@@ -1,11 +1,11 @@
 import type { Basis } from '../basis/index.js';
-import { holeOf, ringVolume } from '../digging/index.js';
-import { CLAY_SETTLED, CLAY_SWELL, type DrainQuantity } from '../drain/index.js';
+import { gravelLeftOut, holeOf, ringVolume } from '../digging/index.js';
+import { CLAY_SETTLED, CLAY_SWELL, type DrainQuantity, WASTE } from '../drain/index.js';
 import { method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
 import { CONCRETE_UNIT_WEIGHT, outline, planArea } from '../uplift/index.js';
-import { BANK, bankHeight, bankVolume, drainFor, pondGoods } from '../works/index.js';
+import { bankEarth, drainFor, pondGoods, uphillSide } from '../works/index.js';
 
 export const workMethod = method({
   title: 'Work that an option is',
@@ -25,7 +25,9 @@ const DIG_RATE = 0.4 / 3600;
 const FILL_RATE = 0.7 / 3600;
 const CAP = 0.15;
 const PAST = 1;
+/** A trench as wide as a spade, and the least depth of pipe in it, m. Common practice. */
 const TRENCH = 0.3;
+const SHALLOW = 0.3;
 
 /** Quantities of an option and the time it takes. */
 export interface Work {
@@ -56,27 +58,28 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     filled += Math.max(amount, 0);
   };
   const rim = outline(shape);
-  const across = shape.width + 2 * PAST;
+  const across = uphillSide(basis.site) + 2 * PAST;
   if (!pond.existing) {
     dig('clay to dig for the pond, as it lies', holeOf(basis.site, m, depth));
-    if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil')
+    if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil' || gravelLeftOut(basis.site, m))
       fill('dug ground to fill back around the liner, rammed', ringVolume(basis.site, m, depth));
   }
   // A pond that is there has its bank; raised, it is built up on that.
-  const bank = (raise: number) =>
-    bankVolume.compute(rim, bankHeight(basis.site, raise), BANK.crest, BANK.slope, shape.sideSlope);
+  const bank = (raise: number) => bankEarth(basis.site, raise);
   fill('bank around the rim, rammed', bank(m.raise) - (pond.existing ? bank(0) : 0));
   if (m.way === 'keptOut') {
     fill('cap of rammed clay over the ring', (tub?.ringArea ?? 0) * CAP);
     add('swale or low bank uphill', across, 'm', DIG_RATE / TRENCH ** 2);
   }
   if (m.cutoff !== undefined) {
-    const run = m.cutoffTo?.distance ?? 0;
-    const trench = across * TRENCH * Math.min(CUTOFF.depth, depth + places.highRim);
-    dig('clay to dig for the cut-off trench, as it lies', trench);
+    const deep = Math.min(CUTOFF.depth, depth + places.highRim);
+    const trench = across * TRENCH * deep;
+    // Past the pond, and on to where it ends; on the way the trench comes up to the depth of a pipe that lies shallow.
+    const run = (m.cutoffTo?.distance ?? 0) + shape.length;
+    dig('clay to dig for the cut-off trench, as it lies', trench + run * TRENCH * ((deep + SHALLOW) / 2));
     add('washed stone in fabric for the cut-off trench', trench, 'm³', FILL_RATE);
-    add('perforated pipe, 100 mm (4 in)', across, 'm');
-    add('solid pipe, 100 mm (4 in)', run, 'm', DIG_RATE / TRENCH ** 2);
+    add('perforated pipe, 100 mm (4 in), 5 % waste', across * (1 + WASTE.pipe), 'm');
+    add('solid pipe, 100 mm (4 in), 5 % waste', run * (1 + WASTE.pipe), 'm');
   }
   if (m.ballast > 0) {
     const thickness = (m.ballast * UNIT_WEIGHT_OF_WATER) / (CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER);
@@ -92,5 +95,6 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
   }
   add('spoil of all that is dug, loose (30 % swell)', (1 + CLAY_SWELL) * dug, 'm³');
   add('spoil left to lay out or cart away, settled', (1 + CLAY_SETTLED) * (dug - filled), 'm³');
+  add('subsoil to bring in for the bank, loose (30 % swell)', (1 + CLAY_SWELL) * (filled - dug), 'm³');
   return { quantities, seconds };
 }

@@ -2,7 +2,7 @@
 
 import { keptSum, waterOfSum } from '../basis/index.js';
 import type { Judged } from '../decision/index.js';
-import { dugTo } from '../digging/index.js';
+import { dugTo, gravelLeftOut } from '../digging/index.js';
 import { BED_THICKNESS, bedUnderside, fallNeeded, LEAST_FALL, runLength } from '../drain/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import { FLOOD_ABOVE, floodAbove, floodOf, floorAt, fullAt, holdAt, type Measures } from '../heads/index.js';
@@ -101,7 +101,9 @@ export function tellLevels(r: Recording, site: Site, m: Measures, depth: number)
       r: raised,
       b: m.drain
         ? assumed(`a bed ${BED_THICKNESS} m thick: common practice`)
-        : pondItem(site, 'bedding_thickness', pond.bedding.thickness),
+        : gravelLeftOut(site, m)
+          ? assumed('bedding left out: without a way out it only holds water')
+          : pondItem(site, 'bedding_thickness', pond.bedding.thickness),
     })
     .tell(fallNeeded, { S: assumed(`least fall laid ${LEAST_FALL}: common practice`) });
   if ('held' in pond.kept) {

@@ -14,9 +14,12 @@ function nameOf(a: Judged, basis: Basis, what: string, m: Pick<Measures, 'way' |
 }
 
 const WHAT: Record<Drawn['of'], { name: string; meaning: string }> = {
-  year: { name: 'outside', meaning: 'highest water outside of the year, before any drain' },
-  month: { name: 'outside', meaning: 'highest water outside of the month, before any drain' },
-  emptied: { name: 'emptied', meaning: 'highest water outside while it stands empty, before any drain' },
+  year: { name: 'outside', meaning: 'highest water outside of the year, before any drain under the floor' },
+  month: { name: 'outside', meaning: 'highest water outside of the month, before any drain under the floor' },
+  emptied: {
+    name: 'emptied',
+    meaning: 'highest water outside while it stands empty, before any drain under the floor',
+  },
   uphill: { name: 'uphill', meaning: 'highest water behind the uphill wall' },
   clay: { name: 'clay', meaning: 'highest water in the clay' },
   ring: { name: 'ring', meaning: 'highest water in the ring, that in the clay where it is dry' },

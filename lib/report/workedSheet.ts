@@ -3,6 +3,7 @@ import { NOTHING } from '../heads/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { unitsOf } from './unitsOf.js';
 import { levelsPart } from './workedBasics.js';
+import { cutoffPart } from './workedCutoff.js';
 import { designParts } from './workedDesign.js';
 import { diggingParts } from './workedDig.js';
 import { drainParts, neighbourParts } from './workedDrain.js';
@@ -32,6 +33,7 @@ export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPa
     ...(measures === NOTHING
       ? []
       : [keptPart(a, units, measures, 'With what is recommended: the pond as it is kept')]),
+    ...cutoffPart(a),
     ...designParts(a),
     ...emptiedPart(a),
     ...diggingParts(a, units),

@@ -3,6 +3,7 @@ import type { ColourEvidence } from '../soil/index.js';
 import type { Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 import { type PitDip, WET_MONTHS_NEEDED, wetMonthsCovered } from './dips.js';
+import { interpolate, wetFilled } from './filledMonths.js';
 import type { Places } from './places.js';
 import { plannedHeads } from './spots.js';
 
@@ -31,6 +32,7 @@ export function monthlyFromHeads(
   survey: Survey,
   places: Places,
   wetMonths: readonly number[],
+  colour: ColourEvidence | undefined,
   assume: Assumptions,
 ): MonthlyWater | undefined {
   const at = (place: string) => {
@@ -58,8 +60,10 @@ export function monthlyFromHeads(
   const low = own ?? (plane.length > 0 ? plane : at(pit));
   const uphill = at('uphill');
   if (!low && !uphill) return undefined;
-  const lowMonths = low ? months(low, wetMonths, assume) : undefined;
-  const highMonths = uphill ? months(uphill, wetMonths, assume).map((d) => d - places.highRim) : undefined;
+  const lowMonths = low ? months(low, wetMonths, colour, assume) : undefined;
+  const highMonths = uphill
+    ? months(uphill, wetMonths, colour, assume).map((d) => d - places.highRim)
+    : undefined;
   const rows = (low ?? uphill)!;
   const spreads = rows.map((r) => r.spread).filter((s): s is number => s !== undefined);
   const spread =
@@ -79,52 +83,64 @@ export function monthlyFromHeads(
     fixed: rows.some((r) => /reading error/i.test(r.source ?? '')),
     aboveGround: [...(low ?? []), ...(uphill ?? [])].some(({ depth }) => depth < 0),
     usual: [],
-    source: 'heads',
+    source: [low, uphill].some((told) => told && winterUntold(told, wetMonths)) ? 'spill level' : 'heads',
   };
 }
 
+/** Rows of one place as depths of the twelve months. */
 function months(
   rows: { month: number | 'high'; depth: number }[],
   wetMonths: readonly number[],
+  colour: ColourEvidence | undefined,
   assume: Assumptions,
 ): number[] {
-  const out: (number | undefined)[] = Array.from(
+  const told: (number | undefined)[] = Array.from(
     { length: 12 },
     (_, m) => rows.find((r) => r.month === m + 1)?.depth,
   );
   const high = rows.find((r) => r.month === 'high')?.depth;
-  if (out.every((d) => d === undefined)) {
+  if (told.every((d) => d === undefined)) {
     assume.add('heads.csv months', high!, 'm', 'only the yearly high is known: it is taken for every month');
     return Array(12).fill(high);
   }
-  const filled = interpolate(out);
-  if (out.some((d) => d === undefined))
+  const isWet = (m: number) => wetMonths.includes(m + 1);
+  const inWet = told.filter((d, m): d is number => d !== undefined && isWet(m));
+  const wettest = Math.min(
+    ...inWet,
+    high ?? (inWet.length > 0 ? Number.POSITIVE_INFINITY : winterUnread(told, colour)),
+  );
+  const filled = interpolate(wetFilled(told, wetMonths, wettest));
+  if (told.some((d) => d === undefined))
     assume.add(
       'heads.csv months',
-      'interpolated',
+      'filled',
       '',
-      'months without a level are taken between their neighbours',
+      `months without a level: wet ones are taken as high as ${
+        high !== undefined
+          ? 'the yearly high'
+          : inWet.length > 0
+            ? 'the highest told of a wet month'
+            : 'the ground, or the colours in it, for nothing is told of a wet month'
+      }, one alone between two that are told and the others between their neighbours`,
     );
   if (high !== undefined && high < Math.min(...filled)) {
-    const wet = filled.map((d, m) => (wetMonths.includes(m + 1) ? d : Number.POSITIVE_INFINITY));
+    const wet = filled.map((d, m) => (isWet(m) ? d : Number.POSITIVE_INFINITY));
     filled[wet.indexOf(Math.min(...wet))] = high;
   }
   return filled;
 }
 
-/** Straight between the months that are known, round the year. */
-function interpolate(known: (number | undefined)[]): number[] {
-  return known.map((d, m) => {
-    if (d !== undefined) return d;
-    let back = 1;
-    while (known[(m - back + 12) % 12] === undefined) back++;
-    let on = 1;
-    while (known[(m + on) % 12] === undefined) on++;
-    const a = known[(m - back + 12) % 12]!;
-    const b = known[(m + on) % 12]!;
-    return a + ((b - a) * back) / (back + on);
-  });
-}
+/** Nothing is told of a wet month: whether rows leave the winter unknown. */
+const winterUntold = (rows: { month: number | 'high' }[], wetMonths: readonly number[]) =>
+  rows.every(({ month }) => month !== 'high' && !wetMonths.includes(month));
+
+/** Depth of a winter that nobody read: at the ground, or as the colours say, or as near as it was seen in summer. */
+const winterUnread = (told: readonly (number | undefined)[], colour: ColourEvidence | undefined) =>
+  Math.min(leastByColour(colour), ...told.filter((d): d is number => d !== undefined));
+
+/** Colour alone never clears the ground deeper than 0.3 m. */
+const leastByColour = (colour: ColourEvidence | undefined) =>
+  colour === undefined ? 0 : Math.min(colour.depth, 0.3);
 
 /**
  * From dips that cover the wet months: the highest of each month, 'dry' as the hole's floor.
@@ -141,6 +157,9 @@ export function monthlyFromDips(
     const m = calendarOf(dip.day).month - 1;
     known[m] = Math.min(known[m] ?? Number.POSITIVE_INFINITY, dip.depth);
   }
+  const wettest = Math.min(
+    ...known.filter((d, m): d is number => d !== undefined && wetMonths.includes(m + 1)),
+  );
   const seasons = wetSeasons(dips, wetMonths);
   const spread = seasons >= 5 ? 0.1 : seasons >= 2 ? 0.15 : ONE_SEASON;
   assume.add(
@@ -150,7 +169,7 @@ export function monthlyFromDips(
     `our choice: ${seasons === 1 ? 'one wet season' : `${seasons} wet seasons`} of dips without weather`,
   );
   return {
-    low: interpolate(known),
+    low: interpolate(wetFilled(known, wetMonths, wettest)),
     spread,
     fixed: false,
     aboveGround: seenAboveGround(dips),
@@ -195,8 +214,7 @@ export function monthlyAtSpill(
   assume: Assumptions,
   dips: PitDip[] = [],
 ): MonthlyWater {
-  // Colour alone never clears the ground deeper than 0.3 m.
-  const expected = Math.max(spillDepth, colour === undefined ? 0 : Math.min(colour.depth, 0.3));
+  const expected = Math.max(spillDepth, leastByColour(colour));
   const [highest] = dips.filter(({ says }) => says !== 'below').sort((a, b) => a.depth - b.depth);
   const winter = Math.min(expected, highest?.depth ?? expected);
   const lacking =

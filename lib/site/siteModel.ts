@@ -219,7 +219,7 @@ function waterOf(
     pondInWeather(pond, unknowns, tub !== undefined, (stage) =>
       pondLossDraws(survey, places, record, stage, pond.fullLevel, unknowns, seed, assume, warnings),
     );
-  const heads = monthlyFromHeads(survey, places, wetMonths, assume);
+  const heads = monthlyFromHeads(survey, places, wetMonths, ground.colour, assume);
   if (!heads && record) {
     const fit =
       before?.fit ??
@@ -269,7 +269,7 @@ function waterOf(
   const days = record && { record, pond: kept };
   const seen = dipPipeLevel(survey, places);
   const water = waterByMonth(common, monthly, wetMonths, ring, seen, pond.daysEmpty, days);
-  return { monthly, water, waterModel: heads ? 'heads.csv' : fromDips ? 'dips' : 'spill level' };
+  return { monthly, water, waterModel: monthly.source === 'heads' ? 'heads.csv' : monthly.source };
 }
 
 /** Highest level seen under the liner, m above the datum. */

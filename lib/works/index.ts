@@ -3,3 +3,4 @@ export * from './drainFor.js';
 export * from './loweredGround.js';
 export * from './pondGoods.js';
 export * from './storm.js';
+export * from './uphillSide.js';

@@ -1,10 +1,10 @@
 /** What a pond itself takes, whatever lies under it: liner, fleece, what is filled in around and below it, and its edge. */
-import { ringVolume } from '../digging/index.js';
+import { beddingLaid, gravelLeftOut, ringVolume } from '../digging/index.js';
 import { type DrainQuantity, WASTE } from '../drain/index.js';
 import { formula } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import type { Pond, Site } from '../site/index.js';
-import { outline, planArea } from '../uplift/index.js';
+import { outline, type PondShape, planArea } from '../uplift/index.js';
 
 /** Side of a sheet that lines a pond. */
 export const sheetSide = formula({
@@ -29,12 +29,22 @@ export const FREEBOARD = 0.1;
 /** Liner laid over the rim, m: about 1 ft. Common practice. */
 const OVERLAP = 0.3;
 
+/** Edge of the liner above the lowest ground at the rim, m. */
+export const linerEdge = (fullLevel: number) => Math.max(fullLevel + FREEBOARD, 0);
+
+/** A pond's plan so much wider all round, m. */
+export const widened = (shape: PondShape, by: number): PondShape => ({
+  ...shape,
+  length: shape.length + 2 * by,
+  width: shape.width + 2 * by,
+});
+
 /** The sheet that lines a pond, in one piece: length and width, m. */
 export function linerSides(
   { shape, fullLevel }: Pick<Pond, 'shape' | 'fullLevel'>,
   depth: number,
 ): [number, number] {
-  const edge = Math.max(fullLevel + FREEBOARD, 0);
+  const edge = linerEdge(fullLevel);
   // The sides go on at their slope up to the edge of the liner.
   const side = (a: number) =>
     sheetSide.compute(a + 2 * shape.sideSlope * edge, depth + edge, shape.sideSlope, OVERLAP);
@@ -61,11 +71,15 @@ export function pondGoods(site: Site, m: Measures, depth: number): DrainQuantity
       amount: liner * (1 + WASTE.fabric),
       unit: 'm²',
     },
-    ...(m.drain ? [] : beddingGoods(bedding, planArea(shape, depth))),
-    ...(ring.fill === 'sand' || ring.fill === 'gravel'
+    ...(beddingLaid(site, m) > 0 ? beddingGoods(bedding, planArea(shape, depth)) : []),
+    ...((ring.fill === 'sand' || ring.fill === 'gravel') && !gravelLeftOut(site, m)
       ? granular(`${ring.fill} for the ring around the liner`, ringVolume(site, m, depth))
       : []),
-    { item: 'edging around the rim', amount: outline(shape), unit: 'm' },
+    {
+      item: 'edging around the rim',
+      amount: outline(widened(shape, shape.sideSlope * linerEdge(pond.fullLevel))),
+      unit: 'm',
+    },
   ];
 }
 

@@ -8,6 +8,7 @@ import * as drain from '../../lib/drain/index.js';
 import type { Formula } from '../../lib/formula/index.js';
 import * as groundwater from '../../lib/groundwater/index.js';
 import * as heads from '../../lib/heads/index.js';
+import * as options from '../../lib/options/index.js';
 import * as seepage from '../../lib/seepage/index.js';
 import * as site from '../../lib/site/index.js';
 import * as soil from '../../lib/soil/index.js';
@@ -20,6 +21,7 @@ const rooms: Record<string, unknown> = {
   ...drain,
   ...groundwater,
   ...heads,
+  ...options,
   ...seepage,
   ...site,
   ...soil,
@@ -36,6 +38,7 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['fullAt', [0.3, 0.2], 0.5],
   ['holdAt', [-1, 0.1, 0.25], -0.65],
   ['dugTo', [1, 0.2, 0.15], 0.95],
+  ['cutoffLevel', [0.6, 1, 0.05], -0.35],
   ['keptSum', [0.1, 0.05], 0.15],
   ['waterOfSum', [0.15, 0.05], 0.1],
   ['pondOfDay', [0.3, 0.1, 0.15], 0.25],

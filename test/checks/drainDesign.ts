@@ -13,6 +13,7 @@ import {
   sumpVolume,
   swameeJain,
 } from '../../lib/drain/index.js';
+import { cutoffHead } from '../../lib/options/index.js';
 import { bankVolume, sheetSide } from '../../lib/works/index.js';
 import type { Check } from './check.js';
 
@@ -211,8 +212,26 @@ export const drainDesignChecks: Check[] = [
     what: '10 m of bank 1 m high, 0.4 m on top, 1.5 and 1 to 1: 2.9 m at its foot, 1.65 m² across',
     kind: 'exact',
     source: 'area of a trapezium times its length',
-    ours: () => bankVolume.compute(10, 1, 0.4, 1.5, 1),
+    ours: () => bankVolume.compute(10, 1, 1, 0.4, 1.5, 1),
     expected: 16.5,
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['bankVolume'],
+    what: '10 m of bank that runs out from 1 m to nothing: 0.2 m² on average under its top, 0.417 beside it',
+    kind: 'exact',
+    source: 'mean of h is 1/2, of h² 1/3: 10 × (0.4/2 + 2.5/6)',
+    ours: () => bankVolume.compute(10, 1, 0, 0.4, 1.5, 1),
+    expected: 10 * (0.2 + 2.5 / 6),
+    tolerance: 1e-12,
+  },
+  {
+    covers: ['cutoffHead'],
+    what: 'half a metre off a drain, ground a hundred times as permeable as the rain is heavy: 5 cm',
+    kind: 'exact',
+    source: 'root of a hundredth',
+    ours: () => cutoffHead.compute(0.5, 2e-8, 2e-6),
+    expected: 0.05,
     tolerance: 1e-12,
   },
 ];

@@ -34,6 +34,7 @@ const REPORTS = {
       ring_width_m: 0.2,
       ring_depth_m: 1,
       bedding_m: 0.05,
+      bedding_laid_m: 0.05,
     };
   }),
   'a pumped one': invented((report) => {
@@ -174,7 +175,7 @@ describe('water year', () => {
   it('draws the pond as it is kept, and the water in the ring while there is any', () => {
     const report = invented((each) => {
       each.pond.ring_depth_m = 0.9;
-      each.pond.bedding_m = 0.05;
+      each.pond.bedding_laid_m = 0.05;
       each.water_year.forEach((day, at) => {
         const level = at % 2 === 0 ? -0.95 : -0.4;
         day.tub_level_m = { p10: level, p50: level, p90: level };

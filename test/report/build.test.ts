@@ -1,6 +1,5 @@
 /** Everything to buy and to dig for four ponds, every line reckoned again by hand from the facts of their surveys. */
 import { describe, expect, test } from 'vitest';
-import type { WorkResult } from '../../lib/contract/index.js';
 import { type Judged, judge } from '../../lib/decision/index.js';
 import { shoppingLines } from '../../lib/drain/index.js';
 import { resultOf, workOf } from '../../lib/report/index.js';
@@ -9,6 +8,8 @@ import { hoursWords } from '../../lib/text/buildWords.js';
 import { linerSides } from '../../lib/works/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
 
+/** A way out of the ring, 1.5 ft below the rim of loam-terrace. */
+const SWALE = 'S,spill,10,98.5,\n';
 type Line = [item: string, amount: number, unit: string];
 const FT = 0.3048;
 const IN = FT / 12;
@@ -27,15 +28,20 @@ const prismoid = (depth: number, area: (d: number) => number) =>
 /** Length of a sheet down one side, over the floor and up the other, with 0.3 m over each rim. */
 const sheet = (rim: number, depth: number, slope: number, edge: number) =>
   rim - 2 * slope * depth + 2 * (depth + edge) * Math.hypot(1, slope) + 2 * 0.3;
-const bank = (rim: number, height: number, slope: number) =>
-  rim * height * (0.4 + (height * (1.5 + slope)) / 2);
+/** Along the middle of its top, slice by slice, over ground that rises evenly from the lowest to the highest. */
+const bank = (top: number, height: number, rise: number, slope: number) =>
+  Array.from({ length: 10000 }, (_, i) => Math.max(height - (rise * (i + 0.5)) / 10000, 0))
+    .map((h) => (h * (0.4 + (0.4 + (1.5 + slope) * h))) / 2)
+    .reduce((sum, section) => sum + (section * top) / 10000, 0);
 const lined = (sides: [number, number]): Line[] => [
   ['liner, one sheet with 0.3 m (1 ft) over the rim', sides[0] * sides[1], 'm²'],
   ['protection fleece under the liner, 15 % laps', 1.15 * sides[0] * sides[1], 'm²'],
 ];
 const spoil = (dug: number, filled: number): Line[] => [
   ['spoil of all that is dug, loose (30 % swell)', 1.3 * dug, 'm³'],
-  ['spoil left to lay out or cart away, settled', 1.1 * (dug - filled), 'm³'],
+  dug > filled
+    ? ['spoil left to lay out or cart away, settled', 1.1 * (dug - filled), 'm³']
+    : ['subsoil to bring in for the bank, loose (30 % swell)', 1.3 * (filled - dug), 'm³'],
 ];
 
 /** Box of 4.6 by 3.4 m, 1 m deep, 0.8 to 1, held 0.3 m above the ground, which rises by 0.12 m; drained to the ditch. */
@@ -43,7 +49,9 @@ function clay_slope(): Line[] {
   const floor = 3 * 1.8;
   const sides = ((16 + 9.6) / 2) * Math.hypot(1, 0.8);
   const hole = prismoid(1, (d) => (4.6 - 1.6 * d) * (3.4 - 1.6 * d)) + (4.6 * 3.4 * 0.12) / 2;
-  const raised = bank(16, 0.3 + 0.1 - 0.06, 0.8);
+  // The liner ends 0.4 m above the ground, so 0.32 m outside the rim; the middle of the bank's top lies 0.2 m farther out.
+  const edge = 2 * (4.6 + 3.4 + 4 * 0.32);
+  const raised = bank(edge + 8 * 0.2, 0.4, 0.12, 0.8);
   // Run of 16.3 m, and 0.8 m under the side; trench 0.3 m wide, from 0.15 m at the bed to 1.15 and 0.3 m at the mouth.
   const trench = 0.3 * (16.3 * ((1.15 + 0.3) / 2) + 0.8 * ((0.15 + 1.15) / 2));
   const groove = 3 * 0.3 * 0.05;
@@ -64,7 +72,7 @@ function clay_slope(): Line[] {
     ['animal guard', 1, 'piece'],
     ['flat stone under the mouth', 1, 'piece'],
     ...lined([sheet(4.6, 1, 0.8, 0.4), sheet(3.4, 1, 0.8, 0.4)]),
-    ['edging around the rim', 16, 'm'],
+    ['edging around the rim', edge, 'm'],
     ...spoil(hole + drain, raised),
   ];
 }
@@ -76,9 +84,10 @@ function clay_hollow({ drain }: Judged): Line[] {
   const area = (d: number) => (Math.PI / 4) * (4.2 - d) * (3.1 - d);
   const floor = area(0.9);
   const sides = ((rim + toe) / 2) * 0.9 * Math.hypot(1, 0.5);
-  const ring = rim * 0.2 * 0.9;
+  const ring = around(2.2, 1.65) * 0.2 * 0.9;
   const hole = prismoid(0.9, area) + area(0) * (0.03 / 2) + ring;
-  const raised = bank(rim, -0.06 + 0.1 - 0.03 / 2, 0.5);
+  const edge = around(2.12, 1.57);
+  const raised = bank(around(2.32, 1.77), 0.04, 0.03, 0.5);
   const { layout, sump } = drain!;
   const deep = 0.9 + 0.15 + sump!.stroke;
   const groove = layout.length * 0.3 * 0.05;
@@ -109,43 +118,40 @@ function clay_hollow({ drain }: Judged): Line[] {
     ['non-return valve', 2, 'piece'],
     ['high-water alarm with battery', 1, 'piece'],
     ...lined([sheet(4.2, 0.9, 0.5, 0.04), sheet(3.1, 0.9, 0.5, 0.04)]),
-    ['edging around the rim', rim, 'm'],
+    ['edging around the rim', edge, 'm'],
     ...spoil(hole + drained, ring + raised),
   ];
 }
 
-/** Box of 18 by 12 ft, 3 ft 3 in deep, 1.25 to 1, 2 in of sand, in a ring of topsoil 6 in wide; no drain. */
+/** Box of 18 by 12 ft, 3 ft 3 in deep, 1.25 to 1, in a ring of topsoil 6 in wide; no drain, so the sand planned is left out. */
 function loam_terrace(): Line[] {
-  const [length, width, depth, slope, sand] = [18 * FT, 12 * FT, 39 * IN, 1.25, 2 * IN];
-  const rim = 2 * (length + width);
+  const [length, width, depth, slope] = [18 * FT, 12 * FT, 39 * IN, 1.25];
   const area = (d: number) => (length - 2 * slope * d) * (width - 2 * slope * d);
-  const dug = depth + sand;
-  const ring = rim * 6 * IN * dug;
-  const hole = prismoid(dug, area) + (area(0) * IN) / 2 + ring;
+  const ring = 2 * (length + width + 12 * IN) * 6 * IN * depth;
+  const hole = prismoid(depth, area) + (area(0) * IN) / 2 + ring;
   const edge = 0.1 - 2 * IN;
-  const raised = bank(rim, edge - IN / 2, slope);
+  const around = (out: number) => 2 * (length + width + 4 * out);
+  const raised = bank(around(slope * edge + 0.2), edge, IN, slope);
   return [
     ['clay to dig for the pond, as it lies', hole, 'm³'],
     ['dug ground to fill back around the liner, rammed', ring, 'm³'],
     ['bank around the rim, rammed', raised, 'm³'],
     ...lined([sheet(length, depth, slope, edge), sheet(width, depth, slope, edge)]),
-    ['sand under the liner, 10 % waste', 1.1 * area(depth) * sand, 'm³'],
-    ['edging around the rim', rim, 'm'],
+    ['edging around the rim', around(slope * edge), 'm'],
     ...spoil(hole, ring + raised),
   ];
 }
 
 /** Oval of 4.5 by 3 m, 0.4 m deep, 3 to 1, held 0.05 m above the ground by sods; no drain. */
 function meadow_scrape(): Line[] {
-  const rim = around(2.25, 1.5);
   const area = (d: number) => (Math.PI / 4) * (4.5 - 6 * d) * (3 - 6 * d);
   const hole = prismoid(0.4, area) + area(0) * (0.02 / 2);
-  const raised = bank(rim, 0.15 - 0.02 / 2, 3);
+  const raised = bank(around(2.25 + 0.65, 1.5 + 0.65), 0.15, 0.02, 3);
   return [
     ['clay to dig for the pond, as it lies', hole, 'm³'],
     ['bank around the rim, rammed', raised, 'm³'],
     ...lined([sheet(4.5, 0.4, 3, 0.15), sheet(3, 0.4, 3, 0.15)]),
-    ['edging around the rim', rim, 'm'],
+    ['edging around the rim', around(2.7, 1.95), 'm'],
     ...spoil(hole, raised),
   ];
 }
@@ -214,19 +220,24 @@ test('a wish at a higher level takes a larger sheet and a higher bank', () => {
     for (const at of [1, 2]) expect(works[at]![key]).toBeGreaterThan(works[at - 1]![key]);
 });
 
-test('sand and gravel are bought for a ring, dug ground is not; a pond that is there takes neither liner nor hole', () => {
-  const quantities = (items: Record<string, string>): WorkResult['quantities'] => {
+test('sand and gravel are bought where water has a way out of them; else dug ground fills the ring; a pond that is there takes neither liner nor hole', () => {
+  const names = (items: Record<string, string>, wayOut = false): string[] => {
     const files = Object.entries(items).reduce(
       (all, [item, value]) => withItem(all, 'pond.csv', item, value),
       briefDemo('loam-terrace'),
     );
+    if (wayOut) files['levels.csv'] += SWALE;
     const { basis } = judge(siteModel(surveyOf(files), { samples: 16 }));
-    return workOf(basis, { way: 'asIs', raise: 0, ballast: 0 }, 1).quantities;
+    return workOf(basis, { way: 'asIs', raise: 0, ballast: 0 }, 1).quantities.map(({ item }) => item);
   };
-  const names = (items: Record<string, string>) => quantities(items).map(({ item }) => item);
-  expect(names({ ring_fill: 'gravel' })).toContain('gravel for the ring around the liner, 10 % waste');
-  expect(names({ ring_fill: 'gravel' }).join()).not.toMatch(/fill back/);
-  expect(names({ ring_fill: 'clay' }).join()).toMatch(/fill back/);
+  const bought = names({ ring_fill: 'gravel' }, true);
+  expect(bought).toContain('gravel for the ring around the liner, 10 % waste');
+  expect(bought).toContain('sand under the liner, 10 % waste');
+  expect(bought.join()).not.toMatch(/fill back/);
+  const leftOut = names({ ring_fill: 'gravel' });
+  expect(leftOut.join()).toMatch(/fill back/);
+  expect(leftOut.join()).not.toMatch(/gravel|sand/);
+  expect(names({ ring_fill: 'clay' }, true).join()).toMatch(/fill back/);
   expect(names({ bedding: 'mat' })).toContain('drainage mat under the liner, 15 % laps');
   expect(names({ state: 'existing' })).toEqual([]);
 });

@@ -77,7 +77,7 @@ describe.each(made)('%s', (_, report) => {
     for (const peg of on('rim')) expect(peg.level_m).toBeCloseTo(raise_m, 9);
     for (const peg of on('toe')) expect(peg.level_m).toBeCloseTo(raise_m - depth_m, 9);
     // A gravel or sand bed is 150 mm thick, a mat 20 mm; without a drain it is what the survey says.
-    const under = drain ? (drain.bed === 'drainage mat' ? 0.02 : 0.15) : pond.bedding_m;
+    const under = drain ? (drain.bed === 'drainage mat' ? 0.02 : 0.15) : pond.bedding_laid_m;
     for (const peg of on('toe')) expect(peg.level_m - peg.dug_m).toBeCloseTo(under, 9);
   });
 

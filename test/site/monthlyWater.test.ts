@@ -20,27 +20,52 @@ function heads(rows: string[], levels = '') {
   });
   const assume = new Assumptions();
   return {
-    water: monthlyFromHeads(survey, placesOf(survey), WINTER, assume),
+    water: monthlyFromHeads(survey, placesOf(survey), WINTER, undefined, assume),
     assumed: assume.list.map((a) => a.item),
   };
 }
 const rounded = (values: number[]) => values.map((v) => Number(v.toFixed(9)));
 
 describe('from heads.csv', () => {
-  test('months between are straight, round the turn of the year', () => {
+  test('wet months without a level are as the wettest told; the others lie straight between', () => {
     const { water, assumed } = heads(['site,3,0.2,0.05,', 'site,9,0.8,0.05,']);
-    expect(rounded(water!.low)).toEqual([0.4, 0.3, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.7, 0.6, 0.5]);
+    expect(rounded(water!.low)).toEqual([0.2, 0.2, 0.2, 0.2, 0.32, 0.44, 0.56, 0.68, 0.8, 0.5, 0.2, 0.2]);
     expect(water).toMatchObject({ spread: 0.05, fixed: false, source: 'heads' });
     expect(assumed).toEqual(['heads.csv months']);
   });
 
-  test("a yearly 'high' alone is taken for every month; beside months it is the wettest one", () => {
+  test('one wet month alone between two that are told lies between them', () => {
+    const told = [1, 3, 4, 11, 12].map((month) => `site,${month},${month === 1 ? 0.2 : 0.4},0.05,`);
+    expect(heads([...told, 'site,8,1,,']).water!.low[1]).toBeCloseTo(0.3, 12);
+  });
+
+  test("a yearly 'high' alone is taken for every month; beside months it is every wet one not told", () => {
     expect(heads(['site,high,0.3,0.1,']).water!.low).toEqual(Array(12).fill(0.3));
-    const { water } = heads(['site,2,0.25,,', 'site,8,0.85,,', 'site,high,0.1,,']);
-    expect(water!.low[1]).toBe(0.1);
-    expect(rounded(water!.low.slice(2, 4))).toEqual([0.35, 0.45]);
+    const { water } = heads(['site,8,1.3,,', 'site,9,1.2,,', 'site,10,0.9,,', 'site,high,0.05,,']);
+    expect(rounded(water!.low)).toEqual([
+      ...Array(4).fill(0.05),
+      0.3625,
+      0.675,
+      0.9875,
+      1.3,
+      1.2,
+      0.9,
+      0.05,
+      0.05,
+    ]);
+    // Where every wet month is told it is the wettest of them.
+    const all = WINTER.map((month) => `site,${month},${month === 2 ? 0.3 : 0.4},,`);
+    const low = heads([...all, 'site,high,0.1,,']).water!.low;
+    expect([low[1], low[0]]).toEqual([0.1, 0.4]);
     // A high that is no higher changes nothing.
-    expect(heads(['site,2,0.25,,', 'site,8,0.85,,', 'site,high,0.4,,']).water!.low[1]).toBe(0.25);
+    expect(heads([...all, 'site,high,0.4,,']).water!.low[1]).toBe(0.3);
+  });
+
+  test('of a winter that nobody told the summer says nothing: it stands at the ground, and is to be looked up', () => {
+    const { water } = heads(['site,7,1.4,,', 'site,9,1.2,,']);
+    expect(WINTER.map((month) => water!.low[month - 1])).toEqual(Array(6).fill(0));
+    expect(water!.source).toBe('spill level');
+    expect(heads(['site,7,1.4,,', 'site,high,0.6,,']).water!.source).toBe('heads');
   });
 
   test('the site goes before a pit; of pits the one whose ground is nearest to the rim', () => {
@@ -63,7 +88,7 @@ describe('from heads.csv', () => {
         'r1,rim,9,4,10.1\nr2,rim,11,4,10.2\nr3,rim,11,6,10.2\nr4,rim,9,6,10.2\n',
     });
     const assume = new Assumptions();
-    const water = monthlyFromHeads(survey, placesOf(survey), WINTER, assume)!;
+    const water = monthlyFromHeads(survey, placesOf(survey), WINTER, undefined, assume)!;
     expect(assume.list.map(({ item }) => item)).toContain('heads at the pond');
     // 9.5 + 0.02 × 9 + 0.01 × 4 at r1, the low side; the datum is its ground, 10.1.
     expect(water.low[2]).toBeCloseTo(10.1 - 9.72, 9);
@@ -110,14 +135,18 @@ describe('from dips', () => {
     );
     expect(rounded(water.low.slice(0, 3))).toEqual([0.3, 0.4, 0.5]);
     expect(water.low[7]).toBe(1.5);
-    expect(rounded([water.low[5]])).toEqual([1.1]);
+    // April is wet and not told, as January; June lies half way to August.
+    expect(rounded([water.low[5]])).toEqual([0.9]);
   });
 
   test('more winters make the spread from year to year smaller, and it is listed', () => {
     const winters = (n: number) => {
       const assume = new Assumptions();
       const dips = Array.from({ length: n }, (_, i) => dip(1, 0.3, 'level', 2010 + i));
-      return { spread: monthlyFromDips(dips, WINTER, assume).spread, reason: assume.list[0].reason };
+      return {
+        spread: monthlyFromDips(dips, WINTER, assume).spread,
+        reason: assume.list[0].reason,
+      };
     };
     expect([1, 2, 5].map((n) => winters(n).spread)).toEqual([0.25, 0.15, 0.1]);
     expect(winters(1).reason).toMatch(/one wet season/);

@@ -1,7 +1,7 @@
 /** Every step of a page worked out again from its print alone, and every origin looked up. */
 import { describe, expect, it, vi } from 'vitest';
 import { resultOf } from '../../lib/report/index.js';
-import { briefDemo } from '../folder.js';
+import { briefDemo, withItem } from '../folder.js';
 import { sweep } from '../sweep.js';
 import { problemsOf, stepsOf } from './parse.js';
 import { placed } from './place.js';
@@ -31,6 +31,23 @@ describe.each(sweep(DEMOS, 2))('the steps of %s', (demo) => {
       expect(Math.abs(shown / per - said), path).toBeLessThanOrEqual(3e-4 * Math.abs(said) + 1e-4);
     }
   });
+});
+
+/** Never emptied and as full as its bank allows: what stands uphill decides alone. */
+const uphill = withItem(
+  withItem(briefDemo('clay-slope'), 'pond.csv', 'emptied_in', 'never'),
+  'pond.csv',
+  'water_above_rim_ground',
+  '0.1',
+  'm',
+);
+
+it('a cut-off drain has its level in steps, and the steps make one another', () => {
+  const { assessment, worked, text, beside } = printed(uphill, 64);
+  expect(assessment.decision.option).toBe('cutoff-drain');
+  const kept = worked.flatMap(({ steps }) => steps).find(({ symbol }) => symbol === 'c');
+  expect(kept!.shown).toBeCloseTo(assessment.decision.measures.cutoff!, 4);
+  expect(problemsOf(text('metric'), beside)).toEqual([]);
 });
 
 describe('an error in print', () => {
