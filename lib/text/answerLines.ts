@@ -7,12 +7,14 @@ import {
   monthsToEmpty,
   type PossibleOption,
   possibleOption,
+  type Recommendation,
   type Result,
   type Situation,
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
 import { changeWords } from './changeWords.js';
-import { monthName, monthWords } from './monthWords.js';
+import { whenEmptied } from './emptiedWords.js';
+import { monthName } from './monthWords.js';
 import { chanceText } from './say.js';
 import { adviceWords, GOVERNS_WORDS } from './terms.js';
 /**
@@ -43,7 +45,7 @@ export function answerLines(
       .join(''),
     `against    ${GOVERNS_WORDS[governs]}`,
     `full       ${kept ? keptLine(kept, units) : shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
-    `emptied    ${shown ? `${emptiedLine(advised ? monthsToEmpty(recommendation) : monthsFree(shown.lowest_safe_level_m))}${by}` : 'not known'}`,
+    `emptied    ${shown ? `${advised ? emptiedLine(recommendation, monthsToEmpty(recommendation)) : emptiedLine({ rules: [] }, monthsFree(shown.lowest_safe_level_m))}${by}` : 'not known'}`,
     `next       ${
       next
         ? `${next.what}, at ${next.where}${next.month === null ? '' : `, in ${monthName(next.month)}`}: may change the answer (${chanceText(next.chance_to_change)})`
@@ -72,7 +74,7 @@ function fullLine({ full }: PossibleOption, units: UnitSystem): string {
 }
 
 /** Of the recommendation by its rules: at its depth, with what is built and done otherwise. */
-function emptiedLine(free: number[]): string {
+function emptiedLine(recommendation: Pick<Recommendation, 'rules'>, free: number[]): string {
   if (free.length === 12) return 'in any month';
-  return free.length === 0 ? 'in no month' : `in ${monthWords(free)} only`;
+  return free.length === 0 ? 'in no month' : `only ${whenEmptied(recommendation, free)}`;
 }

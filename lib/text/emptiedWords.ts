@@ -1,17 +1,42 @@
 import type { Recommendation } from '../contract/index.js';
 import { monthWords } from './monthWords.js';
+import { timeWords } from './situationWords.js';
+
+type Ruled = Pick<Recommendation, 'rules'>;
 
 /**
  * When a pond as recommended may be emptied, as an order begun small; by the dip pipe alone where no month is free.
  * @param recommendation - with its rules
  * @param months - in which it may be, 1–12
- * @returns such as `emptied only in July to September`
+ * @returns such as `emptied only in July to September, or in June for at most 45 hours`
  */
-export function emptiedWords({ rules }: Pick<Recommendation, 'rules'>, months: number[]): string {
-  if (months.length > 0) return `emptied only in ${monthWords(months)}`;
-  const bound = rules.filter(({ code }) => code === 'do-not-lower');
+export function emptiedWords(recommendation: Ruled, months: number[]): string {
+  if (months.length > 0) return `emptied only ${whenEmptied(recommendation, months)}`;
+  const bound = recommendation.rules.filter(({ code }) => code === 'do-not-lower');
   if (!bound.some(({ subject }) => subject === 'unread')) return 'never emptied';
   const never = bound.flatMap(({ subject, months = [] }) => (subject === 'barred' ? months : []));
   const but = never.length > 0 ? `, never in ${monthWords(never)}` : '';
   return `emptied only when the dip pipe shows the water below the floor${but}`;
+}
+
+/**
+ * The months themselves; those in which time alone keeps it down with that time.
+ * @param recommendation - with its rules
+ * @param months - in which it may be emptied, 1–12
+ * @returns such as `in June for at most 45 hours`
+ */
+export function whenEmptied({ rules }: Ruled, months: number[]): string {
+  const brief = rules
+    .map((rule) =>
+      rule.code !== 'empty-only-in' ? null : rule.subject === 'briefly' ? rule.values : rule.values.briefly,
+    )
+    .find((each) => each !== null);
+  const short = months.filter((month) => brief?.months.includes(month));
+  const free = months.filter((month) => !short.includes(month));
+  return [
+    free.length > 0 ? `in ${monthWords(free)}` : [],
+    brief && short.length > 0 ? `in ${monthWords(short)} for at most ${timeWords(24 * brief.days)}` : [],
+  ]
+    .flat()
+    .join(', or ');
 }

@@ -1,7 +1,8 @@
 /** What the water may still rise before the liner lifts. */
-import { decidingRows, emptiedRows, type Report, type Situation } from '../contract/index.js';
+import { decidingRows, emptiedRows, hoursEmpty, type Report, type Situation } from '../contract/index.js';
 import { formatGap, type UnitSystem } from '../units/index.js';
-import { monthName } from './monthWords.js';
+import { monthName, monthWords } from './monthWords.js';
+import { timeWords } from './situationWords.js';
 import { WHY_WORDS } from './terms.js';
 
 /** Names of the states that water is held against, after `with the pond`. */
@@ -23,10 +24,12 @@ const ALIKE = 1e-6;
  * @returns one sentence, or two
  */
 export function inHandWords(report: Report, units: UnitSystem): string {
-  const rows = decidingRows(report).filter(
-    ({ situation, margin_m, why }) =>
-      margin_m !== null && STATE[situation] !== undefined && why !== 'briefly',
+  const all = decidingRows(report).filter(
+    ({ situation, margin_m }) => margin_m !== null && STATE[situation] !== undefined,
   );
+  // Above its margin the water may stand, for a time.
+  const brief = all.filter(({ why }) => why === 'briefly');
+  const rows = all.filter(({ why }) => why !== 'briefly');
   const advised = rows.some(({ of }) => of === 'recommended');
   const told = emptiedRows(report);
   const never = told?.never ?? true;
@@ -54,7 +57,14 @@ export function inHandWords(report: Report, units: UnitSystem): string {
     low && low.margin_m! < least.margin_m! - ALIKE && gap(low) !== gap(least)
       ? ` If it were emptied in ${monthName(low.month!)}, when it may be, it would stay ${gap(low)} below.`
       : '';
-  return `${about} stays ${gap(least)} below what would lift the liner.${less}`;
+  return `${about} stays ${gap(least)} below what would lift the liner.${less}${timeInHand(brief, report)}`;
+}
+
+/** Of the months in which time alone keeps the empty pond down. */
+function timeInHand(rows: Situation[], report: Report): string {
+  if (rows.length === 0) return '';
+  const hours = Math.min(...rows.map((row) => hoursEmpty(row, report)!));
+  return ` Emptied in ${monthWords(rows.map(({ month }) => month!))}, time alone keeps it down: no more than ${timeWords(hours)}.`;
 }
 
 function leastOf(rows: Situation[]): Situation | undefined {

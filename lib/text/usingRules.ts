@@ -2,6 +2,7 @@ import type { Briefly, UsingRules } from '../contract/index.js';
 import { BARS } from './failureWords.js';
 import { monthWords } from './monthWords.js';
 import type { Wording } from './say.js';
+import { timeWords } from './situationWords.js';
 import { anyMonth, inMonths } from './when.js';
 
 /** What the rules of a pond in use say. */
@@ -42,7 +43,7 @@ export const USING_RULES: Wording<UsingRules> = {
 };
 
 function brieflyWords({ months, days, changed }: Briefly): string {
-  return `in ${monthWords(months)} for at most ${wholeTime(days)}, as ${changed ? 'changed' : 'planned'}`;
+  return `in ${monthWords(months)} for at most ${timeWords(24 * days)}, as ${changed ? 'changed' : 'planned'}`;
 }
 
 function keepAbove(months: number[], excepted: boolean): string {
@@ -53,11 +54,4 @@ function keepAbove(months: number[], excepted: boolean): string {
 function beforeRains(months: number[]): string {
   const of = months.length > 0 ? ` of ${monthWords(months)}` : '';
   return `it full before the rains${of}: its own water is what holds the liner down when the ground fills.`;
-}
-
-/** Whole days, or hours below two days; never more than the time is. */
-function wholeTime(days: number): string {
-  const [size, unit] = days >= 2 || Math.abs(days - 1) < 1e-6 ? [days, 'day'] : [24 * days, 'hour'];
-  const whole = Math.floor(size + 1e-6);
-  return whole < 1 ? 'less than 1 hour' : `${whole} ${unit}${whole === 1 ? '' : 's'}`;
 }

@@ -9,6 +9,7 @@ import {
   monthsToEmpty,
   type PossibleOption,
   possibleOption,
+  type Recommendation,
   type Report,
   type Result,
   type Water,
@@ -16,7 +17,8 @@ import {
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
-import { monthName, monthWords } from './monthWords.js';
+import { whenEmptied } from './emptiedWords.js';
+import { monthName } from './monthWords.js';
 import { chanceText, WITH_OPTION } from './say.js';
 import { listText, sentence } from './sentence.js';
 import { ADVICE_NAMES, adviceWords } from './terms.js';
@@ -104,12 +106,14 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
   const when = asWished ? '' : depth_m === pond.depth_m ? ', as changed,' : dug(depth_m);
   const wished = undrained && {
     free: monthsFree(undrained.lowest_safe_level_m),
+    rules: [],
     levels: undrained.lowest_safe_level_m,
     hours: undrained.hours_empty_safe,
     raised: 0,
   };
   const then = {
     free: monthsToEmpty(result.recommendation),
+    rules: result.recommendation.rules,
     levels: limits.lowestSafeLevel,
     hours: emptying.map(({ hours }) => hours),
     raised: raise_m,
@@ -124,7 +128,7 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
 }
 
 /** A pond emptied, month by month. */
-interface EmptiedYear {
+interface EmptiedYear extends Pick<Recommendation, 'rules'> {
   /** months in which it may be, 1–12 */
   free: number[];
   /** that it must not fall below, m; null where it may be emptied on any day */
@@ -138,7 +142,7 @@ interface EmptiedYear {
 }
 
 function emptiedWords(
-  { free, levels, hours, raised, emptiedIn }: EmptiedYear,
+  { free, rules, levels, hours, raised, emptiedIn }: EmptiedYear,
   { pond }: Report,
   units: UnitSystem,
 ): string {
@@ -153,7 +157,9 @@ function emptiedWords(
   const level = formatBound(levelIn(worst)!, 'level', units, 'up');
   const above = levelIn(worst)! > pond.full_level_m + raised ? ', higher than the pond itself' : '';
   return [
-    free.length === 0 ? 'it may be emptied in no month' : `it may be emptied in ${monthWords(free)} only`,
+    free.length === 0
+      ? 'it may be emptied in no month'
+      : `it may be emptied only ${whenEmptied({ rules }, free)}`,
     `; in ${monthName(worst)} its level must not fall below ${level} (from the lowest ground at the rim${above}).`,
     until.length > 0
       ? ` Emptied in ${listText(planned.map(monthName))} as ${emptiedIn ? 'changed' : 'planned'}, liner or sides could give way ${timeWords(Math.min(...until), units)}.`

@@ -122,6 +122,30 @@ export const MONTH = `(?:${MONTHS.join('|')})`;
 export const MONTHS_SAID = `(?:all year|any month|no month|${MONTH}(?:(?: to |, | and )${MONTH})*)`;
 export const YEAR = Array.from({ length: 12 }, (_, at) => at + 1);
 
+const AT_MOST = '(?: for at most (less than 1 hour|\\d+ (?:hours?|days?)))?';
+/** When it may be emptied, as a part of a pattern: months, how long, and others with how long. */
+export const WHEN = `in (${MONTHS_SAID})${AT_MOST}(?:, or in (${MONTHS_SAID})${AT_MOST})?`;
+
+/** Months in which it may be emptied: on any day, or for so long only. */
+export interface When {
+  free: number[];
+  brief: number[];
+  /** of those for so long only, at least */
+  hours?: Span;
+}
+
+/** Reads them, as found with {@link WHEN}. */
+export function whenIn([, months, hours, others, otherHours]: RegExpExecArray): When {
+  const first = monthsIn(months!);
+  const second = others ? monthsIn(others) : [];
+  const atLeast = (text: string) => ({ low: hoursIn(text).low, high: Number.POSITIVE_INFINITY });
+  // Of months that go before others, a time is what is planned.
+  if (otherHours) return { free: first, brief: second, hours: atLeast(otherHours) };
+  return hours
+    ? { free: [], brief: first, hours: atLeast(hours) }
+    : { free: [...first, ...second], brief: [] };
+}
+
 /** 1–12 of a month's name or its first three letters. */
 export function monthIn(name: string): number {
   const at = MONTHS.findIndex((month) => month.slice(0, 3) === name.slice(0, 3));

@@ -112,12 +112,12 @@ function year(label: string, told: Told, said: Claimer) {
         ? YEAR
         : [...words.matchAll(new RegExp(MONTH, 'g'))].map(([name]) => monthIn(name));
     };
-    const said3: [string, number[]][] = [
-      ['free', months(/yes in (.*?)(?:;|$)/)],
-      ['limited', months(/within limits in (.*?)(?:;|$)/)],
-      ['no', months(/(?:^|; )no in (.*?)(?:;|$)/)],
+    const said3: [string[], number[]][] = [
+      [['free'], months(/yes in (.*?)(?:;|$)/)],
+      [['limited', 'briefly'], months(/within limits in (.*?)(?:;|$)/)],
+      [['no'], months(/(?:^|; )no in (.*?)(?:;|$)/)],
     ];
-    for (const [word, those] of said3)
-      for (const month of those) said.says(`empty|${of}|${month}`, 'your year', strip, word);
+    for (const [words, those] of said3)
+      for (const month of those) said.says(`empty|${of}|${month}`, 'your year', strip, ...words);
   }
 }

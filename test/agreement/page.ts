@@ -1,5 +1,6 @@
 /** The claims of a page: its first screen, its steps, its sentences. Tables and figures are read beside. */
 import {
+  hoursIn,
   LENGTH,
   lengthIn,
   MONTH,
@@ -9,6 +10,9 @@ import {
   oftenIn,
   percentIn,
   placeIn,
+  WHEN,
+  type When,
+  whenIn,
   YEAR,
 } from './amounts.js';
 import { type Claimer, claimer } from './claim.js';
@@ -68,7 +72,7 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
     said.says('vent', at, order, /with a gas vent/.test(order) ? 'yes' : 'no');
   if (/^Leave/.test(order)) said.says('built', at, order, 'no-drain');
   if (/^(Keep|Let)/.test(order)) return;
-  const only = new RegExp(`emptied (?:only )?in (${MONTHS_SAID})`).exec(order)?.[1];
+  const only = new RegExp(`emptied (?:only )?${WHEN}`).exec(order);
   const pipe = /emptied only when the dip pipe/.test(order);
   const never = /never emptied/.test(order);
   if (pipe || never) said.says('never', at, order, pipe ? 'by the pipe' : 'never');
@@ -76,7 +80,7 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
   if (/ if it is /.test(order) && !only) return;
   // Of a pond that is never emptied by wish the steps tell when it may be.
   if (told.neverEmptied && !only && !pipe && !never) return;
-  emptied(said, at, order, told.of, pipe || never ? [] : only ? monthsIn(only) : YEAR);
+  emptied(said, at, order, told.of, pipe || never ? NEVER : only ? whenIn(only) : { free: YEAR, brief: [] });
   const deepest = new RegExp(`deeper than (${LENGTH}) `).exec(margin)?.[1];
   const option = told.option ?? 'no-drain';
   // A chance a year is none of a dig, nor of a drain that lacks something.
@@ -90,15 +94,21 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
   if (deepest) said.span(`safe depth|${option}`, 'margin', margin, lengthIn(deepest, 'down'));
 }
 
-/** It may be emptied in those months, whether or not for some days only, and in no other. */
-export function emptied(said: Claimer, place: string, text: string, of: string, months: number[]) {
-  for (const month of YEAR)
-    said.says(
-      `empty|${of}|${month}`,
-      place,
-      text,
-      ...(months.includes(month) ? ['free', 'limited'] : ['no']),
-    );
+const NEVER: When = { free: [], brief: [] };
+
+/** It may be emptied in those months, in some of them for a time only, and in no other. */
+export function emptied(
+  said: Claimer,
+  place: string,
+  text: string,
+  of: string,
+  { free, brief, hours }: When,
+) {
+  for (const month of YEAR) {
+    const may = free.includes(month) ? ['free', 'limited'] : brief.includes(month) ? ['briefly'] : ['no'];
+    said.says(`empty|${of}|${month}`, place, text, ...may);
+    if (hours && brief.includes(month)) said.span(`hours|${of}|${month}`, place, text, hours);
+  }
 }
 
 const STATE: Record<string, string> = {
@@ -146,6 +156,14 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
         hand,
         lengthIn(less[2]!, 'down', true),
       );
+    const brief = new RegExp(
+      `Emptied in (${MONTHS_SAID}), time alone keeps it down: no more than (.*?)\\.`,
+    ).exec(hand);
+    for (const month of brief ? monthsIn(brief[1]!) : []) {
+      said.says(`empty|${of}|${month}`, 'what is in hand', hand, 'briefly');
+      const { low } = hoursIn(brief![2]!);
+      said.span(`hours|${of}|${month}`, 'what is in hand', hand, { low, high: Number.POSITIVE_INFINITY });
+    }
   } else if (!/^Nothing (?:can be told|is in hand as wished)/.test(hand))
     throw new Error(`nobody can read '${hand}'`);
   const next = facts.get('Next') ?? '';
@@ -168,11 +186,10 @@ export function ruleClaims(steps: string[], title: string, told: Told, said: Cla
     if (dug) said.span('depth', 'steps', step, lengthIn(dug[1]!, 'near'));
     if (dug && !told.existing)
       said.span('raise', 'steps', step, dug[2] ? lengthIn(dug[2], 'near') : { low: 0, high: 0 });
-    const only = new RegExp(
-      `Empty it only in (${MONTHS_SAID})(?: for at most \\d+ days?)?(?:, or in (${MONTHS_SAID}))?`,
-    ).exec(step);
-    if (only)
-      emptied(said, 'steps', step, told.of, [...monthsIn(only[1]!), ...(only[2] ? monthsIn(only[2]) : [])]);
+    const only = new RegExp(`Empty it only ${WHEN}(, as )?`).exec(step);
+    // For so long as it is planned, in months in which it may be on any day.
+    if (only && !only[3] && !only[5]) only[2] = '';
+    if (only) emptied(said, 'steps', step, told.of, whenIn(only));
     const not = new RegExp(`(?:Do not|Never) empty it in (${MONTHS_SAID})(.*)`).exec(step);
     if (not) {
       for (const month of not[1] === 'any month' ? YEAR : monthsIn(not[1]!))
@@ -252,8 +269,8 @@ function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
         : option;
     const bare = option === 'no-drain' && !(told.option === 'no-drain' && lastOf(paragraphs, part));
     const who = bare ? 'no-drain' : of;
-    const only = new RegExp(`may be emptied in (${MONTHS_SAID})`).exec(part)?.[1];
-    if (only) emptied(said, 'when it is emptied', part, who, monthsIn(only));
+    const only = new RegExp(`may be emptied (?:only )?${WHEN}`).exec(part);
+    if (only) emptied(said, 'when it is emptied', part, who, whenIn(only));
     const level = new RegExp(`in (${MONTH}) its level must not fall below (${LENGTH})`).exec(part);
     if (level)
       said.span(`lowest|${who}|${monthIn(level[1]!)}`, 'when it is emptied', part, lengthIn(level[2]!, 'up'));

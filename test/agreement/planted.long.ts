@@ -16,8 +16,13 @@ function demo(): Files {
   return Object.fromEntries(csv.map((file) => [file, readFileSync(new URL(file, folder), 'utf8')]));
 }
 
-/** A drained pond on a slope, one not to be dug yet that may lift even full, and one that is never emptied. */
-const FILES = { slope: demo(), wait: generatedGarden(5).files, never: generatedGarden(7).files };
+/** A drained pond on a slope, one not to be dug yet that may lift even full, one never emptied, one emptied for a time only. */
+const FILES = {
+  slope: demo(),
+  wait: generatedGarden(5).files,
+  never: generatedGarden(7).files,
+  briefly: generatedGarden(9).files,
+};
 type Name = keyof typeof FILES;
 const made = new Map<Name, Outputs>();
 function sound(name: Name): Outputs {
@@ -108,6 +113,26 @@ const PLANTED: Planted[] = [
     into: 'never',
     plant: inPage('us', /, never emptied\./, '.'),
     about: /^empty\|no-drain\|\d+: /,
+  },
+  {
+    name: 'an order without how long',
+    into: 'briefly',
+    plant: inPage('metric', /(emptied only in \w+) for at most \d+\s\w+/, '$1'),
+    about: /^empty\|recommended\|\d+: /,
+  },
+  {
+    name: 'a longer time in the terminal',
+    into: 'briefly',
+    plant: (outputs) => ({
+      ...outputs,
+      lines: {
+        ...outputs.lines,
+        metric: outputs.lines.metric.map((line) =>
+          line.startsWith('emptied') ? otherwise(line, /\d+ days/, '60 days') : line,
+        ),
+      },
+    }),
+    about: /^hours\|recommended\|\d+: /,
   },
   {
     name: 'a depth in feet left in metres',

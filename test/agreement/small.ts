@@ -1,5 +1,5 @@
 /** The claims of the pond card and of the terminal's lines. */
-import { LENGTH, lengthIn, MONTHS_SAID, monthIn, monthsIn, percentIn } from './amounts.js';
+import { LENGTH, lengthIn, monthIn, percentIn, WHEN, whenIn } from './amounts.js';
 import { claimer } from './claim.js';
 import { plain } from './html.js';
 import { emptied } from './page.js';
@@ -34,7 +34,12 @@ export function cardClaims(html: string, units: string, told: Told) {
       const days = /(\d+) (days?|hours?) at most/.exec(cell);
       const limited = days !== null || /at most/.test(cell);
       const may = /^(may be emptied|empty)/.test(cell);
-      said.says(`empty|${of}|${month}`, where, cell, may ? (limited ? 'limited' : 'free') : 'no');
+      said.says(
+        `empty|${of}|${month}`,
+        where,
+        cell,
+        ...(may ? (limited ? ['limited', 'briefly'] : ['free']) : ['no']),
+      );
       said.says(`even full|${of}|${month}`, where, cell, cell === 'not safe even full' ? 'lifts' : 'holds');
     });
   }
@@ -72,15 +77,9 @@ export function lineClaims(lines: string[], units: string, told: Told) {
   const then = new RegExp(`(${LENGTH}) to spare as it is then kept`).exec(full)?.[1];
   if (then) said.span(`margin|${told.of}|drawn-down|year`, 'full', full, lengthIn(then, 'down'));
   const empty = of('emptied');
-  const months = new RegExp(MONTHS_SAID).exec(empty)?.[0];
-  if (months)
-    emptied(
-      said,
-      'emptied',
-      empty,
-      / with nothing done$/.test(empty) ? 'no-drain' : told.of,
-      monthsIn(months),
-    );
+  const who = / with nothing done$/.test(empty) ? 'no-drain' : told.of;
+  const when = new RegExp(WHEN).exec(empty);
+  if (when) emptied(said, 'emptied', empty, who, whenIn(when));
   const next = of('next');
   const change = /may change the answer \((.*?)\)/.exec(next)?.[1];
   said.says('to measure', 'next', next, change ? 'yes' : 'no');

@@ -95,8 +95,12 @@ export function resultClaims(outputs: Outputs, told: Told) {
     if (row.situation === 'emptied') {
       const days = row.why === 'briefly' ? 24 * DAYS(result, outputs) : Number.POSITIVE_INFINITY;
       const hours = Math.min(row.hours ?? Number.POSITIVE_INFINITY, days);
-      const limited = row.why === 'briefly' || hours < MONTH_HOURS;
-      says(`empty|${of}|${row.month}`, row.allowed ? (limited ? 'limited' : 'free') : 'no');
+      const brief = row.why === 'briefly';
+      const limited = brief || hours < MONTH_HOURS;
+      says(
+        `empty|${of}|${row.month}`,
+        row.allowed ? (brief ? 'briefly' : limited ? 'limited' : 'free') : 'no',
+      );
       if (row.allowed && limited) at(`hours|${of}|${row.month}`, hours);
       lowest(`lowest|${of}|${row.month}`, row.lowest_level_m);
     }

@@ -33,7 +33,8 @@ export function yearClaims(words: string[], told: Told, said: Claimer) {
       const limit = /only for (.*?)\.?$/.exec(more)?.[1];
       const briefly = limit !== undefined || /only as long as planned/.test(more);
       const about = `empty|${of}|${month}`;
-      said.says(about, 'year', sentence, what.startsWith('do not') ? 'no' : briefly ? 'limited' : 'free');
+      const may = what.startsWith('do not') ? ['no'] : briefly ? ['limited', 'briefly'] : ['free'];
+      said.says(about, 'year', sentence, ...may);
       if (limit) said.span(`hours|${of}|${month}`, 'year', sentence, hoursIn(limit));
       const size = new RegExp(`stands (${LENGTH}) too high`).exec(more)?.[1];
       if (!size) continue;
