@@ -31,6 +31,7 @@ export * from './settingOut.js';
 export * from './siteDrain.js';
 export * from './situation.js';
 export * from './statement.js';
+export * from './wallsUnjudged.js';
 export * from './water.js';
 export * from './wayQuestion.js';
 export * from './wishChange.js';

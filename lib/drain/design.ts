@@ -105,7 +105,7 @@ export interface Drain {
   quantities: DrainQuantity[];
   /** from the lowest ground to the bottom of the sump, m; absent for an outlet */
   sumpDepth?: number;
-  /** beside the pond's own hole, as it lies, m³ */
+  /** beside the pond's own hole, before it is loosened, m³ */
   dug: number;
   /** as designed for, for figures */
   input: DrainInput;

@@ -89,7 +89,7 @@ const ends = (f: (end: keyof Ends) => number): Ends => ({
 
 /**
  * Share of what comes over ground to the ring that goes down to the drain.
- * @param ring - the dug ring, and whether clay is rammed over it; absent: none
+ * @param ring - the dug ring, and whether clay is tamped over it; absent: none
  * @returns 0–1
  */
 export function ringLets(ring: { capped: boolean } | undefined): number {

@@ -177,11 +177,11 @@ export const POND_QUESTIONS: readonly Question[] = [
   {
     name: 'ring_fill',
     ask: 'What will you fill the gap with?',
-    why: 'Clay rammed in lets little through, gravel everything.',
+    why: 'Clay tamped in lets little through, gravel everything.',
     how: 'choice',
     more: true,
     choices: [
-      { value: 'clay', words: 'Clay, rammed' },
+      { value: 'clay', words: 'Clay, tamped firm' },
       { value: 'topsoil', words: 'What was dug, loose' },
       { value: 'sand', words: 'Sand' },
       { value: 'gravel', words: 'Gravel' },
@@ -189,7 +189,7 @@ export const POND_QUESTIONS: readonly Question[] = [
   },
   {
     name: 'ring_cap',
-    ask: 'Will you close the top of the gap with rammed clay?',
+    ask: 'Will you close the top of the gap with clay tamped firm?',
     why: 'A clay cap keeps rain out of it.',
     how: 'choice',
     choices: YES_NO,

@@ -1,7 +1,7 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
 
-import { BEFORE_DIGGING, type Report } from '../contract/index.js';
-import { shoppingLines } from '../drain/index.js';
+import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
+import { CLAY_SWELL, shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainProfileFigure, drainSectionFigure } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
 import { worksTable } from '../figures/tables.js';
@@ -22,7 +22,9 @@ export function drainSection(report: Report, units: UnitSystem): string {
       paragraph(
         wait
           ? 'Buy and dig nothing yet: first what is said under “What to do”.'
-          : 'No drain under the pond is recommended.',
+          : advisedOption(result)?.option === 'cutoff-drain'
+            ? 'The drain lies in a trench uphill of the pond; none lies under it.'
+            : 'No drain under the pond is recommended.',
       ),
       toBuild(report, units),
     );
@@ -97,6 +99,8 @@ export function carried(report: Report, units: UnitSystem): Table {
   const bought = shoppingLines(quantities);
   /** as it is bought, m³ */
   const bulk = (at: number) => (units === 'us' ? bought[at]!.us * CUBIC_YARD : bought[at]!.metric);
+  // What is tamped is carried there loose.
+  const loose = (item: string) => (/tamped/.test(item) ? 1 + CLAY_SWELL : 1);
   return {
     ...plain,
     columns: [...plain.columns, { key: 'carried', label: 'carried by hand' }],
@@ -104,8 +108,8 @@ export function carried(report: Report, units: UnitSystem): Table {
       const { item, unit } = quantities[at]!;
       return [
         ...row,
-        unit === 'm³' && !/as it lies|settled/.test(item)
-          ? bulkWords(bulk(at), /sand|gravel|stone|concrete/.test(item), units)
+        unit === 'm³' && !/before it is loosened|once settled/.test(item)
+          ? bulkWords(bulk(at) * loose(item), /sand|gravel|stone|concrete/.test(item), units)
           : null,
       ];
     }),

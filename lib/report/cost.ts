@@ -14,7 +14,7 @@ export interface Cost {
 const DIMENSION_OF: Record<string, Dimension> = { m: 'length', 'm²': 'area', 'm³': 'volume', s: 'time' };
 const PIECE = /^(piece|pieces|each|pc|pcs)$/i;
 /** Earth of the place itself: it is paid by the hours, if at all. */
-const OWN_EARTH = /as it lies$|rammed|^spoil|^swale/;
+const OWN_EARTH = /before it is loosened$|tamped|^spoil|^swale/;
 /** Item of the hours by hand. */
 const DIGGING = 'digging by hand';
 

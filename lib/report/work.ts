@@ -16,7 +16,7 @@ export const workMethod = method({
       'past the pond on either side (our choice)',
     'spoil is counted loose, with 30 % of swell, and moved as it is dug; what is not filled in again keeps a tenth of it ' +
       'once it has settled for a winter (common practice)',
-    'what fills a bank, a cap or a ring of dug ground is taken from the spoil, rammed to the room it had',
+    'what fills a bank, a cap or a ring of dug ground is taken from the spoil, tamped to the room it had',
   ],
   source: 'geometry; common practice for the rates',
 });
@@ -60,15 +60,15 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
   const rim = outline(shape);
   const across = uphillSide(basis.site) + 2 * PAST;
   if (!pond.existing) {
-    dig('clay to dig for the pond, as it lies', holeOf(basis.site, m, depth));
+    dig('clay to dig for the pond, before it is loosened', holeOf(basis.site, m, depth));
     if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil' || gravelLeftOut(basis.site, m))
-      fill('dug ground to fill back around the liner, rammed', ringVolume(basis.site, m, depth));
+      fill('dug ground to fill back around the liner, tamped firm', ringVolume(basis.site, m, depth));
   }
   // A pond that is there has its bank; raised, it is built up on that.
   const bank = (raise: number) => bankEarth(basis.site, raise);
-  fill('bank around the rim, rammed', bank(m.raise) - (pond.existing ? bank(0) : 0));
+  fill('bank around the rim, tamped firm', bank(m.raise) - (pond.existing ? bank(0) : 0));
   if (m.way === 'keptOut') {
-    fill('cap of rammed clay over the ring', (tub?.ringArea ?? 0) * CAP);
+    fill('cap of clay tamped firm over the ring', (tub?.ringArea ?? 0) * CAP);
     add('swale or low bank uphill', across, 'm', DIG_RATE / TRENCH ** 2);
   }
   if (m.cutoff !== undefined) {
@@ -76,7 +76,10 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     const trench = across * TRENCH * deep;
     // Past the pond, and on to where it ends; on the way the trench comes up to the depth of a pipe that lies shallow.
     const run = (m.cutoffTo?.distance ?? 0) + shape.length;
-    dig('clay to dig for the cut-off trench, as it lies', trench + run * TRENCH * ((deep + SHALLOW) / 2));
+    dig(
+      'clay to dig for the cut-off trench, before it is loosened',
+      trench + run * TRENCH * ((deep + SHALLOW) / 2),
+    );
     add('washed stone in fabric for the cut-off trench', trench, 'm³', FILL_RATE);
     add('perforated pipe, 100 mm (4 in), 5 % waste', across * (1 + WASTE.pipe), 'm');
     add('solid pipe, 100 mm (4 in), 5 % waste', run * (1 + WASTE.pipe), 'm');
@@ -88,13 +91,13 @@ export function workOf(basis: Basis, m: Measures, depth: number): Work {
     add('concrete for slab and facings', thickness * (floor + sides), 'm³', FILL_RATE);
   }
   const drain = drainFor(basis, m, depth);
-  if (drain) dig('clay to dig for the drain, as it lies', drain.dug);
+  if (drain) dig('clay to dig for the drain, before it is loosened', drain.dug);
   for (const quantity of [...(drain?.quantities ?? []), ...pondGoods(basis.site, m, depth)]) {
     quantities.push(quantity);
     if (quantity.unit === 'm³') seconds += quantity.amount / FILL_RATE;
   }
-  add('spoil of all that is dug, loose (30 % swell)', (1 + CLAY_SWELL) * dug, 'm³');
-  add('spoil left to lay out or cart away, settled', (1 + CLAY_SETTLED) * (dug - filled), 'm³');
-  add('subsoil to bring in for the bank, loose (30 % swell)', (1 + CLAY_SWELL) * (filled - dug), 'm³');
+  add('spoil of all that is dug, loose (30 % more)', (1 + CLAY_SWELL) * dug, 'm³');
+  add('spoil left to lay out or cart away, once settled', (1 + CLAY_SETTLED) * (dug - filled), 'm³');
+  add('subsoil to bring in for the bank, loose (30 % more)', (1 + CLAY_SWELL) * (filled - dug), 'm³');
   return { quantities, seconds };
 }

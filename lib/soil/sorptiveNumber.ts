@@ -7,7 +7,7 @@ export const sorptiveCategories = method({
   assumptions: [
     'cracked ground and sands as coarse; fine ground without structure as unstructured; everything else as structured, the ' +
       'first choice where little is known',
-    'natural massive clay is not counted as compacted: that is for rammed liners and caps',
+    'natural massive clay is not counted as compacted: that is for liners and caps of clay tamped firm',
   ],
   source: 'four categories of Elrick & Reynolds 1992, from memory',
 });

@@ -6,6 +6,7 @@ import {
   BEFORE_DIGGING,
   type OptionResult,
   type Report,
+  wallsUnjudged,
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
@@ -29,14 +30,15 @@ export function wishWords(report: Report, units: UnitSystem): string {
   const size = (value: number) => formatBound(value, 'length', units, 'down');
   const bare = options.find(({ option }) => option === 'no-drain');
   const advised = advisedOption(report.result);
+  const liner = wallsUnjudged(recommendation) ? ' for liner and ground (the walls are not judged)' : '';
   const may = ({ safe_depth_m: safe, depth_searched_m }: OptionResult) =>
     safe === 0
       ? 'no, at no depth'
       : safe === null
-        ? `yes, and down to ${size(depth_searched_m)} at least`
+        ? `yes${liner}, and down to ${size(depth_searched_m)} at least`
         : safe < wish
           ? `no, only ${size(safe)}`
-          : `yes, and down to ${size(safe)}`;
+          : `yes${liner}, and down to ${size(safe)}`;
   // Safe by its rules of use alone.
   const ruled =
     bare !== undefined &&

@@ -50,8 +50,8 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
         ? 'and no water drain replaces it: water leaves at the low point, gas at the high point'
         : 'the water stays below the floor, so a bulge there is gas'
     }.${fall === null ? '' : ` The floor must fall by ${fall * 100} % at least, or the gas stays where it is.`}`,
-  'ask-engineer/steep-dig': ({ depth_m, slope }, { atMost }) =>
-    `A dig of ${atMost(depth_m)} and more with sides as steep as ${slope} to 1 is no garden work: a licensed engineer designs what holds them.`,
+  'ask-engineer/steep-dig': ({ depth_m, slope }, { from }) =>
+    `A dig of ${from(depth_m)} and more with sides as steep as ${slope} to 1 is no garden work: a licensed engineer designs what holds them.`,
   'ask-engineer/unnamed-ground': ({ texture, slope }) =>
     `No slope can be named for ${texture}: lay it flat, have it shored, or ask a licensed engineer; ${slope} to 1 is only a bound.`,
   'ask-engineer/walls': () => 'Have a licensed engineer design the walls for the empty pond.',

@@ -24,7 +24,7 @@ export const LINK_NAMES: Record<string, string> = {
 
 /** Cheap measures that keep a source away, as people name them. */
 export const MEASURE_NAMES: Record<Measure, string> = {
-  cap: 'a cap of rammed clay over the ring, which still lets a twentieth in',
+  cap: 'a cap of clay tamped firm over the ring, which still lets a twentieth in',
   downpipe: 'the downpipe led past the pond',
   swale: 'a swale or a low bank above the pond, the lawn regraded to it, which a twentieth still passes',
   spout: 'a spout at the rim that leads the overflow away from the ring',

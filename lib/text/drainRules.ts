@@ -25,7 +25,7 @@ export const DRAIN_RULES: Wording<DrainRules> = {
     `Read the dip pipe every month of the wet half-year and after storms: where the water in it stands higher than ${highest(level_m)}, the old drain has begun to stop. Find out when it was laid and what lies around the pipe; a bed without a filter silts up.`,
   'old-drain/open': oldDrainWords,
   'ring-outlet/flooded': () =>
-    'In flood the water in the swale stands above the full pond and fills the ring from there: close that way with rammed clay, and run the analysis again without it.',
+    'In flood the water in the swale stands above the full pond and fills the ring from there: close that way with clay tamped firm, and run the analysis again without it.',
   'ring-outlet/open': ({ slow }) =>
     `Keep the way out of the ring open at the swale.${
       slow === null
@@ -33,9 +33,9 @@ export const DRAIN_RULES: Wording<DrainRules> = {
         : ` Water gets there through ${slow} only slowly: from the far side of the pond it stands higher than the swale.`
     }`,
   'keep-surface-water-out/led-away': () =>
-    'Turn run-off and downpipes away uphill of the pond and cap the ring with rammed clay.',
+    'Turn run-off and downpipes away uphill of the pond and cap the ring with clay tamped firm.',
   'keep-surface-water-out/rain': () =>
-    'Cap the ring with rammed clay: the rain that falls on it alone stands higher against the liner than the water in the ground.',
+    'Cap the ring with clay tamped firm: the rain that falls on it alone stands higher against the liner than the water in the ground.',
   'leave-gravel-out/no-outlet': () =>
     'Leave sand and gravel out from under and around the liner: without an outlet they only hold water there.',
   'ask-way/boundary': (question, say) => `Before anything is bought, ask ${wayQuestionWords(question, say)}.`,

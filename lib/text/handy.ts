@@ -71,7 +71,7 @@ export function bucketWords(volume: number, units: UnitSystem): string {
  * @returns sentences
  */
 export function amountsNote(units: UnitSystem): string {
-  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and swell. Before the liner is cut, lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`;
+  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and what loosened earth takes more. Before the liner is cut, lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`;
 }
 
 /**

@@ -11,6 +11,7 @@ import {
   possibleOption,
   type Report,
   type Situation,
+  wallsUnjudged,
 } from '../contract/index.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
@@ -94,14 +95,17 @@ function answerWords(report: Report, units: UnitSystem): string {
   const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
+  const walls = wallsUnjudged(recommendation) ? ', behind walls that an engineer designs' : '';
   const emptied = useOrder(report, size);
   if (report.pond.existing)
     return built === 'no-drain' && raise_m === 0
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
       : `Rebuild it${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
-  return `${yes}${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
+  return `${yes}${BUILT[built]}${walls}${raised}${vent}${changed}${emptied}.`;
 }
+
+const WALLED = 'Dig to that depth and stop: the walls are designed for it.';
 
 /** Down to where it holds, and what happens deeper. */
 function marginWords(report: Report, units: UnitSystem): string {
@@ -130,15 +134,18 @@ function marginWords(report: Report, units: UnitSystem): string {
   }
   const edge = edgeOf(curve, depth_m);
   if (!edge && option === 'shallower') return firstSentence(reason);
+  const walled = wallsUnjudged(result.recommendation);
   const deepest = curve.depth_m.at(-1)!;
   if (!edge)
-    return deepest - depth_m < 0.005
-      ? 'Dig to that depth and stop: deeper was not reckoned.'
-      : `It stays safe down to ${formatBound(deepest, 'length', units, 'down')} at least; deeper was not reckoned.`;
+    return walled
+      ? WALLED
+      : deepest - depth_m < 0.005
+        ? 'Dig to that depth and stop: deeper was not reckoned.'
+        : `It stays safe down to ${formatBound(deepest, 'length', units, 'down')} at least; deeper was not reckoned.`;
   const often = edge.chance >= 0.001 ? `, ${oftenText(edge.chance)}` : '';
   return edge.safe - depth_m < 0.005
     ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`
-    : `Dig to that depth and stop. There is room for ${formatGap(edge.safe - depth_m, units, 'down')} of error: deeper than ${formatBound(edge.safe, 'length', units, 'down')} ${HAPPENS[edge.governs]}${often}.`;
+    : `${walled ? WALLED : `Dig to that depth and stop. There is room for ${formatGap(edge.safe - depth_m, units, 'down')} of error:`} ${walled ? 'Deeper' : 'deeper'} than ${formatBound(edge.safe, 'length', units, 'down')} ${HAPPENS[edge.governs]}${often}.`;
 }
 
 interface Edge {

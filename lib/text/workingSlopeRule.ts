@@ -5,8 +5,8 @@ import { ENGINEER_DEPTH, PROTECTION_DEPTH } from '../uplift/index.js';
 import { diggingLaw } from './diggingLaw.js';
 import type { Say, Wording } from './say.js';
 
-/** Spoil is kept so far from the edge, m: 2 ft (29 CFR 1926.651). */
-const SPOIL_AWAY = 2 * 0.3048;
+/** Spoil is kept so far from the edge, m: 2 ft (29 CFR 1926.651); elsewhere common practice. */
+const SPOIL_AWAY: Record<RulesName, number> = { us: 2 * 0.3048, gb: 0.6, ie: 0.6, en: 0.6 };
 
 type WorkingSlope = Pick<BuildingRules, 'working-slope/class'>;
 
@@ -18,17 +18,17 @@ type WorkingSlope = Pick<BuildingRules, 'working-slope/class'>;
 export function workingSlopeRule(rules: RulesName): Wording<WorkingSlope> {
   return {
     'working-slope/class': (values, say) => {
-      const { atMost, atLeast } = say;
+      const { from, atLeast } = say;
       const engineer = rules === 'us' ? 'a registered engineer' : 'an engineer';
       const deep = {
-        engineer: `Deeper than ${atMost(ENGINEER_DEPTH)} ${engineer} has to design it. `,
+        engineer: `Deeper than ${from(ENGINEER_DEPTH)} ${engineer} has to design it. `,
         protect: '',
         'less-deep':
           'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ',
       }[values.due];
       return (
         `${laidBack(values, rules, say)} ${deep}` +
-        `Keep spoil ${atLeast(SPOIL_AWAY)} from the edge, look again after rain, never dig alone. ${diggingLaw(rules).decides}`
+        `Keep spoil ${atLeast(SPOIL_AWAY[rules])} from the edge, look again after rain, never dig alone. ${diggingLaw(rules).decides}`
       );
     },
   };
@@ -37,10 +37,10 @@ export function workingSlopeRule(rules: RulesName): Wording<WorkingSlope> {
 function laidBack(
   { type, slope }: WorkingSlope['working-slope/class'],
   rules: RulesName,
-  { atMost }: Say,
+  { from }: Say,
 ): string {
-  const from = atMost(PROTECTION_DEPTH);
+  const deep = from(PROTECTION_DEPTH);
   return rules === 'us'
-    ? `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ${from} deep has the sides laid back ${slope} to 1 or flatter, or shored.`
-    : `Good practice in ground like this: from ${from} deep the sides of the hole are laid back ${slope} to 1 or flatter, or shored.`;
+    ? `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ${deep} deep has the sides laid back ${slope} to 1 or flatter, or shored.`
+    : `Good practice in ground like this: from ${deep} deep the sides of the hole are laid back ${slope} to 1 or flatter, or shored.`;
 }

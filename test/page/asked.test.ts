@@ -75,10 +75,10 @@ describe('the page says in plain words', () => {
 
   it('what to buy and to dig where no drain is recommended, but not before the first measurement', () => {
     const dry = reportOf(assessmentOf(surveyOf(briefDemo('loam-terrace'))));
-    expect(page(dry)).toContain('clay to dig for the pond, as it lies');
+    expect(page(dry)).toContain('clay to dig for the pond, before it is loosened');
     dry.result.recommendation.option = 'measure-first';
     dry.result.build = null;
     expect(page(dry)).toContain('Buy and dig nothing yet');
-    expect(page(dry)).not.toContain('clay to dig for the pond, as it lies');
+    expect(page(dry)).not.toContain('clay to dig for the pond, before it is loosened');
   });
 });

@@ -38,10 +38,10 @@ const lined = (sides: [number, number]): Line[] => [
   ['protection fleece under the liner, 15 % laps', 1.15 * sides[0] * sides[1], 'm²'],
 ];
 const spoil = (dug: number, filled: number): Line[] => [
-  ['spoil of all that is dug, loose (30 % swell)', 1.3 * dug, 'm³'],
+  ['spoil of all that is dug, loose (30 % more)', 1.3 * dug, 'm³'],
   dug > filled
-    ? ['spoil left to lay out or cart away, settled', 1.1 * (dug - filled), 'm³']
-    : ['subsoil to bring in for the bank, loose (30 % swell)', 1.3 * (filled - dug), 'm³'],
+    ? ['spoil left to lay out or cart away, once settled', 1.1 * (dug - filled), 'm³']
+    : ['subsoil to bring in for the bank, loose (30 % more)', 1.3 * (filled - dug), 'm³'],
 ];
 
 /** Box of 4.6 by 3.4 m, 1 m deep, 0.8 to 1, held 0.3 m above the ground, which rises by 0.12 m; drained to the ditch. */
@@ -57,9 +57,9 @@ function clay_slope(): Line[] {
   const groove = 3 * 0.3 * 0.05;
   const drain = floor * 0.15 + groove + trench;
   return [
-    ['clay to dig for the pond, as it lies', hole, 'm³'],
-    ['bank around the rim, rammed', raised, 'm³'],
-    ['clay to dig for the drain, as it lies', drain, 'm³'],
+    ['clay to dig for the pond, before it is loosened', hole, 'm³'],
+    ['bank around the rim, tamped firm', raised, 'm³'],
+    ['clay to dig for the drain, before it is loosened', drain, 'm³'],
     ['perforated pipe, 100 mm, 5 % waste', 1.05 * 3, 'm'],
     ['solid pipe, 100 mm, 5 % waste', 1.05 * (16.3 + 0.8), 'm'],
     ['couplings, bends and branches', 4, 'piece'],
@@ -94,10 +94,10 @@ function clay_hollow({ drain }: Judged): Line[] {
   const cut = (0.45 * (0.15 + deep)) / 2 + 0.5 * deep + 14 * 0.3;
   const drained = floor * 0.15 + groove + 0.3 * cut + 0.36 * deep;
   return [
-    ['clay to dig for the pond, as it lies', hole, 'm³'],
-    ['dug ground to fill back around the liner, rammed', ring, 'm³'],
-    ['bank around the rim, rammed', raised, 'm³'],
-    ['clay to dig for the drain, as it lies', drained, 'm³'],
+    ['clay to dig for the pond, before it is loosened', hole, 'm³'],
+    ['dug ground to fill back around the liner, tamped firm', ring, 'm³'],
+    ['bank around the rim, tamped firm', raised, 'm³'],
+    ['clay to dig for the drain, before it is loosened', drained, 'm³'],
     // A ring round the foot of the sides.
     ['perforated pipe, 100 mm, 5 % waste', 1.05 * layout.length, 'm'],
     ['solid pipe, 100 mm, to the sump, 5 % waste', 1.05 * (0.45 + 0.5), 'm'],
@@ -133,9 +133,9 @@ function loam_terrace(): Line[] {
   const around = (out: number) => 2 * (length + width + 4 * out);
   const raised = bank(around(slope * edge + 0.2), edge, IN, slope);
   return [
-    ['clay to dig for the pond, as it lies', hole, 'm³'],
-    ['dug ground to fill back around the liner, rammed', ring, 'm³'],
-    ['bank around the rim, rammed', raised, 'm³'],
+    ['clay to dig for the pond, before it is loosened', hole, 'm³'],
+    ['dug ground to fill back around the liner, tamped firm', ring, 'm³'],
+    ['bank around the rim, tamped firm', raised, 'm³'],
     ...lined([sheet(length, depth, slope, edge), sheet(width, depth, slope, edge)]),
     ['edging around the rim', around(slope * edge), 'm'],
     ...spoil(hole, ring + raised),
@@ -148,8 +148,8 @@ function meadow_scrape(): Line[] {
   const hole = prismoid(0.4, area) + area(0) * (0.02 / 2);
   const raised = bank(around(2.25 + 0.65, 1.5 + 0.65), 0.15, 0.02, 3);
   return [
-    ['clay to dig for the pond, as it lies', hole, 'm³'],
-    ['bank around the rim, rammed', raised, 'm³'],
+    ['clay to dig for the pond, before it is loosened', hole, 'm³'],
+    ['bank around the rim, tamped firm', raised, 'm³'],
     ...lined([sheet(4.5, 0.4, 3, 0.15), sheet(3, 0.4, 3, 0.15)]),
     ['edging around the rim', around(2.7, 1.95), 'm'],
     ...spoil(hole, raised),
@@ -185,7 +185,7 @@ describe.each(PONDS)('%s', (name, byHand) => {
       expected
         .filter(([item, , unit]) => unit === 'm³' && words.test(item))
         .reduce((sum, [, v]) => sum + v, 0);
-    const hours = of(/to dig/) / 0.4 + of(/rammed|10 % waste/) / 0.7;
+    const hours = of(/to dig/) / 0.4 + of(/tamped|10 % waste/) / 0.7;
     expect(Math.abs(build!.hours_by_hand / hours - 1)).toBeLessThan(1e-4);
     const weekends = Number(
       /: (?:(a)|(\d+)) weekends?/.exec(hoursWords(build!))!.slice(1).join('').replace('a', '1'),

@@ -64,7 +64,7 @@ describe('the work of a demo', () => {
     const rim = 2 * (length + width) * pond.ring.width * pond.depth;
     const { quantities, seconds } = workOf(a.basis, { way: 'asIs', raise: 0, ballast: 0 }, pond.depth);
     const amount = (words: RegExp) => quantities.find(({ item }) => words.test(item))!.amount;
-    expect(amount(/^clay to dig for the pond, as it lies$/)).toBeCloseTo(hole + rim, 9);
+    expect(amount(/^clay to dig for the pond, before it is loosened$/)).toBeCloseTo(hole + rim, 9);
     expect(amount(/^spoil of all/)).toBeCloseTo(1.3 * (hole + rim), 9);
     expect(seconds / 3600).toBeCloseTo((hole + rim) / 0.4 + amount(/^bank/) / 0.7, 9);
   });
@@ -75,10 +75,10 @@ describe('the work of a demo', () => {
     const { quantities, seconds } = workOf(a.basis, measures, depth);
     const of = (words: RegExp) =>
       quantities.filter((q) => q.unit === 'm³' && words.test(q.item)).reduce((sum, q) => sum + q.amount, 0);
-    const dug = of(/as it lies/);
+    const dug = of(/before it is loosened/);
     expect(dug).toBeGreaterThan(of(/for the pond/));
     expect(of(/^spoil of all/)).toBeCloseTo(1.3 * dug, 9);
-    expect(seconds / 3600).toBeCloseTo(dug / 0.4 + of(/sand|gravel|rammed/) / 0.7, 9);
+    expect(seconds / 3600).toBeCloseTo(dug / 0.4 + of(/sand|gravel|tamped/) / 0.7, 9);
   });
 
   test('a ring is not dug deeper than a pond that is raised, and raising it never digs more', () => {

@@ -50,6 +50,6 @@ describe('a swale beside the ring', () => {
     const rule = (level: string) =>
       recommend(judged(marked(level))).rules.find(({ code }) => code === 'ring-outlet')?.text;
     expect(rule('9.55')).toMatch(/^Keep the way out/);
-    expect(rule('9.9')).toMatch(/close that way with rammed clay/);
+    expect(rule('9.9')).toMatch(/close that way with clay tamped firm/);
   });
 });
