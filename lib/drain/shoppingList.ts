@@ -24,6 +24,12 @@ function upTo(amount: number, unit: string): number {
   return Number((Math.ceil(amount / step - 1e-9) * step).toFixed(1));
 }
 
+/** Sides of a sheet as it is sold, in half metres or half feet up. */
+export const sheetSold = (sides: [number, number], unit: 'm' | 'ft'): [number, number] => {
+  const [a, b] = sides.map((side) => upTo(side / (unit === 'ft' ? FOOT : 1), unit));
+  return [a!, b!];
+};
+
 /**
  * Quantities as they are asked for in a shop, rounded up.
  * @param quantities - from {@link quantitiesOf}
@@ -34,14 +40,15 @@ export function shoppingLines(quantities: DrainQuantity[]): ShoppingLine[] {
     // As `result.json` has it: a list made from that is the same.
     const amount = Number(exact.toPrecision(6));
     const { unit: usUnit, per } = US[unit] ?? { unit, per: 1 };
-    const by = (per: number) => sides_m!.map((side) => upTo(side * per, 'm')).join(' × ');
+    const sold = sides_m && { metric: sheetSold(sides_m, 'm'), us: sheetSold(sides_m, 'ft') };
+    const area = ([a, b]: [number, number]) => a * b;
     return {
       item,
-      metric: upTo(amount, unit),
+      metric: sold ? area(sold.metric) : upTo(amount, unit),
       metricUnit: unit,
-      us: upTo(amount * per, usUnit),
+      us: sold ? area(sold.us) : upTo(amount * per, usUnit),
       usUnit,
-      ...(sides_m ? { sides: { metric: `${by(1)} m`, us: `${by(1 / FOOT)} ft` } } : {}),
+      ...(sold ? { sides: { metric: `${sold.metric.join(' × ')} m`, us: `${sold.us.join(' × ')} ft` } } : {}),
     };
   });
 }

@@ -1,4 +1,4 @@
-import type { DrainQuantity } from '../drain/index.js';
+import { type DrainQuantity, sheetSold } from '../drain/index.js';
 import type { PriceRow } from '../survey/index.js';
 import { type Dimension, findUnit } from '../units/index.js';
 import type { Work } from './work.js';
@@ -23,8 +23,8 @@ export function costOf({ quantities, seconds }: Work, prices: PriceRow[]): Cost 
   if (prices.length === 0) return undefined;
   const cost: Cost = { sum: 0, unpriced: [] };
   for (const quantity of [...quantities, { item: DIGGING, amount: seconds, unit: 's' }]) {
-    const each = priceOf(quantity, prices);
-    if (each !== undefined) cost.sum += each * quantity.amount;
+    const price = priceOf(quantity, prices);
+    if (price !== undefined) cost.sum += price;
     else if (quantity.item !== DIGGING && !OWN_EARTH.test(quantity.item)) cost.unpriced.push(quantity.item);
   }
   return cost;
@@ -37,13 +37,23 @@ export function unusedPrices(works: Work[], prices: PriceRow[]): PriceRow[] {
   return prices.filter((price) => ![...asked, hours].some((quantity) => fits(quantity, price)));
 }
 
-/** Price of one unit of a quantity: of the rows whose words are all in its name, the one with most words. */
+/** Price of a quantity: of the rows whose words are all in its name, the one with most words. */
 function priceOf(quantity: DrainQuantity, prices: PriceRow[]): number | undefined {
   const fitting = prices.filter((price) => fits(quantity, price));
   if (fitting.length === 0) return undefined;
   const { price, unit } = fitting.reduce((a, b) => (wordsOf(b.item).length > wordsOf(a.item).length ? b : a));
-  return price / (unitOf(quantity.unit, unit) ?? 1);
+  const per = unitOf(quantity.unit, unit) ?? 1;
+  return (price / per) * soldOf(quantity, per);
 }
+
+/** A sheet is paid as it is sold: by the metre, or by the foot where its price is. */
+function soldOf({ amount, sides_m }: DrainQuantity, per: number): number {
+  if (!sides_m) return amount;
+  const [a, b] = sheetSold(sides_m, per === 1 ? 'm' : 'ft');
+  return a * b * (per === 1 ? 1 : FOOT ** 2);
+}
+
+const FOOT = 0.3048;
 
 function fits({ item, unit }: DrainQuantity, price: PriceRow): boolean {
   const words = wordsOf(item);

@@ -75,6 +75,15 @@ export function pondGoods(site: Site, m: Measures, depth: number): DrainQuantity
     ...((ring.fill === 'sand' || ring.fill === 'gravel') && !gravelLeftOut(site, m)
       ? granular(`${ring.fill} for the ring around the liner`, ringVolume(site, m, depth))
       : []),
+    ...(pond.wall === 'none'
+      ? []
+      : [
+          {
+            item: `${pond.wall} wall around the pond with its footing, as an engineer designs it`,
+            amount: outline(shape),
+            unit: 'm',
+          },
+        ]),
     {
       item: 'edging around the rim',
       amount: outline(widened(shape, shape.sideSlope * linerEdge(pond.fullLevel))),

@@ -106,7 +106,11 @@ describe.each(sweep(PAGES, 2))('the page of the %s, by hand', (_, files) => {
   });
 
   it('what is carried is carried: no barrow, bag or bucket too few', () => {
-    const rows = [...page.matchAll(/\|([^|\n]*)\| \| ([\d.]+) (m³|yd³) \| \| (\d+) barrows?, or (\d+) (bag|bucket)s? \|/g)];
+    const rows = [
+      ...page.matchAll(
+        /\|([^|\n]*)\| \| ([\d.]+) (m³|yd³) \| \| (\d+) barrows?, or (\d+) (bag|bucket)s? \|/g,
+      ),
+    ];
     expect(rows.length).toBeGreaterThan(1);
     for (const [, item, amount, unit, barrows, others, other] of rows) {
       // What is tamped is carried loose.

@@ -32,6 +32,16 @@ describe('what an option costs', () => {
     expect(costOf(WORK, [price('sand', 'yd3', 40)])!.sum).toBeCloseTo((2 / 0.9144 ** 3) * 40, 9);
   });
 
+  test('a sheet is paid as it is sold, in half metres or half feet up', () => {
+    const liner = { item: 'liner', amount: 6.2 * 4.9, unit: 'm²', sides_m: [6.2, 4.9] as [number, number] };
+    const cost = (unit: string) =>
+      costOf({ quantities: [liner], seconds: 0 }, [price('liner', unit, 2)])!.sum;
+    expect(cost('m2')).toBeCloseTo(2 * 6.5 * 5, 9);
+    // 20.34 by 16.08 ft.
+    expect(cost('ft2')).toBeCloseTo(2 * 20.5 * 16.5, 9);
+    expect(cost('yd2')).toBeCloseTo((2 * 20.5 * 16.5) / 9, 9);
+  });
+
   test('the row with most words of the name wins', () => {
     expect(costOf(WORK, [price('sand', 'm3', 1), price('concrete sand', 'm3', 45)])!.sum).toBe(90);
   });
