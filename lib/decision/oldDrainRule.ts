@@ -20,9 +20,12 @@ export function oldDrainRule({ site }: Basis, { measures }: Decision, add: AddRu
 export function oldDrainQuestion(site: Site): OldDrainFound | undefined {
   const old = oldDrainOf(site);
   if (!old) return undefined;
-  const last = old.looks.at(-1);
-  const date = last && isoDate(Math.floor(last.day));
-  if (old.state === 'stopped') return { state: 'stopped', date: date!, level_m: last!.level! };
+  const dateOf = ({ day }: (typeof old.looks)[number]) => isoDate(Math.floor(day));
+  if (old.state === 'stopped') {
+    const worst = old.looks.reduce((a, b) => (b.level! > a.level! ? b : a));
+    return { state: 'stopped', date: dateOf(worst), level_m: worst.level! };
+  }
   if (old.state === 'works') return { state: 'works', highest_m: old.highest! };
-  return { state: 'unsure', last: date ?? null };
+  const last = old.looks.at(-1);
+  return { state: 'unsure', last: last ? dateOf(last) : null };
 }

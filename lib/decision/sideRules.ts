@@ -6,6 +6,7 @@ import {
   digInflow,
   dugDepth,
   monthsToDig,
+  sideUphill,
   UNIT_WEIGHT,
   workingSlopeAt,
 } from '../digging/index.js';
@@ -46,7 +47,7 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
   const wished = dugDepth(site, d.measures, pond.depth);
   const slopeAt = (depth: number, deep: number) =>
     workingSlopeAt(site, bestDig(site, dig, d.measures, depth).plan.wetWater, deep);
-  if (wished >= PROTECTION_DEPTH && slope < slopeAt(pond.depth, wished).slope)
+  if (sideUphill(site, wished) >= PROTECTION_DEPTH && slope < slopeAt(pond.depth, wished).slope)
     add('ask-engineer/steep-dig', { depth_m: PROTECTION_DEPTH, slope });
   const unnamed = layersInSide(ground.sides, dug).find(
     ({ texture, structure }) => sideKind(texture, structure) === 'unnamed',

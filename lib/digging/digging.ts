@@ -26,6 +26,8 @@ export const diggingMethod = method({
     'slumping, and that more water comes in than can be taken out.',
   assumptions: [
     'seams at their highest level in the months of digging; unit weight of clay 18.5 ± 0.7 kN/m³',
+    'the side uphill is higher by the rise of the ground along the rim, and meets the water of that side; either side may slip; ' +
+      'water comes in by the mean of both',
     'sides of clay wet and cracked to half their height; of other ground by its kind, see the sides by the kind of ground',
     'from 1.5 m (5 ft) the sides are no steeper than the class of the ground in 29 CFR 1926 Subpart P, or an engineer designs what holds them',
     'a floor counts as wet when more seeps in than can be taken out, or it boils, see the water in the hole',
@@ -59,8 +61,8 @@ export function dugDepth(site: Site, m: Measures, depth: number, use: Use = unre
 export interface DigDraws {
   /** the months named; where none is, every month by itself, and the best counts */
   plans: DigPlan[];
-  /** depths below the ground at which the sides of a hole so deep lack their factor, m; ascending, one a sample; absent where they meet no clay */
-  slumps(dug: number): Float64Array | undefined;
+  /** heights at which sides so high lack their factor, m; ascending, one a sample; absent where they meet no clay */
+  slumps(height: number): Float64Array | undefined;
 }
 
 /** When it is dug: how its floor heaves then, and where the water stands. */
@@ -69,9 +71,11 @@ export interface DigPlan {
   months: number[];
   /** depths below the ground at which the floor lacks its factor over a seam, m; ascending, one a sample */
   heaves: Float64Array;
-  /** highest level in the clay in the months of digging, m above the datum; each sample's years ascending */
-  water: Float32Array;
-  /** level that one year in ten exceeds then, m above the datum */
+  /** highest level in the clay in the months of digging, m above the datum: at the low side, uphill, and the mean of both, each sample's years ascending */
+  low: Float32Array;
+  uphill: Float32Array;
+  mean: Float32Array;
+  /** level uphill that one year in ten exceeds then, m above the datum */
   wetWater: number;
 }
 
@@ -81,7 +85,7 @@ const slumping = new Remembered<Float64Array>();
 
 /** A site's hole, drawn as often as everything else. */
 export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
-  const { ground, pond } = site;
+  const { ground, pond, places } = site;
   const each = (f: (s: number) => number) =>
     Float64Array.from({ length: draws.samples }, (_, s) => f(s)).sort();
   const { shape, wall, edgingLoad, builtIn } = pond;
@@ -93,6 +97,7 @@ export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
     ground.sides,
     ground.seams,
     builtIn,
+    places.highRim,
   ]);
   return holes.of(draws, key, () => ({
     plans: (builtIn ? [builtIn] : EACH_MONTH).map((months) => {
@@ -100,12 +105,12 @@ export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
       return {
         months,
         heaves: each((s) => deepestFloorOver(site, draws, s, months)),
-        water,
-        wetWater: quantile(Float64Array.from(water), WET_YEAR),
+        ...water,
+        wetWater: quantile(Float64Array.from(water.uphill), WET_YEAR),
       };
     }),
-    slumps: (dug) => {
-      const stands = sides(dug);
+    slumps: (height) => {
+      const stands = sides(height);
       return stands && slumping.of(stands, '', () => each((s) => stands.dug[s] / SIDE_FACTOR_WANTED));
     },
   }));
@@ -115,10 +120,20 @@ const EACH_MONTH = Array.from({ length: 12 }, (_, month) => [month + 1]);
 /** One year in ten is wetter. */
 const WET_YEAR = 0.9;
 
-function waterWhileDug(site: Site, { samples, years }: Draws, months: number[]): Float32Array {
-  const water = highestOf(site.water.clayLow.month, months);
-  for (let s = 0; s < samples; s++) water.subarray(s * years, (s + 1) * years).sort();
-  return water;
+function waterWhileDug(
+  { water }: Site,
+  { samples, years }: Draws,
+  months: number[],
+): Pick<DigPlan, 'low' | 'uphill' | 'mean'> {
+  const [low, uphill] = [highestOf(water.clayLow.month, months), highestOf(water.clayHigh.month, months)];
+  const mean = low.map((level, i) => (level + uphill[i]!) / 2);
+  for (let s = 0; s < samples; s++) mean.subarray(s * years, (s + 1) * years).sort();
+  return { low, uphill, mean };
+}
+
+/** Height of the side uphill of a hole, m. */
+export function sideUphill({ places }: Pick<Site, 'places'>, dug: number): number {
+  return dug > 0 ? dug + places.highRim : 0;
 }
 
 /** A plan of a dig, and its chances. */
@@ -173,17 +188,18 @@ export function perDig(site: Site, dig: DigDraws, m: Measures, depth: number): P
 function chancesPerDig(
   site: Site,
   dig: DigDraws,
-  { heaves, water: stands }: DigPlan,
+  { heaves, low, uphill, mean }: DigPlan,
   depth: number,
   dug: number,
 ): PerDig {
   const { water, pond } = site;
   const radius = digRadius(pond.shape, depth);
   const { samples, years } = water;
-  const slumps = dig.slumps(dug);
+  const height = sideUphill(site, dug);
+  const slumps = dig.slumps(height);
   const conductivity = conductivityAround(site, depth);
-  const slips = slipLevel(site, dug);
-  const slipping = shareAbove(stands, slips);
+  const { highRim } = site.places;
+  const slipping = shareEither(low, slipLevel(site, dug), uphill, slipLevel(site, height) + highRim);
   const boils = boilingHead(site, depth, dug);
   const most = takenOut(site);
   let wet = 0;
@@ -191,22 +207,22 @@ function chancesPerDig(
     // Seepage is in proportion to the head, so the head that makes it wet is known.
     const limit = Math.min(most / discInflow.compute(conductivity(s), radius, 1), boils) - dug;
     const end = (s + 1) * years;
-    for (let i = end - 1; i >= s * years && stands[i] > limit; i--) wet++;
+    for (let i = end - 1; i >= s * years && mean[i]! > limit; i--) wet++;
   }
   return {
     heave: shareBelow(heaves, dug),
-    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, dug) : 0, slipping) : 0,
+    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, height) : 0, slipping) : 0,
     wet_floor: wet / (samples * years),
     factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },
   };
 }
 
-/** Share of levels above a limit. */
-function shareAbove(levels: Float32Array, limit: number): number {
-  if (!Number.isFinite(limit)) return limit < 0 ? 1 : 0;
+/** Share of years in which one of two levels is above its limit. */
+function shareEither(low: Float32Array, limit: number, uphill: Float32Array, limitUphill: number): number {
+  if (Math.min(limit, limitUphill) === Number.POSITIVE_INFINITY) return 0;
   let above = 0;
-  for (const level of levels) if (level > limit) above++;
-  return above / levels.length;
+  for (let i = 0; i < low.length; i++) if (low[i]! > limit || uphill[i]! > limitUphill) above++;
+  return above / low.length;
 }
 
 /** Share of ascending values below a limit. */
@@ -256,10 +272,12 @@ export function footingLimit(site: Site): FootingLimit {
 /** Levelling error on a limit, m; two of it make a condition doubtful. */
 const LEVELLING_ERROR = 0.015;
 
-/** The published working slope for the ground in the sides of a dig; water in a wet year m above the datum. */
-export function workingSlopeAt({ ground }: Site, wetWater: number, dug: number): WorkingSlope {
-  const sides = layersInSide(ground.sides, dug);
-  return workingSlope({ strength: strengthAt(ground, dug)?.median, sides, wet: wetWater > -dug }, dug);
+/** The published working slope for the ground in the side uphill of a dig; water there in a wet year m above the datum. */
+export function workingSlopeAt(site: Site, wetWater: number, dug: number): WorkingSlope {
+  const { ground } = site;
+  const height = sideUphill(site, dug);
+  const sides = layersInSide(ground.sides, height);
+  return workingSlope({ strength: strengthAt(ground, height)?.median, sides, wet: wetWater > -dug }, height);
 }
 
 /** Conditions of the dig itself at a depth. */
@@ -267,7 +285,11 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
   const conditions: Condition[] = [];
   const dug = dugDepth(site, m, depth);
   const { slope } = workingSlopeAt(site, bestDig(site, dig, m, depth).plan.wetWater, dug);
-  if (dug >= PROTECTION_DEPTH && site.pond.wall === 'none' && site.pond.shape.sideSlope < slope)
+  if (
+    sideUphill(site, dug) >= PROTECTION_DEPTH &&
+    site.pond.wall === 'none' &&
+    site.pond.shape.sideSlope < slope
+  )
     conditions.push({
       governs: 'side-slump',
       met: 'no',

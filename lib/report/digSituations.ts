@@ -2,7 +2,7 @@ import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/
 import { dugDepth, headIn, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
 import { levelOfDepth } from '../heads/index.js';
-import type { Seam, Site } from '../site/index.js';
+import { LEVEL_RIM, type Seam, type Site } from '../site/index.js';
 import { depthOver, HEAVE_FACTOR_WANTED, plugLeft, plugSpare, waterOverPlug } from '../uplift/index.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
@@ -35,7 +35,7 @@ export function digSituations(told: Told): Situation[] {
       situation: 'dig',
       level_m: -dug,
       water: {
-        which: 'low side',
+        which: site.places.highRim > LEVEL_RIM ? 'uphill wall' : 'low side',
         statistic: { highest_of: 'dig', exceeded: 0.1 },
         level_m: plan.wetWater,
       },

@@ -103,8 +103,8 @@ export function drawnDig(
     months.length === 12 ? '' : `_${months.map((month) => monthName(month).toLowerCase()).join('_')}`;
   const column: HeadColumn = {
     name: nameOf(a, basis, `dug${all}`, { way: 'asIs' }),
-    meaning: 'highest water in the clay while it is dug',
-    values: highestOf(basis.site.water.clayLow.month, months),
+    meaning: 'highest water in the clay beside the hole while it is dug',
+    values: highestOf(basis.site.water.clayHigh.month, months),
   };
   r.drawn(column, share, result, sentence(`${column.meaning}, ${stay(share)}`));
 }

@@ -2,6 +2,7 @@ import { method } from '../formula/index.js';
 import { quantileSorted } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { type PondShape, planArea } from '../uplift/index.js';
+import type { MonthlyLevels } from './monthlyHighs.js';
 import type { WaterEnsemble } from './water.js';
 
 export const digWindowMethod = method({
@@ -11,7 +12,7 @@ export const digWindowMethod = method({
     'the seepage to be pumped at the month’s highest water.',
   assumptions: [
     'every sample and weather year counts once',
-    'the highest water of the month counts for all of it',
+    'the highest water of the month counts for all of it; a floor is dry that lies above the water of the side uphill',
     'seepage through the floor of an open hole of the pond’s mean area, steady; rain that falls into it comes on top',
   ],
   source: 'seepage to a disc; counting over the simulated years',
@@ -39,23 +40,25 @@ export function digRadius(shape: PondShape, depth: number): number {
 
 /**
  * The digging window of a site's water, see {@link digWindowMethod}.
- * @param water - `clayLow` holds the highest level of each month, m above the datum
+ * @param water - `clayLow` and `clayHigh` hold the highest level of each month at the low side and uphill, m above the datum
  * @param shape - of the dig
  * @param depths - of the dig, m below the datum (the lowest natural ground at the rim), above 0
  * @returns by depth and month: chance of a dry floor, 0–1, and what is to be pumped, m³/s
  * @throws RangeError where a year lacks a month
  */
 export function digWindow(
-  water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'conductivity'>,
+  water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'clayHigh' | 'conductivity'>,
   shape: PondShape,
   depths: readonly number[],
 ): DigWindow {
-  const { samples, years, clayLow, conductivity } = water;
+  const { samples, years, clayLow, clayHigh, conductivity } = water;
   const n = samples * years;
   const byMonth = Array.from({ length: 12 }, (_, m) => {
-    const levels = Float64Array.from({ length: n }, (_, i) => clayLow.month[i * 12 + m]);
-    if (!levels.every(Number.isFinite)) throw new RangeError(`missing level: a year without month ${m + 1}`);
-    return levels;
+    const of = ({ month }: MonthlyLevels) => Float64Array.from({ length: n }, (_, i) => month[i * 12 + m]!);
+    const [low, uphill] = [of(clayLow), of(clayHigh)];
+    const mean = low.map((level, i) => (level + uphill[i]!) / 2);
+    if (!mean.every(Number.isFinite)) throw new RangeError(`missing level: a year without month ${m + 1}`);
+    return { uphill, mean };
   });
   const dry: number[][] = [];
   const p50: number[][] = [];
@@ -63,11 +66,11 @@ export function digWindow(
   const flow = new Float64Array(n);
   for (const depth of depths) {
     const radius = digRadius(shape, depth);
-    const rows = byMonth.map((levels) => {
+    const rows = byMonth.map(({ uphill, mean }) => {
       let below = 0;
-      levels.forEach((level, i) => {
+      mean.forEach((level, i) => {
         const head = level + depth;
-        if (head < 0) below++;
+        if (uphill[i]! + depth < 0) below++;
         flow[i] = head > 0 ? discInflow.compute(conductivity[Math.floor(i / years)], radius, head) : 0;
       });
       const sorted = flow.slice().sort();

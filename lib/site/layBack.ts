@@ -10,6 +10,7 @@ import {
 } from '../uplift/index.js';
 import type { Assumptions } from './assumptions.js';
 import { type Ground, type SideLayer, strengthAt } from './ground.js';
+import type { Places } from './places.js';
 import type { Pond } from './pond.js';
 import { COVER_WEIGHT } from './seam.js';
 
@@ -30,10 +31,16 @@ export function layersInSide(layers: readonly SideLayer[], height: number): Side
  * layer in the side, dry, and to 0.5 to 1 where clay at the weak end of its strength lacks the factor at the depth a
  * garden dig may have with steep sides. A pond that is there, or whose sides are walls, stays as it is.
  */
-export function laidBack(pond: Pond, ground: Pick<Ground, 'sides' | 'strengths'>, assume: Assumptions): Pond {
+export function laidBack(
+  pond: Pond,
+  ground: Pick<Ground, 'sides' | 'strengths'>,
+  { highRim }: Pick<Places, 'highRim'>,
+  assume: Assumptions,
+): Pond {
   if (pond.existing || pond.wall !== 'none') return pond;
   const { sideSlope } = pond.shape;
-  const height = pond.depth + pond.bedding.thickness;
+  // Of the side uphill.
+  const height = pond.depth + pond.bedding.thickness + highRim;
   const layers = layersInSide(ground.sides, height).map(({ texture, structure }) => ({
     name: structure ? `${structure} ${texture}` : texture,
     slope: steepestByGround(texture, structure),

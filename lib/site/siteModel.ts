@@ -117,7 +117,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
   const { tests, warnings: testWarnings } = soilTestsOf(survey);
   warnings.push(...testWarnings);
   const soil = groundOf(survey, tests, assume);
-  const dug = laidBack(planned, soil, assume);
+  const dug = laidBack(planned, soil, places, assume);
   warnings.push(...contradictions(soil.layers, tests));
   const tub = tubOf(dug, places, assume);
   if (tub) warnings.push(...spillBelow(tub, survey, places));

@@ -4,7 +4,7 @@ import { type Say, sayer, type Wording, wordsOf } from './say.js';
 
 const CONDITIONS: Wording<ConditionValues> = {
   'laid-back': ({ from_m, slope }, { from }) =>
-    `in this ground a hole ${from(from_m)} deep or more has its sides laid back ${slope} to 1, or an engineer designs what holds them`,
+    `in this ground a hole with a side ${from(from_m)} high or more has its sides laid back ${slope} to 1, or an engineer designs what holds them`,
   'footing-line': ({ name, assumed, depth_m }, { atMost }) =>
     `the 45° line from the footing ${assumed ? `of ${name}, taken as shallow because nobody has seen it,` : name} allows a dig of ${atMost(depth_m)}`,
   'sides-meet': ({ depth_m }, { atMost }) => `at this slope the sides meet at ${atMost(depth_m)}`,

@@ -17,9 +17,9 @@ describe('the page says in plain words', () => {
     );
     expect(page(slope)).toContain('<h3>May I dig 1.00 m deep, as wished?</h3>');
     const dry = reportOf(assessmentOf(surveyOf(briefDemo('loam-terrace'))));
-    // The water stands 2.5 m down and the ring is dry; deeper the sides are of sand, too steep as drawn. The sand planned
-    // under the liner is left out, so no more is dug than the pond.
-    expect(wishWords(dry, 'us')).toBe('With nothing done: yes, and down to 4 ft 3 in.');
+    // The water stands 2.5 m down and the ring is dry; deeper the sides are of sand, too steep as drawn, and an inch higher
+    // where the ground is highest. The sand planned under the liner is left out, so no more is dug than the pond.
+    expect(wishWords(dry, 'us')).toBe('With nothing done: yes, and down to 4 ft 1 in.');
     const shallow = structuredClone(slope);
     for (const option of shallow.result.options) option.safe_depth_m = 0.6;
     shallow.result.recommendation.option = 'measure-first';

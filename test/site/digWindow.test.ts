@@ -3,8 +3,8 @@ import { digRadius, digWindow } from '../../lib/site/index.js';
 
 const BOX = { shape: 'box' as const, length: 4, width: 3, sideSlope: 0 };
 
-/** Two samples of ten years: water at −0.4 m in winter months, at −1.2 m in summer ones, wetter by year. */
-function water(step = 0.02) {
+/** Two samples of ten years: water at −0.4 m in winter months, at −1.2 m in summer ones, wetter by year, and higher uphill. */
+function water(step = 0.02, rise = 0) {
   const [samples, years] = [2, 10];
   const month = new Float32Array(samples * years * 12);
   for (let i = 0; i < month.length; i++) {
@@ -13,7 +13,14 @@ function water(step = 0.02) {
     month[i] = (m < 3 || m > 9 ? -0.4 : -1.2) + step * year;
   }
   const none = new Float32Array(month.length);
-  return { samples, years, clayLow: { month, emptied: none }, conductivity: Float64Array.of(1e-8, 1e-6) };
+  const clayHigh = { month: month.map((level) => level + rise), emptied: none };
+  return {
+    samples,
+    years,
+    clayLow: { month, emptied: none },
+    clayHigh,
+    conductivity: Float64Array.of(1e-8, 1e-6),
+  };
 }
 
 describe('digging window', () => {
@@ -45,6 +52,14 @@ describe('digging window', () => {
     expect(one.pumped.p90[0][0]).toBeCloseTo(4 * r * 1.1 * 1e-6, 12);
     expect(one.pumped.p50[0][6]).toBeLessThan(one.pumped.p50[0][0]);
     expect(w.pumped.p50[1].slice(4, 9)).toEqual([0, 0, 0, 0, 0]);
+  });
+
+  test('on a slope is dry where it lies above the water uphill, and is pumped at the mean of both sides', () => {
+    // Winter water uphill −0.20 … −0.02 m, at both sides together −0.30 … −0.12 m.
+    expect(digWindow(water(0.02, 0.2), BOX, [0.11]).dry[0][0]).toBeCloseTo(0.5, 6);
+    const r = digRadius(BOX, 1.5);
+    const sloped = digWindow(water(0, 0.2), BOX, [1.5]);
+    expect(sloped.pumped.p90[0][0]).toBeCloseTo(4 * r * 1.2 * 1e-6, 12);
   });
 
   test('is drier and needs less pumping the shallower it is dug', () => {

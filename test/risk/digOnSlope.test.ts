@@ -1,0 +1,60 @@
+/** A dig on a slope is judged by the side uphill as well: it is higher there, and the water stands higher. */
+import { describe, expect, test } from 'vitest';
+import { judge } from '../../lib/decision/index.js';
+import { bestDig, dugDepth, sideUphill } from '../../lib/digging/index.js';
+import { NOTHING } from '../../lib/heads/index.js';
+import { siteModel } from '../../lib/site/index.js';
+import { surveyOf, withItem } from '../folder.js';
+import { baseSurvey } from './base.js';
+
+/** Clay that rises by so much along the rim, with water 0.9 m down at the low side and so far down uphill. */
+function sloped(rise: number, uphill: number, slope = '0.3') {
+  let files: Record<string, string> = baseSurvey({ depth: 0.9 });
+  files['levels.csv'] = `point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,${10 + rise}\n`;
+  const months = Array.from({ length: 12 }, (_, at) => `uphill,${at + 1},${uphill},0.1,a pipe behind it`);
+  files['heads.csv'] += `${months.join('\n')}\n`;
+  files = withItem(files, 'pond.csv', 'side_slope', slope);
+  // As drawn: what a survey lays back by itself would hide it.
+  return withItem(files, 'pond.csv', 'depth', '1.2', 'm');
+}
+
+function dig(files: Record<string, string>, depth = 1.2) {
+  const { basis } = judge(siteModel(surveyOf(files), { samples: 64 }));
+  const best = bestDig(basis.site, basis.dig, NOTHING, depth);
+  return { basis, chances: best.chances, plan: best.plan };
+}
+
+describe('a dig on a slope', () => {
+  test('has a side uphill that is higher by the rise of the ground', () => {
+    const { basis } = dig(sloped(0.4, 0.9));
+    const dug = dugDepth(basis.site, NOTHING, 1.2);
+    expect(sideUphill(basis.site, dug)).toBeCloseTo(1.6, 9);
+  });
+
+  test('never slumps less, nor is drier, the steeper the ground or the higher the water uphill', () => {
+    const rises = [0, 0.2, 0.5, 0.9].map((rise) => dig(sloped(rise, 0.9)).chances);
+    for (let i = 1; i < rises.length; i++)
+      for (const what of ['slump', 'wet_floor'] as const)
+        expect(rises[i]![what]).toBeGreaterThanOrEqual(rises[i - 1]![what]);
+    const waters = [1.2, 0.8, 0.4, 0.1].map((uphill) => dig(sloped(0.5, uphill)));
+    for (let i = 1; i < waters.length; i++) {
+      expect(waters[i]!.plan.wetWater).toBeGreaterThan(waters[i - 1]!.plan.wetWater);
+      for (const what of ['slump', 'wet_floor'] as const)
+        expect(waters[i]!.chances[what]).toBeGreaterThanOrEqual(waters[i - 1]!.chances[what]);
+    }
+  });
+
+  test('of sand slips where the water stands in the side uphill, though the low side is dry', () => {
+    const sandy = (uphill: number) => {
+      const files = sloped(0.5, uphill, '1.5');
+      files['pits.csv'] = `pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa
+P1,0,0.25,loam,rooted,none,firm,,
+P1,0.25,2.6,sandy loam,blocky,none,firm,1e-6,
+`;
+      files['heads.csv'] = files['heads.csv']!.replace(/^site,(\d+),0\.9/gm, 'site,$1,2');
+      return dig(files).chances.slump;
+    };
+    expect(sandy(2)).toBeLessThan(0.05);
+    expect(sandy(0.1)).toBeGreaterThan(0.9);
+  });
+});
