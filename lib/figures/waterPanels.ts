@@ -118,7 +118,7 @@ function panelOf(
     verdict,
     word: verdict === 'briefly' ? brieflyWords(hours) : sentence(WHY_WORDS[row.why]),
     margin: spareWords(row.margin_m ?? 0, units),
-    water: row.water ? decidingWater(row.water.which, report) : '',
+    water: row.water ? decidingWater(row.water.which) : '',
     band: bandOf(report, row),
   };
 }

@@ -3,7 +3,7 @@ import { inflowWords, weakestWords } from './drainWords.js';
 import { FAILURE } from './failureWords.js';
 import { monthWords } from './monthWords.js';
 import { obstacleIn } from './obstacleText.js';
-import { chanceText, isUpkeep, orderText, WITH_OPTION, type Wording } from './say.js';
+import { chanceText, isUpkeep, oftenText, orderText, WITH_OPTION, type Wording } from './say.js';
 
 /** What a reason says of why something serves. */
 export const SERVING_TEXT: Wording<ServingStatements> = {
@@ -11,7 +11,7 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `Kept full it stays put; ${
       emptied === null
         ? 'emptied at the wrong time it does not'
-        : `emptied in ${monthWords(emptied.months)} as wished ${EMPTIED[emptied.fails] ?? 'the liner lifts'} in ${chanceText(emptied.per_year)} of years`
+        : `emptied in ${monthWords(emptied.months)} as wished ${EMPTIED[emptied.fails] ?? 'the liner lifts'} ${oftenText(emptied.per_year)}`
     }.`,
   'keep-to-months': () => 'Keep to the months given and no drain is needed.',
   'never-emptied': ({ cause }) => `It is not emptied in any month: ${NO_DRAIN_MENDS[cause]}.`,

@@ -1,7 +1,5 @@
 /** How long a situation lasts, what is to spare in it and which water decides, in a few words. */
 
-import type { Report } from '../contract/index.js';
-import { LEVEL_RIM } from '../site/places.js';
 import { formatGap, type UnitSystem } from '../units/display.js';
 import { oftenText } from './say.js';
 import { WATER_NAMES } from './terms.js';
@@ -35,10 +33,9 @@ export function spareWords(margin: number, units: UnitSystem): string {
   return /[1-9]/.test(size) && margin > 1e-4 ? `${size} to spare` : 'nothing to spare';
 }
 
-/** The water that decides, in words; without an uphill side the clay stands alike all round. */
-export function decidingWater(which: keyof typeof WATER_NAMES, { pond }: Report): string {
-  const level = which === 'uphill wall' && pond.high_rim_m <= LEVEL_RIM;
-  return `water ${WATER_NAMES[level ? 'low side' : which]}`;
+/** The water that decides, in words. */
+export function decidingWater(which: keyof typeof WATER_NAMES): string {
+  return `water ${WATER_NAMES[which]}`;
 }
 
 /** A situation that is allowed though water may stand too high in it. */

@@ -2,7 +2,7 @@ import type { OpenFact, WishStatements } from '../contract/index.js';
 import { changeWords } from './changeWords.js';
 import { conditionIn } from './conditionText.js';
 import { FAILURE } from './failureWords.js';
-import { chanceText, WITH_OPTION, type Wording } from './say.js';
+import { chanceText, oftenText, WITH_OPTION, type Wording } from './say.js';
 import { wayQuestionWords } from './wayQuestionWords.js';
 
 /** What is not known, as far as the depth it would fail at. */
@@ -15,8 +15,7 @@ const OPEN_FACT: Record<OpenFact, string> = {
 /** What a reason says of the wish. */
 export const WISH_TEXT: Wording<WishStatements> = {
   'ask-first': (question, say) => `Ask first ${wayQuestionWords(question, say)}.`,
-  'as-wished': ({ governs, per_year }) =>
-    `As wished, ${FAILURE[governs]} in ${chanceText(per_year)} of years.`,
+  'as-wished': ({ governs, per_year }) => `As wished, ${FAILURE[governs]} ${oftenText(per_year)}.`,
   'as-changed': ({ depth_m, change, kept_out, raise_m, per_year, accepted }, { atMost, atLeast }) => {
     const done = [
       ...(depth_m === null ? [] : [`dug ${atMost(depth_m)} deep`]),
@@ -30,11 +29,9 @@ export const WISH_TEXT: Wording<WishStatements> = {
   'cannot-be-dug': ({ depth_m, condition }, say) =>
     `${say.length(depth_m)} cannot be dug: ${conditionIn(condition, say)}.`,
   undone: ({ governs, per_year }) =>
-    `With nothing done, ${FAILURE[governs]}${per_year === null ? '' : ` in ${chanceText(per_year)} of years`}.`,
+    `With nothing done, ${FAILURE[governs]}${per_year === null ? '' : ` ${oftenText(per_year)}`}.`,
   'still-fails': ({ option, governs, per_year, accepted }) =>
     `${WITH_OPTION[option]}, ${FAILURE[governs]}${
-      per_year === null
-        ? ''
-        : ` in ${chanceText(per_year)} of years (${chanceText(accepted)} a year is accepted)`
+      per_year === null ? '' : ` ${oftenText(per_year)} (${chanceText(accepted)} a year is accepted)`
     }.`,
 };

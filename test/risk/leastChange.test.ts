@@ -20,7 +20,7 @@ describe('the least change that makes it safe', () => {
       depth_m: 1,
       change: { kept_within_m: 0.05 },
     });
-    expect(told.reason).toMatch(/As wished, .*lift the liner in \d+ % of years\. As wished but topped up/);
+    expect(told.reason).toMatch(/As wished, .*lift the liner nearly every year\. As wished but topped up/);
     expect(told.rules.map(({ code }) => code)).toContain('full-before-rains');
     expect(scrape.decision.verdict!.chance.perYear).toBeLessThanOrEqual(0.02);
   });
