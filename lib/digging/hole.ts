@@ -1,26 +1,80 @@
+/** What a pond makes to be dug, before it is loosened. */
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import type { Site } from '../site/index.js';
-import { outline, planArea, pondVolume } from '../uplift/index.js';
+import { outline, planArea, pondVolume, widened } from '../uplift/index.js';
+import { dugTo } from './digging.js';
 import { beddingLaid } from './gravelLeftOut.js';
 
-/** The ring around the liner that the survey plans, as it lies, m³; it is not dug deeper than the pond. */
-export function ringVolume(site: Site, m: Measures, depth: number): number {
+/** What is cut off ground that rises behind the pond. */
+export const groundCut = formula({
+  title: 'Ground cut off where it rises behind the pond',
+  symbol: 'V',
+  unit: 'm³',
+  expression: 'A*max(g/2 - r, 0)',
+  parameters: {
+    A: { meaning: 'plan area at the rim', unit: 'm²', min: 0, max: 1e4 },
+    g: { meaning: 'highest ground at the rim, above the lowest', unit: 'm', min: 0, max: 10 },
+    r: { meaning: 'rim raised by', unit: 'm', min: 0, max: 2 },
+  },
+  compute: (A: number, g: number, r: number) => A * Math.max(g / 2 - r, 0),
+  validity: 'ground that rises evenly',
+  source: 'geometry: a wedge',
+});
+
+/** A ring around the liner. */
+export const ringDug = formula({
+  title: 'The ring around the liner',
+  symbol: 'R',
+  unit: 'm³',
+  expression: 'P*w*min(t, d)',
+  parameters: {
+    P: { meaning: 'outline along its middle', unit: 'm', min: 0, max: 500 },
+    w: { meaning: 'width', unit: 'm', min: 0, max: 5 },
+    t: { meaning: 'depth planned', unit: 'm', min: 0, max: 10 },
+    d: { meaning: 'depth of the hole', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (P: number, w: number, t: number, d: number) => P * w * Math.min(t, d),
+  validity: 'not deeper than the hole',
+  source: 'geometry',
+});
+
+/** The hole of a pond with its ring. */
+export const wholeHole = formula({
+  title: 'The hole of the pond, with its ring and what is cut off above it',
+  symbol: 'H',
+  unit: 'm³',
+  expression: 'W + V + R',
+  parameters: {
+    W: { meaning: 'cut off where the ground rises', unit: 'm³', min: 0, max: 1e4 },
+    V: { meaning: 'below the lowest ground', unit: 'm³', min: 0, max: 1e4 },
+    R: { meaning: 'the ring', unit: 'm³', min: 0, max: 1e4 },
+  },
+  compute: (W: number, V: number, R: number) => W + V + R,
+  validity: 'without the bed of a drain',
+  source: 'sum of what is put in',
+});
+
+/** The ring around the liner that the survey plans, m³; it is not dug deeper than the pond. */
+export function ringVolume(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
   const { shape, ring } = site.pond;
-  const dug = dugBelow(site, m, depth);
-  const middle = { ...shape, length: shape.length + ring.width, width: shape.width + ring.width };
-  return outline(middle) * ring.width * Math.min(ring.depth ?? dug, dug);
+  if (ring.width === 0) return 0;
+  const dug = dugBelow(site, m, depth, use);
+  const middle = widened(shape, ring.width / 2, use);
+  return use(ringDug, outline(middle, 0, use), ring.width, ring.depth ?? dug, dug);
 }
 
 /** From the lowest ground down to what the liner or the bed of a drain lies on, m. */
-const dugBelow = (site: Site, m: Measures, depth: number) =>
-  Math.max(depth - m.raise + beddingLaid(site, m), 0);
+const dugBelow = (site: Site, m: Measures, depth: number, use: Use) =>
+  Math.max(use(dugTo, depth, m.raise, beddingLaid(site, m)), 0);
 
 /**
- * The pond's own hole with its ring and bedding, as it lies, m³, and what is cut off the ground that rises behind it to
+ * The pond's own hole with its ring and bedding, m³, and what is cut off the ground that rises behind it to
  * the highest rim; without the bed of a drain.
  */
-export function holeOf(site: Site, m: Measures, depth: number): number {
+export function holeOf(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
   const { shape } = site.pond;
-  const above = planArea(shape, 0) * Math.max(site.places.highRim / 2 - m.raise, 0);
-  return above + pondVolume(shape, dugBelow(site, m, depth)) + ringVolume(site, m, depth);
+  const above = use(groundCut, planArea(shape, 0, use), site.places.highRim, m.raise);
+  const below = pondVolume(shape, dugBelow(site, m, depth, use), use);
+  return use(wholeHole, above, below, ringVolume(site, m, depth, use));
 }

@@ -1,3 +1,4 @@
+export * from './digConditions.js';
 export * from './digging.js';
 export * from './gravelLeftOut.js';
 export * from './heave.js';

@@ -1,7 +1,8 @@
 import type { Governs, OpenFact } from '../contract/index.js';
 import type { Measures } from '../heads/index.js';
 import type { Site } from '../site/index.js';
-import { dugDepth, footingLimit } from './digging.js';
+import { footingLimit } from './digConditions.js';
+import { dugDepth } from './digging.js';
 import { unknownSeams } from './heave.js';
 
 /** What nobody looked up and alone makes a verdict at a depth unsafe. */

@@ -10,7 +10,7 @@ import { pipeFlow } from './partFull.js';
 import { BLOCKED } from './perforations.js';
 import { cleansingFall, LEAST_FALL, type PipeChoice, smallestThatServes } from './pipe.js';
 import { ROUGHNESS } from './pipeSizes.js';
-import { type DrainQuantity, drainDug, type QuantityInput, quantitiesOf } from './quantities.js';
+import { type DrainQuantity, drainDug, type QuantityInput, quantitiesOf, sumpDug } from './quantities.js';
 import type { Sump } from './sump.js';
 
 export const drainDesign = method({
@@ -127,14 +127,7 @@ export function designDrain(input: DrainInput): Drain {
     lonePipe: pipesInClay(floorWidth, head, 1, input.sideSlope),
   };
   const held = input.ballast ?? 0;
-  const works: QuantityInput = {
-    ...input,
-    bed,
-    layout,
-    pipe: shopSize(pipe),
-    sumpDepth: sump && BED_THICKNESS - floor + sump.stroke,
-    duty: sump?.duty,
-  };
+  const works = takeoffOf({ input, bed, layout, pipe, sump });
   return {
     kind: end.kind,
     outlet: end.name,
@@ -175,6 +168,26 @@ export function designDrain(input: DrainInput): Drain {
     ...(works.sumpDepth === undefined ? {} : { sumpDepth: works.sumpDepth }),
     dug: drainDug(works),
     input,
+  };
+}
+
+/**
+ * What the quantities of a drain are counted from.
+ * @param drain - as designed
+ * @param use - what evaluates the formula, for a record
+ * @returns lengths, areas and depths, SI
+ */
+export function takeoffOf(
+  { input, bed, layout, pipe, sump }: Pick<Drain, 'input' | 'bed' | 'layout' | 'pipe' | 'sump'>,
+  use: Use = unrecorded,
+): QuantityInput {
+  return {
+    ...input,
+    bed,
+    layout,
+    pipe: shopSize(pipe),
+    sumpDepth: sump && use(sumpDug, BED_THICKNESS, input.floor, sump.stroke),
+    duty: sump?.duty,
   };
 }
 

@@ -1,3 +1,4 @@
+export * from './amounts.js';
 export * from './bedHead.js';
 export * from './conveyance.js';
 export * from './design.js';

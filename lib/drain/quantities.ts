@@ -1,3 +1,5 @@
+import { formula, type Use, unrecorded } from '../formula/index.js';
+import { layerVolume, pitVolume, together, trenchLining, trenchVolume, withWaste } from './amounts.js';
 import { BEDS, type Bed, type BedLayers } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, GROOVE_WIDTH, type Layout, MAT_THICKNESS } from './layout.js';
 import { MOUTH, pipeRun } from './outlet.js';
@@ -19,7 +21,7 @@ export const SIDE_BLANKET = 0.1;
 /** Flattest side on which sand stays, horizontal to 1 vertical; a steeper one takes a drainage mat. Common practice. */
 const SAND_STAYS = 1.5;
 /** Trench of the run, m. Common practice. */
-const TRENCH = { width: 0.3, depth: 0.6 };
+const TRENCH = { width: 0.3, atRim: 0.9 };
 /** A sump stands so far outside the rim, and a pumped line lies so deep, m. Common practice. */
 export const BESIDE = 0.5;
 const PUMPED_DEPTH = 0.3;
@@ -28,6 +30,37 @@ const FOOT = 0.3048;
 const LITRES_A_GALLON = 3.785411784;
 /** Length in which stiff pipe is sold, m. Common practice. */
 const STICK = 6;
+
+/** Depth of the trench of a run where it leaves the pond. */
+export const runAtRim = formula({
+  title: 'Depth of the trench at the rim',
+  symbol: 'a',
+  unit: 'm',
+  expression: 'max(-z, M)',
+  parameters: {
+    z: { meaning: 'level of the drain', unit: 'm', min: -10, max: 10 },
+    M: { meaning: 'depth at its mouth', unit: 'm', min: 0, max: 2 },
+  },
+  compute: (z: number, M: number) => Math.max(-z, M),
+  validity: 'below the lowest ground at the rim',
+  source: 'geometry',
+});
+
+/** Depth of a pit for a sump. */
+export const sumpDug = formula({
+  title: 'Depth of the pit of the sump',
+  symbol: 'D',
+  unit: 'm',
+  expression: 't - f + s',
+  parameters: {
+    t: { meaning: 'thickness of the bed', unit: 'm', min: 0, max: 1 },
+    f: { meaning: "level of the liner's lowest point", unit: 'm', min: -10, max: 10 },
+    s: { meaning: 'below the bed: what the pump starts and stops between', unit: 'm', min: 0, max: 3 },
+  },
+  compute: (t: number, f: number, s: number) => t - f + s,
+  validity: 'below the lowest ground at the rim',
+  source: 'geometry',
+});
 
 /** What the quantities are counted from, SI. */
 export interface QuantityInput {
@@ -44,8 +77,8 @@ export interface QuantityInput {
   end: { kind: 'outlet' | 'sump'; distance: number; discharge?: number };
   /** from the ground to the bottom of the sump, m; absent for an outlet */
   sumpDepth?: number;
-  /** mean depth of the trench of the run from the rim to the mouth, m */
-  trenchDepth?: number;
+  /** depth of the trench of the run at the rim, m */
+  trenchAtRim?: number;
   /** from the foot of the side to the rim, level, m */
   underSide?: number;
   /** what the pump of a sump was reckoned with: flow, m³/s, and lift with losses, m; absent for an outlet */
@@ -55,61 +88,86 @@ export interface QuantityInput {
 /**
  * What a drain makes to be dug beside the pond's own hole: bed, sand behind the sides, trenches and sump.
  * @param input - layout, bed and end, SI; see {@link QuantityInput}
- * @returns as it lies, m³
+ * @param use - what evaluates the formulas, for a record
+ * @returns before it is loosened, m³
  */
-export function drainDug(input: QuantityInput): number {
-  const { floorArea, layout, end, sumpDepth = 0, underSide = 0, trenchDepth = TRENCH.depth } = input;
+export function drainDug(input: QuantityInput, use: Use = unrecorded): number {
+  const { floorArea, layout, end, sumpDepth = 0, underSide = 0, trenchAtRim = TRENCH.atRim } = input;
   const { filter, mat }: BedLayers = BEDS[input.bed];
-  const trench = layout.length * GROOVE_WIDTH;
-  const bed = mat
-    ? floorArea * MAT_THICKNESS + trench * BED_THICKNESS
-    : floorArea * BED_THICKNESS + (filter === 'fabric' ? 0 : trench * FILTER_THICKNESS);
+  const trench = (length: number, from: number, to: number) =>
+    length === 0 ? 0 : use(trenchVolume, length, TRENCH.width, from, to);
   // Under a side the trench is as deep as the bed at its foot and as its depth at the rim at its top.
-  const under = (atRim: number) => (underSide * (BED_THICKNESS + atRim)) / 2;
-  const cut =
+  const way =
     end.kind === 'outlet'
-      ? under(Math.max(2 * trenchDepth - MOUTH, BED_THICKNESS)) + end.distance * trenchDepth
-      : under(sumpDepth) + BESIDE * sumpDepth + end.distance * PUMPED_DEPTH;
-  return bed + sideSand(input) + TRENCH.width * cut + (end.kind === 'sump' ? SUMP_SIDE ** 2 * sumpDepth : 0);
+      ? [trench(underSide, BED_THICKNESS, trenchAtRim), trench(end.distance, trenchAtRim, MOUTH)]
+      : [
+          trench(underSide, BED_THICKNESS, sumpDepth),
+          trench(BESIDE, sumpDepth, sumpDepth),
+          trench(end.distance, PUMPED_DEPTH, PUMPED_DEPTH),
+          use(pitVolume, SUMP_SIDE, sumpDepth),
+        ];
+  const groove = mat ? BED_THICKNESS : filter === 'fabric' ? 0 : FILTER_THICKNESS;
+  return together(
+    'm³',
+    [
+      use(layerVolume, floorArea, mat ? MAT_THICKNESS : BED_THICKNESS),
+      alongPipe(layout, groove, use),
+      sideSand(input, use),
+      ...way,
+    ],
+    use,
+  );
 }
+
+/** A groove under the pipe, or the stone around it where a mat lies on that, m³. */
+const alongPipe = ({ length }: Layout, depth: number, use: Use) =>
+  depth === 0 ? 0 : use(trenchVolume, length, GROOVE_WIDTH, depth, depth);
 
 const isSteep = ({ sideSlope = SAND_STAYS }: QuantityInput) => sideSlope < SAND_STAYS;
 
 /** Sand behind the sides, m³; none where they are too steep for it or a mat lies there. */
-function sideSand(input: QuantityInput): number {
-  return isSteep(input) || (BEDS[input.bed] as BedLayers).mat ? 0 : input.sideArea * SIDE_BLANKET;
+function sideSand(input: QuantityInput, use: Use): number {
+  return isSteep(input) || (BEDS[input.bed] as BedLayers).mat
+    ? 0
+    : use(layerVolume, input.sideArea, SIDE_BLANKET);
 }
 
 /**
  * Everything to buy for a drain, with waste and laps.
  * @param input - layout, bed, pipe and end, SI; see {@link QuantityInput}
+ * @param use - what evaluates the formulas, for a record
  * @returns items with amount in m, m², m³ or pieces
  */
-export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
+export function quantitiesOf(input: QuantityInput, use: Use = unrecorded): DrainQuantity[] {
   const { floorArea, sideArea, bed, layout, pipe, end, duty } = input;
   const { filter, core, mat: floorMat }: BedLayers = BEDS[bed];
   const steep = isSteep(input);
   const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
   // The sand dips under the pipe, whose lowest point lies at the underside of the bed; what lies on it fills the groove.
-  const groove = filter === 'fabric' ? 0 : layout.length * GROOVE_WIDTH * FILTER_THICKNESS;
-  const sand = floorArea * thick + (core ? 0 : groove) + sideSand(input);
+  const groove = filter === 'fabric' ? 0 : alongPipe(layout, FILTER_THICKNESS, use);
+  const layer = (thickness: number) => (thickness === 0 ? 0 : use(layerVolume, floorArea, thickness));
+  const sand = together('m³', [layer(thick), core ? 0 : groove, sideSand(input, use)], use);
   // Under a mat the stone lies in a trench around the pipe only.
-  const trench = layout.length * GROOVE_WIDTH;
-  const gravel = core ? (floorMat ? trench : floorArea) * (BED_THICKNESS - thick) + groove : 0;
+  const stone = BED_THICKNESS - thick;
+  const gravel = core
+    ? together('m³', [floorMat ? alongPipe(layout, stone, use) : layer(stone), groove], use)
+    : 0;
   const { sumpDepth = 0, underSide = 0 } = input;
   const list: DrainQuantity[] = [];
   const add = (item: string, amount: number, unit: string) => {
     if (amount > 0) list.push({ item, amount, unit });
   };
-  const granular = (v: number) => v * (1 + WASTE.granular);
+  const piped = (length: number) => use(withWaste.m, length, WASTE.pipe);
+  const granular = (v: number) => (v === 0 ? 0 : use(withWaste['m³'], v, WASTE.granular));
   const sides = filter === 'fabric' ? 'concrete sand' : filter;
-  add(`perforated pipe, ${pipe}, 5 % waste`, layout.length * (1 + WASTE.pipe), 'm');
-  const solid = end.kind === 'outlet' ? pipeRun(end, underSide) : underSide + BESIDE;
+  add(`perforated pipe, ${pipe}, 5 % waste`, piped(layout.length), 'm');
+  const solid =
+    end.kind === 'outlet' ? pipeRun(end, underSide, use) : together('m', [underSide, BESIDE], use);
   const to = end.kind === 'outlet' ? '' : ', to the sump';
-  add(`solid pipe, ${pipe}${to}, 5 % waste`, solid * (1 + WASTE.pipe), 'm');
+  add(`solid pipe, ${pipe}${to}, 5 % waste`, piped(solid), 'm');
   if (end.kind === 'sump') {
-    const rise = sumpDepth + Math.max(end.discharge ?? 0, -PUMPED_DEPTH);
-    add('pressure pipe, 40 mm (1 1/2 in), 5 % waste', (end.distance + rise) * (1 + WASTE.pipe), 'm');
+    const line = together('m', [end.distance, sumpDepth, Math.max(end.discharge ?? 0, -PUMPED_DEPTH)], use);
+    add('pressure pipe, 40 mm (1 1/2 in), 5 % waste', piped(line), 'm');
   }
   add(
     'couplings, bends and branches',
@@ -121,24 +179,24 @@ export function quantitiesOf(input: QuantityInput): DrainQuantity[] {
   const where = steep ? 'for the bed' : thick > 0 ? 'for the bed and behind the sides' : 'behind the sides';
   add(`${sides} ${where}, 10 % waste`, granular(sand), 'm³');
   if (core) add(`${core}, washed, around the pipe, 10 % waste`, granular(gravel), 'm³');
-  const sheet = (area: number) => area * (1 + WASTE.fabric);
+  const sheet = (...areas: number[]) => use(withWaste['m²'], together('m²', areas, use), WASTE.fabric);
   if (floorMat) {
     add(
       'drainage mat with fabric on both faces, floor and sides, 15 % laps',
-      sheet(floorArea + sideArea),
+      sheet(floorArea, sideArea),
       'm²',
     );
     // Round the stone: over the bottom and up both sides of the trench.
     add(
       'drainage fabric in the trench of the pipe, 15 % laps',
-      sheet(layout.length * (GROOVE_WIDTH + 2 * BED_THICKNESS)),
+      sheet(use(trenchLining, layout.length, GROOVE_WIDTH, BED_THICKNESS)),
       'm²',
     );
   } else {
     if (filter === 'fabric') add('drainage fabric between clay and bed, 15 % laps', sheet(floorArea), 'm²');
     if (steep) add('drainage mat with fabric on it behind the sides, 15 % laps', sheet(sideArea), 'm²');
   }
-  if (!floorMat) add('filter fabric under the liner, 15 % laps', sheet(floorArea + sideArea), 'm²');
+  if (!floorMat) add('filter fabric under the liner, 15 % laps', sheet(floorArea, sideArea), 'm²');
   add('inspection pipe to the surface, with cap', 1, 'piece');
   if (end.kind === 'outlet') {
     add('flap valve', 1, 'piece');

@@ -1,17 +1,28 @@
 import type { Basis } from '../basis/index.js';
 import { gravelLeftOut, holeOf, ringVolume } from '../digging/index.js';
-import { CLAY_SETTLED, CLAY_SWELL, type DrainQuantity, WASTE } from '../drain/index.js';
-import { method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import {
+  CLAY_SETTLED,
+  CLAY_SWELL,
+  type DrainQuantity,
+  earthLeft,
+  layerVolume,
+  loosened,
+  together,
+  trenchVolume,
+  WASTE,
+  withWaste,
+} from '../drain/index.js';
+import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
-import { CONCRETE_UNIT_WEIGHT, outline, planArea } from '../uplift/index.js';
+import { CONCRETE_UNIT_WEIGHT, planArea, sidesArea, slabThickness, widerSide } from '../uplift/index.js';
 import { bankEarth, drainFor, pondGoods, uphillSide } from '../works/index.js';
 
 export const workMethod = method({
   title: 'Work that an option is',
   what: 'What is to be dug, filled and bought for the pond with its measures, and the hours that takes by hand.',
   assumptions: [
-    'a person digs and lifts 0.4 m³ of clay an hour and fills and rams 0.7 (common practice: 0.3 to 0.5 and 0.5 to 1)',
+    'a person digs and lifts 0.4 m³ of clay an hour and fills and tamps 0.7 (common practice: 0.3 to 0.5 and 0.5 to 1)',
     'a bank is 0.4 m wide on top with sides of 1.5 to 1; a cap of clay 0.15 m thick; a swale or cut-off drain runs 1 m ' +
       'past the pond on either side (our choice)',
     'spoil is counted loose, with 30 % of swell, and moved as it is dug; what is not filled in again keeps a tenth of it ' +
@@ -21,13 +32,29 @@ export const workMethod = method({
   source: 'geometry; common practice for the rates',
 });
 
-const DIG_RATE = 0.4 / 3600;
-const FILL_RATE = 0.7 / 3600;
+const PERSON = { digs: 0.4, fills: 0.7 };
 const CAP = 0.15;
 const PAST = 1;
 /** A trench as wide as a spade, and the least depth of pipe in it, m. Common practice. */
 const TRENCH = 0.3;
 const SHALLOW = 0.3;
+
+/** Hours of digging and filling by hand. */
+export const handHours = formula({
+  title: 'Hours of digging and filling by hand',
+  symbol: 't',
+  unit: 'h',
+  expression: 'D/d + F/f',
+  parameters: {
+    D: { meaning: 'dug', unit: 'm³', min: 0, max: 1e4 },
+    d: { meaning: 'dug by a person in an hour', unit: 'm³/h', min: 0.01, max: 10 },
+    F: { meaning: 'filled, or laid as sand and stone', unit: 'm³', min: 0, max: 1e4 },
+    f: { meaning: 'filled by a person in an hour', unit: 'm³/h', min: 0.01, max: 10 },
+  },
+  compute: (D: number, d: number, F: number, f: number) => D / d + F / f,
+  validity: 'clay; pipes, liner and edging not counted',
+  source: 'common practice for the rates',
+});
 
 /** Quantities of an option and the time it takes. */
 export interface Work {
@@ -36,68 +63,88 @@ export interface Work {
   seconds: number;
 }
 
-/** Work for measures at a depth, from the untouched garden on; nothing is dug for a pond that is there. */
-export function workOf(basis: Basis, m: Measures, depth: number): Work {
-  const { pond, tub, places } = basis.site;
+/**
+ * Work for measures at a depth, from the untouched garden on; nothing is dug for a pond that is there.
+ * @param use - what evaluates the formulas, for a record
+ */
+export function workOf(basis: Basis, m: Measures, depth: number, use: Use = unrecorded): Work {
+  const { site } = basis;
+  const { pond, tub, places } = site;
   const { shape } = pond;
   const quantities: DrainQuantity[] = [];
-  let seconds = 0;
-  let dug = 0;
-  let filled = 0;
-  const add = (item: string, amount: number, unit: string, rate?: number) => {
-    if (amount <= 0) return;
-    quantities.push({ item, amount, unit });
-    if (rate) seconds += amount / rate;
+  const dug: number[] = [];
+  const filled: number[] = [];
+  const add = (item: string, amount: number, unit: string) => {
+    if (amount > 0) quantities.push({ item, amount, unit });
   };
   const dig = (item: string, amount: number) => {
-    add(item, amount, 'm³', DIG_RATE);
-    dug += Math.max(amount, 0);
+    add(item, amount, 'm³');
+    dug.push(Math.max(amount, 0));
   };
   const fill = (item: string, amount: number) => {
-    add(item, amount, 'm³', FILL_RATE);
-    filled += Math.max(amount, 0);
+    add(item, amount, 'm³');
+    filled.push(Math.max(amount, 0));
   };
-  const rim = outline(shape);
-  const across = uphillSide(basis.site) + 2 * PAST;
+  /** dug or filled, but no matter of the pond's own earth */
+  const besides = { dug: [] as number[], filled: [] as number[] };
+  const across = () => use(widerSide, uphillSide(site), PAST);
   if (!pond.existing) {
-    dig('clay to dig for the pond, before it is loosened', holeOf(basis.site, m, depth));
-    if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil' || gravelLeftOut(basis.site, m))
-      fill('dug ground to fill back around the liner, tamped firm', ringVolume(basis.site, m, depth));
+    dig('clay to dig for the pond, before it is loosened', holeOf(site, m, depth, use));
+    if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil' || gravelLeftOut(site, m))
+      fill('dug ground to fill back around the liner, tamped firm', ringVolume(site, m, depth, use));
   }
   // A pond that is there has its bank; raised, it is built up on that.
-  const bank = (raise: number) => bankEarth(basis.site, raise);
-  fill('bank around the rim, tamped firm', bank(m.raise) - (pond.existing ? bank(0) : 0));
+  const raised = bankEarth(site, m.raise, use);
+  fill(
+    'bank around the rim, tamped firm',
+    pond.existing ? use(earthLeft, raised, bankEarth(site, 0, use)) : raised,
+  );
   if (m.way === 'keptOut') {
-    fill('cap of clay tamped firm over the ring', (tub?.ringArea ?? 0) * CAP);
-    add('swale or low bank uphill', across, 'm', DIG_RATE / TRENCH ** 2);
+    fill('cap of clay tamped firm over the ring', tub?.ringArea ? use(layerVolume, tub.ringArea, CAP) : 0);
+    const length = across();
+    add('swale or low bank uphill', length, 'm');
+    besides.dug.push(use(trenchVolume, length, TRENCH, TRENCH, TRENCH));
   }
   if (m.cutoff !== undefined) {
     const deep = Math.min(CUTOFF.depth, depth + places.highRim);
-    const trench = across * TRENCH * deep;
+    const length = across();
+    const trench = use(trenchVolume, length, TRENCH, deep, deep);
     // Past the pond, and on to where it ends; on the way the trench comes up to the depth of a pipe that lies shallow.
-    const run = (m.cutoffTo?.distance ?? 0) + shape.length;
+    const run = together('m', [m.cutoffTo?.distance ?? 0, shape.length], use);
     dig(
       'clay to dig for the cut-off trench, before it is loosened',
-      trench + run * TRENCH * ((deep + SHALLOW) / 2),
+      together('m³', [trench, use(trenchVolume, run, TRENCH, deep, SHALLOW)], use),
     );
-    add('washed stone in fabric for the cut-off trench', trench, 'm³', FILL_RATE);
-    add('perforated pipe, 100 mm (4 in), 5 % waste', across * (1 + WASTE.pipe), 'm');
-    add('solid pipe, 100 mm (4 in), 5 % waste', run * (1 + WASTE.pipe), 'm');
+    add('washed stone in fabric for the cut-off trench', trench, 'm³');
+    besides.filled.push(trench);
+    add('perforated pipe, 100 mm (4 in), 5 % waste', use(withWaste.m, length, WASTE.pipe), 'm');
+    add('solid pipe, 100 mm (4 in), 5 % waste', use(withWaste.m, run, WASTE.pipe), 'm');
   }
   if (m.ballast > 0) {
-    const thickness = (m.ballast * UNIT_WEIGHT_OF_WATER) / (CONCRETE_UNIT_WEIGHT - UNIT_WEIGHT_OF_WATER);
-    const floor = planArea(shape, depth);
-    const sides = ((rim + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
-    add('concrete for slab and facings', thickness * (floor + sides), 'm³', FILL_RATE);
+    const thickness = use(slabThickness, 1, m.ballast, CONCRETE_UNIT_WEIGHT);
+    const area = together('m²', [planArea(shape, depth, use), sidesArea(shape, depth, use)], use);
+    const concrete = use(layerVolume, area, thickness);
+    add('concrete for slab and facings', concrete, 'm³');
+    besides.filled.push(concrete);
   }
   const drain = drainFor(basis, m, depth);
   if (drain) dig('clay to dig for the drain, before it is loosened', drain.dug);
-  for (const quantity of [...(drain?.quantities ?? []), ...pondGoods(basis.site, m, depth)]) {
+  for (const quantity of [...(drain?.quantities ?? []), ...pondGoods(site, m, depth, use)]) {
     quantities.push(quantity);
-    if (quantity.unit === 'm³') seconds += quantity.amount / FILL_RATE;
+    if (quantity.unit === 'm³') besides.filled.push(quantity.amount);
   }
-  add('spoil of all that is dug, loose (30 % more)', (1 + CLAY_SWELL) * dug, 'm³');
-  add('spoil left to lay out or cart away, once settled', (1 + CLAY_SETTLED) * (dug - filled), 'm³');
-  add('subsoil to bring in for the bank, loose (30 % more)', (1 + CLAY_SWELL) * (filled - dug), 'm³');
-  return { quantities, seconds };
+  const [earth, banked] = [together('m³', dug, use), together('m³', filled, use)];
+  const heap = (item: string, amount: number, more: number) =>
+    add(item, amount > 0 ? use(loosened, amount, more) : 0, 'm³');
+  heap('spoil of all that is dug, loose (30 % more)', earth, CLAY_SWELL);
+  heap('spoil left to lay out or cart away, once settled', use(earthLeft, earth, banked), CLAY_SETTLED);
+  heap('subsoil to bring in for the bank, loose (30 % more)', use(earthLeft, banked, earth), CLAY_SWELL);
+  const hours = use(
+    handHours,
+    together('m³', [...dug, ...besides.dug], use),
+    PERSON.digs,
+    together('m³', [...filled, ...besides.filled], use),
+    PERSON.fills,
+  );
+  return { quantities, seconds: 3600 * hours };
 }

@@ -43,11 +43,19 @@ type AnyFormula = Formula<(...args: any[]) => number>;
 /** What is told of the inputs of a formula; told again it holds from the next time on that the formula occurs. */
 export type Told = [AnyFormula, Record<string, string | undefined>];
 
+/** A number that is put in as it stands: of the survey, or assumed. */
+export interface Known {
+  value: number;
+  unit: string;
+  words: string;
+}
+
 /** Steps of one question while they are recorded, without their numbers. */
 export class Recording {
   readonly use: Use;
   readonly steps: (Step & { drawn?: HeadColumn })[];
   readonly told: Told[] = [];
+  readonly known: Known[] = [];
   readonly equals: { path: string; of: Step; per: number }[] = [];
 
   constructor(
@@ -63,6 +71,12 @@ export class Recording {
   /** Says where inputs of a formula come from that no earlier step gives. */
   tell(formula: AnyFormula, words: Record<string, string | undefined>): this {
     this.told.push([formula, words]);
+    return this;
+  }
+
+  /** Says where a number comes from, whichever formula takes it; no step is looked for. */
+  know(value: number, unit: string, words: string): this {
+    this.known.push({ value, unit, words });
     return this;
   }
 

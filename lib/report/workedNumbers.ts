@@ -1,7 +1,7 @@
 /** The steps of the worked calculation numbered through, and each made of the numbers as they are printed. */
 
 import type { Step } from '../formula/index.js';
-import type { HeadColumn, Recording, Told, WorkedPart, WorkedStep } from './workedFrom.js';
+import type { HeadColumn, Known, Recording, Told, WorkedPart, WorkedStep } from './workedFrom.js';
 import { YEARLY_HEADS } from './workedFrom.js';
 
 /** Digits printed of every number. */
@@ -21,12 +21,13 @@ const rounded = (value: number) => (Math.abs(value) < NOUGHT ? 0 : Number(value.
 
 /**
  * Parts with their steps numbered from 1. A step that was made before is not made again. An input comes from where it is
- * told to come from, else from the latest step before it with the same result and unit, of its own part first.
+ * told to come from, or what is known of such a number, else from the latest step before it with the same result and unit,
+ * of its own part first.
  */
 export function numbered(recordings: Recording[]): WorkedPart[] {
   const all: WorkedStep[] = [];
   const made = new Map<string, WorkedStep>();
-  return recordings.flatMap(({ heading, note, from, steps, told, equals }) => {
+  return recordings.flatMap(({ heading, note, from, steps, told, known, equals }) => {
     const left = [...told];
     const own = new Set<WorkedStep>();
     /** of this part, those made before too; the latest first */
@@ -35,7 +36,7 @@ export function numbered(recordings: Recording[]): WorkedPart[] {
     for (const step of steps) {
       const words = wordsFor(step, left);
       const key = JSON.stringify([step.title, step.expression, step.inputs, step.result]);
-      const worked = made.get(key) ?? workedOf(step, words, all.length + 1, near, all);
+      const worked = made.get(key) ?? workedOf(step, words, known, all.length + 1, near, all);
       stepOf.set(step, worked);
       near.unshift(worked);
       if (made.has(key)) continue;
@@ -72,6 +73,7 @@ function wordsFor({ title }: Step, left: Told[]): Record<string, string | undefi
 function workedOf(
   step: Step & { drawn?: HeadColumn },
   words: Record<string, string | undefined>,
+  known: Known[],
   number: number,
   near: WorkedStep[],
   all: WorkedStep[],
@@ -85,7 +87,9 @@ function workedOf(
     return { ...step, number, inputs, shown: Number(step.result.toFixed(DRAWN_DECIMALS)) };
   }
   const inputs = step.inputs.map((input) => {
-    const told = words[input.symbol];
+    const asKnown = known.find(({ value, unit }) => value === input.value && alike(unit, input.unit))?.words;
+    // Nought may be what a step leaves.
+    const told = words[input.symbol] ?? (input.value === 0 ? undefined : asKnown);
     if (told !== undefined) {
       if (!ORIGIN.test(told)) throw new Error(`invalid origin of ${input.symbol} in ${step.title}: ${told}`);
       return { ...input, shown: rounded(input.value), from: told };
@@ -94,7 +98,7 @@ function workedOf(
     // Nought equals nought by chance.
     const earlier = near.find(same) ?? (input.value === 0 ? undefined : all.findLast(same));
     // A page that lacks an origin is better than none; the tests fail for one.
-    if (!earlier) return { ...input, shown: rounded(input.value), from: UNTOLD };
+    if (!earlier) return { ...input, shown: rounded(input.value), from: asKnown ?? UNTOLD };
     return { ...input, shown: earlier.shown, from: `step ${earlier.number}` };
   });
   return { ...step, number, inputs, shown: rounded(step.compute(...inputs.map(({ shown }) => shown))) };

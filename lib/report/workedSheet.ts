@@ -14,6 +14,7 @@ import { inflowPart, ringPart } from './workedInflow.js';
 import { keptPart, standardParts } from './workedKept.js';
 import { numbered } from './workedNumbers.js';
 import { planPart } from './workedPlan.js';
+import { workPart } from './workedWork.js';
 
 /**
  * The worked calculation: the middle case (or the stated design case) run through the same formulas with a
@@ -39,6 +40,7 @@ export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPa
     ...diggingParts(a, units),
     ...inflowPart(a, units),
     ...drainParts(a),
+    ...workPart(a),
     ...neighbourParts(a),
     ...standardParts(a),
   ]);

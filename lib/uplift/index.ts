@@ -10,6 +10,7 @@ export * from './linerPressure.js';
 export * from './linerProfile.js';
 export * from './netHead.js';
 export * from './pondShape.js';
+export * from './pondVolume.js';
 export * from './raisedRim.js';
 export * from './sidePlan.js';
 export * from './sideStability.js';

@@ -1,4 +1,5 @@
-import { areaWithin, insetAt, PondGeometryError, type PondShape, sliceVolume } from './pondShape.js';
+import { areaWithin, insetAt, PondGeometryError, type PondShape } from './pondShape.js';
+import { sliceVolume } from './pondVolume.js';
 
 /** Where the side has come in by `inset` from the rim, m, its level, m above any datum. */
 export interface ProfilePoint {

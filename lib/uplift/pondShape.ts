@@ -121,6 +121,34 @@ export const planWithin = formula({
   source: 'geometry; area of an ellipse pi/4 times its axes',
 });
 
+/** Area of sloping sides along their slope. */
+export const slopedSides = formula({
+  title: 'Area of the sides, along their slope',
+  symbol: 'S',
+  unit: 'm²',
+  expression: '(P + p)/2*d*sqrt(1 + m^2)',
+  parameters: {
+    P: { meaning: 'outline at the rim', unit: 'm', min: 0, max: 500 },
+    p: { meaning: 'outline at the foot', unit: 'm', min: 0, max: 500 },
+    d: { meaning: 'depth', unit: 'm', min: 0, max: 10 },
+    m: { meaning: 'slope of the sides, horizontal to 1 vertical', unit: '-', min: 0, max: 10 },
+  },
+  compute: (P: number, p: number, d: number, m: number) => ((P + p) / 2) * d * Math.hypot(1, m),
+  validity: 'sides of one slope; a level shelf takes as much of the floor as it adds',
+  source: 'geometry',
+});
+
+/**
+ * Area of the sides from the rim down to a depth, along their slope.
+ * @param p - shape of the pond
+ * @param depth - m below the rim
+ * @param use - what evaluates the formulas, for a record
+ * @returns m²
+ */
+export function sidesArea(p: PondShape, depth: number, use: Use = unrecorded): number {
+  return use(slopedSides, outline(p, 0, use), outline(p, depth, use), depth, p.sideSlope);
+}
+
 /**
  * How far the sides have come in at a depth below the rim. A shelf counts once the depth is below it.
  * @param pond - its sides and shelf
@@ -192,39 +220,28 @@ export function deepestFloor({ length, width, sideSlope, shelf }: PondShape): nu
   return Math.max((half - shelf.width) / sideSlope || 0, shelf.depth);
 }
 
-/**
- * Volume of a slice between two insets, m³: the prismoidal rule.
- * @param p - shape, length and width, m
- * @param height - of the slice, m
- * @param top - inset at its top, m
- * @param bottom - inset at its bottom, m
- * @returns m³
- */
-export function sliceVolume(
-  p: Omit<PondShape, 'sideSlope'>,
-  height: number,
-  top: number,
-  bottom: number,
-): number {
-  return (height / 6) * (areaWithin(p, top) + 4 * areaWithin(p, (top + bottom) / 2) + areaWithin(p, bottom));
-}
+/** A side of the plan, wider all round. */
+export const widerSide = formula({
+  title: 'Length or width, wider all round',
+  symbol: 'L',
+  unit: 'm',
+  expression: 'l + 2*x',
+  parameters: {
+    l: { meaning: 'length or width at the rim', unit: 'm', min: 0.1, max: 100 },
+    x: { meaning: 'wider by, on each side', unit: 'm', min: 0, max: 20 },
+  },
+  compute: (l: number, x: number) => l + 2 * x,
+  validity: 'alike on all sides',
+  source: 'geometry',
+});
 
 /**
- * Volume from the rim down to a depth, m³.
- * @param p - shape of the pond
- * @param depth - m below the rim, not below {@link deepestFloor}
- * @returns m³
- * @example
- * ```ts
- * pondVolume({ shape: 'box', length: 4, width: 3, sideSlope: 0 }, 0.8); // 9.6
- * ```
+ * A pond's plan so much wider all round.
+ * @param shape - of the pond
+ * @param by - on each side, m
+ * @param use - what evaluates the formula, for a record
+ * @returns its shape, the sides as they are
  */
-export function pondVolume(p: PondShape, depth: number): number {
-  const { sideSlope, shelf } = p;
-  if (!shelf || depth <= shelf.depth) return sliceVolume(p, depth, 0, sideSlope * depth);
-  const step = sideSlope * shelf.depth;
-  return (
-    sliceVolume(p, shelf.depth, 0, step) +
-    sliceVolume(p, depth - shelf.depth, step + shelf.width, sideSlope * depth + shelf.width)
-  );
+export function widened(shape: PondShape, by: number, use: Use = unrecorded): PondShape {
+  return { ...shape, length: use(widerSide, shape.length, by), width: use(widerSide, shape.width, by) };
 }

@@ -12,6 +12,7 @@ import {
   judgeBed,
   likelyInflow,
   MOUTH,
+  runAtRim,
   type SourceInflow,
   soilCurve,
 } from '../drain/index.js';
@@ -35,8 +36,8 @@ import {
   gatheringRadius,
   insetAt,
   lowestUsual,
-  outline,
   planArea,
+  sidesArea,
 } from '../uplift/index.js';
 import { aroundIt } from './drainAround.js';
 import { STORM, type Storm } from './storm.js';
@@ -105,7 +106,7 @@ export function drainInputOf(
   const level = drainLevel(m, floor, use);
   const { shape } = pond;
   const floorArea = planArea(shape, depth, use);
-  const sideArea = ((outline(shape) + outline(shape, depth)) / 2) * depth * Math.hypot(1, shape.sideSlope);
+  const sideArea = sidesArea(shape, depth);
   const soil = soilUnder(site, -floor, assume);
   const storm: Storm = {
     rain: assume.or(survey.site.storm_rain, 'storm_rain', STORM.rain, 'm', 'a heavy summer storm: 30 mm'),
@@ -130,7 +131,7 @@ export function drainInputOf(
     floorWidth: use(floorSide, shape.width, shape.sideSlope, depth),
     sideArea,
     sideSlope: shape.sideSlope,
-    trenchDepth: Math.max((MOUTH - level) / 2, MOUTH),
+    trenchAtRim: runAtRim.compute(level, MOUTH),
     underSide: insetAt(shape, depth),
     inflow: likelyInflow(sources, use),
     stormSeconds: storm.seconds,

@@ -1,10 +1,11 @@
 /** What a pond itself takes, whatever lies under it: liner, fleece, what is filled in around and below it, and its edge. */
 import { beddingLaid, gravelLeftOut, ringVolume } from '../digging/index.js';
-import { type DrainQuantity, WASTE } from '../drain/index.js';
-import { formula } from '../formula/index.js';
+import { type DrainQuantity, layerVolume, together, WASTE, withWaste } from '../drain/index.js';
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import type { Pond, Site } from '../site/index.js';
-import { outline, type PondShape, planArea } from '../uplift/index.js';
+import { outline, planArea, widened } from '../uplift/index.js';
+import { edgeOut, linerEdge } from './linerEdge.js';
 
 /** Side of a sheet that lines a pond. */
 export const sheetSide = formula({
@@ -24,31 +25,35 @@ export const sheetSide = formula({
   source: 'geometry',
 });
 
-/** The liner goes up above the full pond, m. Common practice. */
-export const FREEBOARD = 0.1;
+/** Area of a sheet. */
+export const sheetArea = formula({
+  title: 'Area of the sheet',
+  symbol: 'A',
+  unit: 'm²',
+  expression: 'l*b',
+  parameters: {
+    l: { meaning: 'length', unit: 'm', min: 0, max: 200 },
+    b: { meaning: 'width', unit: 'm', min: 0, max: 200 },
+  },
+  compute: (l: number, b: number) => l * b,
+  validity: 'one rectangular sheet',
+  source: 'geometry',
+});
+
 /** Liner laid over the rim, m: about 1 ft. Common practice. */
 const OVERLAP = 0.3;
-
-/** Edge of the liner above the lowest ground at the rim, m. */
-export const linerEdge = (fullLevel: number) => Math.max(fullLevel + FREEBOARD, 0);
-
-/** A pond's plan so much wider all round, m. */
-export const widened = (shape: PondShape, by: number): PondShape => ({
-  ...shape,
-  length: shape.length + 2 * by,
-  width: shape.width + 2 * by,
-});
 
 /** The sheet that lines a pond, in one piece: length and width, m. */
 export function linerSides(
   { shape, fullLevel }: Pick<Pond, 'shape' | 'fullLevel'>,
   depth: number,
+  use: Use = unrecorded,
 ): [number, number] {
-  const edge = linerEdge(fullLevel);
-  // The sides go on at their slope up to the edge of the liner.
-  const side = (a: number) =>
-    sheetSide.compute(a + 2 * shape.sideSlope * edge, depth + edge, shape.sideSlope, OVERLAP);
-  return [side(shape.length), side(shape.width)];
+  const edge = linerEdge(fullLevel, use);
+  const { length, width } = widened(shape, use(edgeOut, shape.sideSlope, edge, 0), use);
+  const high = together('m', [depth, edge], use);
+  const side = (a: number) => use(sheetSide, a, high, shape.sideSlope, OVERLAP);
+  return [side(length), side(width)];
 }
 
 /**
@@ -56,50 +61,59 @@ export function linerSides(
  * @param site - from {@link siteModel}
  * @param m - measures; a drain's bed lies in the place of a bedding
  * @param depth - m, above 0
+ * @param use - what evaluates the formulas, for a record
  * @returns items with amount in m, m² or m³, waste and laps included
  */
-export function pondGoods(site: Site, m: Measures, depth: number): DrainQuantity[] {
+export function pondGoods(site: Site, m: Measures, depth: number, use: Use = unrecorded): DrainQuantity[] {
   const { pond } = site;
   if (pond.existing) return [];
   const { ring, bedding, shape } = pond;
-  const sides_m = linerSides(pond, depth);
-  const liner = sides_m[0] * sides_m[1];
+  const sides_m = linerSides(pond, depth, use);
+  const liner = use(sheetArea, ...sides_m);
+  const floor = () => planArea(shape, depth, use);
+  const granular = (item: string, volume: number): DrainQuantity => ({
+    item: `${item}, 10 % waste`,
+    amount: use(withWaste['m³'], volume, WASTE.granular),
+    unit: 'm³',
+  });
   return [
     { item: 'liner, one sheet with 0.3 m (1 ft) over the rim', amount: liner, unit: 'm²', sides_m },
     {
       item: 'protection fleece under the liner, 15 % laps',
-      amount: liner * (1 + WASTE.fabric),
+      amount: use(withWaste['m²'], liner, WASTE.fabric),
       unit: 'm²',
     },
-    ...(beddingLaid(site, m) > 0 ? beddingGoods(bedding, planArea(shape, depth)) : []),
-    ...((ring.fill === 'sand' || ring.fill === 'gravel') && !gravelLeftOut(site, m)
-      ? granular(`${ring.fill} for the ring around the liner`, ringVolume(site, m, depth))
+    ...(beddingLaid(site, m) === 0
+      ? []
+      : bedding.kind === 'mat'
+        ? [
+            {
+              item: 'drainage mat under the liner, 15 % laps',
+              amount: use(withWaste['m²'], floor(), WASTE.fabric),
+              unit: 'm²',
+            },
+          ]
+        : [granular(`${bedding.kind} under the liner`, use(layerVolume, floor(), bedding.thickness))]),
+    ...(ring.width > 0 && (ring.fill === 'sand' || ring.fill === 'gravel') && !gravelLeftOut(site, m)
+      ? [granular(`${ring.fill} for the ring around the liner`, ringVolume(site, m, depth, use))]
       : []),
     ...(pond.wall === 'none'
       ? []
       : [
           {
             item: `${pond.wall} wall around the pond with its footing, as an engineer designs it`,
-            amount: outline(shape),
+            amount: outline(shape, 0, use),
             unit: 'm',
           },
         ]),
     {
       item: 'edging around the rim',
-      amount: outline(widened(shape, shape.sideSlope * linerEdge(pond.fullLevel))),
+      amount: outline(
+        widened(shape, use(edgeOut, shape.sideSlope, linerEdge(pond.fullLevel, use), 0), use),
+        0,
+        use,
+      ),
       unit: 'm',
     },
-  ];
-}
-
-const granular = (item: string, amount: number): DrainQuantity[] =>
-  amount > 0 ? [{ item: `${item}, 10 % waste`, amount: amount * (1 + WASTE.granular), unit: 'm³' }] : [];
-
-/** What the survey lays under a liner that no drain lies under. */
-function beddingGoods({ kind, thickness }: Pond['bedding'], floor: number): DrainQuantity[] {
-  if (kind === 'none') return [];
-  if (kind !== 'mat') return granular(`${kind} under the liner`, floor * thickness);
-  return [
-    { item: 'drainage mat under the liner, 15 % laps', amount: floor * (1 + WASTE.fabric), unit: 'm²' },
-  ];
+  ].filter(({ amount }) => amount > 0);
 }

@@ -9,10 +9,12 @@ import type { Formula } from '../../lib/formula/index.js';
 import * as groundwater from '../../lib/groundwater/index.js';
 import * as heads from '../../lib/heads/index.js';
 import * as options from '../../lib/options/index.js';
+import * as report from '../../lib/report/index.js';
 import * as seepage from '../../lib/seepage/index.js';
 import * as site from '../../lib/site/index.js';
 import * as soil from '../../lib/soil/index.js';
 import * as uplift from '../../lib/uplift/index.js';
+import * as works from '../../lib/works/index.js';
 import type { Check } from './check.js';
 
 const rooms: Record<string, unknown> = {
@@ -26,6 +28,8 @@ const rooms: Record<string, unknown> = {
   ...site,
   ...soil,
   ...uplift,
+  ...report,
+  ...works,
 };
 
 /** Name, what is put in, and what comes out by hand. */
@@ -38,6 +42,39 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['fullAt', [0.3, 0.2], 0.5],
   ['holdAt', [-1, 0.1, 0.25], -0.65],
   ['dugTo', [1, 0.2, 0.15], 0.95],
+  // Quantities.
+  ['layerVolume', [5.4, 0.15], 0.81],
+  ['trenchVolume', [16.3, 0.3, 1.15, 0.3], 3.54525],
+  ['pitVolume', [0.6, 1.5], 0.54],
+  ['trenchLining', [10, 0.3, 0.15], 6],
+  ['runAtRim', [-1.15, 0.3], 1.15],
+  ['runAtRim', [-0.1, 0.3], 0.3],
+  ['sumpDug', [0.15, -0.9, 0.4], 1.45],
+  ['loosened', [10, 0.3], 13],
+  ['earthLeft', [10, 4], 6],
+  ['earthLeft', [4, 10], 0],
+  ['groundCut', [15, 0.2, 0.05], 0.75],
+  ['groundCut', [15, 0.2, 0.2], 0],
+  ['ringDug', [16, 0.2, 1.2, 1], 3.2],
+  ['wholeHole', [1, 10, 2], 13],
+  // A frustum of a pyramid with bases of 16 and 4 m², 3 m high: h/3 (16 + 8 + 4).
+  ['prismoid', [3, 16, 9, 4], 28],
+  ['insetBetween', [0.2, 0.8], 0.5],
+  ['belowShelf', [1, 0.3], 0.7],
+  ['withShelf', [4, 6], 10],
+  // Sides of 3 to 4 slope: 5 along the slope for 4 down.
+  ['slopedSides', [16, 8, 4, 0.75], 60],
+  ['widerSide', [4, 0.5], 5],
+  ['edgeLevel', [0.3, 0.1], 0.4],
+  ['edgeLevel', [-0.5, 0.1], 0],
+  ['edgeOut', [0.8, 0.4, 0.2], 0.52],
+  ['bankHeight', [0.2, 0.4], 0.6],
+  ['bankLeast', [0.4, 0.12], 0.28],
+  ['bankLeast', [0.4, 0.5], 0],
+  ['bankLength', [20, 0.4, 0.8], 10],
+  ['bankLength', [20, 0.4, 0.1], 20],
+  ['sheetArea', [7, 6], 42],
+  ['handHours', [8, 0.4, 7, 0.7], 30],
   ['cutoffLevel', [0.6, 1, 0.05], -0.35],
   ['keptSum', [0.1, 0.05], 0.15],
   ['waterOfSum', [0.15, 0.05], 0.1],

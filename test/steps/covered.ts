@@ -43,6 +43,26 @@ export function numbersOf(text: string, steps: Read[]): Told[] {
   });
 }
 
+/** Steps in which a shop sells, by unit: an amount is rounded up to the next. */
+const SOLD: Record<string, number> = { 'm³': 0.1, 'm²': 0.5, m: 0.5 };
+const AMOUNT = /^\s*\|\s*([^|]+?)\s*\|\s*\|\s*([\d.]+) ?(m³|m²|m)?(?:, ([\d.]+) × ([\d.]+) m)?\s*\|/gm;
+
+/** Every amount of the build list that is no count of pieces, and whether it is a step's result rounded up; a sheet by its sides. */
+export function amountsOf(text: string, steps: Read[]): Told[] {
+  const soldAs = (sold: number, unit: string) =>
+    steps.some(({ result, unit: of }) => {
+      const over = sold - result;
+      return of === unit && over > -1e-4 * result && over < SOLD[unit]!;
+    });
+  return [...text.matchAll(AMOUNT)].flatMap(([, item, amount, unit, long, wide]): Told[] => {
+    if (!unit) return [];
+    const found = long
+      ? [long, wide].every((side) => soldAs(Number(side), 'm'))
+      : soldAs(Number(amount), unit);
+    return [{ text: `${item}: ${amount} ${unit}`, found }];
+  });
+}
+
 /** The text of a section of a page between two headings. */
 export function between(text: string, from: string, to: string): string {
   const start = text.lastIndexOf(`\n${from}`);
