@@ -18,4 +18,8 @@ export interface LowerByReading {
   water_m: number[];
   /** lowest pond level by month, January first, for each of these waters; null: may be emptied */
   lowest_m: (number | null)[][];
+  /** of these waters, above which the drain has stopped; null: there is none under the floor */
+  stopped_above_m: number | null;
+  /** that the water stands higher behind the uphill wall than in the pipe, at most */
+  rise_m: number;
 }

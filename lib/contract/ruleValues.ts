@@ -23,7 +23,8 @@ export interface UsingRules {
   'empty-only-in/briefly': Briefly;
   'do-not-lower/bulge': Nothing;
   'do-not-lower/barred': { months: number[]; cause: Barred };
-  'do-not-lower/unread': { months: number[] };
+  /** `below_m`: so far under the floor the water must stand in the pipe, where it stands higher uphill */
+  'do-not-lower/unread': { months: number[]; below_m: number };
   'do-not-lower/other-months': { months: number[] };
   /** `brim`: months in which the level is that of the brim */
   'keep-above-level/brim': { months: number[]; brim: number[]; excepted: boolean };

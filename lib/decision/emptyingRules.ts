@@ -2,7 +2,7 @@ import type { Basis } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { monthsFree } from '../contract/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
-import { isAsBuilt, NOTHING } from '../heads/index.js';
+import { isAsBuilt, NOTHING, riseBelow } from '../heads/index.js';
 import { monthlyLimits } from '../reliability/index.js';
 import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
@@ -31,7 +31,7 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
       { months: [...free, ...brief].sort((a, b) => a - b) },
     );
   else if (brief.length > 0) add('empty-only-in/briefly', briefly, { months: brief });
-  else noMonthRule(bound, limits, add);
+  else noMonthRule(bound, limits, riseBelow(site, d.measures), add);
   const level = (month: number) => lowestSafeLevel[month - 1]!;
   levelRule(site, d, { bound, level, excepted: brief.length > 0 }, add);
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)
@@ -39,14 +39,14 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
 }
 
 /** Where no month is free the dip pipe tells, but of the water under the liner only. */
-function noMonthRule(bound: number[], { barred }: MonthlyLimits, add: AddRule): void {
+function noMonthRule(bound: number[], { barred }: MonthlyLimits, below: number, add: AddRule): void {
   const by = (cause: Barred | null) => bound.filter((month) => barred[month - 1] === cause);
   for (const cause of ['floor-heave', 'side-slump'] as const) {
     const months = by(cause);
     if (months.length > 0) add('do-not-lower/barred', { months, cause }, { months });
   }
   const read = by(null);
-  if (read.length > 0) add('do-not-lower/unread', { months: read }, { months: read });
+  if (read.length > 0) add('do-not-lower/unread', { months: read, below_m: below }, { months: read });
 }
 
 /** Months in which it may not be emptied, the level of each, and whether the days it stands empty are excepted. */

@@ -7,5 +7,6 @@ export * from './liftingHeads.js';
 export * from './measures.js';
 export * from './oldDrain.js';
 export * from './readings.js';
+export * from './riseUphill.js';
 export * from './shift.js';
 export * from './upkeep.js';

@@ -45,7 +45,9 @@ export function offerToday(): void {
         below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01),
         Number(month.value),
       );
-      output.textContent = mayLower(lowered, data.units);
+      const water = data.full_m - below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01);
+      const stopped = data.stopped_above_m !== null && water > data.stopped_above_m;
+      output.textContent = mayLower(lowered, data.units, stopped, data.rise_m);
     };
     form.addEventListener('input', answer);
     form.addEventListener('submit', (event) => event.preventDefault());

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js';
 import type { LevelPoint, LevelRole, Origin, Survey } from '../survey/index.js';
 import { crossesLine, distanceToLine, type PlanPoint } from './boundary.js';
+import { rimLine } from './rimLine.js';
 
 /** A place where a drain may end, with the water it meets there. Levels m above the lowest rim ground. */
 export interface Outlet {
@@ -103,12 +104,11 @@ function onPlan({ x, y }: LevelPoint): PlanPoint[] {
   return x !== undefined && y !== undefined ? [{ x, y }] : [];
 }
 
-/** Distance of a point from the pond's edge: as taped, else from its coordinates to the nearest rim point. */
-function distanceOf(point: LevelPoint, rims: LevelPoint[]): number | undefined {
+/** Distance of a point from the pond's edge: as taped, else from its coordinates to the line of the rim. */
+function distanceOf(point: LevelPoint, rim: PlanPoint[]): number | undefined {
   if (point.distance !== undefined) return point.distance;
   const [at] = onPlan(point);
-  const rim = rims.flatMap(onPlan);
-  return at && rim.length > 0 ? Math.min(...rim.map((r) => distanceToLine(at, [r]))) : undefined;
+  return at && rim.length > 0 ? distanceToLine(at, rim) : undefined;
 }
 
 /** The boundary points, joined in the order of the file, against pond and outlets. */
@@ -148,7 +148,9 @@ export function placesOf(survey: Survey): Places {
   const datum = ground.length > 0 ? Math.min(...ground.map((p) => p.level)) : 0;
   const level = (p: LevelPoint) => overDatum.compute(p.level, datum);
   const lowest = (points: LevelPoint[]) => (points.length > 0 ? Math.min(...points.map(level)) : undefined);
-  const way = (p: LevelPoint) => distanceOf(p, rims);
+  const { length, width } = survey.pond;
+  const rim = rimLine(rims.flatMap(onPlan), length && length * (width ?? length));
+  const way = (p: LevelPoint) => distanceOf(p, rim);
   const apart = (a: LevelPoint, b: LevelPoint) => {
     if (a.x !== undefined && a.y !== undefined && b.x !== undefined && b.y !== undefined)
       return Math.hypot(a.x - b.x, a.y - b.y);

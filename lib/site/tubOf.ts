@@ -6,6 +6,8 @@ import {
   ringFlow,
   type TubDrain,
   type TubGeometry,
+  tubBottom,
+  tubVolume,
 } from '../groundwater/index.js';
 import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from '../soil/index.js';
 import type { SiteFacts, Survey, Warning } from '../survey/index.js';
@@ -141,17 +143,34 @@ function floodedTo(floor: number, { spill = 0, spillFlood = spill }: Places): nu
 /** Rain of a heavy day, m. Our choice. */
 const HEAVY_DAY = 0.03;
 
+/** Rain of a heavy day on a ring and all that drains to it, m³; of the ground uphill a share runs off. */
+function heavyDay({ ringArea }: TubGeometry, c: Catchment, share: number): number {
+  return HEAVY_DAY * (ringArea + share * c.uphillArea + c.roofArea) * (c.capped ? CAP_LEAK : 1);
+}
+
+/**
+ * Level to which a heavy day fills a ring that stood as the clay does, in a month whose weather nobody knows, m above the
+ * datum; no higher than it can stand.
+ * @param from - level of the clay
+ */
+export function stormRing(tub: TubGeometry, c: Catchment, from: number): number {
+  const bed = tub.bedArea * tub.bedPorosity;
+  const ring = tub.ringArea * tub.ringPorosity;
+  const held =
+    tubVolume(tub, Math.max(from, tubBottom(tub))) + heavyDay(tub, c, RUNOFF_COEFFICIENT[c.cover].likely);
+  const inBed = bed * tub.bedThickness;
+  const level = held <= inBed ? tubBottom(tub) + held / bed : tub.floor + (held - inBed) / ring;
+  return Math.max(from, Math.min(level, fullRing(tub, c)));
+}
+
 /**
  * Level at which a ring is taken to stand in a wet month whose weather nobody knows, m above the datum: at the ground, or
  * where its way out takes the rain of a heavy day, every day, on the ring and all that drains to it.
  */
-export function fullRing(
-  { floor, spill, exit, flooded = floor, ringArea }: TubGeometry,
-  c: Catchment,
-): number {
+export function fullRing(tub: TubGeometry, c: Catchment): number {
+  const { floor, spill, exit, flooded = floor } = tub;
   if (!exit?.perDepth) return spill;
-  const area = (ringArea + c.uphillArea + c.roofArea) * (c.capped ? CAP_LEAK : 1);
-  const inflow = (HEAVY_DAY * area) / SECONDS_PER_DAY;
+  const inflow = heavyDay(tub, c, 1) / SECONDS_PER_DAY;
   const steady = floor + Math.sqrt((exit.level - floor) ** 2 + inflow / exit.perDepth);
   return Math.min(Math.max(steady, flooded), spill);
 }

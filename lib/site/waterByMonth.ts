@@ -5,7 +5,7 @@ import type { MonthlyLevels } from './monthlyHighs.js';
 import type { MonthlyWater } from './monthlyWater.js';
 import { type PondInWeather, pairByMonth, pondRunner } from './pondYears.js';
 import { type RingInWeather, simulateRing } from './ring.js';
-import { fullRing } from './tubOf.js';
+import { fullRing, stormRing } from './tubOf.js';
 import { type Common, noPondYears, startEnsemble, uphillLevel, WAYS, type WaterEnsemble } from './water.js';
 
 const SYNTHETIC_YEARS = 20;
@@ -48,13 +48,15 @@ export function waterByMonth(
         e.clayLow.month[i] = low;
         e.clayHigh.month[i] = Math.min(high, most.high);
         if (e.tub && !simulated) {
-          // No weather: the ring is taken as full in the wet months, and as the clay is otherwise.
+          // No weather: the ring is taken as full in the wet months, and filled by a heavy day in the others.
           const full = wetMonths.includes(m + 1)
             ? Math.max(
                 ring ? fullRing(ring.tub, ring.catchment) : Number.NEGATIVE_INFINITY,
                 underLiner ?? Number.NEGATIVE_INFINITY,
               )
-            : low;
+            : ring
+              ? stormRing(ring.tub, ring.catchment, low)
+              : low;
           e.tub.asIs.month[i] = full;
           e.tub.keptOut.month[i] = low;
         }

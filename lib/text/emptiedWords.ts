@@ -2,6 +2,9 @@ import type { Recommendation } from '../contract/index.js';
 import { monthWords } from './monthWords.js';
 import { timeWords } from './situationWords.js';
 
+/** A rise that is less is not told, m. */
+const TELLING = 0.01;
+
 type Ruled = Pick<Recommendation, 'rules'>;
 
 /**
@@ -16,7 +19,10 @@ export function emptiedWords(recommendation: Ruled, months: number[]): string {
   if (!bound.some(({ subject }) => subject === 'unread')) return 'never emptied';
   const never = bound.flatMap(({ subject, months = [] }) => (subject === 'barred' ? months : []));
   const but = never.length > 0 ? `, never in ${monthWords(never)}` : '';
-  return `emptied only when the dip pipe shows the water below the floor${but}`;
+  const rises = recommendation.rules.some(
+    (rule) => rule.code === 'do-not-lower' && rule.subject === 'unread' && rule.values.below_m >= TELLING,
+  );
+  return `emptied only when the dip pipe shows the water ${rises ? 'well ' : ''}below the floor${but}`;
 }
 
 /**

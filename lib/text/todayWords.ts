@@ -7,7 +7,10 @@ import { monthName } from './monthWords.js';
  * @param units - how numbers are written
  * @returns text
  */
-export function todayWords({ lower_today: look, pond, result }: Report, units: UnitSystem): string {
+export function todayWords(
+  { lower_today: look, lower_by_reading, pond, result }: Report,
+  units: UnitSystem,
+): string {
   const level = (value: number) => formatQuantity(value, 'level', units);
   const lowest = (value: number) => formatBound(value, 'level', units, 'up');
   const full = pond.full_level_m + result.recommendation.raise_m;
@@ -23,7 +26,7 @@ export function todayWords({ lower_today: look, pond, result }: Report, units: U
   const seen = `On ${date} the dip pipe ${dry ? `was dry down to ${level(water_m)}` : `showed water at ${level(water_m)}`}.`;
   const answer =
     lowest_m === null
-      ? 'That day the pond could be emptied: stop and fill up when water shows above the floor in the pipe.'
+      ? `That day the pond could be emptied: stop and fill up ${fillWhen(lower_by_reading.rise_m, units)}.`
       : `That day the pond could be let down to ${lowest(lowest_m)}, ${below(lowest_m)}, and no further.`;
   const usual =
     month_lowest_m === null
@@ -32,15 +35,28 @@ export function todayWords({ lower_today: look, pond, result }: Report, units: U
   return `${seen} ${answer} ${usual} ${how}`;
 }
 
+/** When an emptied pond is to be filled again. */
+function fillWhen(rise: number, units: UnitSystem): string {
+  return rise < 0.01
+    ? 'when water shows in it above the floor'
+    : `when the water in it comes within ${formatGap(rise, units, 'up')} of the floor, for behind the uphill wall it stands so much higher`;
+}
+
 /**
  * Whether the pond may be lowered by a reading.
  * @param lowered - m below full; null: to the floor
  * @param units - how numbers are written
+ * @param stopped - a drain lies there and would not let it stand so high
+ * @param rise - of the water behind the uphill wall over that in the pipe, m
  * @returns sentences
  */
-export function mayLower(lowered: number | null, units: UnitSystem): string {
+export function mayLower(lowered: number | null, units: UnitSystem, stopped: boolean, rise: number): string {
   if (lowered === null)
-    return 'Yes: it may be emptied. Read the pipe again every morning, and fill up when water shows in it above the floor.';
+    return `Yes: it may be emptied. Read the pipe again every morning, and fill up ${fillWhen(rise, units)}.`;
+  if (stopped)
+    return lowered < 0.01
+      ? 'No: water this high says that the drain has stopped. Keep the pond full to the brim and free the drain the same day.'
+      : `Water this high says that the drain has stopped: free it first. Until it runs, no lower than ${formatGap(lowered, units, 'down')} below full.`;
   return lowered < 0.01
     ? 'No: keep it full.'
     : `Yes, but by no more than ${formatGap(lowered, units, 'down')} below full. Read the pipe again before you go on.`;

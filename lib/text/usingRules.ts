@@ -5,6 +5,9 @@ import type { Wording } from './say.js';
 import { timeWords } from './situationWords.js';
 import { anyMonth, inMonths } from './when.js';
 
+/** Less is not told, m. */
+const TELLING = 0.01;
+
 /** What the rules of a pond in use say. */
 export const USING_RULES: Wording<UsingRules> = {
   'dip-pipe/there': () => 'Read the dip pipe before the pond is lowered.',
@@ -22,8 +25,12 @@ export const USING_RULES: Wording<UsingRules> = {
   'do-not-lower/bulge': () => 'Do not lower or empty the pond while the bulge is there.',
   'do-not-lower/barred': ({ months, cause }) =>
     `Never empty it ${anyMonth(months)}, whatever the dip pipe shows: ${BARS[cause]}.`,
-  'do-not-lower/unread': ({ months }) =>
-    `Do not empty it ${anyMonth(months)} without reading the dip pipe first.`,
+  'do-not-lower/unread': ({ months, below_m }, { atLeast }) =>
+    `Do not empty it ${anyMonth(months)} without reading the dip pipe first${
+      below_m < TELLING
+        ? ''
+        : `: in it the water must stand ${atLeast(below_m)} below the floor, for it stands so much higher behind the uphill wall`
+    }.`,
   'do-not-lower/other-months': ({ months }) => `Do not empty it in ${monthWords(months)}.`,
   'keep-above-level/brim': ({ months, brim, excepted }) =>
     `${keepAbove(months, excepted)}: full to the brim ${inMonths(brim)}.`,

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { columnSeries, runColumn, runTub, type TubGeometry } from '../../lib/groundwater/index.js';
-import { Assumptions, type Catchment, fullRing, type Pond, tubInflow, tubOf } from '../../lib/site/index.js';
+import {
+  Assumptions,
+  type Catchment,
+  fullRing,
+  type Pond,
+  stormRing,
+  tubInflow,
+  tubOf,
+} from '../../lib/site/index.js';
 import { CLAY } from '../groundwater/column.js';
 import { realWeather, STATIONS, type Station } from '../weather.js';
 
@@ -234,6 +242,28 @@ describe('a way out of the ring', () => {
     const dry: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: true };
     expect(fullRing(flooded(-0.8), dry)).toBeLessThan(-0.49);
     expect(fullRing(flooded(-0.2), dry)).toBe(-0.2);
+  });
+
+  test('without weather a heavy day fills it: 30 mm on ring, roof and half the lawn uphill, by the room in its fill', () => {
+    const g = tubOf(pond('gravel'), NO_PLACES, assume)!;
+    const at = (c: Partial<Catchment>, from = -3) =>
+      stormRing(
+        g,
+        { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: false, ...c },
+        from,
+      );
+    // From dry: its own rain alone stands 30 mm ÷ 0.35 over the floor.
+    expect(at({})).toBeCloseTo(g.floor + 0.03 / 0.35, 9);
+    expect(at({ roofArea: 5, uphillArea: 4 })).toBeCloseTo(
+      g.floor + (0.03 * (g.ringArea + 5 + 2)) / (0.35 * g.ringArea),
+      9,
+    );
+    // No higher than the ground, and no lower than the clay.
+    expect(at({ uphillArea: 600 })).toBe(g.spill);
+    expect(at({}, -0.2)).toBeCloseTo(Math.min(-0.2 + 0.03 / 0.35, g.spill), 9);
+    const areas = [0, 1, 3, 10, 100].map((uphillArea) => at({ uphillArea }));
+    expect([...areas].sort((a, b) => a - b)).toEqual(areas);
+    expect(at({ capped: true })).toBeLessThan(at({}));
   });
 
   test('that lies at the floor of the ring or below it is none', () => {

@@ -1,0 +1,44 @@
+/** A point beside the pond is as far from it as from the line of its rim, however few points of that were levelled. */
+import { describe, expect, test } from 'vitest';
+import { distanceToLine } from '../../lib/site/boundary.js';
+import { rimLine } from '../../lib/site/rimLine.js';
+
+const CORNERS = [
+  { x: -3, y: -1.5 },
+  { x: 3, y: -1.5 },
+  { x: 3, y: 1.5 },
+  { x: -3, y: 1.5 },
+];
+const MIDDLES = [
+  { x: 0, y: -1.5 },
+  { x: 3, y: 0 },
+  { x: 0, y: 1.5 },
+  { x: -3, y: 0 },
+];
+const turned = (points: typeof CORNERS, by: number) =>
+  points.map(({ x, y }) => ({
+    x: x * Math.cos(by) - y * Math.sin(by),
+    y: x * Math.sin(by) + y * Math.cos(by),
+  }));
+
+describe.each([0, 0.4, 1.1, Math.PI / 2])('a box of 6 by 3 m turned by %f', (by) => {
+  // Beside the middle of a side, near a corner, off a corner.
+  test.each([
+    [{ x: 0, y: 2 }, 0.5],
+    [{ x: 2.9, y: 2 }, 0.5],
+    [{ x: -3.4, y: -1.4 }, 0.4],
+    [{ x: 6, y: 5.5 }, 5],
+  ])('%j is %f m from it', (at, expected) => {
+    const [there] = turned([at], by);
+    for (const points of [CORNERS, MIDDLES, [...CORNERS].reverse(), [...CORNERS, ...MIDDLES]])
+      expect(distanceToLine(there!, rimLine(turned(points, by), 18))).toBeCloseTo(expected, 9);
+  });
+});
+
+test('two points are a line, one is a point, points on one line are that line', () => {
+  const [a, b] = CORNERS;
+  expect(rimLine([a!, b!], 18)).toEqual([a, b]);
+  expect(rimLine([a!], 18)).toEqual([a]);
+  const flat = rimLine([a!, { x: 0, y: -1.5 }, b!], undefined);
+  expect(distanceToLine({ x: 0, y: 0 }, flat)).toBeCloseTo(1.5, 9);
+});
