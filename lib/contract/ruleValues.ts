@@ -70,7 +70,14 @@ export interface BuildingRules {
   'batter-sides/laid-back': { slope: number };
   'batter-sides/no-deeper': { slope: number; stands_m: number; wish_m: number };
   'batter-sides/too-steep': { slope: number; wish_m: number };
-  'working-slope/class': { type: string; slope: number; due: 'less-deep' | 'protect' | 'engineer' };
+  /** `height_m` of the highest side, `deep_m` of the lowest */
+  'working-slope/class': {
+    type: string;
+    slope: number;
+    due: 'less-deep' | 'protect' | 'engineer';
+    height_m: number;
+    deep_m: number;
+  };
   'wall-load/empty': { load_n_m: number; wall: string; height_m: number; clay: boolean };
   'rim-load/edge': { above_m: number; push_n_m: number };
   'dig-in/months': { months: number[]; against: Governs };

@@ -17,6 +17,7 @@ import {
   FLAT_BOUND,
   GAS_FALL,
   gasCheck,
+  isProtectionDue,
   PROTECTION_DEPTH,
   planArea,
   rimLoad,
@@ -47,7 +48,7 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
   const wished = dugDepth(site, d.measures, pond.depth);
   const slopeAt = (depth: number, deep: number) =>
     workingSlopeAt(site, bestDig(site, dig, d.measures, depth).plan.wetWater, deep);
-  if (sideUphill(site, wished) >= PROTECTION_DEPTH && slope < slopeAt(pond.depth, wished).slope)
+  if (isProtectionDue(sideUphill(site, wished)) && slope < slopeAt(pond.depth, wished).slope)
     add('ask-engineer/steep-dig', { depth_m: PROTECTION_DEPTH, slope });
   const unnamed = layersInSide(ground.sides, dug).find(
     ({ texture, structure }) => sideKind(texture, structure) === 'unnamed',
@@ -58,13 +59,16 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
     type: working.type,
     slope: working.slope,
     due: working.engineer ? 'engineer' : working.protect ? 'protect' : 'less-deep',
+    height_m: sideUphill(site, dug),
+    deep_m: dug,
   });
 }
 
 /** What pushes on an upright wall when the pond is empty; the wall itself is not judged here. */
 export function wallRule(site: Site, d: Decision, add: AddRule): void {
   const { pond, ground } = site;
-  const height = d.depth - d.measures.raise;
+  // Up to the highest ground that it holds.
+  const height = d.depth - d.measures.raise + site.places.highRim;
   if (pond.wall === 'none' || height <= 0) return;
   const load = wallLoad.compute(SOFTENED_FRICTION, UNIT_WEIGHT.mean, height, pond.edgingLoad);
   add('wall-load/empty', {

@@ -3,7 +3,13 @@ import type { Condition } from '../contract/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { layersInSide, type Site, strengthAt } from '../site/index.js';
-import { deepestFloor, PROTECTION_DEPTH, type WorkingSlope, workingSlope } from '../uplift/index.js';
+import {
+  deepestFloor,
+  isProtectionDue,
+  PROTECTION_DEPTH,
+  type WorkingSlope,
+  workingSlope,
+} from '../uplift/index.js';
 import { bestDig, type DigDraws, dugDepth, sideUphill } from './digging.js';
 
 /** Depth of dig at which the 45° line from a footing is reached, m; Infinity where sides lean back as far. */
@@ -45,7 +51,7 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
   const dug = dugDepth(site, m, depth);
   const { slope } = workingSlopeAt(site, bestDig(site, dig, m, depth).plan.wetWater, dug);
   if (
-    sideUphill(site, dug) >= PROTECTION_DEPTH &&
+    isProtectionDue(sideUphill(site, dug)) &&
     site.pond.wall === 'none' &&
     site.pond.shape.sideSlope < slope
   )

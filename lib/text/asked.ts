@@ -41,18 +41,19 @@ export function wishWords(report: Report, units: UnitSystem): string {
           : `yes${liner}, and down to ${size(safe)}`;
   // Safe by its rules of use alone.
   const ruled =
-    bare !== undefined &&
-    advised === bare &&
+    advised !== undefined &&
     !BEFORE_DIGGING.includes(recommendation.option) &&
-    (bare.safe_depth_m ?? Number.POSITIVE_INFINITY) < recommendation.depth_m - 1e-9;
+    (advised.safe_depth_m ?? Number.POSITIVE_INFINITY) < recommendation.depth_m - 1e-9;
   const said = [
     ...(bare
       ? [
-          `${ruled ? 'As advised, and used by its rules: yes. Used as wished, with' : 'With'} nothing done: ${may(bare)}.`,
+          `${ruled && advised === bare ? 'As advised, and used by its rules: yes. Used as wished, with' : 'With'} nothing done: ${may(bare)}.`,
         ]
       : []),
     ...(advised && advised !== bare
-      ? [`With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()}): ${may(advised)}.`]
+      ? [
+          `With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()})${ruled ? ', and used by its rules: yes. With it, but used as wished' : ''}: ${may(advised)}.`,
+        ]
       : []),
   ];
   const first = BEFORE_DIGGING.includes(recommendation.option) ? [BUT[recommendation.option] ?? ''] : [];

@@ -51,7 +51,7 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
         : 'the water stays below the floor, so a bulge there is gas'
     }.${fall === null ? '' : ` The floor must fall by ${fall * 100} % at least, or the gas stays where it is.`}`,
   'ask-engineer/steep-dig': ({ depth_m, slope }, { from }) =>
-    `A dig of ${from(depth_m)} and more with sides as steep as ${slope} to 1 is no garden work: a licensed engineer designs what holds them.`,
+    `A side ${from(depth_m)} high and more, as steep as ${slope} to 1, is no garden work: a licensed engineer designs what holds it.`,
   'ask-engineer/unnamed-ground': ({ texture, slope }) =>
     `No slope can be named for ${texture}: lay it flat, have it shored, or ask a licensed engineer; ${slope} to 1 is only a bound.`,
   'ask-engineer/walls': () => 'Have a licensed engineer design the walls for the empty pond.',

@@ -38,6 +38,6 @@ export const CAUTIONS: Caution[] = [
   },
   {
     title: 'Who decides',
-    text: 'Your local rules decide: this page is no permission to dig or to lead water away. Call a licensed engineer to dig deeper than 1.2 m (4 ft), within the 45° line of a footing, on shrinkable clay near a house, with water under pressure below the clay, or in a dispute.',
+    text: 'Your local rules decide: this page is no permission to dig or to lead water away. Call a licensed engineer to dig deeper than 1.2 m (4 ft) at the highest side, within the 45° line of a footing, on shrinkable clay near a house, with water under pressure below the clay, or in a dispute.',
   },
 ];

@@ -14,7 +14,8 @@ export function sayer(units: UnitSystem) {
     /** what may be had at most, rounded down */
     atMost: (m: number) => formatBound(m, 'length', units, 'down'),
     /** from what depth a rule holds: a rule in feet to the decimetre, down */
-    from: (m: number) => (units === 'us' ? length(m) : length(Math.floor(10 * m + 1e-9) / 10)),
+    from: (m: number) =>
+      units === 'us' ? `${Math.round(m / FOOT)} ft` : length(Math.floor(10 * m + 1e-9) / 10),
     /** what must be had at least, rounded up */
     atLeast: (m: number) => formatBound(m, 'length', units, 'up'),
     /** a level by the ground */

@@ -1,6 +1,6 @@
 /** How far the sides of a hole are laid back while somebody works in it, under the law of the country. */
 import type { BuildingRules } from '../contract/index.js';
-import type { RulesName } from '../site/index.js';
+import { LEVEL_RIM, type RulesName } from '../site/index.js';
 import { ENGINEER_DEPTH, PROTECTION_DEPTH } from '../uplift/index.js';
 import { diggingLaw } from './diggingLaw.js';
 import type { Say, Wording } from './say.js';
@@ -27,11 +27,22 @@ export function workingSlopeRule(rules: RulesName): Wording<WorkingSlope> {
           'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ',
       }[values.due];
       return (
-        `${laidBack(values, rules, say)} ${deep}` +
+        `${laidBack(values, rules, say)} ${heightWords(values, say)}${deep}` +
         `Keep spoil ${atLeast(SPOIL_AWAY[rules])} from the edge, look again after rain, never dig alone. ${diggingLaw(rules).decides}`
       );
     },
   };
+}
+
+/** How high the sides are where that is told by no depth, and whether it is due. */
+function heightWords(
+  { height_m, deep_m, due }: WorkingSlope['working-slope/class'],
+  { atLeast }: Say,
+): string {
+  const uphill = height_m > deep_m + LEVEL_RIM;
+  const so = due === 'less-deep' ? '' : ': that is due';
+  if (uphill) return `The side uphill is ${atLeast(height_m)} high${so && `${so} there`}. `;
+  return so && `This hole is ${atLeast(height_m)} deep${so} here. `;
 }
 
 function laidBack(

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import type { Structure, Texture } from '../soil/index.js';
 import { sideKind } from './groundSides.js';
 
@@ -9,7 +9,7 @@ export const workingSlopes = method({
     'clay by unconfined strength, twice the undrained: A from 144 kPa, B above 48 kPa, else C',
     'loam, sandy and silt loam, silt: B; sand, loamy sand, gravel, peat and made ground: C; of several the weakest',
     'fissured, disturbed or vibrated clay is never A; submerged or seeping soil is C',
-    'protection from 5 ft (1.52 m), sooner where anything may cave in; an engineer above 20 ft (6.1 m)',
+    'protection from 5 ft (taken as 1.5 m), sooner where anything may cave in; an engineer above 20 ft (6.1 m)',
   ],
   source: '29 CFR 1926 Subpart P, section 652 and appendices A and B, as quoted on public pages',
 });
@@ -23,10 +23,13 @@ export const TYPE_LIMITS = { A: 144_000, B: 48_000 };
 export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 };
 /** Type A, open for at most a day and at most 12 ft deep: horizontal to 1 vertical, m, h. */
 export const SHORT_TERM_A = { slope: 0.5, depth: 12 * 0.3048, hours: 24 };
-/** Depth from which sides must be laid back or held, m (5 ft). */
-export const PROTECTION_DEPTH = 5 * 0.3048;
+/** Depth from which sides must be laid back or held, m: 5 ft by the rule, taken as the round metres of other countries. */
+export const PROTECTION_DEPTH = 1.5;
 /** Depth beyond which an engineer designs the protection, m (20 ft). */
 export const ENGINEER_DEPTH = 20 * 0.3048;
+
+/** Whether sides so high, m, must be laid back or held. */
+export const isProtectionDue = (height: number) => height >= PROTECTION_DEPTH - LEVEL_RESOLUTION;
 
 /** What is seen in the hole. */
 export interface HoleSigns {
@@ -62,7 +65,7 @@ export function workingSlope({ strength, sides = [], wet }: HoleSigns, depth: nu
   return {
     type,
     slope: WORKING_SLOPES[type],
-    protect: depth >= PROTECTION_DEPTH,
+    protect: isProtectionDue(depth),
     engineer: depth > ENGINEER_DEPTH,
   };
 }

@@ -146,10 +146,10 @@ describe('the working slope', () => {
   test('at 5 ft protection is due, above 20 ft an engineer; the caution defers to the law of the country', () => {
     const sides = [{ texture: 'clay', structure: 'cracked' }] as const;
     const at = (depth: number) => workingSlope({ strength: 60000, sides, wet: false }, depth);
-    expect([at(1.523).protect, at(1.524).protect, at(6.2).engineer]).toEqual([false, true, true]);
+    expect([at(1.499).protect, at(1.5).protect, at(6.2).engineer]).toEqual([false, true, true]);
     const { type, slope } = at(1);
     for (const due of ['less-deep', 'protect', 'engineer'] as const) {
-      const rule = ruleOf('working-slope/class', { type, slope, due });
+      const rule = ruleOf('working-slope/class', { type, slope, due, height_m: 1.8, deep_m: 1.2 });
       for (const [country, law] of [
         [
           'us',
@@ -161,6 +161,9 @@ describe('the working slope', () => {
       ] as const) {
         const told = ruleText(rule, 'metric', country);
         expect(told).toMatch(law);
+        expect(told).toMatch(
+          due === 'less-deep' ? /side uphill is 1\.80 m high\. / : /1\.80 m high: that is due there/,
+        );
         expect(told).toContain('laid back 1 to 1 or flatter, or shored');
         expect(/United States|1926|registered/.test(told)).toBe(country === 'us');
         expect(told.includes('not safe for being shallow')).toBe(due === 'less-deep');
