@@ -13,7 +13,7 @@ describe('the page says in plain words', () => {
 
   it('whether the depth wished may be dug', () => {
     expect(wishWords(slope, 'metric')).toBe(
-      'With nothing done: no, at no depth. With what is recommended (drain to an outlet): yes, and down to 1.25 m.',
+      'With nothing done: no, at no depth. With what is recommended (drain to an outlet): yes, and down to 1.20 m.',
     );
     expect(page(slope)).toContain('<h3>May I dig 1.00 m deep, as wished?</h3>');
     const dry = reportOf(assessmentOf(surveyOf(briefDemo('loam-terrace'))));
