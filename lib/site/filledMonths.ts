@@ -18,7 +18,7 @@ export function wetFilled(
 }
 
 /**
- * Straight between the months that are known, round the year.
+ * Straight between the months that are known, round the year, at the wetter end of a month: its highest water is asked for.
  * @param known - depths, January to December, one of them at least
  * @returns all twelve
  */
@@ -31,6 +31,7 @@ export function interpolate(known: (number | undefined)[]): number[] {
     while (known[(m + on) % 12] === undefined) on++;
     const a = known[(m - back + 12) % 12]!;
     const b = known[(m + on) % 12]!;
-    return a + ((b - a) * back) / (back + on);
+    const wetter = a < b ? back - 0.5 : back + 0.5;
+    return a + ((b - a) * wetter) / (back + on);
   });
 }

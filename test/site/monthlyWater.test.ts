@@ -27,16 +27,16 @@ function heads(rows: string[], levels = '') {
 const rounded = (values: number[]) => values.map((v) => Number(v.toFixed(9)));
 
 describe('from heads.csv', () => {
-  test('wet months without a level are as the wettest told; the others lie straight between', () => {
+  test('wet months without a level are as the wettest told; the others lie straight between, at their wetter ends', () => {
     const { water, assumed } = heads(['site,3,0.2,0.05,', 'site,9,0.8,0.05,']);
-    expect(rounded(water!.low)).toEqual([0.2, 0.2, 0.2, 0.2, 0.32, 0.44, 0.56, 0.68, 0.8, 0.5, 0.2, 0.2]);
+    expect(rounded(water!.low)).toEqual([0.2, 0.2, 0.2, 0.2, 0.26, 0.38, 0.5, 0.62, 0.8, 0.35, 0.2, 0.2]);
     expect(water).toMatchObject({ spread: 0.05, fixed: false, source: 'heads' });
     expect(assumed).toEqual(['heads.csv months']);
   });
 
   test('one wet month alone between two that are told lies between them', () => {
     const told = [1, 3, 4, 11, 12].map((month) => `site,${month},${month === 1 ? 0.2 : 0.4},0.05,`);
-    expect(heads([...told, 'site,8,1,,']).water!.low[1]).toBeCloseTo(0.3, 12);
+    expect(heads([...told, 'site,8,1,,']).water!.low[1]).toBeCloseTo(0.25, 12);
   });
 
   test("a yearly 'high' alone is taken for every month; beside months it is every wet one not told", () => {
@@ -44,9 +44,10 @@ describe('from heads.csv', () => {
     const { water } = heads(['site,8,1.3,,', 'site,9,1.2,,', 'site,10,0.9,,', 'site,high,0.05,,']);
     expect(rounded(water!.low)).toEqual([
       ...Array(4).fill(0.05),
-      0.3625,
-      0.675,
-      0.9875,
+      // Steps of 0.3125 from April to August, half a step wetter.
+      0.20625,
+      0.51875,
+      0.83125,
       1.3,
       1.2,
       0.9,
@@ -133,10 +134,10 @@ describe('from dips', () => {
       WINTER,
       new Assumptions(),
     );
-    expect(rounded(water.low.slice(0, 3))).toEqual([0.3, 0.4, 0.5]);
+    expect(rounded(water.low.slice(0, 3))).toEqual([0.3, 0.35, 0.5]);
     expect(water.low[7]).toBe(1.5);
-    // April is wet and not told, as January; June lies half way to August.
-    expect(rounded([water.low[5]])).toEqual([0.9]);
+    // April is wet and not told, as January; June lies half way to August, half a step wetter.
+    expect(rounded([water.low[5]])).toEqual([0.75]);
   });
 
   test('more winters make the spread from year to year smaller, and it is listed', () => {
