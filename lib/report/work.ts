@@ -27,6 +27,8 @@ export const workMethod = method({
       'past the pond on either side (our choice)',
     'spoil is counted loose, with 30 % of swell, and moved as it is dug; what is not filled in again keeps a tenth of it ' +
       'once it has settled for a winter (common practice)',
+    'the ground rises evenly from the low side of the rim to its high side and is level beyond; a bank keeps its height along ' +
+      'both and tapers between; above the rim the sides are cut back at their slope up to the ground',
     'what fills a bank, a cap or a ring of dug ground is taken from the spoil, tamped to the room it had',
   ],
   source: 'geometry; common practice for the rates',
