@@ -5,21 +5,57 @@ import type { Site } from '../site/index.js';
 import { outline, planArea, pondVolume, widened } from '../uplift/index.js';
 import { dugTo } from './digging.js';
 import { beddingLaid } from './gravelLeftOut.js';
+import { roundAndAlong } from './uphillSide.js';
 
-/** What is cut off ground that rises behind the pond. */
-export const groundCut = formula({
-  title: 'Ground cut off where it rises behind the pond',
-  symbol: 'V',
-  unit: 'm³',
-  expression: 'A*max(g/2 - r, 0)',
+/** How high the ground stands above the rim at its highest. */
+export const cutHeight = formula({
+  title: 'Height of the cut above the rim where the ground is highest',
+  symbol: 'q',
+  unit: 'm',
+  expression: 'max(g - r, 0)',
   parameters: {
-    A: { meaning: 'plan area at the rim', unit: 'm²', min: 0, max: 1e4 },
     g: { meaning: 'highest ground at the rim, above the lowest', unit: 'm', min: 0, max: 10 },
     r: { meaning: 'rim raised by', unit: 'm', min: 0, max: 2 },
   },
-  compute: (A: number, g: number, r: number) => A * Math.max(g / 2 - r, 0),
-  validity: 'ground that rises evenly',
-  source: 'geometry: a wedge',
+  compute: (g: number, r: number) => Math.max(g - r, 0),
+  validity: 'the rim level all round',
+  source: 'geometry',
+});
+
+/** Where what is cut back beyond the rim has its middle. */
+export const cutOut = formula({
+  title: 'Middle of what is cut back beyond the rim, outside it',
+  symbol: 'x',
+  unit: 'm',
+  expression: 'm*q/3',
+  parameters: {
+    m: { meaning: 'slope of the sides, horizontal to 1 vertical', unit: '-', min: 0, max: 10 },
+    q: { meaning: 'height of the cut above the rim', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (m: number, q: number) => (m * q) / 3,
+  validity: 'the sides go on at their slope up to the ground',
+  source: 'geometry: a triangle',
+});
+
+/** What is cut off ground that rises behind the pond. */
+export const groundCut = formula({
+  title: 'Ground cut off where it rises behind the pond, with its sides cut back',
+  symbol: 'V',
+  unit: 'm³',
+  expression: 'A*q^2/(2*g) + m*q^2*(l/2 + (P - 2*l)*q/(6*g))',
+  parameters: {
+    A: { meaning: 'plan area at the rim', unit: 'm²', min: 0, max: 1e4 },
+    q: { meaning: 'height of the cut above the rim', unit: 'm', min: 0, max: 10 },
+    g: { meaning: 'highest ground at the rim, above the lowest', unit: 'm', min: 0.001, max: 10 },
+    m: { meaning: 'slope of the sides, horizontal to 1 vertical', unit: '-', min: 0, max: 10 },
+    l: { meaning: 'length along the high side', unit: 'm', min: 0, max: 500 },
+    P: { meaning: 'all round', unit: 'm', min: 0, max: 500 },
+  },
+  compute: (A: number, q: number, g: number, m: number, l: number, P: number) =>
+    (A * q * q) / (2 * g) + m * q * q * (l / 2 + ((P - 2 * l) * q) / (6 * g)),
+  validity:
+    'ground that rises evenly across the pond and is level beyond its rim; exact for a box that it meets square, near for an ellipse',
+  source: 'geometry: a wedge, and triangles along its sides',
 });
 
 /** A ring around the liner. */
@@ -68,13 +104,23 @@ export function ringVolume(site: Site, m: Measures, depth: number, use: Use = un
 const dugBelow = (site: Site, m: Measures, depth: number, use: Use) =>
   Math.max(use(dugTo, depth, m.raise, beddingLaid(site, m)), 0);
 
+/** Cut off ground that rises above the rim, m³. */
+function cutAbove(site: Site, raise: number, use: Use): number {
+  const { pond, places } = site;
+  const { shape } = pond;
+  const height = use(cutHeight, places.highRim, raise);
+  if (height === 0) return 0;
+  const { round, along } = roundAndAlong(site, use(cutOut, shape.sideSlope, height), use);
+  return use(groundCut, planArea(shape, 0, use), height, places.highRim, shape.sideSlope, along, round);
+}
+
 /**
  * The pond's own hole with its ring and bedding, m³, and what is cut off the ground that rises behind it to
  * the highest rim; without the bed of a drain.
  */
 export function holeOf(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
   const { shape } = site.pond;
-  const above = use(groundCut, planArea(shape, 0, use), site.places.highRim, m.raise);
+  const above = cutAbove(site, m.raise, use);
   const below = pondVolume(shape, dugBelow(site, m, depth, use), use);
   return use(wholeHole, above, below, ringVolume(site, m, depth, use));
 }

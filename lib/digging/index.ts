@@ -5,4 +5,5 @@ export * from './heave.js';
 export * from './hole.js';
 export * from './openFactAt.js';
 export * from './sides.js';
+export * from './uphillSide.js';
 export * from './wetDig.js';

@@ -1,5 +1,5 @@
 import type { Basis } from '../basis/index.js';
-import { gravelLeftOut, holeOf, ringVolume } from '../digging/index.js';
+import { gravelLeftOut, holeOf, ringVolume, uphillSide } from '../digging/index.js';
 import {
   CLAY_SETTLED,
   CLAY_SWELL,
@@ -15,8 +15,8 @@ import {
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
-import { CONCRETE_UNIT_WEIGHT, planArea, sidesArea, slabThickness, widerSide } from '../uplift/index.js';
-import { bankEarth, drainFor, pondGoods, uphillSide } from '../works/index.js';
+import { CONCRETE_UNIT_WEIGHT, planArea, sidesArea, slabThickness } from '../uplift/index.js';
+import { bankEarth, drainFor, pondGoods } from '../works/index.js';
 
 export const workMethod = method({
   title: 'Work that an option is',
@@ -27,6 +27,8 @@ export const workMethod = method({
       'past the pond on either side (our choice)',
     'spoil is counted loose, with 30 % of swell, and moved as it is dug; what is not filled in again keeps a tenth of it ' +
       'once it has settled for a winter (common practice)',
+    'the ground rises evenly from the low side of the rim to its high side and is level beyond; a bank keeps its height along ' +
+      'both and tapers between; above the rim the sides are cut back at their slope up to the ground',
     'what fills a bank, a cap or a ring of dug ground is taken from the spoil, tamped to the room it had',
   ],
   source: 'geometry; common practice for the rates',
@@ -54,6 +56,21 @@ export const handHours = formula({
   compute: (D: number, d: number, F: number, f: number) => D / d + F / f,
   validity: 'clay; pipes, liner and edging not counted',
   source: 'common practice for the rates',
+});
+
+/** What is laid uphill of a pond, on past it. */
+export const pastPond = formula({
+  title: 'Length of what is laid uphill, on past the pond',
+  symbol: 'L',
+  unit: 'm',
+  expression: 's + 2*x',
+  parameters: {
+    s: { meaning: 'side that faces uphill', unit: 'm', min: 0.1, max: 100 },
+    x: { meaning: 'past the pond on either side', unit: 'm', min: 0, max: 20 },
+  },
+  compute: (s: number, x: number) => s + 2 * x,
+  validity: 'straight along that side',
+  source: 'geometry; how far past is our choice',
 });
 
 /** Quantities of an option and the time it takes. */
@@ -87,7 +104,7 @@ export function workOf(basis: Basis, m: Measures, depth: number, use: Use = unre
   };
   /** dug or filled, but no matter of the pond's own earth */
   const besides = { dug: [] as number[], filled: [] as number[] };
-  const across = () => use(widerSide, uphillSide(site), PAST);
+  const across = () => use(pastPond, uphillSide(site), PAST);
   if (!pond.existing) {
     dig('clay to dig for the pond, before it is loosened', holeOf(site, m, depth, use));
     if (pond.ring.fill === 'clay' || pond.ring.fill === 'topsoil' || gravelLeftOut(site, m))

@@ -1,7 +1,7 @@
 /** Everything to dig, to fill and to buy, and the hours by hand. */
 import { BEFORE_DIGGING } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { dugTo, groundCut, ringDug, wholeHole } from '../digging/index.js';
+import { cutHeight, cutOut, dugTo, groundCut, ringDug, wholeHole } from '../digging/index.js';
 import {
   BED_THICKNESS,
   BESIDE,
@@ -21,9 +21,9 @@ import {
 } from '../drain/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
-import { planWithin, sideInset, sidesArea, slabThickness, slopedSides, widerSide } from '../uplift/index.js';
+import { planWithin, sideInset, sidesArea, slabThickness, slopedSides } from '../uplift/index.js';
 import { BANK, bankHeight, bankVolume, edgeLevel, edgeOut, sheetSide } from '../works/index.js';
-import { handHours, workOf } from './work.js';
+import { handHours, pastPond, workOf } from './work.js';
 import { pointOf, pointRow, sideRow, wayRow } from './workedBasics.js';
 import { assumed, pondItem, pondRow, Recording } from './workedFrom.js';
 
@@ -85,7 +85,9 @@ function tellPond(r: Recording, { site, decision }: Judged): void {
       r: raised,
       ...(m.drain ? { b: assumed('the bed of a drain is counted with the drain') } : {}),
     })
-    .tell(groundCut, { r: raised })
+    .tell(cutHeight, { r: raised })
+    .tell(cutOut, slope)
+    .tell(groundCut, slope)
     .tell(ringDug, {
       w: pondItem(site, 'ring_width', ring.width),
       ...(ring.depth === undefined ? {} : { t: pondItem(site, 'ring_depth', ring.depth) }),
@@ -132,7 +134,7 @@ function tellWorks(r: Recording, { site, decision }: Judged): void {
     .know(BED_THICKNESS, 'm', practice(`a bed, or a cap of clay, ${BED_THICKNESS} m thick`))
     .know(MOUTH, 'm', practice('a trench as wide as a spade and a half; pipe that lies shallow'));
   if (m.way === 'keptOut' || m.cutoff !== undefined)
-    r.tell(widerSide, { x: assumed('past the pond on either side: our choice') }).tell(widerSide, {});
+    r.tell(pastPond, { x: assumed('past the pond on either side: our choice') });
   if (m.cutoff === undefined) return;
   const way = m.cutoffTo && pointOf(site, 'outlet', m.cutoffTo.name);
   if (m.cutoffTo) r.know(m.cutoffTo.distance, 'm', wayRow(way));

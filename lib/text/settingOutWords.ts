@@ -1,5 +1,6 @@
 /** Names of pegs, and what is to be known before anything is set out by them. */
 import type { Peg, Report, SettingOut } from '../contract/index.js';
+import { LEVEL_RIM } from '../site/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 const NAMES: Record<Peg['of'], string> = {
@@ -79,6 +80,7 @@ export function settingOutWords(report: Report, units: UnitSystem): string[] {
     `The side of a peg is that of somebody who stands at ${a} and looks to ${b}.`,
     `The datum is the lowest natural ground at the rim; it stands at ${levelPlain(set.datum_mark_m, units)} on the mark of levels.csv.`,
     'Dig to the level named. At the foot of the side that is the underside of what is laid there, in the bed the groove under the pipe. In the trench dig deeper by the wall of the pipe and what it lies on. Where the cut has a minus sign, fill up. Left and right of the trench are those of somebody who looks down the pipe.',
+    ...cutBackWords(report, set, size),
     ...(round
       ? [
           'Angles are turned in the middle of the pond, against the clock, from the direction of its length towards growing x or y.',
@@ -93,6 +95,18 @@ export function settingOutWords(report: Report, units: UnitSystem): string[] {
     ...(result.recommendation.option === 'cutoff-drain' || result.recommendation.also.includes('cutoff-drain')
       ? ['The drain uphill is not set out: its place follows the ground there, which nobody levelled.']
       : []),
+  ];
+}
+
+/** What a cut at the rim means: a peg there marks the foot of what is still to be laid back. */
+function cutBackWords({ pond, result }: Report, { pegs }: SettingOut, size: (v: number) => string): string[] {
+  const { raise_m } = result.recommendation;
+  // A plane through the rim points may stand higher at a corner than at any of them.
+  const cuts = pegs.flatMap(({ of, cut_m }) => (of === 'rim' && cut_m !== null ? [cut_m] : []));
+  const cut = Math.max(pond.high_rim_m - raise_m, ...cuts);
+  if (!(cut > LEVEL_RIM) || pond.side_slope === 0) return [];
+  return [
+    `Where a rim peg has a cut, do not dig an upright face there: above the rim the sides go on at the same slope, ${Number(pond.side_slope.toFixed(2))} to 1, up to the ground. The cut is at most ${size(cut)}, so its top lies up to ${size(pond.side_slope * cut)} farther out than the rim, and more where the ground rises on. No peg marks it.`,
   ];
 }
 

@@ -4,4 +4,3 @@ export * from './linerEdge.js';
 export * from './loweredGround.js';
 export * from './pondGoods.js';
 export * from './storm.js';
-export * from './uphillSide.js';

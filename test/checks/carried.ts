@@ -53,8 +53,16 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['loosened', [10, 0.3], 13],
   ['earthLeft', [10, 4], 6],
   ['earthLeft', [4, 10], 0],
-  ['groundCut', [15, 0.2, 0.05], 0.75],
-  ['groundCut', [15, 0.2, 0.2], 0],
+  ['cutHeight', [0.2, 0.05], 0.15],
+  ['cutHeight', [0.2, 0.3], 0],
+  ['cutOut', [0.5, 0.6], 0.1],
+  // Half of 15 m² stands 0.5 m above the rim at its highest: a wedge of 1.875 m³. Upright no more; at 1 to 1 a triangle of
+  // 0.125 m² along 5 m, and over half of 12 m the mean of such triangles, a third: 0.625 and 0.25.
+  ['groundCut', [15, 0.5, 1, 0, 5, 22], 1.875],
+  ['groundCut', [15, 0.5, 1, 1, 5, 22], 2.75],
+  ['boxAlong', [6, 0.5], 8],
+  ['ovalAlong', [16, 3, 3], 2],
+  ['ovalAlong', [16, 3, 1], 3],
   ['ringDug', [16, 0.2, 1.2, 1], 3.2],
   ['wholeHole', [1, 10, 2], 13],
   // A frustum of a pyramid with bases of 16 and 4 m², 3 m high: h/3 (16 + 8 + 4).
@@ -71,8 +79,10 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['bankHeight', [0.2, 0.4], 0.6],
   ['bankLeast', [0.4, 0.12], 0.28],
   ['bankLeast', [0.4, 0.5], 0],
-  ['bankLength', [20, 0.4, 0.8], 10],
-  ['bankLength', [20, 0.4, 0.1], 20],
+  // Of 20 m round the ends have 8: half of that where the ground rises by twice the height.
+  ['bankLength', [20, 6, 0.4, 0.8], 4],
+  ['bankLength', [20, 6, 0.4, 0.1], 8],
+  ['pastPond', [4, 1], 6],
   ['sheetArea', [7, 6], 42],
   ['handHours', [8, 0.4, 7, 0.7], 30],
   ['cutoffLevel', [0.6, 1, 0.05], -0.35],

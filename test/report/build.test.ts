@@ -7,32 +7,22 @@ import { siteModel } from '../../lib/site/index.js';
 import { hoursWords } from '../../lib/text/buildWords.js';
 import { linerSides } from '../../lib/works/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
+import { around, boxBank, gridCut, ovalBank, ovalCut } from './earth.js';
 
 /** A way out of the ring, 1.5 ft below the rim of loam-terrace. */
 const SWALE = 'S,spill,10,98.5,\n';
 type Line = [item: string, amount: number, unit: string];
 const FT = 0.3048;
 const IN = FT / 12;
+/** On the little that the ground of the two ellipses rises. */
+const OVAL = 1e-3;
 
-/** Once round an ellipse, from two thousand chords. */
-function around(a: number, b: number): number {
-  const at = (i: number) => [a * Math.cos((Math.PI * i) / 1000), b * Math.sin((Math.PI * i) / 1000)] as const;
-  return Array.from({ length: 2000 }, (_, i) => {
-    const [[x, y], [u, v]] = [at(i), at(i + 1)];
-    return Math.hypot(u - x, v - y);
-  }).reduce((sum, each) => sum + each, 0);
-}
 /** The prismoidal rule: exact for sides of one slope. */
 const prismoid = (depth: number, area: (d: number) => number) =>
   (depth / 6) * (area(0) + 4 * area(depth / 2) + area(depth));
 /** Length of a sheet down one side, over the floor and up the other, with 0.3 m over each rim. */
 const sheet = (rim: number, depth: number, slope: number, edge: number) =>
   rim - 2 * slope * depth + 2 * (depth + edge) * Math.hypot(1, slope) + 2 * 0.3;
-/** Along the middle of its top, slice by slice, over ground that rises evenly from the lowest to the highest. */
-const bank = (top: number, height: number, rise: number, slope: number) =>
-  Array.from({ length: 10000 }, (_, i) => Math.max(height - (rise * (i + 0.5)) / 10000, 0))
-    .map((h) => (h * (0.4 + (0.4 + (1.5 + slope) * h))) / 2)
-    .reduce((sum, section) => sum + (section * top) / 10000, 0);
 const lined = (sides: [number, number]): Line[] => [
   ['liner, one sheet with 0.3 m (1 ft) over the rim', sides[0] * sides[1], 'm²'],
   ['protection fleece under the liner, 15 % laps', 1.15 * sides[0] * sides[1], 'm²'],
@@ -48,10 +38,10 @@ const spoil = (dug: number, filled: number): Line[] => [
 function clay_slope(): Line[] {
   const floor = 3 * 1.8;
   const sides = ((16 + 9.6) / 2) * Math.hypot(1, 0.8);
-  const hole = prismoid(1, (d) => (4.6 - 1.6 * d) * (3.4 - 1.6 * d)) + (4.6 * 3.4 * 0.12) / 2;
+  const hole = prismoid(1, (d) => (4.6 - 1.6 * d) * (3.4 - 1.6 * d)) + gridCut(4.6, 3.4, 0.12, 0, 0.8);
   // The liner ends 0.4 m above the ground, so 0.32 m outside the rim; the middle of the bank's top lies 0.2 m farther out.
   const edge = 2 * (4.6 + 3.4 + 4 * 0.32);
-  const raised = bank(edge + 8 * 0.2, 0.4, 0.12, 0.8);
+  const raised = boxBank(4.6, 3.4, 0.32 + 0.2, 0.4, 0.12, 0.8);
   // Run of 16.3 m, and 0.8 m under the side; trench 0.3 m wide, from 0.15 m at the bed to 1.15 and 0.3 m at the mouth.
   const trench = 0.3 * (16.3 * ((1.15 + 0.3) / 2) + 0.8 * ((0.15 + 1.15) / 2));
   const groove = 3 * 0.3 * 0.05;
@@ -85,9 +75,9 @@ function clay_hollow({ drain }: Judged): Line[] {
   const floor = area(0.9);
   const sides = ((rim + toe) / 2) * 0.9 * Math.hypot(1, 0.5);
   const ring = around(2.2, 1.65) * 0.2 * 0.9;
-  const hole = prismoid(0.9, area) + area(0) * (0.03 / 2) + ring;
+  const hole = prismoid(0.9, area) + ovalCut(2.1, 1.55, 0.03, 0.5) + ring;
   const edge = around(2.12, 1.57);
-  const raised = bank(around(2.32, 1.77), 0.04, 0.03, 0.5);
+  const raised = ovalBank(2.32, 1.77, 0.04, 0.03, 0.5);
   const { layout, sump } = drain!;
   const deep = 0.9 + 0.15 + sump!.stroke;
   const groove = layout.length * 0.3 * 0.05;
@@ -128,10 +118,10 @@ function loam_terrace(): Line[] {
   const [length, width, depth, slope] = [18 * FT, 12 * FT, 39 * IN, 1.25];
   const area = (d: number) => (length - 2 * slope * d) * (width - 2 * slope * d);
   const ring = 2 * (length + width + 12 * IN) * 6 * IN * depth;
-  const hole = prismoid(depth, area) + (area(0) * IN) / 2 + ring;
+  const hole = prismoid(depth, area) + gridCut(length, width, IN, 0, slope) + ring;
   const edge = 0.1 - 2 * IN;
   const around = (out: number) => 2 * (length + width + 4 * out);
-  const raised = bank(around(slope * edge + 0.2), edge, IN, slope);
+  const raised = boxBank(length, width, slope * edge + 0.2, edge, IN, slope);
   return [
     ['clay to dig for the pond, before it is loosened', hole, 'm³'],
     ['dug ground to fill back around the liner, tamped firm', ring, 'm³'],
@@ -145,8 +135,8 @@ function loam_terrace(): Line[] {
 /** Oval of 4.5 by 3 m, 0.4 m deep, 3 to 1, held 0.05 m above the ground by sods; no drain. */
 function meadow_scrape(): Line[] {
   const area = (d: number) => (Math.PI / 4) * (4.5 - 6 * d) * (3 - 6 * d);
-  const hole = prismoid(0.4, area) + area(0) * (0.02 / 2);
-  const raised = bank(around(2.25 + 0.65, 1.5 + 0.65), 0.15, 0.02, 3);
+  const hole = prismoid(0.4, area) + ovalCut(2.25, 1.5, 0.02, 3);
+  const raised = ovalBank(2.25 + 0.65, 1.5 + 0.65, 0.15, 0.02, 3);
   return [
     ['clay to dig for the pond, before it is loosened', hole, 'm³'],
     ['bank around the rim, tamped firm', raised, 'm³'],
@@ -167,6 +157,9 @@ describe.each(PONDS)('%s', (name, byHand) => {
   const judged = judge(siteModel(surveyOf(briefDemo(name)), { samples: 64 }));
   const { build } = resultOf(judged);
   const expected = byHand(judged);
+  /** Earth of an ellipse is weighed as that of a circle; all else is exact, but for its outline, good to a ten thousandth. */
+  const within = (item: string) =>
+    judged.site.pond.shape.shape !== 'box' && /pond|bank|spoil|hours/.test(item) ? OVAL : 1e-4;
 
   test('has these lines and no other', () => {
     expect(build!.quantities.map(({ item, unit }) => [item, unit])).toEqual(
@@ -176,8 +169,7 @@ describe.each(PONDS)('%s', (name, byHand) => {
 
   test.each(expected)('%s', (item, amount) => {
     const told = build!.quantities.find((each) => each.item === item)?.amount;
-    // An ellipse is gone round by a formula good to a ten thousandth.
-    expect(Math.abs(told! / amount - 1)).toBeLessThan(1e-4);
+    expect(Math.abs(told! / amount - 1)).toBeLessThan(within(item));
   });
 
   test('hours: 0.4 m³ dug and 0.7 m³ filled an hour', () => {
@@ -186,7 +178,7 @@ describe.each(PONDS)('%s', (name, byHand) => {
         .filter(([item, , unit]) => unit === 'm³' && words.test(item))
         .reduce((sum, [, v]) => sum + v, 0);
     const hours = of(/to dig/) / 0.4 + of(/tamped|10 % waste/) / 0.7;
-    expect(Math.abs(build!.hours_by_hand / hours - 1)).toBeLessThan(1e-4);
+    expect(Math.abs(build!.hours_by_hand / hours - 1)).toBeLessThan(within('hours'));
     const weekends = Number(
       /: (?:(a)|(\d+)) weekends?/.exec(hoursWords(build!))!.slice(1).join('').replace('a', '1'),
     );

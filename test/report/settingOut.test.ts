@@ -130,6 +130,23 @@ describe.each(drained)('%s, with its drain', (_, report) => {
   });
 });
 
+test('above the rim the sides are laid back to the ground, said by how far', () => {
+  const words = (high: string) => {
+    const { report } = reportFor('clay-slope', (files) =>
+      edited(files, 'levels.csv', (t) =>
+        t
+          .replace('1.7,10.12', `1.7,${10 + Number(high)}`)
+          .replaceAll(',0,10.06', `,0,${10 + Number(high) / 2}`),
+      ),
+    );
+    return report.setting_out ? settingOutWords(report, 'metric').join(' ') : undefined;
+  };
+  // 0.8 to 1: 0.40 m of cut goes 0.32 m out.
+  expect(words('0.4')).toMatch(/at most 0\.40? m, so its top lies up to 0\.32? m farther out/);
+  expect(words('0')).toBeDefined();
+  expect(words('0')).not.toMatch(/upright face/);
+});
+
 test('on axes turned by a quarter the pegs turn with them', () => {
   const plain = reportFor('clay-slope').report.setting_out!;
   const turned = reportFor('clay-slope', (files) =>
