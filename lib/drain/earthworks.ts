@@ -31,7 +31,7 @@ export const loosened = formula({
     s: { meaning: 'more room, as a share', unit: '-', min: 0, max: 1 },
   },
   compute: (a: number, s: number) => a * (1 + s),
-  validity: 'clay',
+  validity: 'clay that is dug, tamped or left for a winter',
   source: 'common practice for the share',
 });
 
