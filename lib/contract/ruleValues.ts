@@ -80,6 +80,7 @@ export interface BuildingRules {
   };
   'wall-load/empty': { load_n_m: number; wall: string; height_m: number; clay: boolean };
   'rim-load/edge': { above_m: number; push_n_m: number };
+  'dig-in/planned': { months: number[] };
   'dig-in/months': { months: number[]; against: Governs };
   'pump-while-digging/inflow': { flow_m3_s: number; months: number[]; pit_m: number };
   'fill-at-once/months': { months: number[]; hours: number };

@@ -116,6 +116,8 @@ export function rimRule({ pond }: Site, { measures }: Decision, add: AddRule): v
 
 /** The months to dig in, where the water of the others stands against it. */
 export function monthRule({ site, dig }: Basis, d: Decision, add: AddRule): void {
+  const planned = site.pond.builtIn;
+  if (d.depth > 0 && planned) add('dig-in/planned', { months: planned }, { months: planned });
   const best = d.depth > 0 && monthsToDig(site, dig, d.measures, d.depth);
   if (!best) return;
   const { months, against } = best;

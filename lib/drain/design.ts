@@ -10,7 +10,14 @@ import { pipeFlow } from './partFull.js';
 import { BLOCKED } from './perforations.js';
 import { cleansingFall, LEAST_FALL, type PipeChoice, smallestThatServes } from './pipe.js';
 import { ROUGHNESS } from './pipeSizes.js';
-import { type DrainQuantity, drainDug, type QuantityInput, quantitiesOf, sumpDug } from './quantities.js';
+import {
+  type DrainQuantity,
+  drainDug,
+  drainRefilled,
+  type QuantityInput,
+  quantitiesOf,
+  sumpDug,
+} from './quantities.js';
 import type { Sump } from './sump.js';
 
 export const drainDesign = method({
@@ -107,6 +114,8 @@ export interface Drain {
   sumpDepth?: number;
   /** beside the pond's own hole, before it is loosened, m³ */
   dug: number;
+  /** of it, what goes back over the pipe, m³ */
+  refilled: number;
   /** as designed for, for figures */
   input: DrainInput;
 }
@@ -167,6 +176,7 @@ export function designDrain(input: DrainInput): Drain {
     quantities: quantitiesOf(works),
     ...(works.sumpDepth === undefined ? {} : { sumpDepth: works.sumpDepth }),
     dug: drainDug(works),
+    refilled: drainRefilled(works),
     input,
   };
 }

@@ -92,20 +92,8 @@ export interface QuantityInput {
  * @returns before it is loosened, m³
  */
 export function drainDug(input: QuantityInput, use: Use = unrecorded): number {
-  const { floorArea, layout, end, sumpDepth = 0, underSide = 0, trenchAtRim = TRENCH.atRim } = input;
+  const { floorArea, layout, end, sumpDepth = 0 } = input;
   const { filter, mat }: BedLayers = BEDS[input.bed];
-  const trench = (length: number, from: number, to: number) =>
-    length === 0 ? 0 : use(trenchVolume, length, TRENCH.width, from, to);
-  // Under a side the trench is as deep as the bed at its foot and as its depth at the rim at its top.
-  const way =
-    end.kind === 'outlet'
-      ? [trench(underSide, BED_THICKNESS, trenchAtRim), trench(end.distance, trenchAtRim, MOUTH)]
-      : [
-          trench(underSide, BED_THICKNESS, sumpDepth),
-          trench(BESIDE, sumpDepth, sumpDepth),
-          trench(end.distance, PUMPED_DEPTH, PUMPED_DEPTH),
-          use(pitVolume, SUMP_SIDE, sumpDepth),
-        ];
   const groove = mat ? BED_THICKNESS : filter === 'fabric' ? 0 : FILTER_THICKNESS;
   return together(
     'm³',
@@ -113,8 +101,33 @@ export function drainDug(input: QuantityInput, use: Use = unrecorded): number {
       use(layerVolume, floorArea, mat ? MAT_THICKNESS : BED_THICKNESS),
       alongPipe(layout, groove, use),
       sideSand(input, use),
-      ...way,
+      drainRefilled(input, use),
+      end.kind === 'sump' ? use(pitVolume, SUMP_SIDE, sumpDepth) : 0,
     ],
+    use,
+  );
+}
+
+/**
+ * The trenches of the pipe past its bed, which are filled again with what was dug.
+ * @param input - lengths and depths, SI; see {@link QuantityInput}
+ * @param use - what evaluates the formulas, for a record
+ * @returns before it is loosened, m³
+ */
+export function drainRefilled(input: QuantityInput, use: Use = unrecorded): number {
+  const { end, sumpDepth = 0, underSide = 0, trenchAtRim = TRENCH.atRim } = input;
+  const trench = (length: number, from: number, to: number) =>
+    length === 0 ? 0 : use(trenchVolume, length, TRENCH.width, from, to);
+  // Under a side the trench is as deep as the bed at its foot and as its depth at the rim at its top.
+  return together(
+    'm³',
+    end.kind === 'outlet'
+      ? [trench(underSide, BED_THICKNESS, trenchAtRim), trench(end.distance, trenchAtRim, MOUTH)]
+      : [
+          trench(underSide, BED_THICKNESS, sumpDepth),
+          trench(BESIDE, sumpDepth, sumpDepth),
+          trench(end.distance, PUMPED_DEPTH, PUMPED_DEPTH),
+        ],
     use,
   );
 }

@@ -93,6 +93,7 @@ const POND: Question[] = [
 const PRICED: [item: string, unit: 'm' | 'm2' | 'm3' | 'each' | 'h'][] = [
   ['liner', 'm2'],
   ['protection fleece', 'm2'],
+  ['dip pipe', 'each'],
   ['edging', 'm'],
   ['sand', 'm3'],
   ['gravel', 'm3'],

@@ -41,6 +41,8 @@ const PAST = 1;
 const TRENCH = 0.3;
 const SHALLOW = 0.3;
 
+const REFILLED = 'dug ground to fill back over the pipe, tamped firm';
+
 /** Hours of digging and filling by hand. */
 export const handHours = formula({
   title: 'Hours of digging and filling by hand',
@@ -128,10 +130,9 @@ export function workOf(basis: Basis, m: Measures, depth: number, use: Use = unre
     const trench = use(trenchVolume, length, TRENCH, deep, deep);
     // Past the pond, and on to where it ends; on the way the trench comes up to the depth of a pipe that lies shallow.
     const run = together('m', [m.cutoffTo?.distance ?? 0, shape.length], use);
-    dig(
-      'clay to dig for the cut-off trench, before it is loosened',
-      together('m³', [trench, use(trenchVolume, run, TRENCH, deep, SHALLOW)], use),
-    );
+    const back = use(trenchVolume, run, TRENCH, deep, SHALLOW);
+    dig('clay to dig for the cut-off trench, before it is loosened', together('m³', [trench, back], use));
+    fill(REFILLED, back);
     add('washed stone in fabric for the cut-off trench', trench, 'm³');
     besides.filled.push(trench);
     add('perforated pipe, 100 mm (4 in), 5 % waste', use(withWaste.m, length, WASTE.pipe), 'm');
@@ -145,7 +146,10 @@ export function workOf(basis: Basis, m: Measures, depth: number, use: Use = unre
     besides.filled.push(concrete);
   }
   const drain = drainFor(basis, m, depth);
-  if (drain) dig('clay to dig for the drain, before it is loosened', drain.dug);
+  if (drain) {
+    dig('clay to dig for the drain, before it is loosened', drain.dug);
+    fill(REFILLED, drain.refilled);
+  }
   for (const quantity of [...(drain?.quantities ?? []), ...pondGoods(site, m, depth, use)]) {
     quantities.push(quantity);
     if (quantity.unit === 'm³') besides.filled.push(quantity.amount);

@@ -34,6 +34,8 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
     } Whether it stands is not judged here: a licensed engineer designs wall and footing.`,
   'rim-load/edge': ({ above_m, push_n_m }, { length, push }) =>
     `The pond's water stands ${length(above_m)} above the lowest ground: it pushes with ${push(push_n_m)} of rim. These are loads only. Whether frame, wall or bank can carry them, with freezing, roots and children on top, is not checked here.`,
+  'dig-in/planned': ({ months }) =>
+    `Dig ${inMonths(months)}, as planned: the hole was judged by the water of then.`,
   'dig-in/months': ({ months, against }) =>
     `Dig it in ${monthWords(months)}: in the other months ${AGAINST[against]}.`,
   'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>

@@ -66,7 +66,7 @@ function designFor(basis: Basis, m: Measures, drain: DrainMeasure, depth: number
   const design = designDrain(input);
   return {
     ...design,
-    ...(isAsBuilt(m) && { quantities: [], dug: 0 }),
+    ...(isAsBuilt(m) && { quantities: [], dug: 0, refilled: 0 }),
     ...aroundIt(basis, design, depth, sources, storm, level, outside),
     assumptions: assume.list,
   };

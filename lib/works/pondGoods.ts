@@ -40,6 +40,9 @@ export const sheetArea = formula({
   source: 'geometry',
 });
 
+/** What is laid beside every liner to look at the water under it. */
+const DIP_PIPE = 'dip pipe beside the liner, 50 mm (2 in), open at its foot, with cap';
+
 /** Liner laid over the rim, m: about 1 ft. Common practice. */
 const OVERLAP = 0.3;
 
@@ -106,6 +109,7 @@ export function pondGoods(site: Site, m: Measures, depth: number, use: Use = unr
             unit: 'm',
           },
         ]),
+    { item: DIP_PIPE, amount: 1, unit: 'piece' },
     {
       item: 'edging around the rim',
       amount: outline(

@@ -23,6 +23,8 @@ const prismoid = (depth: number, area: (d: number) => number) =>
 /** Length of a sheet down one side, over the floor and up the other, with 0.3 m over each rim. */
 const sheet = (rim: number, depth: number, slope: number, edge: number) =>
   rim - 2 * slope * depth + 2 * (depth + edge) * Math.hypot(1, slope) + 2 * 0.3;
+const REFILLED = 'dug ground to fill back over the pipe, tamped firm';
+const DIP_PIPE: Line = ['dip pipe beside the liner, 50 mm (2 in), open at its foot, with cap', 1, 'piece'];
 const lined = (sides: [number, number]): Line[] => [
   ['liner, one sheet with 0.3 m (1 ft) over the rim', sides[0] * sides[1], 'm²'],
   ['protection fleece under the liner, 15 % laps', 1.15 * sides[0] * sides[1], 'm²'],
@@ -50,6 +52,7 @@ function clay_slope(): Line[] {
     ['clay to dig for the pond, before it is loosened', hole, 'm³'],
     ['bank around the rim, tamped firm', raised, 'm³'],
     ['clay to dig for the drain, before it is loosened', drain, 'm³'],
+    [REFILLED, trench, 'm³'],
     ['perforated pipe, 100 mm, 5 % waste', 1.05 * 3, 'm'],
     ['solid pipe, 100 mm, 5 % waste', 1.05 * (16.3 + 0.8), 'm'],
     ['couplings, bends and branches', 4, 'piece'],
@@ -62,8 +65,9 @@ function clay_slope(): Line[] {
     ['animal guard', 1, 'piece'],
     ['flat stone under the mouth', 1, 'piece'],
     ...lined([sheet(4.6, 1, 0.8, 0.4), sheet(3.4, 1, 0.8, 0.4)]),
+    DIP_PIPE,
     ['edging around the rim', edge, 'm'],
-    ...spoil(hole + drain, raised),
+    ...spoil(hole + drain, raised + trench),
   ];
 }
 
@@ -88,6 +92,7 @@ function clay_hollow({ drain }: Judged): Line[] {
     ['dug ground to fill back around the liner, tamped firm', ring, 'm³'],
     ['bank around the rim, tamped firm', raised, 'm³'],
     ['clay to dig for the drain, before it is loosened', drained, 'm³'],
+    [REFILLED, 0.3 * cut, 'm³'],
     // A ring round the foot of the sides.
     ['perforated pipe, 100 mm, 5 % waste', 1.05 * layout.length, 'm'],
     ['solid pipe, 100 mm, to the sump, 5 % waste', 1.05 * (0.45 + 0.5), 'm'],
@@ -108,8 +113,9 @@ function clay_hollow({ drain }: Judged): Line[] {
     ['non-return valve', 2, 'piece'],
     ['high-water alarm with battery', 1, 'piece'],
     ...lined([sheet(4.2, 0.9, 0.5, 0.04), sheet(3.1, 0.9, 0.5, 0.04)]),
+    DIP_PIPE,
     ['edging around the rim', edge, 'm'],
-    ...spoil(hole + drained, ring + raised),
+    ...spoil(hole + drained, ring + raised + 0.3 * cut),
   ];
 }
 
@@ -127,6 +133,7 @@ function loam_terrace(): Line[] {
     ['dug ground to fill back around the liner, tamped firm', ring, 'm³'],
     ['bank around the rim, tamped firm', raised, 'm³'],
     ...lined([sheet(length, depth, slope, edge), sheet(width, depth, slope, edge)]),
+    DIP_PIPE,
     ['edging around the rim', around(slope * edge), 'm'],
     ...spoil(hole, ring + raised),
   ];
@@ -141,6 +148,7 @@ function meadow_scrape(): Line[] {
     ['clay to dig for the pond, before it is loosened', hole, 'm³'],
     ['bank around the rim, tamped firm', raised, 'm³'],
     ...lined([sheet(4.5, 0.4, 3, 0.15), sheet(3, 0.4, 3, 0.15)]),
+    DIP_PIPE,
     ['edging around the rim', around(2.7, 1.95), 'm'],
     ...spoil(hole, raised),
   ];
