@@ -111,7 +111,7 @@ function footRows({ water, band, note }: WaterPanel, room: number, type: number)
     ...rows(water, 'line'),
     ...(band
       ? rows(
-          `in ${monthName(band.month)}, 8 years of 10${band.kept ? ', without the drain' : ''}`,
+          `highest water in ${monthName(band.month)}, 8\u00a0years\u00a0of\u00a010${band.kept ? ', without the drain' : ''}`,
           band.kept ? 'dashed' : 'bar',
         )
       : []),
