@@ -1,16 +1,17 @@
-/** What leaves the ground of the pond, m³/s: before, over the brim, out of the drain as is likely and at the high end. */
+/** What leaves the ground of the pond, m³/s: before, over the brim, out of the drain as is likely and at the high end; null: not known. */
 export interface Flows {
   before: number;
   brim: number;
-  drain: number;
-  drain_high: number;
+  drain: number | null;
+  drain_high: number | null;
 }
 
 /** What the pond and its drain change for others. m, m³/s. */
 export interface NextDoor {
   /** where the water comes out; level above the datum, way from the pond and to the boundary, null: not surveyed */
   exit: {
-    kind: 'outlet' | 'sump' | 'brim';
+    /** `cutoff`: a drain uphill, that ends there */
+    kind: 'outlet' | 'sump' | 'cutoff' | 'brim';
     name: string;
     level_m: number | null;
     distance_m: number | null;
@@ -24,6 +25,6 @@ export interface NextDoor {
   winter_day: Flows | null;
   storm: Flows & { rain_m: number; seconds: number; named: boolean };
   lowered: { name: string; distance_m: number; likely_m: number; most_m: number; words: string }[];
-  /** distance within which a lowering of the water can be told at all; 0: nowhere */
-  felt_m: number;
+  /** distance within which a lowering of the water can be told at all; 0: nowhere, null: not known */
+  felt_m: number | null;
 }

@@ -2,6 +2,7 @@
 import type { Report } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { box, hatching, line, type Paint, paint, path, widthOf, words } from './drawing.js';
+import { marginPlace, type Point, type Segment } from './marginPlace.js';
 import { FREEBOARD, type PanelScale } from './panelScale.js';
 import { px } from './svgParts.js';
 import type { WaterPanel } from './waterPanels.js';
@@ -84,14 +85,43 @@ export function pondPanel(
   if (cut_m > 0) parts.push(...breakParts(X(wide / 2), Y(full) - 10, Y(floor) + 12));
   const level = row.water?.level_m;
   if (band) parts.push(bandPart(band, { left, right }, Y, scale));
-  const x = X(wide * 0.5) - (cut_m > 0 ? 26 : 0);
+  const middleX = X(wide * 0.5);
+  const found = bracketOf(
+    panel,
+    scale,
+    {
+      x: middleX - (cut_m > 0 ? 26 : 0),
+      Y,
+      frame: { left: at.x, right: at.x + at.width, top: at.y, bottom: foot },
+      rim: Y(raise_m),
+      floor: Y(floor),
+      flat: [X(inset(floor)), X(wide - inset(floor))],
+      type: at.type,
+    },
+    [
+      ...segmentsOf(liner),
+      ...(level === undefined ? [] : [flat(left, right, Y(level))]),
+      ...(pond_m === null ? [] : [flat(X(0), X(wide), Y(pond_m))]),
+      ...(cut_m > 0 ? [-8, 8].map((dx) => upright(middleX + dx, Y(full) - 10, Y(floor) + 12)) : []),
+    ],
+  );
+  const x = found?.place.bracket_x ?? middleX;
   if (level !== undefined && level > scale.bottom_m)
     parts.push(...waterParts(panel, report, { X, Y, wide, inset, floor }, { left, right, x }));
-  parts.push(
-    bracket(panel, scale, { x, Y, left: at.x, right: at.x + at.width, rim: Y(raise_m), foot, type: at.type }),
-  );
+  if (found) parts.push(bracketParts(panel, found, at.type));
   return parts.join('');
 }
+
+const flat = (from: number, to: number, y: number): Segment => [
+  [from, y],
+  [to, y],
+];
+const upright = (x: number, from: number, to: number): Segment => [
+  [x, from],
+  [x, to],
+];
+const segmentsOf = (points: readonly Point[]): Segment[] =>
+  points.slice(1).map((point, i) => [points[i]!, point]);
 
 interface Places {
   X: (metres: number) => number;
@@ -203,52 +233,66 @@ function bandPart(
   );
 }
 
-/** From the water to what it may rise to, with the size written. */
-function bracket(
-  { row, margin, verdict, pond_m }: WaterPanel,
+/** From the water to what it may rise to, and where its size is written; null where there is no margin. */
+function bracketOf(
+  { row, margin, pond_m }: WaterPanel,
   { bottom_m }: PanelScale,
   at: {
     x: number;
     Y: (level: number) => number;
-    left: number;
-    right: number;
+    frame: { left: number; right: number; top: number; bottom: number };
     rim: number;
-    foot: number;
+    floor: number;
+    flat: readonly [from: number, to: number];
     type: number;
   },
-): string {
-  if (!row.water || row.margin_m === null) return '';
-  const { x, Y, type } = at;
+  lines: readonly Segment[],
+) {
+  if (!row.water || row.margin_m === null) return null;
+  const { Y, type, frame } = at;
   const hold = Y(row.water.level_m + row.margin_m);
   const deep = row.water.level_m <= bottom_m;
-  const water = deep ? at.foot - 4 : Y(row.water.level_m);
-  const tone: Paint = row.margin_m < -1e-4 ? 'red' : 'edge';
+  const water = deep ? frame.bottom - 4 : Y(row.water.level_m);
   const [top, foot] = [Math.min(hold, water), Math.max(hold, water)];
+  const place = marginPlace(
+    {
+      ...at,
+      width: widthOf(margin, type, true),
+      height: type,
+      top,
+      foot,
+      // A low bracket has its words over it, where the pond is empty; one near the rim has them under it, in the pond.
+      above: pond_m === null && top - at.rim > 2 * type,
+    },
+    lines,
+  );
+  return { hold, water, deep, top, foot, place };
+}
+
+function bracketParts(
+  { row, margin, verdict }: WaterPanel,
+  { hold, water, deep, top, foot, place }: NonNullable<ReturnType<typeof bracketOf>>,
+  type: number,
+): string {
+  const x = place.bracket_x;
+  const lacks = row.margin_m! < -1e-4;
+  const tone: Paint = lacks ? 'red' : 'edge';
   const head = (y: number, way: 1 | -1) =>
     foot - top > 14
       ? `M${px(x - 5)} ${px(y + 7 * way)}L${px(x)} ${px(y)}L${px(x + 5)} ${px(y + 7 * way)}`
       : '';
   const caps = `M${px(x - 8)} ${px(hold)}H${px(x + 8)}${deep ? '' : `M${px(x - 8)} ${px(water)}H${px(x + 8)}`}`;
-  const drawn = `<path d="M${px(x)} ${px(top)}V${px(foot)}${caps}${head(top, 1)}${deep ? head(water, -1) : ''}" ${paint(tone)} stroke-width="2.5"/>`;
-  const wide = widthOf(margin, type, true);
-  const tall = foot - top > 2.5 * type;
-  const side = x + 14 + wide <= at.right ? 14 : x - 14 - wide >= at.left ? -14 : 0;
-  const beside = tall && side !== 0;
-  const middle = Math.min(Math.max(x, at.left + wide / 2 + 2), at.right - wide / 2 - 2);
-  // A low bracket has its words over it, where the pond is empty; one near the rim has them under it, in the pond.
-  const above = pond_m === null && top - at.rim > 2 * type;
-  const base = tall ? (top + foot) / 2 + type * 0.35 : above ? top - 8 : foot + type + 6;
   return (
-    drawn +
+    `<path d="M${px(x)} ${px(top)}V${px(foot)}${caps}${head(top, 1)}${deep ? head(water, -1) : ''}" ${paint(tone)} stroke-width="2.5"/>` +
     words({
       rows: margin,
-      x: beside ? x + side : middle,
-      y: base,
+      x: place.x,
+      y: place.y + type * 0.35,
       size: type,
-      anchor: beside ? (side > 0 ? 'start' : 'end') : 'middle',
+      anchor: 'middle',
       bold: true,
       halo: true,
-      paint: row.margin_m < -1e-4 && verdict === 'fails' ? 'fail' : 'ink',
+      paint: lacks && verdict === 'fails' ? 'fail' : 'ink',
     })
   );
 }

@@ -1,7 +1,6 @@
 import type { Report } from '../contract/index.js';
 import { beforeDiggingWords } from '../text/beforeDigging.js';
-import { monthName } from '../text/monthWords.js';
-import { whichWaterAlt, whichWaterKey } from '../text/whichWaterAlt.js';
+import { bandWords, whichWaterAlt, whichWaterKey } from '../text/whichWaterAlt.js';
 import type { UnitSystem } from '../units/index.js';
 import {
   box,
@@ -109,12 +108,7 @@ function footRows({ water, band, note }: WaterPanel, room: number, type: number)
     foldedTo(text, room - 30, type).map((row, at) => ({ text: row, mark: at === 0 ? mark : null }));
   return [
     ...rows(water, 'line'),
-    ...(band
-      ? rows(
-          `in ${monthName(band.month)}, 8 years of 10${band.kept ? ', without the drain' : ''}`,
-          band.kept ? 'dashed' : 'bar',
-        )
-      : []),
+    ...(band ? rows(bandWords(band), band.kept ? 'dashed' : 'bar') : []),
     ...(note ? rows(note, null) : []),
   ];
 }

@@ -5,7 +5,7 @@ import { px } from './svgParts.js';
 import { cellParts, LOOKS, levelRange, lookMark, monthGroup, type Year } from './yearParts.js';
 
 const NAME = 34;
-const CELL = 58;
+const CELL = 60;
 const ROW = 42;
 
 /**

@@ -36,7 +36,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
     'Build',
     report.result.recommendation.as_built
       ? paragraph(
-          'An old drain lies there and works; what it is made of nobody has seen. Told here is a new one in its place, should it stop.',
+          'An old drain lies there and works; what it is made of nobody has seen. Described here is a new one in its place, should it stop.',
         )
       : '',
     paragraph(dayWords(drain, units)),

@@ -16,6 +16,8 @@ import {
 import type { UnitSystem } from '../units/index.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
+const NOT_KNOWN = 'not known yet';
+
 export function neighbourSection(report: Report, units: UnitSystem): string {
   const { next_door: door } = report;
   const raised = nextDoorRim(report, units);
@@ -39,13 +41,13 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
 function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Table {
   const drained = exit.kind !== 'brim';
   const a = (volume: number) => inBuckets(volume, units);
+  const out = ({ drain, drain_high }: Flows, seconds: number) =>
+    drain === null || drain_high === null ? NOT_KNOWN : highEnd(a(drain * seconds), a(drain_high * seconds));
   const row = (when: string, seconds: number, flows: Flows | null) => [
     when,
-    flows ? a(flows.before * seconds) : 'needs weather.csv',
-    flows ? a(flows.brim * seconds) : 'needs weather.csv',
-    ...(drained
-      ? [flows ? highEnd(a(flows.drain * seconds), a(flows.drain_high * seconds)) : 'needs weather.csv']
-      : []),
+    flows ? a(flows.before * seconds) : NOT_KNOWN,
+    flows ? a(flows.brim * seconds) : NOT_KNOWN,
+    ...(drained ? [flows ? out(flows, seconds) : NOT_KNOWN] : []),
   ];
   return {
     name: 'Water that leaves the ground of the pond',

@@ -2,7 +2,7 @@
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
 import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
-import { monthWords } from '../text/index.js';
+import { duringMonths, monthWords } from '../text/index.js';
 import { digStep, LAY, LINE, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
@@ -68,7 +68,8 @@ function ruleItem({
 }: Report['result']['recommendation']['rules'][number]): string {
   const name = ruleWords(code);
   const within = months && months.length > 0 && months.length < 12 ? monthWords(months) : '';
-  const when = within !== '' && !words.includes(within) ? ` <span class="when">${text(within)}</span>` : '';
+  const isSaid = words.includes(within) || words.includes(duringMonths(months ?? []));
+  const when = within !== '' && !isSaid ? ` <span class="when">${text(within)}</span>` : '';
   return words.startsWith(name)
     ? `<li><strong>${text(name)}</strong>${when}${text(words.slice(name.length))}</li>`
     : `<li><strong>${text(name)}.</strong>${when} ${text(words)}</li>`;

@@ -55,9 +55,22 @@ function soldOf({ amount, sides_m }: DrainQuantity, per: number): number {
 
 const FOOT = 0.3048;
 
+/** Where the name of an item goes on to say where it lies or what it is made of. */
+const GOES_ON = /,| (?:under|for|around|behind|between|over|in|of|with|to|by|uphill)\b/;
+
+/** A price is of the thing itself, by its own noun: `liner` is none of a fabric under the liner. */
 function fits({ item, unit }: DrainQuantity, price: PriceRow): boolean {
   const words = wordsOf(item);
-  return unitOf(unit, price.unit) !== undefined && wordsOf(price.item).every((word) => words.includes(word));
+  const named = wordsOf(price.item);
+  const nouns = item
+    .split(GOES_ON)[0]!
+    .split(' or ')
+    .map((name) => wordsOf(name).at(-1)!);
+  return (
+    unitOf(unit, price.unit) !== undefined &&
+    nouns.some((noun) => named.includes(noun)) &&
+    named.every((word) => words.includes(word))
+  );
 }
 
 /** How many of a quantity's unit a price's unit is; undefined where they measure different things. */

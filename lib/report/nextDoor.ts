@@ -18,6 +18,7 @@ export const nextDoorMethod = method({
     'before: lawn; after: a pond full to the brim sheds all rain that falls on it',
     'a drain is counted with its likely inflow at the highest water of one year in ten, so an ordinary day brings less; ' +
       'beside it the high end of its sources; a hole in the liner is told of apart',
+    'what a drain uphill of the pond brings, and how far it draws the water down, is not worked out',
     'no storm named: 30 mm in one hour (our choice)',
   ],
   source: 'water balance; rational method; lowering by Dupuit with recharge',
@@ -34,8 +35,11 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
   const shed = (c: number, a: number) => rationalRunoff.compute(c, storm.rain / storm.seconds, a);
   const surplus = winterSurplus(site);
   const ground = area + (tub?.ringArea ?? 0);
+  const exit = exitOf(site, d);
+  // What a trench uphill brings is worked out nowhere.
+  const unknown = exit.kind === 'cutoff' ? null : 0;
   return {
-    exit: exitOf(site, d),
+    exit,
     overflow: survey.pond.overflow === 'away' ? 'away' : 'rim',
     boundary_m: places.boundary ?? null,
     winter_day:
@@ -44,8 +48,8 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
         : {
             before: surplus * ground,
             brim: surplus * area,
-            drain: drain?.inflow.clay ?? 0,
-            drain_high: drain?.sources.find(({ source }) => source === 'clay')?.high ?? 0,
+            drain: drain?.inflow.clay ?? unknown,
+            drain_high: drain?.sources.find(({ source }) => source === 'clay')?.high ?? unknown,
           },
     storm: {
       rain_m: storm.rain,
@@ -55,8 +59,8 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       before:
         shed(RUNOFF_COEFFICIENT.lawn.likely, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
       brim: shed(1, area),
-      drain: drain?.governing.total.likely ?? 0,
-      drain_high: drain?.governing.total.high ?? 0,
+      drain: drain?.governing.total.likely ?? unknown,
+      drain_high: drain?.governing.total.high ?? unknown,
     },
     lowered: (drain?.lowering ?? []).map((place) => ({
       name: place.name,
@@ -65,7 +69,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       most_m: place.lowered.high,
       words: loweringWords(place),
     })),
-    felt_m: drain ? feltTo(site, d, drain) : 0,
+    felt_m: drain ? feltTo(site, d, drain) : unknown,
   };
 }
 
@@ -83,11 +87,11 @@ function winterSurplus({ record, wetMonths }: Site): number | undefined {
 }
 
 function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
-  const { drain } = measures;
+  const { drain, cutoffTo } = measures;
   const { places } = site;
-  const leads = drain !== undefined && option !== 'measure-first' && option !== 'move';
-  const end = !leads ? undefined : drain.kind === 'outlet' ? drain.outlet : drain.to;
-  if (!end)
+  const pipe = drain?.kind === 'outlet' ? drain.outlet : cutoffTo;
+  const end = drain?.kind === 'sump' ? drain.to : pipe;
+  if (!end || option === 'measure-first' || option === 'move')
     return {
       kind: 'brim',
       name: 'lowest ground of the rim',
@@ -96,11 +100,11 @@ function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
       to_boundary_m: places.boundary ?? null,
     };
   return {
-    kind: drain!.kind,
+    kind: drain?.kind ?? 'cutoff',
     name: end.name,
     level_m: end.level,
     distance_m: end.distance,
-    to_boundary_m: drain?.kind === 'outlet' ? (drain.outlet.toBoundary ?? null) : null,
+    to_boundary_m: drain?.kind === 'sump' ? null : (pipe?.toBoundary ?? null),
   };
 }
 

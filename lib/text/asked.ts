@@ -74,7 +74,7 @@ export function doubtWords({ result }: Report): string {
       .filter(({ now, value }) => typeof now !== 'number' && value >= now.p10 && value <= now.p90)
       .map(({ input }) => input);
     return near.length > 0
-      ? `No doubt carries most of it, but the answer turns within what is not known of: ${listText([...new Set(near)])}.`
+      ? `No single doubt is large, but one could still turn the answer: ${listText([...new Set(near)])}.`
       : 'Nothing that is not known moves the answer by itself.';
   }
   const [first, ...more] = named.map(({ input, share }) => `${input} (${Math.round(100 * share)} %)`);

@@ -1,8 +1,8 @@
 import type { Barred, BuildingRules, Governs } from '../contract/index.js';
 import { BARS } from './failureWords.js';
-import { monthWords } from './monthWords.js';
+import { duringMonths } from './monthWords.js';
 import type { Wording } from './say.js';
-import { hoursDown, inMonths } from './when.js';
+import { hoursDown } from './when.js';
 
 const AGAINST: Partial<Record<Governs, string>> = {
   'wet-dig': 'more water may come in than can be taken out',
@@ -16,7 +16,7 @@ const barsOf = (causes: Barred[]) => causes.map((cause) => BARS[cause]).join('; 
 export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>> = {
   'rebuild/emptied': ({ liner, never, causes }) =>
     `The pond is emptied for this${liner ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.${
-      never.length > 0 ? ` Never ${inMonths(never)}: ${barsOf(causes)}.` : ''
+      never.length > 0 ? ` Never ${duringMonths(never)}: ${barsOf(causes)}.` : ''
     }`,
   'rebuild/barred': ({ causes }) =>
     `This work needs the pond empty, and as it is it may not be emptied in any month: ${barsOf(causes)}. Keep it full and ask a licensed engineer how the work can be done.`,
@@ -35,13 +35,13 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
   'rim-load/edge': ({ above_m, push_n_m }, { length, push }) =>
     `The pond's water stands ${length(above_m)} above the lowest ground: it pushes with ${push(push_n_m)} of rim. These are loads only. Whether frame, wall or bank can carry them, with freezing, roots and children on top, is not checked here.`,
   'dig-in/planned': ({ months }) =>
-    `Dig ${inMonths(months)}, as planned: the hole was judged by the water of then.`,
+    `Dig ${duringMonths(months)}, as planned: the hole was judged by the water of then.`,
   'dig-in/months': ({ months, against }) =>
-    `Dig it in ${monthWords(months)}: in the other months ${AGAINST[against]}.`,
+    `Dig it ${duringMonths(months)}: in the other months ${AGAINST[against]}.`,
   'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>
-    `Water comes into the hole while it is dug, in a wet year about ${flow(flow_m3_s)} in ${monthWords(months)}: hire a pump, let it draw from a pit in one corner ${length(pit_m)} below the floor, and keep it running until the liner lies and the pond is full.`,
+    `Water comes into the hole while it is dug, in a wet year about ${flow(flow_m3_s)} ${duringMonths(months)}: hire a pump, let it draw from a pit in one corner ${length(pit_m)} below the floor, and keep it running until the liner lies and the pond is full.`,
   'fill-at-once/months': ({ months, hours }) =>
-    `Fill it as soon as the liner lies: in ${monthWords(months)} an empty liner has ${hoursDown(hours, 'no time', 'about ')}.`,
+    `Fill it as soon as the liner lies: ${duringMonths(months)} an empty liner has ${hoursDown(hours, 'no time', 'about ')}.`,
   'keep-old-ground-open/bank': () =>
     'Leave the old ground beside the bank as the way out for water; do not dam it.',
   'vent-high-point/bulge': () => 'Lay a vent from the high point when the liner is next up, in a dry month.',

@@ -1,5 +1,5 @@
 import type { WishChange } from '../contract/index.js';
-import { monthWords } from './monthWords.js';
+import { duringMonths, monthWords } from './monthWords.js';
 
 /**
  * What is done otherwise than wished, each in a few words.
@@ -10,8 +10,27 @@ export function changeWords(
   length: (metres: number) => string,
 ): string[] {
   return [
-    ...(emptied_in ? [`emptied in ${monthWords(emptied_in)} instead`] : []),
+    ...(emptied_in ? [`emptied ${duringMonths(emptied_in)} instead`] : []),
     ...(kept_within_m !== undefined ? [`topped up whenever it has fallen by ${length(kept_within_m)}`] : []),
     ...(days_empty !== undefined ? [`emptied for ${days_empty} days at most`] : []),
+  ];
+}
+
+/**
+ * The same as orders, beside the months in which it was to be emptied.
+ * @param planned - months wished, 1–12; none where it was not to be emptied or at any time
+ * @param length - of metres in words
+ */
+export function changeOrders(
+  { emptied_in, kept_within_m, days_empty }: WishChange,
+  planned: number[],
+  length: (metres: number) => string,
+): string[] {
+  const others = planned.length > 0 && !planned.some((month) => emptied_in?.includes(month));
+  const instead = others && planned.length < 12 ? ` instead of ${monthWords(planned)}` : '';
+  return [
+    ...(emptied_in ? [`empty it ${instead ? '' : 'only '}${duringMonths(emptied_in)}${instead}`] : []),
+    ...(kept_within_m !== undefined ? [`top it up whenever it has fallen by ${length(kept_within_m)}`] : []),
+    ...(days_empty !== undefined ? [`empty it for ${days_empty} days at most`] : []),
   ];
 }

@@ -1,6 +1,6 @@
 import type { DigWindow } from '../site/digWindow.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
-import { monthName, monthWords } from './monthWords.js';
+import { duringMonths, monthName } from './monthWords.js';
 import { atLeastText, chanceText } from './say.js';
 import { listText } from './sentence.js';
 /** What the digging window shows, for whoever does not see it. */
@@ -8,7 +8,7 @@ export function digWindowAlt(window: DigWindow, nearest: number, units: UnitSyst
   const { depths, months, pumped } = window;
   const when = months.map(({ chance, at }) => {
     const of = at[nearest]!;
-    return `with a chance of ${chanceText(chance)} or more in ${of.length === 0 ? 'no month' : of.length === 12 ? 'every month' : monthWords(of)}`;
+    return `with a chance of ${chanceText(chance)} or more ${of.length === 0 ? 'in no month' : of.length === 12 ? 'in every month' : duringMonths(of)}`;
   });
   const middle = pumped.p50[nearest]!;
   const worst = middle.indexOf(Math.max(...middle));

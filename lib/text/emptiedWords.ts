@@ -1,5 +1,5 @@
 import type { Recommendation } from '../contract/index.js';
-import { monthWords } from './monthWords.js';
+import { duringMonths } from './monthWords.js';
 import { timeWords } from './situationWords.js';
 
 /** A rise that is less is not told, m. */
@@ -11,14 +11,14 @@ type Ruled = Pick<Recommendation, 'rules'>;
  * When a pond as recommended may be emptied, as an order begun small; by the dip pipe alone where no month is free.
  * @param recommendation - with its rules
  * @param months - in which it may be, 1–12
- * @returns such as `emptied only in July to September, or in June for at most 45 hours`
+ * @returns such as `emptied only from July to September, or in June for at most 45 hours`
  */
 export function emptiedWords(recommendation: Ruled, months: number[]): string {
   if (months.length > 0) return `emptied only ${whenEmptied(recommendation, months)}`;
   const bound = recommendation.rules.filter(({ code }) => code === 'do-not-lower');
   if (!bound.some(({ subject }) => subject === 'unread')) return 'never emptied';
   const never = bound.flatMap(({ subject, months = [] }) => (subject === 'barred' ? months : []));
-  const but = never.length > 0 ? `, never in ${monthWords(never)}` : '';
+  const but = never.length > 0 ? `, never ${duringMonths(never)}` : '';
   const rises = recommendation.rules.some(
     (rule) => rule.code === 'do-not-lower' && rule.subject === 'unread' && rule.values.below_m >= TELLING,
   );
@@ -40,8 +40,8 @@ export function whenEmptied({ rules }: Ruled, months: number[]): string {
   const short = months.filter((month) => brief?.months.includes(month));
   const free = months.filter((month) => !short.includes(month));
   return [
-    free.length > 0 ? `in ${monthWords(free)}` : [],
-    brief && short.length > 0 ? `in ${monthWords(short)} for at most ${timeWords(24 * brief.days)}` : [],
+    free.length > 0 ? duringMonths(free) : [],
+    brief && short.length > 0 ? `${duringMonths(short)} for at most ${timeWords(24 * brief.days)}` : [],
   ]
     .flat()
     .join(', or ');

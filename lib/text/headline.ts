@@ -59,7 +59,7 @@ export function headlineOf(report: Report, units: UnitSystem = report.units): He
   return {
     answer: answerWords(report, units),
     margin: marginWords(report, units),
-    otherwise: report.result.instead ? insteadWords(report.result.instead, units) : '',
+    otherwise: report.result.instead ? insteadWords(report.result.instead, report, units) : '',
     chance: chanceWords(report),
     inHand: inHandWords(report, units),
     next: nextStep(report),
@@ -105,7 +105,7 @@ function answerWords(report: Report, units: UnitSystem): string {
   return `${yes}${BUILT[built]}${walls}${raised}${vent}${changed}${emptied}.`;
 }
 
-const WALLED = 'Dig to that depth and stop: the walls are designed for it.';
+const WALLED = 'Dig to that depth and stop: the walls are to be designed for it.';
 
 /** Down to where it holds, and what happens deeper. */
 function marginWords(report: Report, units: UnitSystem): string {
@@ -194,7 +194,7 @@ function chanceWords(report: Report): string {
   // It may be emptied in more months than it is to be: that is another use than the one wished.
   const other =
     any && oftenText(any.chance!.middle) !== often
-      ? ` If it were emptied in ${monthName(any.month!)}, when it may be, it would fail ${oftenText(any.chance!.middle)}.`
+      ? ` Emptied in ${monthName(any.month!)}, which is allowed, it would fail ${oftenText(any.chance!.middle)}.`
       : '';
   // Where the bad end reads like the middle nothing is told by it.
   const between =
@@ -225,7 +225,10 @@ function worstOf(rows: Situation[]): Situation | undefined {
     .reduce<Situation | undefined>((a, b) => (a && a.chance!.middle >= b.chance!.middle ? a : b), undefined);
 }
 
-const bare = (chance: number) => oftenText(chance).replace(/^about /, '');
+const bare = (chance: number) =>
+  oftenText(chance)
+    .replace(/^about /, '')
+    .replace('less often', 'less');
 
 function nextStep({ result }: Report): string {
   const { measure_next, option } = result.recommendation;

@@ -1,7 +1,7 @@
 /** What the water may still rise before the liner lifts. */
 import { decidingRows, emptiedRows, hoursEmpty, type Report, type Situation } from '../contract/index.js';
 import { formatGap, type UnitSystem } from '../units/index.js';
-import { monthName, monthWords } from './monthWords.js';
+import { duringMonths, monthName } from './monthWords.js';
 import { timeWords } from './situationWords.js';
 import { WHY_WORDS } from './terms.js';
 
@@ -55,7 +55,7 @@ export function inHandWords(report: Report, units: UnitSystem): string {
   const low = leastOf([...free.filter((row) => row.month === month), ...free]);
   const less =
     low && low.margin_m! < least.margin_m! - ALIKE && gap(low) !== gap(least)
-      ? ` If it were emptied in ${monthName(low.month!)}, when it may be, it would stay ${gap(low)} below.`
+      ? ` Emptied in ${monthName(low.month!)}, which is allowed, it would stay ${gap(low)} below.`
       : '';
   return `${about} stays ${gap(least)} below what would lift the liner.${less}${timeInHand(brief, report)}`;
 }
@@ -64,7 +64,7 @@ export function inHandWords(report: Report, units: UnitSystem): string {
 function timeInHand(rows: Situation[], report: Report): string {
   if (rows.length === 0) return '';
   const hours = Math.min(...rows.map((row) => hoursEmpty(row, report)!));
-  return ` Emptied in ${monthWords(rows.map(({ month }) => month!))}, time alone keeps it down: no more than ${timeWords(hours)}.`;
+  return ` Emptied ${duringMonths(rows.map(({ month }) => month!))}, time alone keeps it down: no more than ${timeWords(hours)}.`;
 }
 
 function leastOf(rows: Situation[]): Situation | undefined {

@@ -1,3 +1,5 @@
+import { listText } from './sentence.js';
+
 const MONTHS = [
   'January',
   'February',
@@ -33,6 +35,26 @@ export function monthWords(months: number[]): string {
       return end === start ? MONTHS[start - 1] : `${MONTHS[start - 1]} to ${MONTHS[end - 1]}`;
     })
     .join(', ');
+}
+
+/**
+ * Months in which something is, as it is said in a sentence.
+ * @param months - 1–12, in the order in which the runs are said
+ * @returns such as `in May`, `from July to September` or `in May and from July to September`; `all year` of all twelve
+ * @example
+ * ```ts
+ * duringMonths([5, 7, 8, 9]); // 'in May and from July to September'
+ * ```
+ */
+export function duringMonths(months: number[]): string {
+  if (months.length === 12) return 'all year';
+  const runs = monthWords(months).split(', ');
+  const isRun = (at: number) => runs[at]?.includes(' to ');
+  // `in` is said once for months that follow one another in the list.
+  const said = runs.map((run, at) =>
+    isRun(at) ? `from ${run}` : at > 0 && !isRun(at - 1) ? run : `in ${run}`,
+  );
+  return listText(said);
 }
 
 /**

@@ -21,8 +21,10 @@ export function nextDoorExit({ exit, boundary_m, overflow }: NextDoor, units: Un
         ? `No drain leads water away from under the pond. ${over}`
         : 'No pipe leads water away. When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
       : exit.kind === 'outlet'
-        ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${exit.level_m === null ? '' : `, at ${formatQuantity(exit.level_m, 'level', units)} from the lowest ground at the rim`}. ${over}`
-        : `The drain's water is pumped to ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond. ${over}`;
+        ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${levelAt(exit, units)}. ${over}`
+        : exit.kind === 'cutoff'
+          ? `A trench uphill of the pond, a cut-off drain, catches water in the ground; its pipe comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${levelAt(exit, units)}. ${over}`
+          : `The drain's water is pumped to ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond. ${over}`;
   const way =
     exit.kind === 'brim' || exit.to_boundary_m === null
       ? ''
@@ -30,7 +32,11 @@ export function nextDoorExit({ exit, boundary_m, overflow }: NextDoor, units: Un
   return `${from}${way} ${boundary}`;
 }
 
+const levelAt = ({ level_m }: NextDoor['exit'], units: UnitSystem) =>
+  level_m === null ? '' : `, at ${formatQuantity(level_m, 'level', units)} from the lowest ground at the rim`;
+
 export function nextDoorFlow({ exit, storm }: NextDoor, units: UnitSystem): string {
+  if (storm.drain === null) return uphillFlow(storm, units);
   const more = (storm.brim + storm.drain - storm.before) * storm.seconds;
   const change =
     more > 0
@@ -43,14 +49,33 @@ export function nextDoorFlow({ exit, storm }: NextDoor, units: UnitSystem): stri
   return `${change}${drain}`;
 }
 
+/** A distance beyond which something is felt by nobody, in whole metres or feet up. */
+function wholeUp(metres: number, units: UnitSystem): string {
+  return units === 'us' ? `${Math.ceil(metres / FOOT)} ft` : `${Math.ceil(metres)} m`;
+}
+
+const FOOT = 0.3048;
+
+/** Where the drain is a trench uphill: only what goes over the brim is known. */
+function uphillFlow({ brim, before, seconds }: NextDoor['storm'], units: UnitSystem): string {
+  const more = (brim - before) * seconds;
+  const change = `${formatQuantity(Math.abs(more), 'volume', units)} ${more > 0 ? 'more' : 'less'} than before`;
+  return (
+    `In the storm ${change} goes over the brim; how much the cut-off drain brings besides is not known yet. ` +
+    'Its water is not new water: it seeped away over the slope before, and now comes to one point. Look at its mouth in the first wet winter and write down how long it takes to fill a bucket.'
+  );
+}
+
 export function nextDoorGround({ next_door: { lowered, felt_m, exit } }: Report, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   if (exit.kind === 'brim')
     return 'Your ground gets neither wetter nor drier from below: the liner keeps the pond in, and nothing draws the water down.';
+  if (exit.kind === 'cutoff')
+    return 'Your ground gets no wetter from below; the trench uphill of the pond draws down the water in the ground beside it. How far from the trench that reaches is not known yet: measure the cracks in walls and paving near it before it is dug.';
   const reach =
-    felt_m <= 0
+    felt_m === null || felt_m <= 0
       ? 'The drain does not lower the water in the ground.'
-      : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Beyond ${size(felt_m)} from the pond nobody could tell it from the weather (${size(NOTICEABLE)} at the permeable end of the estimates).`;
+      : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Farther than ${wholeUp(felt_m, units)} from the pond nobody could tell it from the weather (${size(NOTICEABLE)} at the permeable end of the estimates).`;
   const places = lowered.map(
     ({ name, distance_m, likely_m, most_m, words }) =>
       `${name}, ${size(distance_m)} away: lower by about ${size(likely_m)} (${size(most_m)} at the permeable end of the estimates): ${words}`,
@@ -67,7 +92,7 @@ export function nextDoorTroubles({ next_door: { exit }, outlet, result }: Report
       'A torn liner: the pond falls to the level of the water in the ground around it; no more water reaches you than the pond holds.',
     ];
   const flood =
-    exit.kind === 'outlet'
+    exit.kind !== 'sump'
       ? [
           `The ${outlet?.flood_m == null ? 'receiving water' : 'ditch'} in flood: the flap closes, the drain waits, and nothing extra comes out until the flood is over.`,
         ]
@@ -75,9 +100,9 @@ export function nextDoorTroubles({ next_door: { exit }, outlet, result }: Report
           'The power fails: the pump stops and nothing comes out; water stands under the liner, and the pond is kept full until the pump runs again.',
         ];
   return [
-    `The pipe blocks: nothing comes out any more; the water stands in the bed under the liner, and the ground beside it goes back to what it was before.`,
+    `The pipe blocks: nothing comes out any more; the water stands ${exit.kind === 'cutoff' ? 'behind the uphill side of the pond' : 'in the bed under the liner'}, and the ground beside it goes back to what it was before.`,
     ...flood,
-    `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; stop it by topping nothing up and finding the hole.`,
+    `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; stop topping up, and find the hole.`,
     brim,
   ];
 }
@@ -88,7 +113,7 @@ export function nextDoorSigns({ next_door: { exit } }: Report): string[] {
     ...(exit.kind === 'brim'
       ? []
       : [
-          `Water running at ${exit.name} in a dry week: the liner leaks.`,
+          `Water running at ${exit.name} in a dry week: the liner ${exit.kind === 'cutoff' ? 'may leak, or a spring feeds the trench' : 'leaks'}.`,
           'Cloudy water or mud at the mouth: the filter fails and soil is being washed out.',
           'Rust-coloured slime at the mouth: iron in the water; it can close the pipe.',
           'Bare or washed-out earth below the mouth: the flow needs flat stones to spread it.',

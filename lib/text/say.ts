@@ -127,7 +127,7 @@ export function orderText(chance: number): string {
  * ```
  */
 export function oftenText(chance: number): string {
-  if (chance < LEAST_CHANCE) return 'rarer than 1 year in 1000';
+  if (chance < LEAST_CHANCE) return 'less often than 1 year in 1000';
   if (chance >= 0.95) return 'nearly every year';
   if (chance >= 0.6) return 'most years';
   if (chance >= 0.4) return 'about every other year';

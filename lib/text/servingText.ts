@@ -1,7 +1,7 @@
 import type { Failing, Governs, ServingStatements } from '../contract/index.js';
 import { inflowWords, weakestWords } from './drainWords.js';
 import { FAILURE } from './failureWords.js';
-import { monthWords } from './monthWords.js';
+import { duringMonths } from './monthWords.js';
 import { obstacleIn } from './obstacleText.js';
 import { chanceText, isUpkeep, oftenText, orderText, WITH_OPTION, type Wording } from './say.js';
 
@@ -11,17 +11,17 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `Kept full it stays put; ${
       emptied === null
         ? 'emptied at the wrong time it does not'
-        : `emptied in ${monthWords(emptied.months)} as wished ${EMPTIED[emptied.fails] ?? 'the liner lifts'} ${oftenText(emptied.per_year)}`
+        : `emptied ${duringMonths(emptied.months)} as wished ${EMPTIED[emptied.fails] ?? 'the liner lifts'} ${oftenText(emptied.per_year)}`
     }.`,
   'keep-to-months': () => 'Keep to the months given and no drain is needed.',
   'never-emptied': ({ cause }) => `It is not emptied in any month: ${NO_DRAIN_MENDS[cause]}.`,
   'by-dip-pipe': ({ never }) => {
-    const but = never.length > 0 ? `, never in ${monthWords(never)}` : '';
+    const but = never.length > 0 ? `, never ${duringMonths(never)}` : '';
     return `By what is known of the water no month is free for it: empty it only when the dip pipe shows the water below the floor${but}, and no drain is needed.`;
   },
   'no-drain-serves': (why, say) => `No drain would serve the emptied pond: ${obstacleIn(why, say)}.`,
   'nothing-lifts': ({ how, months, fails }) =>
-    `${NOTHING_LIFTS[how](monthWords(months))}${failsWords(fails)} No drain is needed.`,
+    `${NOTHING_LIFTS[how](duringMonths(months))}${failsWords(fails)} No drain is needed.`,
   'surface-water-only': ({ fails }) =>
     `Kept out of the ring, surface water no longer gets behind the liner${failsWords(fails)}`,
   'raise-pond': ({ raise_m, fails }, { atLeast }) =>
@@ -31,7 +31,7 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
       raise_m > 0 ? `, and the low rim goes up ${atLeast(raise_m)}` : ''
     }${failsWords(fails)}`,
   'old-drain-works': ({ looks, from, to, highest_m, fails }, { level }) =>
-    `The old drain works: in ${looks} looks of wet months from ${from} to ${to} the water under the liner stood no higher than ${level(highest_m)}. Nothing is rebuilt${failsWords(fails)}`,
+    `The old drain works: in ${looks} readings in the wet months from ${from} to ${to} the water under the liner stood no higher than ${level(highest_m)}. Nothing is rebuilt${failsWords(fails)}`,
   'drain-to-outlet': ({ bed_m, outlet, level_m, fails }, { length, level }) =>
     `A filtered bed ${length(bed_m)} thick with a pipe to ${outlet} holds the water under the liner ${level(level_m)}${failsWords(fails)}`,
   'drain-to-sump': ({ lowest, fails }) =>
@@ -68,9 +68,9 @@ const NO_DRAIN_MENDS: Record<ServingStatements['never-emptied']['cause'], string
 const NOTHING_LIFTS: Record<ServingStatements['nothing-lifts']['how'], (months: string) => string> = {
   always: () => 'Nothing lifts the liner',
   'never-emptied': () => 'As long as it is not emptied, nothing lifts the liner',
-  'in-months': (months) => `Emptied only in ${months}, nothing lifts the liner`,
+  'in-months': (months) => `Emptied only ${months}, nothing lifts the liner`,
   'in-time': (months) =>
-    `Emptied in ${months} it is full again before enough water comes through the clay to lift the liner`,
+    `Emptied ${months} it is full again before enough water comes through the clay to lift the liner`,
 };
 
 const RULED: Record<Failing['emptied'], string> = {

@@ -21,7 +21,7 @@ export function todayWords(
   const how =
     'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and ask again, or keep to the level of the month.';
   if (!look)
-    return `Here is no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
+    return `There is no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
   const { date, month, water_m, dry, lowest_m, month_lowest_m } = look;
   const seen = `On ${date} the dip pipe ${dry ? `was dry down to ${level(water_m)}` : `showed water at ${level(water_m)}`}.`;
   const answer =

@@ -1,9 +1,9 @@
 import type { Briefly, UsingRules } from '../contract/index.js';
 import { BARS } from './failureWords.js';
-import { monthWords } from './monthWords.js';
+import { duringMonths, monthWords } from './monthWords.js';
 import type { Wording } from './say.js';
 import { timeWords } from './situationWords.js';
-import { anyMonth, inMonths } from './when.js';
+import { anyMonth } from './when.js';
 
 /** Less is not told, m. */
 const TELLING = 0.01;
@@ -18,7 +18,7 @@ export const USING_RULES: Wording<UsingRules> = {
     'Never cut or weigh down the bulge: the water comes through and the soil follows.',
   'empty-only-in/free': ({ months, days, briefly }) => {
     const atMost = days > 0 ? ` for at most ${days} ${days === 1 ? 'day' : 'days'}` : '';
-    return `Empty it only in ${monthWords(months)}${atMost}${briefly ? `, or ${brieflyWords(briefly)}` : ''}.`;
+    return `Empty it only ${duringMonths(months)}${atMost}${briefly ? `, or ${brieflyWords(briefly)}` : ''}.`;
   },
   'empty-only-in/briefly': (briefly) =>
     `Empty it only ${brieflyWords(briefly)}, and read the dip pipe first.`,
@@ -31,13 +31,13 @@ export const USING_RULES: Wording<UsingRules> = {
         ? ''
         : `: in it the water must stand ${atLeast(below_m)} below the floor, for it stands so much higher behind the uphill wall`
     }.`,
-  'do-not-lower/other-months': ({ months }) => `Do not empty it in ${monthWords(months)}.`,
+  'do-not-lower/other-months': ({ months }) => `Do not empty it ${duringMonths(months)}.`,
   'keep-above-level/brim': ({ months, brim, excepted }) =>
-    `${keepAbove(months, excepted)}: full to the brim ${inMonths(brim)}.`,
+    `${keepAbove(months, excepted)}: full to the brim ${duringMonths(brim)}.`,
   'keep-above-level/level': ({ months, level_m, excepted }, { lowest }) =>
     `${keepAbove(months, excepted)}: in the worst month no lower than ${lowest(level_m)}.`,
   'full-may-lift/undrained': ({ months }) =>
-    `The water outside may stand too high even for the full pond ${inMonths(months)}: with nothing done no level of it is safe then.`,
+    `The water outside may stand too high even for the full pond ${duringMonths(months)}: with nothing done no level of it is safe then.`,
   'full-before-rains/topped-up': ({ within_m, months }, { atMost }) =>
     `Top it up, by hose, rain barrel or float valve, whenever it has fallen by ${atMost(within_m)}, and have ${beforeRains(months)}`,
   'full-before-rains/left': ({ months }) => `Have ${beforeRains(months)}`,
@@ -49,13 +49,14 @@ export const USING_RULES: Wording<UsingRules> = {
     `Ice pushes on a stiff rim and lifts what is frozen into it${walled ? ', the walls among it' : ''}: float wood or a ball on the water, keep a hole open for gas, and let nobody on the ice.`,
 };
 
-function brieflyWords({ months, days, changed }: Briefly): string {
-  return `in ${monthWords(months)} for at most ${timeWords(24 * days)}, as ${changed ? 'changed' : 'planned'}`;
+/** The days may be fewer than were planned: what the water leaves. */
+function brieflyWords({ months, days }: Briefly): string {
+  return `${duringMonths(months)} for at most ${timeWords(24 * days)}`;
 }
 
 function keepAbove(months: number[], excepted: boolean): string {
-  const but = excepted ? ', but for the days it stands empty as planned' : '';
-  return `Keep the water above the level of the month ${inMonths(months)}${but}`;
+  const but = excepted ? ', but for the days it may stand empty' : '';
+  return `Keep the water above the level of the month ${duringMonths(months)}${but}`;
 }
 
 function beforeRains(months: number[]): string {

@@ -16,7 +16,7 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
-import { changeWords } from './changeWords.js';
+import { changeOrders } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
 import { chanceText, WITH_OPTION } from './say.js';
@@ -243,7 +243,8 @@ function seasonWords({ from, to, rank, of }: Result['water']['seasons_looked_in'
   return `The wet season you looked in, ${named(from)} to ${named(to)}, was ${third}, ${place} of ${of} in the weather file${most}.`;
 }
 
-function recommendationWords({ result }: Report, units: UnitSystem): string {
+function recommendationWords(report: Report, units: UnitSystem): string {
+  const { result } = report;
   const { depth_m, raise_m, reason } = result.recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
   const dug = isDug(result)
@@ -252,24 +253,27 @@ function recommendationWords({ result }: Report, units: UnitSystem): string {
   return paragraph([
     `${adviceWords(result.recommendation)}${dug}.`,
     `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`,
-    result.instead && insteadWords(result.instead, units),
+    result.instead && insteadWords(result.instead, report, units),
   ]);
 }
 
 /** The same pond used otherwise, which needs no drain or slab; as a sentence. */
 export function insteadWords(
   { change, option, also, raise_m, per_year }: Instead,
+  report: Report,
   units: UnitSystem,
 ): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const built =
     option === 'no-drain'
-      ? 'then nothing need be built'
+      ? 'build nothing'
       : raise_m > 0
-        ? `then it is enough to raise it by ${size(raise_m)}`
-        : 'then it is enough to keep surface water out';
+        ? `raise it by ${size(raise_m)} and no more is needed`
+        : 'keep surface water out and no more is needed';
   const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
-  return `Or as wished, but ${changeWords(change, size).join(' and ')}: ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
+  const { emptied_in: wished } = report.pond;
+  const used = changeOrders(change, wished === 'any' ? [] : wished, size).map((order) => `, ${order}`);
+  return `Or keep the pond as wished${used.join('')}, and ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
 }
 
 function paragraph(sentences: (string | undefined | false | null)[]): string {

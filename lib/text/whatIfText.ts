@@ -11,7 +11,7 @@ import {
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
 import { conditionText } from './conditionText.js';
-import { monthWords } from './monthWords.js';
+import { duringMonths } from './monthWords.js';
 import { obstacleText } from './obstacleText.js';
 import { chanceText, isUpkeep, oftenText, orderText, WITH_OPTION, yearlyText } from './say.js';
 import { listText, lowerFirst } from './sentence.js';
@@ -169,7 +169,7 @@ export function yearsText(verdict: Pick<TriedVerdict, 'per_year' | 'upkeep'>): s
 
 /** The rule that the answer of the survey rests on, where it is all that makes what is tried safe. */
 function ruleWords({ free, any, verdict }: WhatIfFound & { found: 'ruled' }): string {
-  const may = free.length > 0 ? `Empty it in ${monthWords(free)} only` : 'Never empty it';
+  const may = free.length > 0 ? `Empty it only ${duringMonths(free)}` : 'Never empty it';
   const when = any ? 'emptied at any time' : 'emptied as wished';
   return `${may}: ${when} it fails ${yearsText(verdict)}; ${GOVERNS_WORDS[verdict.governs]}.`;
 }

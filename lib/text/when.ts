@@ -1,13 +1,8 @@
-import { monthWords } from './monthWords.js';
+import { duringMonths } from './monthWords.js';
 
-/** Months in which something holds: `all year`, `in May`. */
-export function inMonths(months: number[]): string {
-  return months.length === 12 ? 'all year' : `in ${monthWords(months)}`;
-}
-
-/** Months in which something may be: `in any month`, `in May`. */
+/** Months in which something may be: `in any month`, `in May`, `from May to July`. */
 export function anyMonth(months: number[]): string {
-  return months.length === 12 ? 'in any month' : `in ${monthWords(months)}`;
+  return months.length === 12 ? 'in any month' : duringMonths(months);
 }
 
 /** A time that is had at least, in whole hours or days; `short` where it is less than an hour. */

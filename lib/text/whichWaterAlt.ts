@@ -1,6 +1,7 @@
 import type { Report, Situation } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
 import { beforeDiggingWords } from './beforeDigging.js';
+import { monthName } from './monthWords.js';
 import { orderText } from './say.js';
 
 interface ToldPanel {
@@ -35,4 +36,9 @@ export function whichWaterAlt(panels: readonly ToldPanel[], report: Report, unit
  */
 export function whichWaterKey(accepted: number): string {
   return `The heavy line is the water that decides: it stands higher in ${orderText(accepted)}. The bar is where the month's highest water stands in 8 years of 10.`;
+}
+
+/** The bar by name; how many years stays on one row. */
+export function bandWords({ month, kept }: { month: number; kept: boolean }): string {
+  return `highest water in ${monthName(month)}, 8\u00a0years\u00a0of\u00a010${kept ? ', without the drain' : ''}`;
 }

@@ -87,7 +87,7 @@ const ORDERS = [1, 1.5, 2, 3, 5, 7];
 /** How often, as people say it: `about 1 year in 150`, `most years`. */
 export function oftenIn(text: string): Span {
   const words = text.replaceAll('dig', 'year');
-  if (/rarer than 1 year in 1000/.test(words)) return { low: 0, high: 0.001 };
+  if (/less often than 1 year in 1000/.test(words)) return { low: 0, high: 0.001 };
   if (/nearly every year/.test(words)) return { low: 0.95, high: 1 };
   if (/most years/.test(words)) return { low: 0.6, high: 0.95 };
   if (/every other year/.test(words)) return { low: 0.4, high: 0.6 };
@@ -119,12 +119,12 @@ const MONTHS = [
 /** A month's name, as a part of a pattern. */
 export const MONTH = `(?:${MONTHS.join('|')})`;
 /** Several months, as a part of a pattern. */
-export const MONTHS_SAID = `(?:all year|any month|no month|${MONTH}(?:(?: to |, | and )${MONTH})*)`;
+export const MONTHS_SAID = `(?:all year|any month|no month|${MONTH}(?:(?: to |, | and |, from | and from |, in | and in )${MONTH})*)`;
 export const YEAR = Array.from({ length: 12 }, (_, at) => at + 1);
 
 const AT_MOST = '(?: for at most (less than 1 hour|\\d+ (?:hours?|days?)))?';
 /** When it may be emptied, as a part of a pattern: months, how long, and others with how long. */
-export const WHEN = `in (${MONTHS_SAID})${AT_MOST}(?:, or in (${MONTHS_SAID})${AT_MOST})?`;
+export const WHEN = `(?:in|from) (${MONTHS_SAID})${AT_MOST}(?:, or (?:in|from) (${MONTHS_SAID})${AT_MOST})?`;
 
 /** Months in which it may be emptied: on any day, or for so long only. */
 export interface When {
@@ -157,7 +157,7 @@ export function monthIn(name: string): number {
 export function monthsIn(text: string): number[] {
   if (/all year|any month/.test(text)) return YEAR;
   if (/no month/.test(text)) return [];
-  return text.split(/, | and /).flatMap((run) => {
+  return text.split(/(?:, | and )(?:from |in )?/).flatMap((run) => {
     const [from, to = from] = run.split(' to ').map(monthIn);
     const length = ((to! - from! + 12) % 12) + 1;
     return Array.from({ length }, (_, at) => ((from! - 1 + at) % 12) + 1);

@@ -123,9 +123,7 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
   const bare = chance.startsWith('As wished, with nothing done');
   const fails = /fails (.*?)(?: \(|\.(?: |$))/.exec(chance)?.[1];
   if (fails) said.span(`often|${bare ? 'no-drain' : told.of}`, 'how often', chance, oftenIn(fails));
-  const other = new RegExp(`If it were emptied in (${MONTH}), when it may be, it would fail (.*?)\\.`).exec(
-    chance,
-  );
+  const other = new RegExp(`Emptied in (${MONTH}), which is allowed, it would fail (.*?)\\.`).exec(chance);
   if (other)
     said.span(`chance|${told.of}|emptied|${monthIn(other[1]!)}`, 'how often', chance, oftenIn(other[2]!));
   // Of the wish used as wished the chance of the option is the same one.
@@ -146,9 +144,9 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
       hand,
       side === 'below' ? span : { low: -span.high, high: -span.low },
     );
-    const less = new RegExp(
-      `If it were emptied in (${MONTH}), when it may be, it would stay (${LENGTH}) below`,
-    ).exec(hand);
+    const less = new RegExp(`Emptied in (${MONTH}), which is allowed, it would stay (${LENGTH}) below`).exec(
+      hand,
+    );
     if (less)
       said.span(
         `margin|${of}|emptied|${monthIn(less[1]!)}`,
@@ -157,7 +155,7 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
         lengthIn(less[2]!, 'down', true),
       );
     const brief = new RegExp(
-      `Emptied in (${MONTHS_SAID}), time alone keeps it down: no more than (.*?)\\.`,
+      `Emptied (?:in|from) (${MONTHS_SAID}), time alone keeps it down: no more than (.*?)\\.`,
     ).exec(hand);
     for (const month of brief ? monthsIn(brief[1]!) : []) {
       said.says(`empty|${of}|${month}`, 'what is in hand', hand, 'briefly');
@@ -186,11 +184,11 @@ export function ruleClaims(steps: string[], title: string, told: Told, said: Cla
     if (dug) said.span('depth', 'steps', step, lengthIn(dug[1]!, 'near'));
     if (dug && !told.existing)
       said.span('raise', 'steps', step, dug[2] ? lengthIn(dug[2], 'near') : { low: 0, high: 0 });
-    const only = new RegExp(`Empty it only ${WHEN}(, as )?`).exec(step);
-    // For so long as it is planned, in months in which it may be on any day.
+    const only = new RegExp(`Empty it only ${WHEN}(, and read)?`).exec(step);
+    // Of months in which it may be on any day that is how long it is planned; where the time is the limit, read first.
     if (only && !only[3] && !only[5]) only[2] = '';
     if (only) emptied(said, 'steps', step, told.of, whenIn(only));
-    const not = new RegExp(`(?:Do not|Never) empty it in (${MONTHS_SAID})(.*)`).exec(step);
+    const not = new RegExp(`(?:Do not|Never) empty it (?:in|from) (${MONTHS_SAID})(.*)`).exec(step);
     if (not) {
       for (const month of not[1] === 'any month' ? YEAR : monthsIn(not[1]!))
         said.says(`empty|${told.of}|${month}`, 'steps', step, 'no');
@@ -199,7 +197,7 @@ export function ruleClaims(steps: string[], title: string, told: Told, said: Cla
     }
     const above = /in the worst month no lower than (.*?)\.$/.exec(step)?.[1];
     if (above) said.span('keep above', 'steps', step, placeIn(above, 'up'));
-    const full = new RegExp(`too high even for the full pond (?:in )?(${MONTHS_SAID})`).exec(step)?.[1];
+    const full = new RegExp(`too high even for the full pond (?:in |from )?(${MONTHS_SAID})`).exec(step)?.[1];
     if (full) lifts.push(...monthsIn(full));
   }
   for (const month of lifts)

@@ -68,8 +68,8 @@ describe('digging window', () => {
   });
 
   it('says in words when it is dry at the depth wished, and what is to be pumped', () => {
-    expect(figure.alt).toContain('dry with a chance of 50 % or more in April to October');
-    expect(figure.alt).toContain('95 % or more in April to October');
+    expect(figure.alt).toContain('dry with a chance of 50 % or more from April to October');
+    expect(figure.alt).toContain('95 % or more from April to October');
     expect(figure.alt).toContain('Most is to be pumped in January: 8.64 L/day');
     expect(draw(WINDOW, 0.3, 'metric').alt).toContain('50 % or more in every month');
   });

@@ -3,7 +3,7 @@ import { assess } from '../../lib/decision/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { answerLines } from '../../lib/text/answerLines.js';
-import { monthWords } from '../../lib/text/index.js';
+import { duringMonths } from '../../lib/text/index.js';
 import { verdictWords } from '../../lib/text/verdictWords.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
@@ -51,8 +51,8 @@ describe('when the pond may be emptied', () => {
       const report = reported(files);
       const rule = report.result.recommendation.rules.find(({ code }) => code === 'empty-only-in')!;
       // With how long, where time alone keeps it down.
-      const brief = /for at most \d+ \w+(?=, as planned)/.exec(rule.text)?.[0];
-      const only = `only in ${monthWords(rule.months!)}${brief ? ` ${brief}` : ''}`;
+      const brief = rule.subject === 'briefly' ? /for at most \d+ \w+/.exec(rule.text)![0] : undefined;
+      const only = `only ${duringMonths(rule.months!)}${brief ? ` ${brief}` : ''}`;
       expect(answerLines(report.result, 'metric')[3]).toContain(only);
       expect(lastOf(verdictWords(report).emptied)).toContain(only);
     }

@@ -196,7 +196,7 @@ describe('the verdict', () => {
 
   it('says in which months it may be emptied, and how soon it lifts in the month planned', () => {
     const { emptied } = verdictWords(invented());
-    expect(emptied).toContain('With no drain it may be emptied only in July to September');
+    expect(emptied).toContain('With no drain it may be emptied only from July to September');
     const [, hours] = /Emptied in March as planned, liner or sides could give way after about (\d+) h\./.exec(
       emptied,
     )!;

@@ -48,29 +48,27 @@ describe('a month in which it may be emptied, and is not to be', () => {
 
   test('that fails more often is told as what would be, once', () => {
     const plain = headlineOf(changed(7, {}), 'metric');
-    expect(plain.chance).not.toContain('If it were emptied');
+    expect(plain.chance).not.toContain('which is allowed');
     const told = headlineOf(changed(7, { chance }), 'metric');
-    expect(told.chance).toContain(
-      ' If it were emptied in July, when it may be, it would fail about 1 year in 70.',
-    );
-    expect(told.chance.replace(/ If it were emptied in .*?\./, '')).toBe(plain.chance);
+    expect(told.chance).toContain(' Emptied in July, which is allowed, it would fail about 1 year in 70.');
+    expect(told.chance.replace(/ Emptied in \w+, which is allowed.*?\./, '')).toBe(plain.chance);
     expect(told.chance.match(/July/g)).toHaveLength(1);
   });
 
   test('that leaves less is told beside what the picture shows', () => {
     const told = headlineOf(changed(7, { margin_m: 0.034 }), 'metric');
     expect(told.inHand).toMatch(
-      /^With the pond emptied in March, .* stays 12 cm below what would lift the liner\. If it were emptied in July, when it may be, it would stay 3 cm below\.$/,
+      /^With the pond emptied in March, .* stays 12 cm below what would lift the liner\. Emptied in July, which is allowed, it would stay 3 cm below\.$/,
     );
   });
 
   test('of a pond that nobody empties no month is told, but where it would leave less', () => {
     const told = headlineOf(changed(7, { margin_m: 0.034, chance }, []), 'metric');
     expect(told.inHand).toMatch(
-      /^With the pond (full|as low as it gets in use), .* If it were emptied in July, when it may be, it would stay 3 cm below\.$/,
+      /^With the pond (full|as low as it gets in use), .* Emptied in July, which is allowed, it would stay 3 cm below\.$/,
     );
     expect(told.chance).toMatch(
-      /^It fails [^.]*\..* If it were emptied in July, when it may be, it would fail about 1 year in 70\.$/,
+      /^It fails [^.]*\..* Emptied in July, which is allowed, it would fail about 1 year in 70\.$/,
     );
   });
 });

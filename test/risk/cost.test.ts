@@ -47,6 +47,21 @@ describe('what an option costs', () => {
     expect(costOf(WORK, [price('sand', 'm3', 1), price('concrete sand', 'm3', 45)])!.sum).toBe(90);
   });
 
+  test('a price is of the thing itself, not of what lies under, around or beside it', () => {
+    const prices = [price('liner', 'm2', 7), price('wall', 'm', 50), price('sump', 'each', 90)];
+    const named = (item: string, unit: string) =>
+      costOf({ quantities: [{ item, amount: 1, unit }], seconds: 0 }, prices)!;
+    const fabric = 'filter fabric under the liner, 15 % laps';
+    expect(named(fabric, 'm²')).toEqual({ sum: 0, unpriced: [fabric] });
+    expect(named('liner, one sheet with 0.3 m (1 ft) over the rim', 'm²').sum).toBe(7);
+    expect(named('block wall around the pond with its footing', 'm').sum).toBe(50);
+    const chamber = 'sump chamber with lid, 0.6 m (2 ft) square';
+    expect(named(chamber, 'piece').unpriced).toEqual([chamber]);
+    expect(
+      unusedPrices([{ quantities: [{ item: fabric, amount: 1, unit: 'm²' }], seconds: 0 }], prices),
+    ).toEqual(prices);
+  });
+
   test('what has no price is named; what no option asks for is told', () => {
     const prices = [price('sand', 'm3', 45), price('gnomes', 'each', 12), price('sand', 'm2', 3)];
     expect(costOf(WORK, prices)!.unpriced).toEqual([

@@ -2,8 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { judge } from '../../lib/decision/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { upliftCheck } from '../../lib/reliability/index.js';
-import { nextDoor } from '../../lib/report/index.js';
+import { nextDoor, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import {
+  nextDoorExit,
+  nextDoorFlow,
+  nextDoorGround,
+  nextDoorTroubles,
+} from '../../lib/text/nextDoorWords.js';
 import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
 
@@ -63,7 +69,44 @@ describe('next door', () => {
     expect(boundary_m).toBeGreaterThan(15);
     expect(felt_m).toBeGreaterThan(0);
     const [boundary] = lowered;
-    expect(boundary!.words === 'not noticeable').toBe(boundary!.distance_m >= felt_m);
+    expect(boundary!.words === 'not noticeable').toBe(boundary!.distance_m >= felt_m!);
+  });
+});
+
+describe('next door to a drain uphill', () => {
+  const item = (files: Record<string, string>, name: string, value: string, unit = '') =>
+    withItem(files, 'pond.csv', name, value, unit);
+  const files = item(
+    item(briefDemo('clay-slope'), 'emptied_in', 'never'),
+    'water_above_rim_ground',
+    '0.1',
+    'm',
+  );
+  const found = assessed(files);
+  const report = reportOf(found);
+  const { next_door } = report;
+
+  it('the pipe comes out somewhere, and what is worked out nowhere is not known, never nothing', () => {
+    expect(found.decision.option).toBe('cutoff-drain');
+    const { name, distance } = found.decision.measures.cutoffTo!;
+    expect(next_door.exit).toMatchObject({ kind: 'cutoff', name, distance_m: distance });
+    expect(next_door.felt_m).toBeNull();
+    expect(next_door.winter_day).toMatchObject({ drain: null, drain_high: null });
+    expect(next_door.storm).toMatchObject({ drain: null, drain_high: null });
+  });
+
+  it.each(['metric', 'us'] as const)('is said, %s', (units) => {
+    const { name } = found.decision.measures.cutoffTo!;
+    const exit = nextDoorExit(next_door, units);
+    expect(exit).toMatch(new RegExp(`comes out at ${name}, [\\d.]+ (m|ft)[^.]* from the pond`));
+    expect(exit).not.toContain('No pipe');
+    expect(nextDoorFlow(next_door, units)).toContain('is not known yet');
+    const ground = nextDoorGround(report, units);
+    expect(ground).toContain('draws down the water in the ground beside it');
+    expect(ground).toContain('is not known yet');
+    expect(ground).not.toContain('nothing draws');
+    expect(nextDoorTroubles(report)[0]).toContain('The pipe blocks');
+    expect(nextDoorTroubles(report).join(' ')).not.toContain('bed under the liner');
   });
 });
 
