@@ -41,7 +41,7 @@ export const sheetArea = formula({
 });
 
 /** What is laid beside every liner to look at the water under it. */
-const DIP_PIPE = 'dip pipe beside the liner, 50 mm (2 in), open at its foot, with cap';
+const DIP_PIPE = 'dip pipe, 50 mm (2 in), beside the liner, open at its foot, with cap';
 
 /** Liner laid over the rim, m: about 1 ft. Common practice. */
 const OVERLAP = 0.3;

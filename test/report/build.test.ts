@@ -24,7 +24,7 @@ const prismoid = (depth: number, area: (d: number) => number) =>
 const sheet = (rim: number, depth: number, slope: number, edge: number) =>
   rim - 2 * slope * depth + 2 * (depth + edge) * Math.hypot(1, slope) + 2 * 0.3;
 const REFILLED = 'dug ground to fill back over the pipe, tamped firm';
-const DIP_PIPE: Line = ['dip pipe beside the liner, 50 mm (2 in), open at its foot, with cap', 1, 'piece'];
+const DIP_PIPE: Line = ['dip pipe, 50 mm (2 in), beside the liner, open at its foot, with cap', 1, 'piece'];
 const lined = (sides: [number, number]): Line[] => [
   ['liner, one sheet with 0.3 m (1 ft) over the rim', sides[0] * sides[1], 'm²'],
   ['protection fleece under the liner, 15 % laps', 1.15 * sides[0] * sides[1], 'm²'],

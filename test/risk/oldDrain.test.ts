@@ -55,7 +55,7 @@ describe('an old drain under a pond that is there', () => {
     const { recommendation, options } = resultOf(told);
     expect(recommendation).toMatchObject({ option: 'drain-to-outlet', raise_m: 0, as_built: true });
     expect(recommendation.reason).toMatch(
-      /^The old drain works: in 5 looks .* no higher than 1\.16 m below the lowest ground at the rim\. Nothing is rebuilt/,
+      /^The old drain works: in 5 readings .* no higher than 1\.16 m below the lowest ground at the rim\. Nothing is rebuilt/,
     );
     expect(ruleOf(recommendation)).toMatch(/higher than 1\.10 m below .* the old drain has begun to stop/);
     expect(recommendation.rules.map(({ code }) => code)).not.toContain('rebuild');
