@@ -45,7 +45,8 @@ export const fallNeeded = formula({
  * What the design of a drain starts from, SI. The datum of all levels is the lowest natural ground at the rim: depth of a
  * sump and cover of a pipe are counted from there.
  */
-export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end' | 'sumpDepth'> {
+export interface DrainInput
+  extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe' | 'end' | 'sumpDepth' | 'sideBranch'> {
   /** liner's lowest point, m above the datum */
   floor: number;
   /** length and width of the floor, m; without a width that of the area */
@@ -65,6 +66,8 @@ export interface DrainInput extends Omit<QuantityInput, 'bed' | 'layout' | 'pipe
   bed?: Bed;
   /** which pipes the shop sells */
   series?: CommonPipe['series'];
+  /** where it goes, along the pond's length and across it from its middle, m; absent: not on the plan */
+  towards?: [number, number];
   /** where it ends: level of its mouth, way there, ordinary and highest water it meets; or a sump. m */
   end:
     | { kind: 'outlet'; name: string; level: number; distance: number; ditch?: number; flood?: number }

@@ -19,6 +19,7 @@ import {
   sumpDug,
 } from './quantities.js';
 import type { Sump } from './sump.js';
+import { sideBranch } from './wayOut.js';
 
 export const drainDesign = method({
   title: 'Drain under the liner',
@@ -195,6 +196,12 @@ export function takeoffOf(
     ...input,
     bed,
     layout,
+    sideBranch: sideBranch(
+      layout,
+      { length: input.floorLength, width: widthOf(input) },
+      input.underSide ?? 0,
+      input.towards,
+    ),
     pipe: shopSize(pipe),
     sumpDepth: sump && use(sumpDug, BED_THICKNESS, input.floor, sump.stroke),
     duty: sump?.duty,

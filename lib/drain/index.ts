@@ -28,3 +28,4 @@ export * from './sectionWorks.js';
 export * from './shoppingList.js';
 export * from './soakaway.js';
 export * from './sump.js';
+export * from './wayOut.js';

@@ -77,6 +77,8 @@ export interface QuantityInput {
   end: { kind: 'outlet' | 'sump'; distance: number; discharge?: number };
   /** from the ground to the bottom of the sump, m; absent for an outlet */
   sumpDepth?: number;
+  /** pipe in the bed from a spine to the long side by which it leaves, m; absent or nought: it leaves by an end */
+  sideBranch?: number;
   /** depth of the trench of the run at the rim, m */
   trenchAtRim?: number;
   /** from the foot of the side to the rim, level, m */
@@ -92,14 +94,14 @@ export interface QuantityInput {
  * @returns before it is loosened, m³
  */
 export function drainDug(input: QuantityInput, use: Use = unrecorded): number {
-  const { floorArea, layout, end, sumpDepth = 0 } = input;
+  const { floorArea, end, sumpDepth = 0 } = input;
   const { filter, mat }: BedLayers = BEDS[input.bed];
   const groove = mat ? BED_THICKNESS : filter === 'fabric' ? 0 : FILTER_THICKNESS;
   return together(
     'm³',
     [
       use(layerVolume, floorArea, mat ? MAT_THICKNESS : BED_THICKNESS),
-      alongPipe(layout, groove, use),
+      alongPipe(input, groove, use),
       sideSand(input, use),
       drainRefilled(input, use),
       end.kind === 'sump' ? use(pitVolume, SUMP_SIDE, sumpDepth) : 0,
@@ -133,8 +135,12 @@ export function drainRefilled(input: QuantityInput, use: Use = unrecorded): numb
 }
 
 /** A groove under the pipe, or the stone around it where a mat lies on that, m³. */
-const alongPipe = ({ length }: Layout, depth: number, use: Use) =>
-  depth === 0 ? 0 : use(trenchVolume, length, GROOVE_WIDTH, depth, depth);
+const alongPipe = (input: QuantityInput, depth: number, use: Use) =>
+  depth === 0 ? 0 : use(trenchVolume, inBed(input, use), GROOVE_WIDTH, depth, depth);
+
+/** All pipe in the bed, m. */
+const inBed = ({ layout, sideBranch = 0 }: QuantityInput, use: Use) =>
+  together('m', [layout.length, sideBranch], use);
 
 const isSteep = ({ sideSlope = SAND_STAYS }: QuantityInput) => sideSlope < SAND_STAYS;
 
@@ -152,18 +158,18 @@ function sideSand(input: QuantityInput, use: Use): number {
  * @returns items with amount in m, m², m³ or pieces
  */
 export function quantitiesOf(input: QuantityInput, use: Use = unrecorded): DrainQuantity[] {
-  const { floorArea, sideArea, bed, layout, pipe, end, duty } = input;
+  const { floorArea, sideArea, bed, layout, pipe, end, duty, sideBranch = 0 } = input;
   const { filter, core, mat: floorMat }: BedLayers = BEDS[bed];
   const steep = isSteep(input);
   const thick = core && filter !== 'fabric' ? FILTER_THICKNESS : core ? 0 : BED_THICKNESS;
   // The sand dips under the pipe, whose lowest point lies at the underside of the bed; what lies on it fills the groove.
-  const groove = filter === 'fabric' ? 0 : alongPipe(layout, FILTER_THICKNESS, use);
+  const groove = filter === 'fabric' ? 0 : alongPipe(input, FILTER_THICKNESS, use);
   const layer = (thickness: number) => (thickness === 0 ? 0 : use(layerVolume, floorArea, thickness));
   const sand = together('m³', [layer(thick), core ? 0 : groove, sideSand(input, use)], use);
   // Under a mat the stone lies in a trench around the pipe only.
   const stone = BED_THICKNESS - thick;
   const gravel = core
-    ? together('m³', [floorMat ? alongPipe(layout, stone, use) : layer(stone), groove], use)
+    ? together('m³', [floorMat ? alongPipe(input, stone, use) : layer(stone), groove], use)
     : 0;
   const { sumpDepth = 0, underSide = 0 } = input;
   const list: DrainQuantity[] = [];
@@ -173,7 +179,7 @@ export function quantitiesOf(input: QuantityInput, use: Use = unrecorded): Drain
   const piped = (length: number) => use(withWaste.m, length, WASTE.pipe);
   const granular = (v: number) => (v === 0 ? 0 : use(withWaste['m³'], v, WASTE.granular));
   const sides = filter === 'fabric' ? 'concrete sand' : filter;
-  add(`perforated pipe, ${pipe}, 5 % waste`, piped(layout.length), 'm');
+  add(`perforated pipe, ${pipe}, 5 % waste`, piped(inBed(input, use)), 'm');
   const solid =
     end.kind === 'outlet' ? pipeRun(end, underSide, use) : together('m', [underSide, BESIDE], use);
   const to = end.kind === 'outlet' ? '' : ', to the sump';
@@ -185,7 +191,7 @@ export function quantitiesOf(input: QuantityInput, use: Use = unrecorded): Drain
   add(
     'couplings, bends and branches',
     2 +
-      (layout.kind === 'ring' ? 4 : 2 * layout.branches) +
+      (layout.kind === 'ring' ? 4 : 2 * layout.branches + (sideBranch > 0 ? 1 : 0)) +
       Math.floor((end.kind === 'outlet' ? solid : end.distance) / STICK),
     'piece',
   );
@@ -202,7 +208,7 @@ export function quantitiesOf(input: QuantityInput, use: Use = unrecorded): Drain
     // Round the stone: over the bottom and up both sides of the trench.
     add(
       'drainage fabric in the trench of the pipe, 15 % laps',
-      sheet(use(trenchLining, layout.length, GROOVE_WIDTH, BED_THICKNESS)),
+      sheet(use(trenchLining, inBed(input, use), GROOVE_WIDTH, BED_THICKNESS)),
       'm²',
     );
   } else {
@@ -210,7 +216,8 @@ export function quantitiesOf(input: QuantityInput, use: Use = unrecorded): Drain
     if (steep) add('drainage mat with fabric on it behind the sides, 15 % laps', sheet(sideArea), 'm²');
   }
   if (!floorMat) add('filter fabric under the liner, 15 % laps', sheet(floorArea, sideArea), 'm²');
-  add('inspection pipe to the surface, with cap', 1, 'piece');
+  // A spine that leaves by the long side has a head at either end.
+  add('inspection pipe to the surface, with cap', sideBranch > 0 ? 2 : 1, 'piece');
   if (end.kind === 'outlet') {
     add('flap valve', 1, 'piece');
     add('animal guard', 1, 'piece');

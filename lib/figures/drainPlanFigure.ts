@@ -1,4 +1,4 @@
-import { BESIDE, type Drain } from '../drain/index.js';
+import { BESIDE, type Drain, wayOut } from '../drain/index.js';
 import { drainPipesText, drainPlanAlt } from '../text/drawnDrain.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
@@ -27,7 +27,20 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
   const { layout, input } = drain;
   const { floorLength, end, underSide = 0 } = input;
   const floorWidth = input.floorWidth ?? input.floorArea / floorLength;
-  const rim = { length: floorLength + 2 * underSide, width: floorWidth + 2 * underSide };
+  const plan = { length: floorLength + 2 * underSide, width: floorWidth + 2 * underSide };
+  // The run goes to the right: a pond whose pipe leaves by the long side is turned.
+  const turned = wayOut(layout.kind, plan, input.towards)[0] === 0;
+  const rim = turned ? { length: plan.width, width: plan.length } : plan;
+  const floor = turned
+    ? { length: floorWidth, width: floorLength }
+    : { length: floorLength, width: floorWidth };
+  const across = turned && layout.kind === 'spine';
+  const heads: Point[] = across
+    ? [
+        [0, floor.width / 2],
+        [0, -floor.width / 2],
+      ]
+    : [[-floor.length / 2, 0]];
   const round = input.floorArea < 0.95 * floorLength * floorWidth;
   const edge = rim.length / 2;
   const mouth = edge + 0.5 + SHOWN;
@@ -44,7 +57,7 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
 
   const data = [
     area('rim', outlineOf(rim.length, rim.width, round), PAPER),
-    area('bed', outlineOf(floorLength, floorWidth, round), STONE),
+    area('bed', outlineOf(floor.length, floor.width, round), STONE),
     ...branches.map((x) =>
       line(
         'branch',
@@ -58,17 +71,16 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
     line(
       'pipe in the bed',
       layout.kind === 'ring'
-        ? outlineOf(floorLength - 2 * INSET, floorWidth - 2 * INSET, round)
-        : [
-            [-floorLength / 2, 0],
-            [floorLength / 2, 0],
-          ],
+        ? outlineOf(floor.length - 2 * INSET, floor.width - 2 * INSET, round)
+        : across
+          ? heads
+          : [heads[0]!, [floor.length / 2, 0]],
       3.5,
     ),
     line(
       'run',
       [
-        [floorLength / 2 - (layout.kind === 'ring' ? INSET : 0), 0],
+        [across ? 0 : floor.length / 2 - (layout.kind === 'ring' ? INSET : 0), 0],
         [end.kind === 'outlet' ? mouth : sump, 0],
       ],
       3.5,
@@ -102,13 +114,13 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       ],
       1,
     ),
-    mark('inspection pipe', [-floorLength / 2, 0], 'circle-open'),
+    ...heads.map((head) => mark('inspection pipe', head, 'circle-open')),
     mark('outlet', [mouth, 0], 'triangle-right'),
   ];
   const below = -rim.width / 2;
   const font = { size: LABEL_SIZE[size], color: INK };
   const sizes = [
-    `rim ${length(rim.length)} × ${length(rim.width)}`,
+    `rim ${length(plan.length)} × ${length(plan.width)}`,
     `floor ${length(floorLength)} × ${length(floorWidth)}`,
     drainPipesText(layout, floorLength, units),
   ];
@@ -118,13 +130,18 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
       yanchor: 'top',
       yshift: -4,
     }),
-    label('inspection pipe', short(-floorLength / 2), 0, {
-      font,
-      yanchor: 'bottom',
-      yshift: 8,
-      // Branches run under it.
-      bgcolor: STONE,
-    }),
+    label(
+      heads.length > 1 ? 'inspection pipes' : 'inspection pipe',
+      short(heads[0]![0]),
+      short(heads[0]![1]),
+      {
+        font,
+        yanchor: 'bottom',
+        yshift: 8,
+        // Branches run under it.
+        bgcolor: STONE,
+      },
+    ),
     ...(end.kind === 'sump'
       ? [label('sump', short(sump), 0, { font, xanchor: 'center', yanchor: 'bottom', yshift: 8 })]
       : []),

@@ -1,8 +1,7 @@
 /** Level of the natural ground where nobody levelled it. */
 import type { Peg } from '../contract/index.js';
-import { groundPlane, LEVEL_RIM } from '../site/index.js';
+import { groundPlane, LEVEL_RIM, placedPoints } from '../site/index.js';
 import type { LevelPoint, LevelRole } from '../survey/index.js';
-import { placedPoints } from './settingFrame.js';
 
 /** Points that were levelled on the ground itself. */
 const ON_GROUND: readonly LevelRole[] = ['rim', 'pit', 'spot', 'boundary'];

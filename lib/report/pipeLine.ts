@@ -1,7 +1,7 @@
 /** Where the pipes of a drain lie, on the pond's own axes, and their inverts. */
 import type { SiteDrain } from '../contract/index.js';
-import { BED_THICKNESS, BESIDE, LEAST_FALL, longestWay, pipeRun, SUMP_SIDE } from '../drain/index.js';
-import type { Across } from './pondLines.js';
+import { BED_THICKNESS, BESIDE, LEAST_FALL, longestWay, pipeRun, SUMP_SIDE, wayOut } from '../drain/index.js';
+import type { Across } from '../site/index.js';
 
 /** A point of the way of the water with the level of its invert. */
 export interface WayPoint {
@@ -44,31 +44,16 @@ const CORNERS: readonly Across[] = [
 
 const apart = ([a, b]: Across, [c, d]: Across) => Math.hypot(a - c, b - d);
 
-/**
- * The pipe leaves the pond square to its side, at the end or in the middle of the long side, whichever lies nearer to
- * where it goes; the end where branches join it.
- */
+/** The pipes of a drain, from its head to its mouth or sump. */
 export function pipeLine(
   { layout, input, kind, sumpDepth }: SiteDrain,
   rim: { length: number; width: number },
   box: boolean,
-  towards: Across | undefined,
 ): PipeLine {
-  const { floor, floorLength, underSide = 0, end } = input;
+  const { floor, floorLength, underSide = 0, end, towards } = input;
   const floorWidth = input.floorWidth ?? input.floorArea / floorLength;
-  const ways: Across[] = [
-    [1, 0],
-    [-1, 0],
-    ...(layout.kind === 'herringbone'
-      ? []
-      : ([
-          [0, -1],
-          [0, 1],
-        ] as Across[])),
-  ];
   const on = ([u, v]: Across, length: number, width: number): Across => [(u * length) / 2, (v * width) / 2];
-  const reach = (way: Across) => (towards ? apart(on(way, rim.length, rim.width), towards) : 0);
-  const out = ways.reduce((best, way) => (reach(way) < reach(best) - 1e-9 ? way : best));
+  const out = wayOut(layout.kind, rim, towards);
   const toe = on(out, floorLength, floorWidth);
   const edge = on(out, rim.length, rim.width);
   const along = out[1] === 0;

@@ -1,10 +1,8 @@
 /** The lines round a pond that are set out: each a box or an ellipse about its middle. */
 import type { PondLine } from '../contract/index.js';
+import type { Across } from '../site/index.js';
 import { insetAt, type PondShape } from '../uplift/index.js';
 import { BANK, LEAST_BANK, linerEdge } from '../works/index.js';
-
-/** A point along the pond's length and across it from its middle, m. */
-export type Across = [u: number, v: number];
 
 /** What the lines are drawn from; levels m above the lowest natural ground at the rim. */
 export interface DugPond {

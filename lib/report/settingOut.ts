@@ -10,12 +10,13 @@ import {
   MAT_THICKNESS,
 } from '../drain/index.js';
 import { method } from '../formula/index.js';
+import { type Across, acrossOf, frameOf, placedPoints, placeOn } from '../site/index.js';
 import type { LevelPoint } from '../survey/index.js';
 import { LEAST_BANK } from '../works/index.js';
 import { groundFinder } from './groundAt.js';
 import { type PipeLine, pipeLine, type WayPoint } from './pipeLine.js';
-import { type Across, type DugPond, pointsOf, pondLines } from './pondLines.js';
-import { acrossOf, frameOf, placedPoints, placeOn, referencesOf } from './settingFrame.js';
+import { type DugPond, pointsOf, pondLines } from './pondLines.js';
+import { referencesOf } from './tieReferences.js';
 
 export const settingOutMethod = method({
   title: 'Setting-out table',
@@ -68,14 +69,7 @@ export function settingOutOf({ pond, levels, datum, highRim, bedding, drain, uni
   const rim = line('rim')!;
   const outer = lines.reduce((a, b) => (b.half_width_m > a.half_width_m ? b : a));
   const towards = frame.axes === 'survey' ? endOf(drain, levels) : undefined;
-  const pipe =
-    drain &&
-    pipeLine(
-      drain,
-      { length: 2 * rim.half_length_m, width: 2 * rim.half_width_m },
-      box,
-      towards && acrossOf(frame, towards),
-    );
+  const pipe = drain && pipeLine(drain, { length: 2 * rim.half_length_m, width: 2 * rim.half_width_m }, box);
   const bed = drain ? (isMat(drain.bed) ? MAT_THICKNESS : BED_THICKNESS) : bedding;
   const marks: Mark[] = [
     ...(['rim', 'crest', 'shelf', 'toe'] as const).flatMap((of) => {

@@ -148,6 +148,11 @@ function tellDrain(r: Recording, { site, drain }: Judged): void {
     pointOf(site, end.kind === 'outlet' ? 'outlet' : 'discharge', end.name) ??
     pointOf(site, 'outlet', end.name);
   r.know(layout.length, 'm', assumed('pipe in the bed, as it is laid out'))
+    .know(
+      takeoffOf(drain!).sideBranch ?? 0,
+      'm',
+      assumed('half the width of the floor, to the long side by which it leaves'),
+    )
     .know(end.distance, 'm', wayRow(to))
     .know(BESIDE, 'm', practice('a sump stands half a metre outside the rim'))
     .know(MAT_THICKNESS, 'm', practice('thickness of a drainage mat'))

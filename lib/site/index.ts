@@ -14,6 +14,7 @@ export * from './monthlyHighs.js';
 export * from './monthlyWater.js';
 export * from './places.js';
 export * from './pond.js';
+export * from './pondAxes.js';
 export * from './pondGroundOf.js';
 export * from './pondKept.js';
 export * from './pondYears.js';

@@ -1,6 +1,6 @@
 /** What drawings of a drain and of the garden show, for whoever does not see them. */
 import type { Report } from '../contract/index.js';
-import { BED_THICKNESS, type Drain, LEAST_FALL } from '../drain/index.js';
+import { BED_THICKNESS, type Drain, LEAST_FALL, takeoffOf } from '../drain/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
 
@@ -15,11 +15,16 @@ const lengthIn = (units: UnitSystem) => (metres: number) => formatQuantity(metre
  * @returns sentences
  */
 export function drainPlanAlt(
-  { bed, layout, input: { end } }: Drain,
+  drain: Drain,
   floor: { length: number; width: number },
   place: string,
   units: UnitSystem,
 ): string {
+  const {
+    bed,
+    layout,
+    input: { end },
+  } = drain;
   const length = lengthIn(units);
   const pipes =
     layout.branches > 0
@@ -29,7 +34,7 @@ export function drainPlanAlt(
         : 'one pipe along the middle';
   return (
     `Plan of the drain: a bed of ${bed} under the floor of ${length(floor.length)} by ${length(floor.width)} with ${pipes}, ` +
-    `an inspection pipe at its head, ${end.kind === 'outlet' ? 'and' : 'a sump beside the pond and'} a run of ${length(end.distance)} to ${place}.`
+    `${takeoffOf(drain).sideBranch ? 'an inspection pipe at either end, a branch from its middle to the long side' : 'an inspection pipe at its head'}, ${end.kind === 'outlet' ? 'and' : 'a sump beside the pond and'} a run of ${length(end.distance)} to ${place}.`
   );
 }
 

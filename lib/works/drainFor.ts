@@ -28,8 +28,17 @@ import {
   oldDrainWorks,
 } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
-import { Assumptions, ksatAround, type Site } from '../site/index.js';
+import {
+  type Across,
+  Assumptions,
+  acrossOf,
+  frameOf,
+  ksatAround,
+  placedPoints,
+  type Site,
+} from '../site/index.js';
 import { compositionOf, logPercentiles } from '../soil/index.js';
+import type { LevelPoint } from '../survey/index.js';
 import {
   depthOver,
   floorSide,
@@ -131,6 +140,7 @@ export function drainInputOf(
     floorWidth: use(floorSide, shape.width, shape.sideSlope, depth),
     sideArea,
     sideSlope: shape.sideSlope,
+    towards: towardsEnd(survey.levels, drain),
     trenchAtRim: runAtRim.compute(level, MOUTH),
     underSide: insetAt(shape, depth),
     inflow: likelyInflow(sources, use),
@@ -154,6 +164,17 @@ export function drainInputOf(
   };
   return { input, sources, storm, level, outside, radius, leakHead };
 }
+
+/** Where the pipe goes, on the pond's own axes; undefined where the plan does not have it. */
+function towardsEnd(levels: readonly LevelPoint[], drain: DrainMeasure): Across | undefined {
+  const frame = frameOf(levels);
+  const [name, roles] =
+    drain.kind === 'outlet' ? [drain.outlet.name, ['outlet']] : [drain.to.name, PUMPED_TO];
+  const end = placedPoints(levels).find((p) => p.point === name && roles.includes(p.role));
+  return end && frame.axes === 'survey' ? acrossOf(frame, end) : undefined;
+}
+
+const PUMPED_TO = ['discharge', 'outlet'];
 
 const beds = new Remembered<Bed>();
 const soils = new Remembered<BaseSoil>();

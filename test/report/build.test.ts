@@ -46,21 +46,23 @@ function clay_slope(): Line[] {
   const raised = boxBank(4.6, 3.4, 0.32 + 0.2, 0.4, 0.12, 0.8);
   // Run of 16.3 m, and 0.8 m under the side; trench 0.3 m wide, from 0.15 m at the bed to 1.15 and 0.3 m at the mouth.
   const trench = 0.3 * (16.3 * ((1.15 + 0.3) / 2) + 0.8 * ((0.15 + 1.15) / 2));
-  const groove = 3 * 0.3 * 0.05;
+  // The spine of 3 m, and half the floor's width of 1.8 m from its middle: the ditch lies beside the long side.
+  const pipe = 3 + 0.9;
+  const groove = pipe * 0.3 * 0.05;
   const drain = floor * 0.15 + groove + trench;
   return [
     ['clay to dig for the pond, before it is loosened', hole, 'm³'],
     ['bank around the rim, tamped firm', raised, 'm³'],
     ['clay to dig for the drain, before it is loosened', drain, 'm³'],
     [REFILLED, trench, 'm³'],
-    ['perforated pipe, 100 mm, 5 % waste', 1.05 * 3, 'm'],
+    ['perforated pipe, 100 mm, 5 % waste', 1.05 * pipe, 'm'],
     ['solid pipe, 100 mm, 5 % waste', 1.05 * (16.3 + 0.8), 'm'],
-    ['couplings, bends and branches', 4, 'piece'],
+    ['couplings, bends and branches', 5, 'piece'],
     ['concrete sand for the bed, 10 % waste', 1.1 * floor * 0.05, 'm³'],
     ['pea gravel, washed, around the pipe, 10 % waste', 1.1 * (floor * 0.1 + groove), 'm³'],
     ['drainage mat with fabric on it behind the sides, 15 % laps', 1.15 * sides, 'm²'],
     ['filter fabric under the liner, 15 % laps', 1.15 * (floor + sides), 'm²'],
-    ['inspection pipe to the surface, with cap', 1, 'piece'],
+    ['inspection pipe to the surface, with cap', 2, 'piece'],
     ['flap valve', 1, 'piece'],
     ['animal guard', 1, 'piece'],
     ['flat stone under the mouth', 1, 'piece'],

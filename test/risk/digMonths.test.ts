@@ -43,6 +43,9 @@ describe('the months to dig in', () => {
 
   test('are not spoken of where every month will do; one that is named is told', () => {
     expect(told(swinging(1.8, 0.2))).toBeUndefined();
-    expect(told(withItem(leaky(1, 0.6), 'pond.csv', 'built_in', '8'))).toMatchObject({ subject: 'planned', months: [8] });
+    expect(told(withItem(leaky(1, 0.6), 'pond.csv', 'built_in', '8'))).toMatchObject({
+      subject: 'planned',
+      months: [8],
+    });
   });
 });

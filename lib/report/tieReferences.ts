@@ -1,45 +1,7 @@
-/** The axes that pegs are set out on, and the points that distances are taped from. */
-import type { SettingOut, TieReference } from '../contract/index.js';
+/** The points that distances of pegs are taped from. */
+import type { TieReference } from '../contract/index.js';
+import { type Across, acrossOf, type Frame, placedPoints, placeOn } from '../site/index.js';
 import type { LevelPoint, LevelRole } from '../survey/index.js';
-import type { Across } from './pondLines.js';
-
-type Placed = LevelPoint & { x: number; y: number };
-
-/** Points with a place. */
-export function placedPoints(levels: readonly LevelPoint[]): Placed[] {
-  return levels.filter((p): p is Placed => p.x !== undefined && p.y !== undefined);
-}
-
-/** The pond's middle and the direction of its length, as the plan has them. */
-export type Frame = Pick<SettingOut, 'axes' | 'middle' | 'along'>;
-
-/**
- * Middle and length of the pond on the surveyor's axes: the mean of the rim points, along the axis they reach farther on;
- * without two of them its own axes.
- */
-export function frameOf(levels: readonly LevelPoint[]): Frame {
-  const rims = placedPoints(levels).filter(({ role }) => role === 'rim');
-  if (rims.length < 2) return { axes: 'pond', middle: { x_m: 0, y_m: 0 }, along: { x: 1, y: 0 } };
-  const reach = (key: 'x' | 'y') =>
-    Math.max(...rims.map((p) => p[key])) - Math.min(...rims.map((p) => p[key]));
-  const mean = (key: 'x' | 'y') => rims.reduce((sum, p) => sum + p[key], 0) / rims.length;
-  return {
-    axes: 'survey',
-    middle: { x_m: mean('x'), y_m: mean('y') },
-    along: reach('x') >= reach('y') ? { x: 1, y: 0 } : { x: 0, y: 1 },
-  };
-}
-
-/** From the pond's axes to those of the table. */
-export function placeOn({ middle, along }: Frame, [u, v]: Across): { x_m: number; y_m: number } {
-  return { x_m: middle.x_m + u * along.x - v * along.y, y_m: middle.y_m + u * along.y + v * along.x };
-}
-
-/** And back. */
-export function acrossOf({ middle, along }: Frame, { x, y }: { x: number; y: number }): Across {
-  const [dx, dy] = [x - middle.x_m, y - middle.y_m];
-  return [dx * along.x + dy * along.y, dy * along.x - dx * along.y];
-}
 
 /** What stays where it is while the pond is dug, what lasts best first. */
 const LASTING: readonly LevelRole[] = [
