@@ -32,7 +32,7 @@ interface Station {
 
 /** Names of the lower ends of links. */
 const ENDS: Record<string, (outlet: string) => string> = {
-  bed: () => 'underside of the bed',
+  bed: () => 'pipe at its head',
   pipe: () => 'pipe leaves the pond',
   run: (outlet) => `mouth at ${outlet}`,
   drop: () => 'water there as a rule',
