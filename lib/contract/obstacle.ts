@@ -7,6 +7,8 @@ export interface ObstacleValues {
   'already-kept-out': Nothing;
   'level-ground': Nothing;
   'no-low-outlet-uphill': Nothing;
+  /** of the trench of a cut-off drain */
+  'trench-near-footing': { name: string };
   'discharge-forbidden': Nothing;
   'discharge-not-said': Nothing;
   'endless-flow': { flow_m3_s: number; limit_m3_s: number };

@@ -1,7 +1,7 @@
 /** A drain uphill of the pond, that keeps the water behind the uphill wall down. */
 import type { Basis } from '../basis/index.js';
 import type { Obstacle } from '../contract/index.js';
-import { formula, type Use, unrecorded } from '../formula/index.js';
+import { formula, LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
 import { ksatAround, type Site } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
@@ -44,6 +44,8 @@ export const cutoffLevel = formula({
 const UPHILL = 0.1;
 /** It stands half a metre off the wall and as deep as the pond, at most 1 m. Common practice. */
 export const CUTOFF = { distance: 0.5, depth: 1 };
+/** Far edge of its trench from the wall, m: as wide as a spade. Common practice. */
+const TRENCH_AWAY = CUTOFF.distance + 0.3;
 /** Steady winter recharge, m/s: mean 2 mm/d. Our choice. */
 const WINTER_RECHARGE = 0.002 / 86400;
 
@@ -58,6 +60,15 @@ export function cutoffDrain(basis: Basis, unlawful: Obstacle | undefined): Optio
   if (highRim < UPHILL) return { name, why: { governs: 'none', code: 'level-ground', values: {} } };
   if (unlawful) return { name, why: unlawful };
   const invert = highRim - trenchDepth(site);
+  // The side of a footing may not be known: the trench is held against every one, by the 45° line from its underside.
+  const undermined = site.places.footings.find(
+    ({ level, distance }) => invert < level - Math.max(distance - TRENCH_AWAY, 0) - LEVEL_RESOLUTION,
+  );
+  if (undermined)
+    return {
+      name,
+      why: { governs: 'footing', code: 'trench-near-footing', values: { name: undermined.name } },
+    };
   const outlet = outletsOf(basis).find(
     (o) => o.level + 0.01 * (o.distance + site.pond.shape.length) <= invert,
   );

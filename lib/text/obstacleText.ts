@@ -7,6 +7,8 @@ const OBSTACLES: Wording<ObstacleValues> = {
   'no-ring': () => 'no permeable layer touches the liner, so no surface water gets behind it',
   'already-kept-out': () => 'surface water is already kept out',
   'level-ground': () => 'there is no uphill side: the ground at the rim is nearly level',
+  'trench-near-footing': ({ name }) =>
+    `its trench would lie below the 45° line from the footing ${name}: an engineer would have to design it`,
   'no-low-outlet-uphill': () => 'no outlet lies low enough for a drain uphill of the pond',
   'discharge-forbidden': () => 'there is no lawful place for the water',
   'discharge-not-said': () => 'nobody has said that water may be discharged: ask first',
