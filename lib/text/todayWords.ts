@@ -19,9 +19,9 @@ export function todayWords(
       ? 'that is no lower than full: do not lower it'
       : `${formatBound(full - lowest, 'length', units, 'down')} below full`;
   const how =
-    'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and ask again, or keep to the level of the month.';
+    'Before every lowering read the dip pipe, add the row to water.csv (pit dip-pipe) and ask again, or keep to the level that the pond card has for the month.';
   if (!look)
-    return `There is no reading of a dip pipe under the liner yet, so the level of the month holds. ${how}`;
+    return `There is no reading of a dip pipe under the liner yet, so the level on the pond card holds. ${how}`;
   const { date, month, water_m, dry, lowest_m, month_lowest_m } = look;
   const seen = `On ${date} the dip pipe ${dry ? `was dry down to ${level(water_m)}` : `showed water at ${level(water_m)}`}.`;
   const answer =

@@ -56,7 +56,7 @@ function brieflyWords({ months, days }: Briefly): string {
 
 function keepAbove(months: number[], excepted: boolean): string {
   const but = excepted ? ', but for the days it may stand empty' : '';
-  return `Keep the water above the level of the month ${duringMonths(months)}${but}`;
+  return `Keep the water above the level that the pond card has for the month, ${duringMonths(months)}${but}`;
 }
 
 function beforeRains(months: number[]): string {
