@@ -1,9 +1,10 @@
 /** What to do, in the order in which it is done. */
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
+import { underLiner } from '../figures/sheetSection.js';
 import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
 import { duringMonths, monthWords } from '../text/index.js';
-import { digStep, LAY, LINE, STOP, STOPPED } from '../text/stepWords.js';
+import { digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 import { paragraph, section, text } from './markup.js';
@@ -87,9 +88,9 @@ export function stepsSection(report: Report, units: UnitSystem): string {
   // Marked up already.
   const own: Partial<Record<Phase, string[]>> = {
     ask: dug ? SAFETY : [],
-    dig: dug ? [text(digStep(report.result, units)), text(STOP)] : [],
+    dig: dug ? [text(digStep(report.result, underLiner(report), units)), text(STOP)] : [],
     build: drained && dug ? [text(LAY)] : [],
-    fill: dug ? [text(LINE)] : [],
+    fill: dug ? [text(lineStep(report.result.recommendation))] : [],
   };
   const waits = BEFORE_DIGGING.includes(option);
   const told = rules.some(({ code }) => code === 'if-drain-stops' || code === 'full-if-power-fails');

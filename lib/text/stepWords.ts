@@ -1,13 +1,22 @@
 /** What is done with the spade, and when it is laid down. */
-import type { Result } from '../contract/index.js';
+import type { Recommendation, Result } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** When a digger stops, whatever was reckoned. Common practice. */
 export const STOP =
   'Stop and get out when a side cracks or bulges, when the floor softens, rises or boils, or when you meet sand, gravel or running water that no hole showed. Let the water stand, and ask again with what you saw.';
 
-/** How the liner is laid. Common practice. */
-export const LINE = 'Lay the fleece and the liner without stretching them, and fill the pond the same day.';
+/**
+ * How the liner is laid, and a slab on it. Common practice.
+ * @param recommendation - what is recommended
+ * @returns sentences
+ */
+export function lineStep({ option, also }: Pick<Recommendation, 'option' | 'also'>): string {
+  const lay = 'Lay the fleece and the liner without stretching them';
+  return option === 'ballast' || also.includes('ballast')
+    ? `${lay}. Cast the slab on it while the dip pipe shows the water below the floor, look into the pipe every day until the concrete has set for a week, and fill the pond at once if the water comes above the floor; else fill it then.`
+    : `${lay}, and fill the pond the same day.`;
+}
 
 /** How a drain is begun. Common practice. */
 export const LAY = 'Lay the drain from its outlet upwards, as drawn under Build.';
@@ -19,14 +28,16 @@ export const STOPPED =
 /**
  * How deep is dug.
  * @param result - with what is recommended
+ * @param bed - thickness of the bed of a drain, m
  * @param units - how numbers are written
  * @returns sentences
  */
 export function digStep(
   { recommendation, drain }: Pick<Result, 'recommendation' | 'drain'>,
+  bed: number,
   units: UnitSystem,
 ): string {
   const { depth_m, raise_m, as_built } = recommendation;
   const size = (value: number) => formatQuantity(value, 'length', units);
-  return `${size(Math.max(depth_m - raise_m, 0))} deep, counted down from the lowest old ground at the rim${raise_m > 0 ? `; with the rim raised by ${size(raise_m)} the pond is ${size(depth_m)} deep` : ''}${drain && !as_built ? '. The bed of the drain goes below that' : ''}. Stop there.`;
+  return `${size(Math.max(depth_m - raise_m, 0))} deep, counted down from the lowest old ground at the rim${raise_m > 0 ? `; with the rim raised by ${size(raise_m)} the pond is ${size(depth_m)} deep` : ''}${drain && !as_built ? `. For the bed of the drain, and nothing else, dig ${size(bed)} more` : ''}. Stop there.`;
 }
