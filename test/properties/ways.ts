@@ -59,6 +59,24 @@ function withoutWeeks(value: unknown, key = ''): unknown {
   return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, withoutWeeks(one, name)]));
 }
 
+/** Share of the accepted risk from which another month's length may turn it. */
+const EDGE = 0.75;
+
+/** Two answers without the other use that would do, where only one has it and it all but fails: a day more of a wet month turns it. */
+function onTheEdge(before: unknown, after: unknown): [unknown, unknown] {
+  const uses = [before, after].map(
+    (one) => JSON.stringify(one).match(/"instead":(?!null)\{.*?"per_year":([\d.]+)/)?.[1],
+  );
+  const [only] = uses.filter((each) => each !== undefined);
+  const aside = (one: unknown) =>
+    JSON.parse(JSON.stringify(one, (key, value) => (key === 'instead' ? null : value)));
+  const edge = uses.includes(undefined) && Number(only) > EDGE * ACCEPTED;
+  return edge ? [aside(before), aside(after)] : [before, after];
+}
+
+/** A year, where the survey says nothing else. */
+const ACCEPTED = 0.02;
+
 const assumedAside = ({ report }: Answer): unknown => {
   const { assumed: _assumed, ...rest } = report as Record<string, unknown>;
   return rest;
@@ -116,8 +134,10 @@ export const WAYS: Way[] = [
     // An emptying of weeks runs into months of other lengths.
     compare: (before, after) =>
       differences(
-        seenFromNorth(withoutWeeks(before.report), false),
-        seenFromNorth(withoutWeeks(after.report), true),
+        ...onTheEdge(
+          seenFromNorth(withoutWeeks(before.report), false),
+          seenFromNorth(withoutWeeks(after.report), true),
+        ),
       ),
   },
 ];
