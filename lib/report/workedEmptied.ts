@@ -5,6 +5,7 @@ import { LEVEL_RESOLUTION } from '../formula/index.js';
 import { tubHolds } from '../groundwater/index.js';
 import { emptiedHold, NOTHING, secondsToLift } from '../heads/index.js';
 import { monthlyDesign, monthlyLimits } from '../reliability/index.js';
+import { discInflow } from '../seepage/index.js';
 import { monthWords } from '../text/index.js';
 import {
   depthOver,
@@ -73,8 +74,11 @@ export function emptiedPart(a: Judged): Recording[] {
 }
 
 /** Where what arrives under the liner comes from. */
-function tellArrival(r: Recording, { site }: Judged): void {
+function tellArrival(r: Recording, { site, decision }: Judged): void {
   const { pond } = site;
+  // As deep as recommended it is a step of the ground.
+  if (decision.depth > 0 && decision.depth !== pond.depth)
+    r.tell(discInflow, { K: assumed('the 90 % end of the layers around the pond as wished') });
   const least = assumed('nought');
   r.tell(depthOver, { e: least }).tell(depthOver, { h: pondItem(site, 'depth', pond.depth), e: least });
   r.tell(missingWater, {

@@ -14,7 +14,10 @@ const CORNERS = 0.75;
 export function rimLine(points: readonly PlanPoint[], area: number | undefined): PlanPoint[] {
   if (points.length < 3) return [...points];
   const hull = hullOf(points);
-  const corners = area === undefined || areaOf(hull) >= CORNERS * area;
+  const within = areaOf(hull);
+  // All at one place, or on one line.
+  if (within === 0) return hull;
+  const corners = area === undefined || within >= CORNERS * area;
   const line = corners ? hull : rectangle(points);
   return [...line, line[0]!];
 }

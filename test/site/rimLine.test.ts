@@ -35,6 +35,13 @@ describe.each([0, 0.4, 1.1, Math.PI / 2])('a box of 6 by 3 m turned by %f', (by)
   });
 });
 
+test('points at one place are that place', () => {
+  const here = { x: 1, y: 2 };
+  expect(distanceToLine({ x: 4, y: 6 }, rimLine([here, here, here, here], 18))).toBeCloseTo(5, 9);
+  const flat = rimLine([here, { x: 2, y: 2 }, { x: 3, y: 2 }], 18);
+  expect(distanceToLine({ x: 2, y: 5 }, flat)).toBeCloseTo(3, 9);
+});
+
 test('two points are a line, one is a point, points on one line are that line', () => {
   const [a, b] = CORNERS;
   expect(rimLine([a!, b!], 18)).toEqual([a, b]);
