@@ -64,7 +64,7 @@ export interface DigPlan {
   months: number[];
   /** depths below the ground at which the floor lacks its factor over a seam, m; ascending, one a sample */
   heaves: Float64Array;
-  /** highest level in the clay in the months of digging, m above the datum: at the low side, uphill, and the mean of both, each sample's years ascending */
+  /** highest level in the clay in the months of digging, m above the datum: at the low side, uphill, and the mean of both, of that each sample's years ascending */
   low: Float32Array;
   uphill: Float32Array;
   mean: Float32Array;

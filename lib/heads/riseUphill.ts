@@ -1,21 +1,25 @@
 /** The water behind the uphill wall above that in the dip pipe, which lies at the low side. */
-import { quantile } from '../sampling/index.js';
+import { quantile, Remembered } from '../sampling/index.js';
 import type { Site } from '../site/index.js';
 import type { Measures } from './measures.js';
 
 /** Share of years in which the water rises no more from the low side to the uphill wall than is counted. */
 const MOSTLY = 0.9;
 
+const rises = new Remembered<number>();
+
 /**
  * How much higher the water stands behind the uphill wall than at the low side, where the dip pipe is, m; no less than nought.
  * @param month - 1–12
  */
-export function riseUphill({ water: { clayLow, clayHigh } }: Site, month: number): number {
-  const rises = Float64Array.from(
-    { length: clayLow.month.length / 12 },
-    (_, i) => clayHigh.month[i * 12 + month - 1]! - clayLow.month[i * 12 + month - 1]!,
-  );
-  return Math.max(quantile(rises, MOSTLY), 0);
+export function riseUphill({ water }: Site, month: number): number {
+  // Asked for every reading and at every step of the what-if.
+  return rises.of(water, `${month}`, () => {
+    const [low, high] = [water.clayLow.month, water.clayHigh.month];
+    const at = (i: number) => i * 12 + month - 1;
+    const all = Float64Array.from({ length: low.length / 12 }, (_, i) => high[at(i)]! - low[at(i)]!);
+    return Math.max(quantile(all, MOSTLY), 0);
+  });
 }
 
 /** The most of it in any month that counts with measures, m: a drain under the floor leads it away. */

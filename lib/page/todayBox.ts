@@ -47,7 +47,12 @@ export function offerToday(): void {
       );
       const water = data.full_m - below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01);
       const stopped = data.stopped_above_m !== null && water > data.stopped_above_m;
-      output.textContent = mayLower(lowered, data.units, stopped, data.rise_m);
+      output.textContent = mayLower(
+        lowered,
+        data.units,
+        stopped,
+        data.stopped_above_m === null ? data.rise_m : 0,
+      );
     };
     form.addEventListener('input', answer);
     form.addEventListener('submit', (event) => event.preventDefault());

@@ -7,6 +7,7 @@ import {
   fullLevel,
   lastReading,
   type Measures,
+  NOTHING,
   reliefBounds,
   riseBelow,
   riseUphill,
@@ -76,8 +77,7 @@ export function lowerByReading(a: Judged): LowerByReading {
   const { site, decision } = a;
   const { measures } = decision;
   const depth = decision.depth || site.pond.depth;
-  const rise = riseBelow(site, measures);
-  const floor = floorLevel(depth, measures) - rise;
+  const floor = floorLevel(depth, measures) - riseBelow(site, measures);
   const steps = Math.ceil((fullLevel(site, measures) - floor) / STEP - 1e-9) + 4;
   const water = Array.from({ length: steps }, (_, i) => floor + (i - 1) * STEP);
   const lowest = lowestBy(a);
@@ -85,7 +85,8 @@ export function lowerByReading(a: Judged): LowerByReading {
     water_m: water,
     lowest_m: MONTHS.map((month) => water.map((z) => lowest(month, z))),
     stopped_above_m: stoppedAbove(measures, depth),
-    rise_m: rise,
+    // Water above the floor says that a drain has stopped: then it counts there too.
+    rise_m: riseBelow(site, NOTHING),
   };
 }
 

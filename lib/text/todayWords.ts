@@ -26,7 +26,7 @@ export function todayWords(
   const seen = `On ${date} the dip pipe ${dry ? `was dry down to ${level(water_m)}` : `showed water at ${level(water_m)}`}.`;
   const answer =
     lowest_m === null
-      ? `That day the pond could be emptied: stop and fill up ${fillWhen(lower_by_reading.rise_m, units)}.`
+      ? `That day the pond could be emptied: stop and fill up ${fillWhen(lower_by_reading.stopped_above_m === null ? lower_by_reading.rise_m : 0, units)}.`
       : `That day the pond could be let down to ${lowest(lowest_m)}, ${below(lowest_m)}, and no further.`;
   const usual =
     month_lowest_m === null
