@@ -30,11 +30,12 @@ const byItem = (work: WorkResult | null) =>
 
 /** A report with every place and text of the survey taken out. */
 function bare(report: Report): unknown {
-  const { result, points, dips: _dips, pits: _pits, water_year, setting_out, ...rest } = report;
+  const { result, points, dips: _dips, pits: _pits, water_year, setting_out, drain, ...rest } = report;
   const { survey: _survey, assumptions, warnings: _warnings, ...answer } = result;
   return {
     ...rest,
     // Places, and with them the way of a pipe, are on the axes of the survey; `settingOut.test.ts` turns them.
+    drain: drain && { ...drain, input: { ...drain.input, towards: undefined } },
     setting_out: setting_out && {
       // By number, not in a row.
       pegs: Object.fromEntries(
