@@ -2,7 +2,7 @@ import type { Advice, OptionName } from './optionNames.js';
 
 /** What is done otherwise than wished, and needs no digging. */
 export interface WishChange {
-  /** 1–12: emptied in no other month */
+  /** 1–12: emptied in no other month; none: never emptied */
   emptied_in?: number[];
   /** fall at which it is topped up, m */
   kept_within_m?: number;

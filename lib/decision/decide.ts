@@ -32,6 +32,8 @@ export interface Decision {
   changed?: Basis;
   /** what nobody looked up and alone stands against the wish with nothing done */
   open?: OpenFact;
+  /** the wish itself, which holds where it is never emptied; told beside less depth that may be */
+  unemptied?: Weighed;
   /** verdicts that were passed over, in order */
   rejected: Weighed[];
 }
@@ -162,7 +164,7 @@ export function decide(
     false,
   );
   if (shallower && (shallower.depth >= 0.7 * wish || !kept))
-    return decided(shallower, { option: 'shallower', depth: shallower.depth, open });
+    return decided(shallower, { option: 'shallower', depth: shallower.depth, open, unemptied: kept });
   if (kept) return decided(kept, { emptyingRuled: true });
   // A question not yet asked; a flow that would never end is no question.
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
@@ -180,12 +182,16 @@ function besides(site: Site, { option, measures }: Candidate, advice: Advice, de
   ];
 }
 
-/** Beside works that serve the wish: the least change of it that makes them needless; null where there is none, or nothing is built. */
+/**
+ * Beside works that serve the wish: the least change of it that makes them needless; beside less depth: the wish, never
+ * emptied. Null where there is none, or nothing is built.
+ */
 export function insteadOf(
   basis: Basis,
   options: Option[],
-  { option, measures, verdict }: Decision,
+  { option, measures, verdict, unemptied }: Decision,
 ): Instead | null {
+  if (unemptied) return neverEmptied(basis, unemptied);
   const built = OPTIONS.find((name) => name === option);
   if (!built || EASY.includes(built) || isAsBuilt(measures) || !verdict?.safe) return null;
   const found = easedBy(basis, candidatesOf(basis, options), (m, depths, changed = basis) =>
@@ -199,6 +205,16 @@ export function insteadOf(
     also: besides(basis.site, candidate, candidate.option, basis.site.pond.depth),
     raise_m: candidate.measures.raise,
     per_year: found.verdict.chance.perYear,
+  };
+}
+
+function neverEmptied({ site }: Basis, { candidate, verdict }: Weighed): Instead {
+  return {
+    change: { emptied_in: [] },
+    option: candidate.option,
+    also: besides(site, candidate, candidate.option, site.pond.depth),
+    raise_m: candidate.measures.raise,
+    per_year: verdict.chance.modes['lift-drawn-down'] ?? 0,
   };
 }
 

@@ -130,7 +130,7 @@ function marginWords(report: Report, units: UnitSystem): string {
   // Safe by its rules of use only: what it may not be used for comes before what is deeper.
   if (here >= 0 && !curve.safe[here]) {
     const often = LIFTS.test(curve.governs[here]!) ? `, ${oftenText(curve.per_year[here]!)}` : '';
-    return `Emptied as wished, ${HAPPENS[curve.governs[here]!]}${often}.`;
+    return `Emptied as wished, ${HAPPENS[curve.governs[here]!]}${often}. ${deepestAsWished(curve, units)}`;
   }
   const edge = edgeOf(curve, depth_m);
   if (!edge && option === 'shallower') return firstSentence(reason);
@@ -146,6 +146,14 @@ function marginWords(report: Report, units: UnitSystem): string {
   return edge.safe - depth_m < 0.005
     ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`
     : `${walled ? WALLED : `Dig to that depth and stop. There is room for ${formatGap(edge.safe - depth_m, units, 'down')} of error:`} ${walled ? 'Deeper' : 'deeper'} than ${formatBound(edge.safe, 'length', units, 'down')} ${HAPPENS[edge.governs]}${often}.`;
+}
+
+/** How deep it may be dug where it is emptied as wished. */
+function deepestAsWished({ depth_m, safe }: DepthCurve, units: UnitSystem): string {
+  const deepest = depth_m[safe.indexOf(false) - 1];
+  return deepest === undefined
+    ? 'With nothing else built no depth is safe for that.'
+    : `With nothing else built it may be only ${formatBound(deepest, 'length', units, 'down')} deep for that.`;
 }
 
 interface Edge {

@@ -20,7 +20,7 @@ import { changeOrders } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
 import { chanceText, WITH_OPTION } from './say.js';
-import { listText, sentence } from './sentence.js';
+import { listText, lowerFirst, sentence } from './sentence.js';
 import { ADVICE_NAMES, adviceWords } from './terms.js';
 
 /** The verdicts in sentences. */
@@ -257,23 +257,29 @@ function recommendationWords(report: Report, units: UnitSystem): string {
   ]);
 }
 
-/** The same pond used otherwise, which needs no drain or slab; as a sentence. */
+/** The same pond used otherwise: with no drain or slab, or as deep as wished; as a sentence. */
 export function insteadWords(
   { change, option, also, raise_m, per_year }: Instead,
   report: Report,
   units: UnitSystem,
 ): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
+  const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
+  const fails = `(${chanceText(per_year)} of years fail)`;
+  const { emptied_in: wished, depth_m } = report.pond;
+  if (change.emptied_in?.length === 0) {
+    const raised = raise_m > 0 ? ` and it raised by ${size(raise_m)}` : '';
+    const others = besides.length > 0 ? `, and ${listText(besides)}` : '';
+    return `Or dig it ${size(depth_m)} deep as wished, ${lowerFirst(WITH_OPTION[option])}${raised}${others}, and never empty it ${fails}.`;
+  }
   const built =
     option === 'no-drain'
       ? 'build nothing'
       : raise_m > 0
         ? `raise it by ${size(raise_m)} and no more is needed`
         : 'keep surface water out and no more is needed';
-  const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
-  const { emptied_in: wished } = report.pond;
   const used = changeOrders(change, wished === 'any' ? [] : wished, size).map((order) => `, ${order}`);
-  return `Or keep the pond as wished${used.join('')}, and ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} (${chanceText(per_year)} of years fail).`;
+  return `Or keep the pond as wished${used.join('')}, and ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} ${fails}.`;
 }
 
 function paragraph(sentences: (string | undefined | false | null)[]): string {
