@@ -10,7 +10,8 @@ import {
   type WorkingSlope,
   workingSlope,
 } from '../uplift/index.js';
-import { bestDig, type DigDraws, dugDepth, sideUphill } from './digging.js';
+import { bestDig, type DigDraws, dugDepth } from './digging.js';
+import { sideUphill } from './sides.js';
 
 /** Depth of dig at which the 45° line from a footing is reached, m; Infinity where sides lean back as far. */
 export interface FootingLimit {

@@ -9,7 +9,7 @@ import { conductivityAround, digRadius, type Site } from '../site/index.js';
 import { HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
 import { beddingLaid } from './gravelLeftOut.js';
 import { deepestFloorOver } from './heave.js';
-import { type Sides, slipLevel } from './sides.js';
+import { type Sides, sideUphill, slipLevel } from './sides.js';
 import { boilingHead, takenOut } from './wetDig.js';
 
 export const diggingMethod = method({
@@ -122,11 +122,6 @@ function waterWhileDug(
   const mean = low.map((level, i) => (level + uphill[i]!) / 2);
   for (let s = 0; s < samples; s++) mean.subarray(s * years, (s + 1) * years).sort();
   return { low, uphill, mean };
-}
-
-/** Height of the side uphill of a hole, m. */
-export function sideUphill({ places }: Pick<Site, 'places'>, dug: number): number {
-  return dug > 0 ? dug + places.highRim : 0;
 }
 
 /** A plan of a dig, and its chances. */

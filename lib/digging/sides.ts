@@ -49,9 +49,33 @@ function heightsOf(strength: LogEstimate, slope: number, edgingLoad: number, dra
   return { dug: stands(1), softWet: stands(SOFTENED_SHARE), softDry: stands(SOFTENED_SHARE, 'air') };
 }
 
-/** Heights of the sides that an emptied pond bares, m, by depth. */
-export function baredSides({ raise }: Measures, depths: ArrayLike<number>): Float64Array {
-  return Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
+/** Height of the side uphill of a hole, m. */
+export function sideUphill({ places }: Pick<Site, 'places'>, dug: number): number {
+  return dug > 0 ? dug + places.highRim : 0;
+}
+
+/** Sides that an emptied pond bares, by depth. */
+export interface BaredSides {
+  /** heights uphill, where they are tallest, m */
+  heights: Float64Array;
+  /** heads outside above which water stands in a crack behind one of them, m above the datum: a crack reaches half way down */
+  cracks: Float64Array;
+  /** heads outside above which one of them slips by the kinds of ground in it, m above the datum; ±Infinity: always, never */
+  slips: Float64Array;
+}
+
+/** What an emptied pond bares at each of some depths, m. */
+export function baredSides(site: Site, { raise }: Measures, depths: ArrayLike<number>): BaredSides {
+  const low = Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
+  const heights = low.map((height) => sideUphill(site, height));
+  return {
+    heights,
+    // The lower side's crack begins lower: water in either counts.
+    cracks: low.map((height) => -height / 2),
+    slips: low.map((height, j) =>
+      Math.min(slipLevel(site, height), slipLevel(site, heights[j]) + site.places.highRim),
+    ),
+  };
 }
 
 /** First of ascending sides that is taller than it stands, by side; their count where none is, as where none is bared. */

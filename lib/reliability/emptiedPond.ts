@@ -35,18 +35,18 @@ export class EmptiedPond {
 
   /**
    * @param lifting - of the same depths
-   * @param sides - bared, by depth, m
+   * @param cracks - heads outside above which water stands in a crack behind a bared side, by depth, m above the datum
    * @param heads - of the emptyings without a drain
    */
   constructor(
     private readonly lifting: LiftingHeads,
-    private readonly sides: Float64Array,
+    private readonly cracks: Float64Array,
     { least, most }: Bounds,
     private readonly emptyings: Emptyings,
     private readonly heads: UndrainedHeads,
   ) {
     const { holds } = lifting;
-    this.count = sides.length;
+    this.count = cracks.length;
     this.most = most ?? new Float64Array(this.count).fill(Number.POSITIVE_INFINITY);
     this.least = least;
     const reached = holds.findIndex(
@@ -85,8 +85,7 @@ export class EmptiedPond {
     const { year, emptied } = this.heads;
     for (let i = first; i < first + into.length; i++) {
       let j = wet;
-      // The crack reaches half way down the side: water stands in it when the head outside is above that.
-      while (j < dry && this.head(j, emptied[i]) <= LEVEL_RESOLUTION - this.sides[j] / 2) j++;
+      while (j < dry && this.head(j, emptied[i]) <= LEVEL_RESOLUTION + this.cracks[j]) j++;
       into[year[i]] = j;
     }
   }

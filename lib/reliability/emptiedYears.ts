@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import { Onsets, undrainedHeads } from '../basis/index.js';
-import { baredSides, firstTaller, slipLevel } from '../digging/index.js';
+import { baredSides, firstTaller } from '../digging/index.js';
 import type { Measures } from '../heads/index.js';
 import { LiftingHeads, NO_SHIFT, type Shift } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
@@ -75,14 +75,13 @@ function countEmptied(
   const { samples, years } = draws;
   const { months } = emptyings;
   const count = depths.length;
-  const bared = baredSides(m, depths);
+  const { heights, cracks, slips } = baredSides(site, m, depths);
   const stands = Array.from(depths, sides);
-  const slips = bared.map((height) => slipLevel(site, height));
   const maySlip = slips.some((level) => level < Number.POSITIVE_INFINITY);
   const lifting = new LiftingHeads(site, m, depths, shift.conductivity);
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
-  const calm = new EmptiedPond(lifting, bared, course.calm, emptyings, heads);
-  const flooded = course.flood && new EmptiedPond(lifting, bared, course.flood, emptyings, heads);
+  const calm = new EmptiedPond(lifting, cracks, course.calm, emptyings, heads);
+  const flooded = course.flood && new EmptiedPond(lifting, cracks, course.flood, emptyings, heads);
   const relieved = calm.neverLifts && (flooded?.neverLifts ?? true);
   const spells = flooded ? floodSpells(site.wetMonths) : [NO_SPELL];
   const rounds = spells.length;
@@ -109,8 +108,8 @@ function countEmptied(
     cases.map((of) => emptyings.plans[p].map((q) => (of.flooded.includes(q) ? inFlood[q] : inCalm[q]))),
   );
   for (let s = 0; s < samples; s++) {
-    const tallWet = firstTaller(bared, (j) => stands[j]?.softWet[s] ?? Number.POSITIVE_INFINITY);
-    const tallDry = firstTaller(bared, (j) => stands[j]?.softDry[s] ?? Number.POSITIVE_INFINITY);
+    const tallWet = firstTaller(heights, (j) => stands[j]?.softWet[s] ?? Number.POSITIVE_INFINITY);
+    const tallDry = firstTaller(heights, (j) => stands[j]?.softDry[s] ?? Number.POSITIVE_INFINITY);
     if (relieved && tallWet === count && !maySlip) {
       idle[s] = 1;
       continue;

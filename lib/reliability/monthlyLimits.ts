@@ -1,7 +1,7 @@
 import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
-import { levelOverSeams, shareAllowed, UNIT_WEIGHT } from '../digging/index.js';
+import { levelOverSeams, shareAllowed, sideUphill, UNIT_WEIGHT } from '../digging/index.js';
 import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
 import { normalQuantile } from '../sampling/index.js';
@@ -122,9 +122,11 @@ const COUNTED = 1;
 /** Seconds the bared sides stand with a head outside. */
 function sidesAllow(site: Site, m: Measures, depth: number, head: number): number {
   const { pond } = site;
-  const height = depth - m.raise;
-  if (height <= 0 || pond.wall !== 'none') return Number.POSITIVE_INFINITY;
-  const wetShare = Math.min(Math.max((head + height) / height, 0), 1);
+  const low = depth - m.raise;
+  if (low <= 0 || pond.wall !== 'none') return Number.POSITIVE_INFINITY;
+  // The side uphill is the tallest, and stands in the highest water.
+  const height = sideUphill(site, low);
+  const wetShare = Math.min(Math.max((head + low) / height, 0), 1);
   if (wetShare > shareAllowed(site, height)) return 0;
   const strength = strengthAt(site.ground, depth);
   if (!strength) return Number.POSITIVE_INFINITY;

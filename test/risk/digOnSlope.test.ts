@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { judge } from '../../lib/decision/index.js';
 import { bestDig, dugDepth, sideUphill } from '../../lib/digging/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
+import { monthlyLimits, verdictAt } from '../../lib/reliability/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
@@ -56,5 +57,43 @@ P1,0.25,2.6,sandy loam,blocky,none,firm,1e-6,
     };
     expect(sandy(2)).toBeLessThan(0.05);
     expect(sandy(0.1)).toBeGreaterThan(0.9);
+  });
+});
+
+describe('a pond on a slope, emptied', () => {
+  /** Stiff massive clay, upright; the water stands level uphill and low. */
+  const emptied = (rise: number, depth: number, strength = 14) => {
+    let files = withItem(sloped(rise, 0.9 + rise, '0'), 'pond.csv', 'emptied_in', '9');
+    files = withItem(withItem(files, 'pond.csv', 'days_empty', '2', 'd'), 'pond.csv', 'state', 'existing');
+    files['pits.csv'] = `pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa
+P1,0,0.25,clay,massive,none,stiff,,
+P1,0.25,4,clay,massive,none,stiff,1e-9,${strength}
+`;
+    const { basis } = judge(siteModel(surveyOf(files), { samples: 64 }));
+    const { lowestSafeLevel, empty } = monthlyLimits(basis, NOTHING, depth);
+    return {
+      slumps: verdictAt(basis, NOTHING, depth).chance.modes['side-slump'] ?? 0,
+      level: lowestSafeLevel[8]!,
+      hours: empty[8].seconds / 3600,
+    };
+  };
+
+  test('slumps as level ground does whose side is as high as the one uphill', () => {
+    for (const [rise, depth] of [
+      [0.2, 0.9],
+      [0.4, 0.7],
+    ] as const)
+      expect(emptied(rise, depth).slumps).toBeCloseTo(emptied(0, depth + rise).slumps, 1);
+    const shares = [0, 0.1, 0.2, 0.4, 0.6, 0.9].map((rise) => emptied(rise, 0.8).slumps);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares[0]).toBeLessThan(0.5);
+    expect(shares.at(-1)).toBeGreaterThan(0.8);
+  });
+
+  test('has a level to keep once the side uphill slips as soon as it is bared', () => {
+    expect(emptied(0, 0.8, 24).hours).toBeGreaterThan(0);
+    const steep = emptied(0.9, 0.8, 24);
+    expect(steep.hours).toBe(0);
+    expect(steep.level).not.toBeNull();
   });
 });
