@@ -21,6 +21,8 @@ export interface NextDoor {
   overflow: 'rim' | 'away';
   /** from the pond's edge */
   boundary_m: number | null;
+  /** houses whose ground is lower than where water comes out, the lowest first */
+  downhill: { name: string; neighbour: boolean; below_m: number; distance_m: number }[];
   /** mean of the wet half-year from the weather; null without weather */
   winter_day: Flows | null;
   storm: Flows & { rain_m: number; seconds: number; named: boolean };

@@ -3,7 +3,7 @@ import type { Decision } from '../decision/index.js';
 import { loweringOf, rationalRunoff } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
-import type { Site } from '../site/index.js';
+import { LEVEL_RIM, type Site } from '../site/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { loweringWords } from '../text/index.js';
 import { planArea } from '../uplift/index.js';
@@ -42,6 +42,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
     exit,
     overflow: survey.pond.overflow === 'away' ? 'away' : 'rim',
     boundary_m: places.boundary ?? null,
+    downhill: housesBelow(site, exit),
     winter_day:
       surplus === undefined
         ? null
@@ -106,6 +107,22 @@ function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
     distance_m: end.distance,
     to_boundary_m: drain?.kind === 'sump' ? null : (pipe?.toBoundary ?? null),
   };
+}
+
+/** Houses that water from the brim or the pipe could run to. */
+function housesBelow({ places, survey }: Site, { kind, level_m }: NextDoor['exit']): NextDoor['downhill'] {
+  // Where an overflow ends is not surveyed: it may be anywhere from the brim down.
+  const brim = kind === 'brim' || survey.pond.overflow !== 'away' ? [0] : [];
+  const highest = Math.max(...brim, ...(level_m === null ? [] : [level_m]));
+  return places.houses
+    .map(({ name, neighbour, level, distance }) => ({
+      name,
+      neighbour,
+      below_m: highest - level,
+      distance_m: distance,
+    }))
+    .filter(({ below_m }) => below_m > LEVEL_RIM)
+    .sort((a, b) => b.below_m - a.below_m);
 }
 
 /** Distance within which the lowering is more than nobody could tell, at the permeable end of the ground. */

@@ -11,6 +11,7 @@ import {
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
 import { ADVICE_NAMES } from './terms.js';
+import { mayTurn } from './tippingText.js';
 
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
@@ -70,11 +71,9 @@ export function doubtWords({ result }: Report): string {
   const named = shares.filter(({ share }) => share >= WORTH_NAMING);
   const rest = shares.filter(({ share }) => share < WORTH_NAMING).map(({ input }) => input);
   if (named.length === 0) {
-    const near = result.tipping_points
-      .filter(({ now, value }) => typeof now !== 'number' && value >= now.p10 && value <= now.p90)
-      .map(({ input }) => input);
+    const near = mayTurn(result.tipping_points);
     return near.length > 0
-      ? `No single doubt is large, but one could still turn the answer: ${listText([...new Set(near)])}.`
+      ? `No single doubt is large, but one could still turn the answer: ${listText(near)}.`
       : 'Nothing that is not known moves the answer by itself.';
   }
   const [first, ...more] = named.map(({ input, share }) => `${input} (${Math.round(100 * share)} %)`);

@@ -19,6 +19,8 @@ import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
 import { oftenText, orderText } from './say.js';
+import { listText } from './sentence.js';
+import { mayTurn } from './tippingText.js';
 import { useOrder } from './useOrder.js';
 import { insteadWords } from './verdictWords.js';
 
@@ -246,7 +248,14 @@ function nextStep({ result }: Report): string {
   if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
   return BEFORE_DIGGING.includes(option)
     ? `No measurement that was tried would change this. ${option === 'measure-first' ? 'Buy and dig nothing before.' : 'Look for another place.'}`
-    : 'Nothing more to measure. Read the dip pipe before you lower the water.';
+    : `${nothingMore(mayTurn(result.tipping_points))} Read the dip pipe before you lower the water.`;
+}
+
+/** @param near - what is not known well and may turn the answer */
+function nothingMore(near: string[]): string {
+  return near.length === 0
+    ? 'Nothing more to measure.'
+    : `No measurement that was tried would pay for itself, but ${listText(near)} could still turn the answer.`;
 }
 
 /** A look to be taken, as an order begun small. */

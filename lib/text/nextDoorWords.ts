@@ -5,7 +5,7 @@ import { NOTICEABLE } from '../drain/neighbours.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
 import { bucketWords, rainText } from './handy.js';
 import { listText } from './sentence.js';
-export function nextDoorExit({ exit, boundary_m, overflow }: NextDoor, units: UnitSystem): string {
+export function nextDoorExit({ exit, boundary_m, overflow, downhill }: NextDoor, units: UnitSystem): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const boundary =
     boundary_m === null
@@ -29,7 +29,14 @@ export function nextDoorExit({ exit, boundary_m, overflow }: NextDoor, units: Un
     exit.kind === 'brim' || exit.to_boundary_m === null
       ? ''
       : ` From there to the boundary it is ${size(exit.to_boundary_m)}.`;
-  return `${from}${way} ${boundary}`;
+  const houses = downhill.map(
+    ({ name, below_m, distance_m }) => `${name}, ${size(distance_m)} from the pond, by ${size(below_m)}`,
+  );
+  const lower =
+    houses.length === 0
+      ? ''
+      : ` Lower than where the water leaves stands ${listText(houses)}: go the way the water would take with the owner, and agree how it is led past before anything is dug.`;
+  return `${from}${way} ${boundary}${lower}`;
 }
 
 const levelAt = ({ level_m }: NextDoor['exit'], units: UnitSystem) =>

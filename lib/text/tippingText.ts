@@ -23,3 +23,15 @@ export function tippingText(
 ): string {
   return `${sentence(input)} at ${amountText(at, unit, units)} (now ${amountText(typeof now === 'number' ? now : now.p50, unit, units)}): from “${ADVICE_NAMES[from].toLowerCase()}” to “${turnWords(turn).toLowerCase()}”.`;
 }
+
+/**
+ * What is not known well enough to be sure that it does not turn the answer.
+ * @param points - `tipping_points`
+ * @returns names, each once
+ */
+export function mayTurn(points: readonly TippingPoint[]): string[] {
+  const near = points.filter(
+    ({ now, value }) => typeof now !== 'number' && value >= now.p10 && value <= now.p90,
+  );
+  return [...new Set(near.map(({ input }) => input))];
+}

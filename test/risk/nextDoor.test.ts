@@ -39,6 +39,22 @@ describe('next door', () => {
     expect(storm).toMatchObject({ named: true, drain: 0, seconds: 7200 });
   });
 
+  it('names every house that is lower than where water comes out, the lowest first', () => {
+    const files = baseSurvey({ depth: 1.5 });
+    files['levels.csv'] += 'mill,neighbour-house,20,8.6\nours,house,6,9.7\nabove,neighbour-house,9,10.4\n';
+    const below = door(files);
+    expect(below.downhill.map(({ name, neighbour }) => [name, neighbour])).toEqual([
+      ['mill', true],
+      ['ours', false],
+    ]);
+    expect(below.downhill.map(({ below_m }) => below_m)).toEqual([
+      expect.closeTo(1.4, 9),
+      expect.closeTo(0.3, 9),
+    ]);
+    expect(nextDoorExit(below, 'metric')).toContain('mill, 20.00 m from the pond, by 1.40 m and ours');
+    expect(door(baseSurvey({ depth: 1.5 })).downhill).toEqual([]);
+  });
+
   it('an ordinary winter day is rain less evaporation of the wet months', () => {
     const files = briefDemo('loam-terrace');
     const { site, decision, drain } = assessed(files);
