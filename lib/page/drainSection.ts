@@ -1,6 +1,6 @@
 /** The drain with what it must carry, what it can, and what to buy, dig and carry. */
 
-import { advisedOption, BEFORE_DIGGING, type Report } from '../contract/index.js';
+import { advisedOption, BEFORE_DIGGING, type Report, wallsUnjudged } from '../contract/index.js';
 import { CLAY_SWELL, shoppingLines } from '../drain/index.js';
 import { drainPlanFigure, drainProfileFigure, drainSectionFigure } from '../figures/index.js';
 import type { Table } from '../figures/table.js';
@@ -75,7 +75,7 @@ function toBuild(report: Report, units: UnitSystem): string {
   const { build } = report.result;
   if (!build || build.quantities.length === 0) return '';
   const more = [hoursWords(build), costWords(build)].filter((words) => words !== '');
-  return `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
+  return `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units, wallsUnjudged(report.result.recommendation)), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
 }
 
 /** What the drain must carry and can, and other beds; for whoever checks it. */

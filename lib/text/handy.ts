@@ -68,10 +68,14 @@ export function bucketWords(volume: number, units: UnitSystem): string {
 /**
  * What the amounts hold.
  * @param units - how numbers are written
+ * @param walled - the pond stands within walls
  * @returns sentences
  */
-export function amountsNote(units: UnitSystem): string {
-  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and what loosened earth takes more. Before the liner is cut, lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.`;
+export function amountsNote(units: UnitSystem, walled: boolean): string {
+  const wall = walled
+    ? ' The hole, its earth and the hours are without room for the walls, their footing and the slope behind them: whoever designs the walls tells how much more is dug and filled.'
+    : '';
+  return `${measureSizes(units)} Our choice; ask what the shop's bag holds. Amounts include waste, laps and what loosened earth takes more. Before the liner is cut, lay a string over the finished hole both ways, and add ${units === 'us' ? '1 ft' : '0.3 m'} at every rim.${wall}`;
 }
 
 /**
