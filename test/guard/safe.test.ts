@@ -33,7 +33,7 @@ const SURVEYS: [string, Files][] = [
   }),
 ];
 
-test.each(sweep(SURVEYS, 4))('%s', (_name, files) => {
+test.each(sweep(SURVEYS, 2))('%s', (_name, files) => {
   expect(guard(files, asTold(files)).dangers).toEqual([]);
 });
 

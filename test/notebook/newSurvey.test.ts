@@ -12,7 +12,7 @@ import { SurveyError, type Warning } from '../../lib/survey/index.js';
 import { CAUTIONS } from '../../lib/text/cautions.js';
 import { itInChromium } from '../chromium.js';
 import { briefDemo, surveyOf } from '../folder.js';
-import { WHOLE } from '../sweep.js';
+import { sweep, WHOLE } from '../sweep.js';
 import { PROJECT, passingFolder } from './notebooks.js';
 
 const made = (units: 'us' | 'metric') => {
@@ -110,7 +110,7 @@ describe.each(['metric', 'us'] as const)('a new survey, %s', (units) => {
     const rows = readFileSync(join(made(units), 'later', 'prices.csv'), 'utf8');
     const prices = rows.replace(/^# ([^,]+,[^,\n]+,)$/gm, (_, row) => `${row}1`);
     expect(prices.match(/,1$/gm)!.length).toBeGreaterThan(20);
-    for (const demo of ['clay-slope', 'clay-hollow', 'loam-terrace', 'meadow-scrape']) {
+    for (const demo of sweep(['clay-slope', 'clay-hollow', 'loam-terrace', 'meadow-scrape'], 1)) {
       const files = { ...briefDemo(demo), 'prices.csv': prices };
       const { options, build } = resultOf(judge(siteModel(surveyOf(files), { samples: 20 })));
       expect(build!.unpriced).toEqual([]);

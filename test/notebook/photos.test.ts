@@ -136,7 +136,7 @@ describe('all that came with it does not', () => {
 
   it('and it is small, whatever its size', () => {
     const dice = new Dice(1);
-    const [width, height] = [900, 600];
+    const [width, height] = [600, 400];
     const data = Uint8Array.from({ length: 4 * width * height }, () => dice.whole(0, 255));
     const bytes = anew(jpeg.encode({ width, height, data }, 90).data);
     expect(bytes.length).toBeLessThanOrEqual(LARGEST_PHOTO);

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { assess, LOSS, lossesOf } from '../../lib/decision/index.js';
+import { assess, type Change, LOSS, lossesOf } from '../../lib/decision/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { driversOf } from '../../lib/reliability/index.js';
 import { recommend } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
-import { WHOLE } from '../sweep.js';
+import { sweep, WHOLE } from '../sweep.js';
 import { baseSurvey } from './base.js';
 
 /** Water whose level is the same every year and badly known, and a ditch low enough for a drain. */
@@ -18,9 +18,9 @@ function doubtful(depth = 0.4, spread = 0.35): Record<string, string> {
 const site = (files: Record<string, string>) => siteModel(surveyOf(files), { samples: 256 });
 const made = new Map<string, ReturnType<typeof assess>>();
 /** What it is assessed to be, once however often it is asked for. */
-function assessed(files: Record<string, string>): ReturnType<typeof assess> {
-  const key = JSON.stringify(files);
-  const found = made.get(key) ?? assess(site(files));
+function assessed(files: Record<string, string>, change: Change = {}): ReturnType<typeof assess> {
+  const key = JSON.stringify([files, change]);
+  const found = made.get(key) ?? assess(site(files), change);
   made.set(key, found);
   return found;
 }
@@ -36,19 +36,19 @@ describe('measure first', () => {
 
   test('and an input tips what would be chosen without waiting, not the waiting', () => {
     const { tippingPoints } = assessed(doubtful());
-    const chosen = assess(site(doubtful()), { loss: { ...LOSS, waiting: 2 } });
+    const chosen = assessed(doubtful(), { loss: { ...LOSS, waiting: 2 } });
     expect(tippingPoints).toEqual(chosen.tippingPoints);
     for (const { from } of tippingPoints) expect(from).toBe(chosen.decision.option);
   });
 
   test('and only then: not where the season costs more', () => {
-    const a = assess(site(doubtful()), { loss: { ...LOSS, waiting: 2 } });
+    const a = assessed(doubtful(), { loss: { ...LOSS, waiting: 2 } });
     expect(a.decision.option).not.toBe('measure-first');
     expect(a.measureNext.find((m) => m.waits)!.worth_drains).toBeLessThan(2);
   });
 
   test('not where the water is known', () => {
-    for (const depth of [0.3, 0.9]) {
+    for (const depth of sweep([0.3, 0.9], 1)) {
       const a = assessed(doubtful(depth, 0.02));
       expect(a.decision.option).not.toBe('measure-first');
     }
