@@ -24,11 +24,11 @@ export function workingSlopeRule(rules: RulesName): Wording<WorkingSlope> {
         engineer: `Deeper than ${from(ENGINEER_DEPTH)} ${engineer} has to design it. `,
         protect: '',
         'less-deep':
-          'Less deep is not safe for being shallow: keep out where anything may cave in, and work beside no upright side. ',
+          'A shallower hole can cave in too: keep out where it may, and work beside no upright side. ',
       }[values.due];
       return (
         `${laidBack(values, rules, say)} ${heightWords(values, say)}${deep}` +
-        `Keep spoil ${atLeast(SPOIL_AWAY[rules])} from the edge, look again after rain, never dig alone. ${diggingLaw(rules).decides}`
+        `Spoil ${atLeast(SPOIL_AWAY[rules])} from the edge; look again after rain; never dig alone. ${diggingLaw(rules).decides}`
       );
     },
   };
@@ -53,5 +53,5 @@ function laidBack(
   const deep = from(PROTECTION_DEPTH);
   return rules === 'us'
     ? `Ground like this counts as type ${type} in the United States rule for employers (29 CFR 1926 Subpart P), which from ${deep} deep has the sides laid back ${slope} to 1 or flatter, or shored.`
-    : `Good practice in ground like this: from ${deep} deep the sides of the hole are laid back ${slope} to 1 or flatter, or shored.`;
+    : `Good practice in ground like this: from ${deep} deep lay the sides back ${slope} to 1 or flatter, or shore them.`;
 }

@@ -9,7 +9,7 @@ import { onlyWords, spareWords } from './situationWords.js';
 import { WHY_WORDS } from './terms.js';
 
 /** Nobody levels closer, m. */
-const LEVEL = 0.005;
+const LEVEL = 0.01;
 
 /**
  * A month in sentences: where the water stands, whether the pond holds, and what may be done.
