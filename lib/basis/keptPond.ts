@@ -1,5 +1,6 @@
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import {
+  type Draws,
   floorLevel,
   fullLevel,
   highestOf,
@@ -9,6 +10,7 @@ import {
   undrainedHead,
 } from '../heads/index.js';
 import { quantile, Remembered } from '../sampling/index.js';
+import { monthValues } from '../site/index.js';
 import { excessTaken, LIFT_VOLUME_DEPTH, planArea } from '../uplift/index.js';
 import type { Basis } from './basis.js';
 
@@ -82,18 +84,27 @@ type Kept = Pick<Basis, 'site' | 'draws' | 'highs'>;
  */
 export function keptHeads({ site, draws }: Kept, m: Undrained, shift = NO_SHIFT.water): Float64Array {
   const { kept } = site.pond;
-  const none = Number.NEGATIVE_INFINITY;
-  if ('held' in kept) {
-    const { clayLow, clayHigh } = draws;
-    const ring = draws.tub?.[m.way];
-    return Float64Array.from(
-      clayLow,
-      (low, i) =>
-        undrainedHead(m.cutoff, low + shift, clayHigh[i] + shift, ring ? ring[i] : none) + kept.held,
-    );
-  }
+  const key = `${m.way} ${m.cutoff}`;
+  if ('held' in kept)
+    return sums.of(draws, `${key} ${shift} ${kept.held}`, () => heldHeads(draws, m, kept.held, shift));
   const make = () => Float64Array.from(highestOf(keptMonths({ site }, m, shift)));
-  return shift === NO_SHIFT.water ? sums.of(site.water, `${m.way} ${m.cutoff}`, make) : make();
+  return shift === NO_SHIFT.water ? sums.of(site.water, key, make) : make();
+}
+
+/** The same where a level is held. */
+function heldHeads(
+  { clayLow, clayHigh, tub }: Draws,
+  { way, cutoff }: Undrained,
+  held: number,
+  shift: number,
+): Float64Array {
+  const ring = tub?.[way];
+  const of = new Float64Array(clayLow.length);
+  for (let i = 0; i < of.length; i++) {
+    const standing = ring ? ring[i] : Number.NEGATIVE_INFINITY;
+    of[i] = undrainedHead(cutoff, clayLow[i] + shift, clayHigh[i] + shift, standing) + held;
+  }
+  return of;
 }
 
 /**
@@ -136,16 +147,12 @@ export function keptHigh(
   const { kept } = basis.site.pond;
   if ('held' in kept) return use(keptSum, undrainedHigh(basis, m, p, month), kept.held);
   return found.of(basis.site.water, `${m.way} ${m.cutoff} ${p} ${month}`, () =>
-    quantile(month === undefined ? keptHeads(basis, m).slice() : monthOf(keptMonths(basis, m), month), p),
+    quantile(month === undefined ? keptHeads(basis, m).slice() : monthValues(keptMonths(basis, m), month), p),
   );
 }
 
 function undrainedHigh({ highs }: Kept, m: Undrained, p: number, month?: number): number {
   return month === undefined ? highs.yearly(m, p) : highs.monthly(m, month, p);
-}
-
-function monthOf(values: Float32Array, month: number): Float64Array {
-  return Float64Array.from({ length: values.length / 12 }, (_, i) => values[i * 12 + month - 1]);
 }
 
 /** The most that the pond lacks in the year that a share 1 − p exceeds, m below full. */

@@ -1,6 +1,7 @@
 import type { PondYear } from '../contract/index.js';
 import { NOTHING } from '../heads/index.js';
 import { type Percentiles, percentiles, Remembered } from '../sampling/index.js';
+import { monthValues } from '../site/index.js';
 import type { Basis } from './basis.js';
 import { keptMonths } from './keptPond.js';
 
@@ -63,7 +64,5 @@ function yearsOf(basis: Pick<Basis, 'site' | 'draws'>): WaterYears {
 
 /** Percentiles of each month of all samples and years, January first. */
 function byMonth(values: ArrayLike<number>): Percentiles[] {
-  return Array.from({ length: 12 }, (_, m) =>
-    percentiles(Float64Array.from({ length: values.length / 12 }, (_, i) => values[i * 12 + m])),
-  );
+  return Array.from({ length: 12 }, (_, m) => percentiles(monthValues(values, m + 1)));
 }

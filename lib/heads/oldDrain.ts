@@ -1,7 +1,7 @@
 import { calendarOf } from '../climate/index.js';
 import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import { quantile, Remembered } from '../sampling/index.js';
-import { type Site, WET_MONTHS_NEEDED } from '../site/index.js';
+import { monthValues, type Site, WET_MONTHS_NEEDED } from '../site/index.js';
 import { floorLevel, NOTHING } from './measures.js';
 import { type OwnReading, readingsOf } from './readings.js';
 
@@ -78,11 +78,7 @@ function clayOn({ water }: Site, look: OwnReading): number {
       Float64Array.from({ length: daily.samples }, (_, s) => daily.clay[s * daily.days + at]),
       0.5,
     );
-  const month = monthOf(look) - 1;
-  return quantile(
-    Float64Array.from({ length: clayLow.month.length / 12 }, (_, i) => clayLow.month[i * 12 + month]),
-    0.5,
-  );
+  return quantile(monthValues(clayLow.month, monthOf(look)), 0.5);
 }
 
 /** Latest day that the survey knows of. */

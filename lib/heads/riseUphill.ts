@@ -1,6 +1,6 @@
 /** The water behind the uphill wall above that in the dip pipe, which lies at the low side. */
 import { quantile, Remembered } from '../sampling/index.js';
-import type { Site } from '../site/index.js';
+import { monthValues, type Site } from '../site/index.js';
 import type { Measures } from './measures.js';
 
 /** Share of years in which the water rises no more from the low side to the uphill wall than is counted. */
@@ -15,10 +15,9 @@ const rises = new Remembered<number>();
 export function riseUphill({ water }: Site, month: number): number {
   // Asked for every reading and at every step of the what-if.
   return rises.of(water, `${month}`, () => {
-    const [low, high] = [water.clayLow.month, water.clayHigh.month];
-    const at = (i: number) => i * 12 + month - 1;
-    const all = Float64Array.from({ length: low.length / 12 }, (_, i) => high[at(i)]! - low[at(i)]!);
-    return Math.max(quantile(all, MOSTLY), 0);
+    const low = monthValues(water.clayLow.month, month);
+    const rise = monthValues(water.clayHigh.month, month).map((high, i) => high - low[i]!);
+    return Math.max(quantile(rise, MOSTLY), 0);
   });
 }
 

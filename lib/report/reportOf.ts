@@ -7,7 +7,7 @@ import { BED_LOSS } from '../drain/index.js';
 import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
 import { drainLevel, floorLevel, isAsBuilt, NOTHING } from '../heads/index.js';
 import { type Percentiles, percentiles } from '../sampling/index.js';
-import { digWindow, LEVEL_RIM, type PondKept, tubYear, uphillLevel } from '../site/index.js';
+import { digWindow, LEVEL_RIM, monthValues, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { stormOf } from '../works/index.js';
 import { lowerByReading, lowerToday } from './lowerToday.js';
@@ -146,7 +146,7 @@ function digDepths(wish: number): number[] {
 }
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
-export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDay[] {
+export function waterYear({ site, decision }: Judged): WaterDay[] {
   const { water, pond } = site;
   const held = 'held' in pond.kept ? [pond.kept.held] : undefined;
   const drain = decision.measures.drain;
@@ -193,9 +193,7 @@ export function waterYear({ site, decision, basis: { draws } }: Judged): WaterDa
       return row(isoDate(daily.firstDay + d), low, tub && gather(tub, d), high, lacks);
     });
   }
-  const n = draws.samples * draws.years;
-  const month = (levels: Float32Array, m: number) =>
-    Float64Array.from({ length: n }, (_, i) => levels[i * 12 + m]);
+  const month = (levels: Float32Array, m: number) => monthValues(levels, m + 1);
   return Array.from({ length: 12 }, (_, m) =>
     row(
       `--${String(m + 1).padStart(2, '0')}`,

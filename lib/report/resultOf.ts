@@ -14,7 +14,7 @@ import { tubBottom } from '../groundwater/index.js';
 import { safeDepth } from '../options/index.js';
 import { lifeChance, monthlyLimits, upliftCheck, verdictAt } from '../reliability/index.js';
 import { type Percentiles, percentiles, Remembered } from '../sampling/index.js';
-import { LEVEL_RIM, type Site, seasonRanks, type WaterEnsemble } from '../site/index.js';
+import { LEVEL_RIM, monthValues, type Site, seasonRanks, type WaterEnsemble } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { DRIVER_NAMES, MOVED_NAMES, obstacleText, spotText } from '../text/index.js';
@@ -146,9 +146,7 @@ const bands = new Remembered<Percentiles[]>();
 function monthBands(levels: Float32Array, dry = Number.NEGATIVE_INFINITY): Percentiles[] {
   return bands.of(levels, '', () =>
     Array.from({ length: 12 }, (_, m) =>
-      percentiles(
-        Float64Array.from({ length: levels.length / 12 }, (_, i) => Math.max(levels[i * 12 + m], dry)),
-      ),
+      percentiles(monthValues(levels, m + 1).map((level) => Math.max(level, dry))),
     ),
   );
 }

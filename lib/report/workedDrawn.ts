@@ -3,6 +3,7 @@
 import { type Basis, drawdownOf, keptHeads, keptHigh, keptMonths } from '../basis/index.js';
 import type { Judged } from '../decision/index.js';
 import { type Drawn, highestOf, type Measures } from '../heads/index.js';
+import { monthValues } from '../site/index.js';
 import { monthName, sentence } from '../text/index.js';
 import type { HeadColumn, Recording } from './workedFrom.js';
 
@@ -64,10 +65,7 @@ export function drawnKept(
   const column: HeadColumn = {
     name: nameOf(a, basis, `kept${monthOf(month)}`, m),
     meaning,
-    values:
-      month === undefined
-        ? keptHeads(basis, m).slice()
-        : Float64Array.from({ length: months().length / 12 }, (_, i) => months()[i * 12 + month - 1]!),
+    values: month === undefined ? keptHeads(basis, m).slice() : monthValues(months(), month),
   };
   r.drawn(column, share, keptHigh(basis, m, share, month), sentence(`${meaning}, ${stay(share)}`));
   if (m.drain) drawnLacks(r, a, basis, 1);

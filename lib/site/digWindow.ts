@@ -2,7 +2,7 @@ import { method } from '../formula/index.js';
 import { quantileSorted } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { type PondShape, planArea } from '../uplift/index.js';
-import type { MonthlyLevels } from './monthlyHighs.js';
+import { monthValues } from './monthValues.js';
 import type { WaterEnsemble } from './water.js';
 
 export const digWindowMethod = method({
@@ -54,8 +54,10 @@ export function digWindow(
   const { samples, years, clayLow, clayHigh, conductivity } = water;
   const n = samples * years;
   const byMonth = Array.from({ length: 12 }, (_, m) => {
-    const of = ({ month }: MonthlyLevels) => Float64Array.from({ length: n }, (_, i) => month[i * 12 + m]!);
-    const [low, uphill] = [of(clayLow), of(clayHigh)];
+    const [low, uphill] = [clayLow, clayHigh].map(({ month }) => monthValues(month, m + 1)) as [
+      Float64Array,
+      Float64Array,
+    ];
     const mean = low.map((level, i) => (level + uphill[i]!) / 2);
     if (!mean.every(Number.isFinite)) throw new RangeError(`missing level: a year without month ${m + 1}`);
     return { uphill, mean };

@@ -12,6 +12,7 @@ export * from './houseFootings.js';
 export * from './layBack.js';
 export * from './monthlyHighs.js';
 export * from './monthlyWater.js';
+export * from './monthValues.js';
 export * from './places.js';
 export * from './pond.js';
 export * from './pondAxes.js';

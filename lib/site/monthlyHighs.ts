@@ -1,5 +1,6 @@
 import type { ClimateRecord } from '../climate/index.js';
 import { quantileSorted } from '../sampling/index.js';
+import { monthValues } from './monthValues.js';
 
 /** Highest levels, m above the datum; index (sample × years + year) × 12 + month − 1. */
 export interface MonthlyLevels {
@@ -74,11 +75,8 @@ export function keepHighestSum(
 
 /**
  * Middle of the highest levels of the deepest month, m above the datum.
- * @param n - samples × years
  */
-export function deepestMonth({ month }: MonthlyLevels, n: number): number {
-  const middles = Array.from({ length: 12 }, (_, m) =>
-    quantileSorted(Float64Array.from({ length: n }, (_, i) => month[i * 12 + m]).sort(), 0.5),
-  );
+export function deepestMonth({ month }: MonthlyLevels): number {
+  const middles = Array.from({ length: 12 }, (_, m) => quantileSorted(monthValues(month, m + 1).sort(), 0.5));
   return Math.min(...middles);
 }

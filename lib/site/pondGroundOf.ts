@@ -3,6 +3,7 @@ import { method } from '../formula/index.js';
 import { quantile } from '../sampling/index.js';
 import type { PondGround, SectionPoint } from '../seepage/index.js';
 import { linerProfile } from '../uplift/index.js';
+import { monthValues } from './monthValues.js';
 import type { GroundLayer } from './profile.js';
 import { sectionSoilOf } from './sectionSoil.js';
 import type { Site } from './siteModel.js';
@@ -102,17 +103,9 @@ export function pondGroundOf(site: Site, wish: SectionWish = {}): PondGround {
 
 /** Level at the downhill and the uphill rim in a month, or the highest month, one year in ten; never above the ground. */
 function waterAtRims({ water, places }: Site, month?: number): { low: number; high: number } {
-  const count = water.samples * water.years;
   const months = month === undefined ? Array.from({ length: 12 }, (_, m) => m) : [month - 1];
   const highest = (levels: Float32Array) =>
-    Math.max(
-      ...months.map((m) =>
-        quantile(
-          Float64Array.from({ length: count }, (_, i) => levels[i * 12 + m]),
-          WET_YEAR,
-        ),
-      ),
-    );
+    Math.max(...months.map((m) => quantile(monthValues(levels, m + 1), WET_YEAR)));
   return {
     low: Math.min(highest(water.clayLow.month), 0),
     high: Math.min(highest(water.clayHigh.month), Math.max(places.highRim, 0)),

@@ -42,7 +42,7 @@ export interface TubYear {
 export function tubYear(site: Site, storm: { rain: number; seconds: number }): TubYear | undefined {
   const { tub, ground, water } = site;
   if (!tub) return undefined;
-  const clay = deepestMonth(water.clayLow, water.samples * water.years);
+  const clay = deepestMonth(water.clayLow);
   const { p10, p50, p90 } = logPercentiles(ksatAround(ground, -tub.floor));
   const [slow, likely, quick] = [p10, p50, p90].map((k) => weeksToDrain(tub, k, clay));
   return {
