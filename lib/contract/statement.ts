@@ -35,6 +35,8 @@ export interface WishStatements {
     per_year: number;
     accepted: number;
   };
+  /** dug otherwise, what is built then serves; followed by why */
+  'dug-otherwise': { change: WishChange };
   'fact-open': { fact: OpenFact; depth_m: number };
   'cannot-be-dug': { depth_m: number; condition: Said<ConditionValues> };
   /** chance a year; null: it cannot be dug */
