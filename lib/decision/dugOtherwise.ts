@@ -1,6 +1,6 @@
 import { type Basis, basisOf } from '../basis/index.js';
 import { isOption, type WishChange } from '../contract/index.js';
-import { bestDig, digConditions, worstDig } from '../digging/index.js';
+import { bestDig, isDiggable } from '../digging/index.js';
 import { method } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
 import { type Option, optionsOf } from '../options/index.js';
@@ -19,6 +19,7 @@ export const dugOtherwiseMethod = method({
   assumptions: [
     'another month costs nothing and comes first; then the steepest sides that hold, in steps of a quarter to 1, no flatter than 3 to 1; then both',
     'the outline at the rim stays, so the floor shrinks: half a metre of it is left on its shorter side, or it is not offered',
+    'a footing that the dig comes too near to is not answered by flatter sides: what is dug beside it is less',
     'flatter sides come before a rim raised to dig less, and both before less depth',
   ],
   source: 'our choice of changes and order; chances as of any dig',
@@ -82,22 +83,17 @@ function isSlumping({ site: { pond } }: Basis, { chance }: Verdict): boolean {
   return pond.emptiedIn !== 'any' && (chance.modes['side-slump'] ?? 0) > pond.acceptedRisk;
 }
 
-function* digChanges(basis: Basis, { diggable }: Verdict, slumps: boolean): Generator<Changed> {
+function* digChanges(basis: Basis, { diggable, conditions }: Verdict, slumps: boolean): Generator<Changed> {
   const month = diggable ? undefined : monthInstead(basis);
-  if (month && isDiggable(month.basis)) yield month;
+  if (month && isDiggable(month.basis, NOTHING)) yield month;
+  // Beside a footing less is dug, whatever the slope.
+  if (conditions.some(({ governs, met }) => governs === 'footing' && met !== 'yes')) return;
   const flatter = flatterSides(basis, slumps);
   if (flatter) yield flatter;
   else if (month) {
     const both = flatterSides(month.basis, slumps);
     if (both) yield { change: { ...month.change, ...both.change }, basis: both.basis };
   }
-}
-
-/** Whether the depth wished for can be dug with nothing built. */
-function isDiggable({ site, dig }: Basis): boolean {
-  const { depth, acceptedRisk } = site.pond;
-  const { chance } = worstDig(bestDig(site, dig, NOTHING, depth).chances);
-  return chance <= acceptedRisk && digConditions(site, dig, NOTHING, depth).every(({ met }) => met === 'yes');
 }
 
 /** Dug in the month in which least goes wrong; undefined where no month was planned, or that one. */
@@ -122,7 +118,7 @@ function flatterSides(basis: Basis, emptied: boolean): Changed | undefined {
     const eased = { ...shape, sideSlope };
     if (Math.min(...floorLeft(eased, depth)) < LEAST_FLOOR) return undefined;
     const so = basisOf(withSides(site, sideSlope), basis);
-    if (!isDiggable(so)) continue;
+    if (!isDiggable(so, NOTHING)) continue;
     if (emptied && isSlumping(so, verdictAt(so, NOTHING, depth))) continue;
     const then = shapedAs(basis, sideSlope);
     return then && { change: { side_slope: sideSlope }, basis: then };

@@ -6,7 +6,8 @@ import {
   type Statement,
   saidOf,
 } from '../contract/index.js';
-import { questionOf } from '../options/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { deepestOf, questionOf } from '../options/index.js';
 import type { Site } from '../site/index.js';
 import type { Judged } from './assess.js';
 import type { Decision } from './decide.js';
@@ -69,6 +70,7 @@ function why(judged: Judged): Statement[] {
       return [
         ...untreated,
         { code: 'shallower', values: { depth_m: d.depth, ruled: d.emptyingRuled } },
+        ...rimBuys(judged),
         ...outletFails(d),
       ];
     case 'move':
@@ -99,6 +101,16 @@ function untreatedOf({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] {
       values: { governs: first.governs, per_year: first.diggable ? first.chance.perYear : null },
     },
   ];
+}
+
+/** What the rim may add to a depth that was cut: it is not dug. */
+function rimBuys({ site: { pond }, options, curves, decision: d }: Judged): Statement[] {
+  const raise = options.find(({ name }) => name === 'raise-pond')?.measures?.raise ?? 0;
+  const curve = curves.find(({ option }) => option === 'raise-pond');
+  if (!curve || raise === 0 || d.measures.raise > 0) return [];
+  const depth = Math.min(curve.depth_m[deepestOf(curve.safe)] ?? 0, pond.depth);
+  if (depth <= d.depth + LEVEL_RESOLUTION) return [];
+  return [{ code: 'rim-buys', values: { raise_m: raise, depth_m: depth, wish_m: pond.depth } }];
 }
 
 /** What is dug otherwise before anything that is built serves. */

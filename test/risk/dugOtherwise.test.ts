@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { possibleOption, type Report } from '../../lib/contract/index.js';
 import { judge } from '../../lib/decision/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -71,7 +72,8 @@ describe('the least change of the dig', () => {
     expect(said.decision.verdict!.chance.perYear).toBe(wish.decision.verdict!.chance.perYear);
     // All amounts are of the pond so dug.
     expect(reportOf(wish).pond.side_slope).toBe(1.5);
-    expect(reportOf(wish).result.work).toEqual(reportOf(said).result.work);
+    const work = ({ result }: Report) => possibleOption(result, 'no-drain')!.work;
+    expect(work(reportOf(wish))).toEqual(work(reportOf(said)));
     expect(headlineOf(reportOf(wish)).answer).toMatch(/1\.60 m deep.*sides at 1\.5 to 1/);
     expect(answerLines(reportOf(wish).result, 'metric')[0]).toMatch(/sides at 1\.5 to 1/);
   });
@@ -119,5 +121,34 @@ describe('the least change of the dig', () => {
     );
     expect(recommend(said)).toMatchObject({ option: 'no-drain', change: null });
     expect(said.decision.verdict!.chance.perYear).toBe(wish.decision.verdict!.chance.perYear);
+  });
+});
+
+describe('a raised rim', () => {
+  /** Too narrow for flatter sides: from 1.5 m on they would have to be. */
+  const narrow = (raise: string, items: Record<string, string> = {}) =>
+    judged(withItem(deep({ width: '5', ...items }), 'pond.csv', 'highest_raise', raise, 'm'));
+
+  test('buys the depth that may not be dug: 1.45 m of the 1.60 m', () => {
+    const told = recommend(narrow('0.5'));
+    expect(told).toMatchObject({ option: 'raise-pond', depth_m: 1.6, change: null });
+    expect(told.raise_m).toBeCloseTo(0.15, 9);
+    expect(told.reason).toMatch(/raised 0\.15 m only 1\.45 m is dug below the old ground/);
+    // No more of it than is needed, and where all of it can be dug none for that.
+    expect(recommend(narrow('0.5', { depth: '1.4' })).raise_m).toBe(0);
+  });
+
+  test('that may not be raised so high adds what it may', () => {
+    // Dug to 1.45 m; the depths searched are 5 cm apart, so a rim raised by 5 cm makes it 1.50 m.
+    const told = recommend(narrow('0.05'));
+    expect(told).toMatchObject({ option: 'shallower', depth_m: 1.45, raise_m: 0 });
+    expect(told.reason).toMatch(/rim raised 5 cm it may be 1\.50? m deep, of the 1\.60? m wished for/);
+    expect(recommend(narrow('0')).reason).not.toMatch(/rim raised/);
+  });
+
+  test('comes after flatter sides, and is none where the sides meet', () => {
+    const wide = judged(withItem(deep(), 'pond.csv', 'highest_raise', '0.5', 'm'));
+    expect(recommend(wide)).toMatchObject({ change: { side_slope: 1.5 }, raise_m: 0 });
+    expect(recommend(narrow('0.5', { width: '3' })).raise_m).toBe(0);
   });
 });
