@@ -63,7 +63,8 @@ function surfaceWater(site: Site): Option {
       name,
       why: { governs: 'none', code: 'no-ring', values: {} },
     };
-  if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
+  const spills = catchment.overflow === 'ring' && catchment.pondRoof > 0;
+  if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0 && !spills)
     return { name, why: { governs: 'none', code: 'already-kept-out', values: {} } };
   return { name, measures: { ...NOTHING, way: 'keptOut' } };
 }

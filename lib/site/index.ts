@@ -22,6 +22,7 @@ export * from './pooledDips.js';
 export * from './profile.js';
 export * from './recovery.js';
 export * from './ring.js';
+export * from './roofIntoPond.js';
 export * from './seam.js';
 export * from './seams.js';
 export * from './seasonRank.js';
