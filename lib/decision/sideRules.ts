@@ -44,8 +44,10 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
   else if (pond.drawnSlope !== undefined) add('batter-sides/laid-back', { slope });
   // Where the sides meet before that depth, no slope was what failed.
   else if (d.governs === 'side-slump' && pond.depth <= deepestFloor(pond.shape)) {
-    if (stands > 0 && stands < pond.depth)
-      add('batter-sides/no-deeper', { slope, stands_m: stands, wish_m: pond.depth });
+    // Of a raised rim's depth a part is dug.
+    const stood = stands === pond.depth ? dug : stands;
+    if (stood > 0 && stood < pond.depth)
+      add('batter-sides/no-deeper', { slope, stands_m: stood, wish_m: pond.depth });
     else add('batter-sides/too-steep', { slope, wish_m: pond.depth });
   }
   const wished = dugDepth(site, d.measures, pond.depth);

@@ -39,7 +39,7 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
   'dig-in/planned': ({ months }) =>
     `Dig ${duringMonths(months)}, as planned: the hole was judged by the water of then.`,
   'dig-in/instead': ({ months, planned, against }) =>
-    `Dig ${duringMonths(months)}, not ${duringMonths(planned)}: then ${AGAINST[against] ?? 'the dig does not hold'}. The hole was judged by the water of ${duringMonths(months).replace(/^(in|from) /, '')}.`,
+    `Dig ${duringMonths(months)}, not ${duringMonths(planned)}, when ${AGAINST[against] ?? 'the dig does not hold'}. The hole was judged by the water of ${duringMonths(months).replace(/^(in|from) /, '')}.`,
   'dig-in/months': ({ months, against }) =>
     `Dig it ${duringMonths(months)}: in the other months ${AGAINST[against]}.`,
   'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>

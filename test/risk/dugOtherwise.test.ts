@@ -6,6 +6,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { answerLines, headlineOf } from '../../lib/text/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
+import { flush } from './flush.js';
 
 type Files = Record<string, string>;
 const judged = (files: Files) => judge(siteModel(surveyOf(files), { samples: 32 }));
@@ -78,6 +79,23 @@ describe('the least change of the dig', () => {
     expect(answerLines(reportOf(wish).result, 'metric')[0]).toMatch(/sides at 1\.5 to 1/);
   });
 
+  test('runs pond and ring anew: a survey that says those sides has the same chance in daily weather', () => {
+    const files = ponds(flush('kept_within', '0.05', { ring: '0.3', level: '0.15' }), {
+      depth: '1.6',
+      length: '8',
+      width: '6',
+      bedding: 'mat',
+      built_in: '8',
+    });
+    const wish = judged(files);
+    expect(wish.decision.change).toMatchObject({ side_slope: 1.5 });
+    const { decision, site } = judged(ponds(files, { side_slope: '1.5' }));
+    expect(decision).toMatchObject({ option: wish.decision.option, measures: wish.decision.measures });
+    expect(decision.verdict!.chance.perYear).toBe(wish.decision.verdict!.chance.perYear);
+    expect(wish.site.water.tub!.asIs.month).toEqual(site.water.tub!.asIs.month);
+    expect(wish.site.water.pond!.drawdown).toEqual(site.water.pond!.drawdown);
+  });
+
   test('is none where no floor is left, where walls hold the sides, and in a pond that is there', () => {
     // 5 − 4.8 m.
     const narrow = recommend(judged(deep({ width: '5' })));
@@ -134,6 +152,7 @@ describe('a raised rim', () => {
     expect(told).toMatchObject({ option: 'raise-pond', depth_m: 1.6, change: null });
     expect(told.raise_m).toBeCloseTo(0.15, 9);
     expect(told.reason).toMatch(/raised 0\.15 m only 1\.45 m is dug below the old ground/);
+    expect(rule(told, 'batter-sides')!.text).toMatch(/to 1\.45 m, not to 1\.60 m: dig no deeper/);
     // No more of it than is needed, and where all of it can be dug none for that.
     expect(recommend(narrow('0.5', { depth: '1.4' })).raise_m).toBe(0);
   });
