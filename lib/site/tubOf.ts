@@ -197,7 +197,7 @@ export function tubInflow(
   record: Pick<ClimateRecord, 'demand'>,
   column: ColumnSeries,
   tub: TubGeometry,
-  c: Catchment,
+  c: Omit<Catchment, 'pondRoof'>,
   conductivity: number,
   out: Float64Array,
 ): void {
