@@ -68,6 +68,8 @@ export interface BuildingRules {
   'rebuild/barred': { causes: Barred[] };
   'batter-sides/behind-wall': Nothing;
   'batter-sides/laid-back': { slope: number };
+  /** `floor_m`: length and width of the floor that is left */
+  'batter-sides/flatter': { slope: number; drawn: number; floor_m: [number, number] };
   'batter-sides/no-deeper': { slope: number; stands_m: number; wish_m: number };
   'batter-sides/too-steep': { slope: number; wish_m: number };
   /** `height_m` of the highest side, `deep_m` of the lowest */
@@ -81,6 +83,7 @@ export interface BuildingRules {
   'wall-load/empty': { load_n_m: number; wall: string; height_m: number; clay: boolean };
   'rim-load/edge': { above_m: number; push_n_m: number };
   'dig-in/planned': { months: number[] };
+  'dig-in/instead': { months: number[]; planned: number[]; against: Governs };
   'dig-in/months': { months: number[]; against: Governs };
   'pump-while-digging/inflow': { flow_m3_s: number; months: number[]; pit_m: number };
   'fill-at-once/months': { months: number[]; hours: number };

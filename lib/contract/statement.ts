@@ -35,6 +35,8 @@ export interface WishStatements {
     per_year: number;
     accepted: number;
   };
+  /** dug otherwise, what is built then serves; followed by why */
+  'dug-otherwise': { change: WishChange };
   'fact-open': { fact: OpenFact; depth_m: number };
   'cannot-be-dug': { depth_m: number; condition: Said<ConditionValues> };
   /** chance a year; null: it cannot be dug */
@@ -57,7 +59,8 @@ export interface ServingStatements {
     fails: Failing;
   };
   'surface-water-only': { fails: Failing };
-  'raise-pond': { raise_m: number; fails: Failing };
+  /** `dug_m`: so much is dug for the depth wished for, which is refused when all of it is; null: it is not refused */
+  'raise-pond': { raise_m: number; dug_m: number | null; fails: Failing };
   'cutoff-drain': { raise_m: number; fails: Failing };
   'old-drain-works': { looks: number; from: string; to: string; highest_m: number; fails: Failing };
   'drain-to-outlet': { bed_m: number; outlet: string; level_m: number; fails: Failing };
@@ -65,6 +68,8 @@ export interface ServingStatements {
   'drain-to-sump': { lowest: boolean; fails: Failing };
   ballast: { head_m: number; fails: Failing };
   shallower: { depth_m: number; ruled: boolean };
+  /** depth that a raised rim buys, and of the wish */
+  'rim-buys': { raise_m: number; depth_m: number; wish_m: number };
   spot: { name: string; depth_m: number };
   'no-depth': Nothing;
   vent: Nothing;

@@ -15,6 +15,7 @@ import { driversOf, monthlyLimits } from '../reliability/index.js';
 import { Assumptions, type Pond, type Site } from '../site/index.js';
 import { type Decision, decide, insteadOf } from './decide.js';
 import { drainOf } from './drainOf.js';
+import { dugOtherwise, toldOfWish } from './dugOtherwise.js';
 import { LOSS, type Loss } from './loss.js';
 import { measureNext, mostTelling, worthWaiting } from './measureNext.js';
 import { openFacts } from './openFacts.js';
@@ -25,6 +26,8 @@ import { tippingPoints } from './tippingPoints.js';
 export interface Judged {
   site: Site;
   basis: Basis;
+  /** what a judgement as wished rests on; `basis` where the pond is not to be dug otherwise */
+  wished: Basis;
   options: Option[];
   curves: DepthCurve[];
   decision: Decision;
@@ -86,22 +89,26 @@ export function explained(judged: Judged): Assessment {
  */
 export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, before?: Judged): Judged {
   const changed: Site = { ...site, pond: { ...site.pond, ...change } };
-  const basis = basisOf(changed, before?.basis);
-  const options = optionsOf(basis);
+  const wished = basisOf(changed, before?.wished);
+  const asWished = { basis: wished, options: optionsOf(wished) };
+  const first = decide(wished, asWished.options);
+  const dug = dugOtherwise(wished, first);
+  const { basis, options } = dug ?? asWished;
+  const here = dug?.decision ?? first;
   const curves = options.map((o) => depthCurve(basis, o));
-  const here = decide(basis, options);
   const next = measureNext(basis, options, here, loss);
   const decided = elsewhere(basis, options, here);
   const decision: Decision =
     worthWaiting(next, loss) && !changed.pond.existing && !decided.spot
-      ? { ...decided, option: 'measure-first', also: [], governs: 'evidence' }
-      : decided;
+      ? { ...toldOfWish(decided, dug), option: 'measure-first', also: [], governs: 'evidence' }
+      : toldOfWish(decided, dug);
   const drain = drainOf(basis, decision);
   const kept = new Assumptions();
   if (decision.measures.cutoff !== undefined) assumeUpkeep('cutoff', site.survey.site, false, kept);
   return {
-    site: changed,
+    site: basis.site,
     basis,
+    wished,
     options,
     curves,
     decision,

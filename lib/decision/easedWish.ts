@@ -5,7 +5,7 @@ import type { Candidate } from '../options/index.js';
 import { deepestOf } from '../options/index.js';
 import type { Verdict } from '../reliability/index.js';
 import { depthsOf } from '../reliability/index.js';
-import { type Changed, changesOf } from './leastChange.js';
+import { type Changed, changesOf, isJust } from './leastChange.js';
 
 /** A candidate with its verdict. */
 export interface Weighed {
@@ -52,11 +52,6 @@ export function easedBy(
       if (verdict.safe) return { candidate, verdict, change, basis: changed };
     }
   return undefined;
-}
-
-/** Whether a change is of just these things. */
-function isJust(change: WishChange, things: readonly string[]): boolean {
-  return things.length === Object.keys(change).length && things.every((thing) => thing in change);
 }
 
 /** Less depth and a change of the wish with which something easy is safe; undefined where none is worth digging. */

@@ -3,7 +3,8 @@ import type { WishChange } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
-import { type Site, siteModel } from '../site/index.js';
+import type { Site } from '../site/index.js';
+import { type PondFacts, usedAs } from './simulatedAs.js';
 
 export const leastChangeMethod = method({
   title: 'The least change that makes it safe',
@@ -30,13 +31,10 @@ const KEPT_FULL = 0.05;
 /** A pond is cleaned in a weekend, days. */
 const WEEKEND = 2;
 
-const simulated = new Remembered<Basis | null>();
 const changed = new Remembered<Basis>();
 
-type PondFacts = Site['survey']['pond'];
-
-/** A thing that is done otherwise. */
-type Thing = keyof WishChange;
+/** A thing that is done otherwise with a pond in use; what is dug otherwise is decided before. */
+type Thing = Exclude<keyof WishChange, 'side_slope' | 'built_in'>;
 
 /** Each thing done otherwise; undefined where it is done so already. */
 const STEPS: Record<Thing, (basis: Basis) => Changed | undefined> = {
@@ -54,6 +52,12 @@ const TRIED: Thing[][] = [
   ['emptied_in', 'days_empty'],
   ['kept_within_m', 'days_empty'],
 ];
+
+/** Whether a change of the wish is of just these things, whatever is dug otherwise. */
+export function isJust(change: WishChange, things: readonly Thing[]): boolean {
+  const changed = (Object.keys(STEPS) as Thing[]).filter((thing) => change[thing] !== undefined);
+  return things.length === changed.length && things.every((thing) => changed.includes(thing));
+}
 
 /**
  * Changes of the wish, what costs least first; each is worked out when it is asked for.
@@ -110,22 +114,4 @@ export function emptiedBriefly(basis: Basis): Changed | undefined {
 function heldAsTried({ survey, pond: { kept } }: Site): PondFacts {
   const { kept_within: _, ...facts } = survey.pond;
   return 'held' in kept ? { ...facts, usual_drawdown: kept.held } : survey.pond;
-}
-
-/** What judgements rest on with other habits; undefined where they cannot be run through the same years. */
-function usedAs(basis: Basis, facts: PondFacts): Basis | undefined {
-  const { site } = basis;
-  const { usual_drawdown, kept_within, days_empty } = facts;
-  const used = simulated.of(site.water, `${usual_drawdown} ${kept_within} ${days_empty}`, () => {
-    const survey = { ...site.survey, pond: facts };
-    const after = siteModel(survey, { seed: site.seed, samples: site.water.samples, before: site });
-    // Some years of the weather only: the pond was not run through those.
-    return after.water.years === site.water.years ? basisOf(after) : null;
-  });
-  if (!used) return undefined;
-  const { water, pond, survey } = used.site;
-  const { kept, daysEmpty } = pond;
-  return changed.of(basis, `used ${kept_within} ${days_empty}`, () =>
-    basisOf({ ...site, survey, water, pond: { ...site.pond, kept, daysEmpty } }, used),
-  );
 }

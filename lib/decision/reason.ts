@@ -6,10 +6,12 @@ import {
   type Statement,
   saidOf,
 } from '../contract/index.js';
-import { questionOf } from '../options/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
+import { deepestOf, questionOf } from '../options/index.js';
 import type { Site } from '../site/index.js';
 import type { Judged } from './assess.js';
 import type { Decision } from './decide.js';
+import { EASY } from './easedWish.js';
 import { outletFails } from './outletFails.js';
 import { servingOf } from './serving.js';
 import { stopOf } from './stops.js';
@@ -28,18 +30,23 @@ export function reasonOf(judged: Judged): Statement[] {
 }
 
 /** The pond as wished does not hold, and with the least change it does. */
-function changed({ pond }: Site, d: Decision): Statement[] | undefined {
+function changed({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] | undefined {
   if (!d.change || !d.verdict) return undefined;
+  const { side_slope, built_in } = d.change;
+  const dug = side_slope !== undefined || built_in !== undefined;
+  if (dug && !(isOption(d.option) && EASY.includes(d.option))) return undefined;
   const first = d.rejected[0]?.verdict;
   return [
-    ...(first
-      ? [
-          {
-            code: 'as-wished',
-            values: { governs: first.governs, per_year: first.chance.perYear },
-          } as const,
-        ]
-      : []),
+    ...(dug
+      ? untreatedOf({ pond }, d)
+      : first
+        ? [
+            {
+              code: 'as-wished',
+              values: { governs: first.governs, per_year: first.chance.perYear },
+            } as const,
+          ]
+        : []),
     {
       code: 'as-changed',
       values: {
@@ -63,6 +70,7 @@ function why(judged: Judged): Statement[] {
       return [
         ...untreated,
         { code: 'shallower', values: { depth_m: d.depth, ruled: d.emptyingRuled } },
+        ...rimBuys(judged),
         ...outletFails(d),
       ];
     case 'move':
@@ -74,12 +82,12 @@ function why(judged: Judged): Statement[] {
     case 'measure-first':
       return [...untreated, ...whyWait(judged)];
     default:
-      return servingOf(judged, untreated, failing(site, d, limits));
+      return servingOf(judged, [...untreated, ...dugAs(d)], failing(site, d, limits));
   }
 }
 
 /** What becomes of the wish with nothing done; empty where nothing was passed over. */
-function untreatedOf({ pond }: Site, d: Decision): Statement[] {
+function untreatedOf({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] {
   const wish = { depth_m: pond.depth };
   if (d.open) return [{ code: 'fact-open', values: { ...wish, fact: d.open } }];
   const first = d.rejected[0]?.verdict;
@@ -93,6 +101,22 @@ function untreatedOf({ pond }: Site, d: Decision): Statement[] {
       values: { governs: first.governs, per_year: first.diggable ? first.chance.perYear : null },
     },
   ];
+}
+
+/** What the rim may add to a depth that was cut: it is not dug. */
+function rimBuys({ site: { pond }, options, curves, decision: d }: Judged): Statement[] {
+  const raise = options.find(({ name }) => name === 'raise-pond')?.measures?.raise ?? 0;
+  const curve = curves.find(({ option }) => option === 'raise-pond');
+  if (!curve || raise === 0 || d.measures.raise > 0) return [];
+  const depth = Math.min(curve.depth_m[deepestOf(curve.safe)] ?? 0, pond.depth);
+  if (depth <= d.depth + LEVEL_RESOLUTION) return [];
+  return [{ code: 'rim-buys', values: { raise_m: raise, depth_m: depth, wish_m: pond.depth } }];
+}
+
+/** What is dug otherwise before anything that is built serves. */
+function dugAs({ change }: Decision): Statement[] {
+  const dug = change?.side_slope !== undefined || change?.built_in !== undefined;
+  return dug ? [{ code: 'dug-otherwise', values: { change } }] : [];
 }
 
 /** Whether an option is what is recommended, and not only tried in its place. */

@@ -27,7 +27,7 @@ export function servingOf(judged: Judged, untreated: Statement[], fails: Failing
     case 'surface-water-only':
       return [...untreated, { code: 'surface-water-only', values: { fails } }];
     case 'raise-pond':
-      return [...untreated, { code: 'raise-pond', values: { raise_m: raise, fails } }];
+      return [...untreated, { code: 'raise-pond', values: { raise_m: raise, dug_m: dugInstead(d), fails } }];
     case 'cutoff-drain':
       return [...untreated, { code: 'cutoff-drain', values: { raise_m: raise, fails } }];
     case 'drain-to-outlet': {
@@ -57,6 +57,11 @@ export function servingOf(judged: Judged, untreated: Statement[], fails: Failing
     default:
       return untreated;
   }
+}
+
+/** What is dug below the ground where the rim is raised to dig less; null where all of the depth could be dug. */
+function dugInstead({ depth, measures, rejected }: Decision): number | null {
+  return rejected[0]?.verdict.diggable === false ? depth - measures.raise : null;
 }
 
 /** What the drain must take, and what takes least. */

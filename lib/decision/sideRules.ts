@@ -27,6 +27,7 @@ import {
 } from '../uplift/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
+import { floorLeft } from './floorLeft.js';
 
 /** How the sides are to be cut, and how while anyone works beside them: one slope, that of everything else here. */
 export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void {
@@ -38,11 +39,15 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
   if (pond.wall !== 'none') {
     wallRule(site, d, add);
     add('batter-sides/behind-wall', {});
-  } else if (pond.drawnSlope !== undefined) add('batter-sides/laid-back', { slope });
+  } else if (d.change?.side_slope !== undefined)
+    add('batter-sides/flatter', { slope, drawn: pond.drawnSlope!, floor_m: floorLeft(pond.shape, d.depth) });
+  else if (pond.drawnSlope !== undefined) add('batter-sides/laid-back', { slope });
   // Where the sides meet before that depth, no slope was what failed.
   else if (d.governs === 'side-slump' && pond.depth <= deepestFloor(pond.shape)) {
-    if (stands > 0 && stands < pond.depth)
-      add('batter-sides/no-deeper', { slope, stands_m: stands, wish_m: pond.depth });
+    // Of a raised rim's depth a part is dug.
+    const stood = stands === pond.depth ? dug : stands;
+    if (stood > 0 && stood < pond.depth)
+      add('batter-sides/no-deeper', { slope, stands_m: stood, wish_m: pond.depth });
     else add('batter-sides/too-steep', { slope, wish_m: pond.depth });
   }
   const wished = dugDepth(site, d.measures, pond.depth);
@@ -117,6 +122,11 @@ export function rimRule({ pond }: Site, { measures }: Decision, add: AddRule): v
 /** The months to dig in, where the water of the others stands against it. */
 export function monthRule({ site, dig }: Basis, d: Decision, add: AddRule): void {
   const planned = site.pond.builtIn;
+  if (planned && d.change?.built_in) {
+    const values = { months: planned, planned: site.survey.pond.built_in!, against: d.governs };
+    add('dig-in/instead', values, { months: planned });
+    return;
+  }
   if (d.depth > 0 && planned) add('dig-in/planned', { months: planned }, { months: planned });
   const best = d.depth > 0 && monthsToDig(site, dig, d.measures, d.depth);
   if (!best) return;

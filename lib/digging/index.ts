@@ -3,6 +3,7 @@ export * from './digging.js';
 export * from './gravelLeftOut.js';
 export * from './heave.js';
 export * from './hole.js';
+export * from './isDiggable.js';
 export * from './openFactAt.js';
 export * from './sides.js';
 export * from './uphillSide.js';

@@ -31,6 +31,23 @@ export const rainIntensity = formula({
   source: 'definition',
 });
 
+/** A storm on a pond that a roof is led into, as rain on the pond alone. */
+export const rainWithRoof = formula({
+  title: 'Rain of the storm on a pond that a roof is led into',
+  symbol: 'r',
+  unit: 'm',
+  expression: 'r*(A + C*R)/A',
+  parameters: {
+    r: { meaning: 'rain of the storm', unit: 'm', min: 0, max: 1 },
+    A: { meaning: 'area of the pond at the rim', unit: 'm²', min: 0.1, max: 1e4 },
+    C: { meaning: 'share of the rain that the roof sheds', unit: '-', min: 0, max: 1 },
+    R: { meaning: 'area of the roof', unit: 'm²', min: 0, max: 1e4 },
+  },
+  compute: (r: number, A: number, C: number, R: number) => (r * (A + C * R)) / A,
+  validity: 'the downpipe carries the storm',
+  source: 'balance of volumes',
+});
+
 /** What runs over the brim in a storm. */
 export const overBrim = formula({
   title: 'What runs over the brim in the storm',
@@ -38,7 +55,7 @@ export const overBrim = formula({
   unit: 'm³/s',
   expression: 'max(r - d, 0)/t*A',
   parameters: {
-    r: { meaning: 'rain of the storm', unit: 'm', min: 0, max: 1 },
+    r: { meaning: 'rain of the storm, with what a roof led in brings', unit: 'm', min: 0, max: 1e5 },
     d: { meaning: 'what the pond lacks as the storm begins', unit: 'm', min: 0, max: 10 },
     t: { meaning: 'time in which it falls', unit: 's', min: 60, max: 1e6 },
     A: { meaning: 'area of the pond at the rim', unit: 'm²', min: 0, max: 1e4 },

@@ -7,6 +7,7 @@ import {
   orificeFlow,
   overBrim,
   rainIntensity,
+  rainWithRoof,
   rationalRunoff,
   ringInStorm,
   throughRing,
@@ -66,8 +67,9 @@ export interface InflowInput {
   cover: GardenCover;
   /** share of the storm, 0–1, that the ground uphill cannot take in while its water is at its highest; absent: not known */
   shed?: number;
-  /** m², and usual drawdown, m */
+  /** m², a roof led into it, m², and usual drawdown, m */
   pondArea: number;
+  pondRoof: number;
   drawdown: number;
   /** net head across the liner at the usual lowest level, m */
   leakHead: number;
@@ -130,7 +132,9 @@ export function inflowBySource(
         ? 0
         : by(e, input.pondArea > 0)(
             overBrim,
-            rain,
+            input.pondArea > 0 && input.pondRoof > 0
+              ? by(e, true)(rainWithRoof, rain, input.pondArea, roof[e], input.pondRoof)
+              : rain,
             e === 'high' ? 0 : input.drawdown,
             seconds,
             input.pondArea,

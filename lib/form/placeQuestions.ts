@@ -48,6 +48,12 @@ export const PLACE_QUESTIONS: readonly Question[] = [
     unit: AREA,
   },
   {
+    name: 'roof_into_pond',
+    ask: 'How large is a roof whose downpipe runs into the pond?',
+    why: 'It keeps the pond full, and its storms run over the brim; 0 if none.',
+    unit: AREA,
+  },
+  {
     name: 'protected_ground',
     ask: 'Is it wetland, or near one?',
     why: 'Protected ground stops the job until whoever is in charge of it has answered.',

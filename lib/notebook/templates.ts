@@ -21,6 +21,7 @@ const SITE: Question[] = [
   { item: 'uphill_area', unit: 'area', ask: 'ground that sheds its rain towards the pond' },
   { item: 'uphill_cover', ask: COVERS.join(' / ') },
   { item: 'roof_area', unit: 'area', ask: 'roof whose downpipe ends near the pond; 0 if none' },
+  { item: 'roof_into_pond', unit: 'area', ask: 'roof whose downpipe runs into the pond itself; 0 if none' },
   { item: 'mains_power', ask: 'yes / no: a socket for a pump' },
   { item: 'pump_acceptable', ask: 'yes / no / unknown' },
   { item: 'discharge_allowed', ask: 'yes / no / unknown: may water be led to a ditch or sewer' },

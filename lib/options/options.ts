@@ -1,13 +1,14 @@
 import type { Basis } from '../basis/index.js';
 import { drawdownOf, keptHigh } from '../basis/index.js';
 import type { Obstacle } from '../contract/index.js';
+import { isDiggable } from '../digging/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING, oldDrainOf } from '../heads/index.js';
 import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { ksatAround, type Site } from '../site/index.js';
-import { ballastHead, CONCRETE_UNIT_WEIGHT, planArea, slabThickness } from '../uplift/index.js';
+import { ballastHead, CONCRETE_UNIT_WEIGHT, deepestFloor, planArea, slabThickness } from '../uplift/index.js';
 import { cutoffDrain } from './cutoffDrain.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import type { Option } from './option.js';
@@ -31,8 +32,22 @@ export function optionsOf(basis: Basis): Option[] {
   ];
 }
 
-/** Raise enough for the design high and the margin, in steps of 5 cm, at most what is allowed. */
+/**
+ * Raise enough for the design high and the margin, and for the depth wished for where it is refused when all of it is dug;
+ * in steps of 5 cm, at most what is allowed.
+ */
 export function raiseNeeded(basis: Basis, m: Measures): number {
+  const { highestRaise, depth, shape, existing } = basis.site.pond;
+  const against = raiseAgainstWater(basis, m);
+  // Sides that meet leave no floor however high the rim is.
+  if (existing || depth > deepestFloor(shape)) return against;
+  let raise = against;
+  while (raise < highestRaise && !isDiggable(basis, { ...m, raise }))
+    raise = Number(Math.min(raise + STEP, highestRaise).toFixed(4));
+  return raise;
+}
+
+function raiseAgainstWater(basis: Basis, m: Measures): number {
   const { site } = basis;
   const high = keptHigh(basis, m, 1 - site.pond.acceptedRisk / 2);
   const lacking = high + site.pond.margin - site.pond.fullLevel;
@@ -48,7 +63,8 @@ function surfaceWater(site: Site): Option {
       name,
       why: { governs: 'none', code: 'no-ring', values: {} },
     };
-  if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0)
+  const spills = catchment.overflow === 'ring' && catchment.pondRoof > 0;
+  if (catchment.capped && catchment.uphillArea === 0 && catchment.roofArea === 0 && !spills)
     return { name, why: { governs: 'none', code: 'already-kept-out', values: {} } };
   return { name, measures: { ...NOTHING, way: 'keptOut' } };
 }

@@ -83,6 +83,7 @@ function heldJudged(basis: Basis, options: Option[], option: OptionName, measure
   return {
     site,
     basis,
+    wished: basis,
     options,
     ...built,
     decision: { ...built.decision, also: gas ? (['vent'] as const).slice() : [] },
@@ -118,13 +119,18 @@ function sameMeasures(
 }
 
 /** The survey of a pond used otherwise. */
-function usedAs(survey: Survey, { emptied_in, kept_within_m, days_empty }: WishChange): Survey {
+function usedAs(
+  survey: Survey,
+  { side_slope, built_in, emptied_in, kept_within_m, days_empty }: WishChange,
+): Survey {
   const { usual_drawdown, ...pond } = survey.pond;
   return {
     ...survey,
     pond: {
       ...pond,
       ...(kept_within_m === undefined ? { usual_drawdown } : { kept_within: kept_within_m }),
+      ...(side_slope === undefined ? {} : { side_slope }),
+      ...(built_in ? { built_in } : {}),
       ...(emptied_in ? { emptied_in } : {}),
       ...(days_empty === undefined ? {} : { days_empty }),
     },

@@ -1,9 +1,10 @@
+import type { ClimateRecord } from '../climate/index.js';
 import type { NextDoor, SiteDrain } from '../contract/index.js';
 import type { Decision } from '../decision/index.js';
 import { loweringOf, rationalRunoff } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
-import { LEVEL_RIM, type Site } from '../site/index.js';
+import { LEVEL_RIM, roofInflow, type Site } from '../site/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { loweringWords } from '../text/index.js';
 import { planArea } from '../uplift/index.js';
@@ -16,6 +17,7 @@ export const nextDoorMethod = method({
     'in the storm its run-off; with what a drain brings to one point, and how far its lowering can be told.',
   assumptions: [
     'before: lawn; after: a pond full to the brim sheds all rain that falls on it',
+    'a roof led into the pond is counted after only: where its water went before is not known',
     'a drain is counted with its likely inflow at the highest water of one year in ten, so an ordinary day brings less; ' +
       'beside it the high end of its sources; a hole in the liner is told of apart',
     'what a drain uphill of the pond brings, and how far it draws the water down, is not worked out',
@@ -48,7 +50,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
         ? null
         : {
             before: surplus * ground,
-            brim: surplus * area,
+            brim: surplus * area + winterRoof(site),
             drain: drain?.inflow.clay ?? unknown,
             drain_high: drain?.sources.find(({ source }) => source === 'clay')?.high ?? unknown,
           },
@@ -59,7 +61,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
       // What a drain catches of roof and slope ran off before as well.
       before:
         shed(RUNOFF_COEFFICIENT.lawn.likely, ground) + (drain ? drain.inflow.uphill + drain.inflow.roof : 0),
-      brim: shed(1, area),
+      brim: shed(1, area) + shed(RUNOFF_COEFFICIENT.roof.likely, site.catchment.pondRoof),
       drain: drain?.governing.total.likely ?? unknown,
       drain_high: drain?.governing.total.high ?? unknown,
     },
@@ -74,17 +76,28 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
   };
 }
 
+/** What a roof led into the pond brings on a mean day of the wet half-year, m³/s. */
+function winterRoof({ record, wetMonths, catchment }: Site): number {
+  const led = record && roofInflow(record, catchment.pondRoof);
+  return led ? meanOf(led, record, wetMonths) / 86_400 : 0;
+}
+
+/** Mean of a daily series over some months, 1–12. */
+function meanOf(daily: Float64Array, { month }: ClimateRecord, months: readonly number[]): number {
+  let [sum, days] = [0, 0];
+  daily.forEach((value, day) => {
+    if (!months.includes(month[day])) return;
+    sum += value;
+    days++;
+  });
+  return sum / Math.max(days, 1);
+}
+
 /** Rain less evaporation on a mean day of the wet half-year, m/s; never below nothing. */
 function winterSurplus({ record, wetMonths }: Site): number | undefined {
   if (!record) return undefined;
-  let sum = 0;
-  let days = 0;
-  record.month.forEach((month, day) => {
-    if (!wetMonths.includes(month)) return;
-    sum += record.rain[day] - record.demand[day];
-    days++;
-  });
-  return Math.max(sum / Math.max(days, 1), 0) / 86_400;
+  const surplus = record.rain.map((rain, day) => rain - record.demand[day]);
+  return Math.max(meanOf(surplus, record, wetMonths), 0) / 86_400;
 }
 
 function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {

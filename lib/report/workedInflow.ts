@@ -6,6 +6,7 @@ import {
   orificeFlow,
   overBrim,
   rainIntensity,
+  rainWithRoof,
   rationalRunoff,
   ringInStorm,
   ringLets,
@@ -129,8 +130,15 @@ function tellStorm(r: Recording, { site, decision, drain }: Judged, lets: number
       : []),
   ];
   for (const words of covers) r.tell(rationalRunoff, words);
+  const rain = said('storm_rain', 'a heavy summer storm of 30 mm, our choice');
+  if (catchment.pondRoof > 0)
+    r.tell(rainWithRoof, {
+      r: rain,
+      C: assumed('share of the rain that a roof sheds, likely end of the tables'),
+      R: siteRow(site, 'roof_into_pond'),
+    });
   r.tell(overBrim, {
-    r: said('storm_rain', 'a heavy summer storm of 30 mm, our choice'),
+    ...(catchment.pondRoof > 0 ? {} : { r: rain }),
     t: said('storm_hours', 'falling in one hour, our choice'),
     ...('held' in pond.kept ? { d: heldRow(site, pond.kept.held) } : {}),
   });

@@ -23,6 +23,7 @@ export * from './pooledDips.js';
 export * from './profile.js';
 export * from './recovery.js';
 export * from './ring.js';
+export * from './roofIntoPond.js';
 export * from './seam.js';
 export * from './seams.js';
 export * from './seasonRank.js';

@@ -10,6 +10,7 @@ import { latinNormals } from '../sampling/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 import type { Places } from './places.js';
+import { roofInflow } from './roofIntoPond.js';
 import type { Unknowns } from './unknowns.js';
 
 /** A rule held to a mark at the water's edge, one standard deviation, m. Our choice. */
@@ -53,7 +54,7 @@ export function pondLossDraws(
     .map(({ day, depth }) => ({ day, lacks: fullLevel - ((places.pondPoint ?? 0) - depth!) }))
     .sort((a, b) => a.day - b.day);
   if (looks.length === 0) return lossesUnread(unknowns);
-  const intervals = intervalsOf(looks, record, stage);
+  const intervals = intervalsOf(looks, record, stage, roofInflow(record, survey.site.roof_into_pond ?? 0));
   const found = fitPondLosses(intervals, READING_ERROR);
   const mm = (rate: number) => Number((1000 * rate).toPrecision(2));
   const used = `${looks.length} ${looks.length === 1 ? 'look' : 'looks'} at the pond`;
@@ -107,6 +108,7 @@ function intervalsOf(
   looks: readonly { day: number; lacks: number }[],
   record: ClimateRecord,
   stage: PondStage,
+  led: Float64Array | undefined,
 ): PondInterval[] {
   const { rain, demand, firstDay } = record;
   const last = firstDay + rain.length;
@@ -123,7 +125,8 @@ function intervalsOf(
     const days = to.day - from.day;
     const known = from.day >= firstDay && to.day <= last && days > 0 && days <= LONGEST_INTERVAL;
     const water = areaAt(stage, (Math.max(from.lacks, 0) + Math.max(to.lacks, 0)) / 2);
-    const gave = known ? (sum(rain, from.day, to.day) * stage.catchment) / water : 0;
+    const brought = known && led ? sum(led, from.day, to.day) : 0;
+    const gave = known ? (sum(rain, from.day, to.day) * stage.catchment + brought) / water : 0;
     const lost = to.lacks - from.lacks + gave;
     // As full as it may have got on the way, it lacked more than the readings may be off.
     const held = Math.min(from.lacks, to.lacks) - gave > READING_ERROR;

@@ -5,6 +5,7 @@ import { keepHighestOf, monthsOfRecord } from './monthlyHighs.js';
 import type { Pond } from './pond.js';
 import { USUALLY_KEPT } from './pondKept.js';
 import type { PondLossDraws } from './pondLooks.js';
+import { roofInflow } from './roofIntoPond.js';
 import type { Unknowns } from './unknowns.js';
 import { type PondYears, WAYS, type WaterEnsemble } from './water.js';
 
@@ -19,7 +20,7 @@ export const pondYearsMethod = method({
     'what runs over the brim goes into the ring unless the survey leads it away; it is led away where surface water is kept out',
     'a level that is held stays as far below full all year; what runs over is that of a pond topped up within 0.1 m',
     'coefficient and leak by the looks at the level of the pond itself, where they tell; else the liner does not leak',
-    'what leaks goes into the ring where there is one, else away below; roofs and ground uphill shed into the ring, not into the pond',
+    'what leaks goes into the ring where there is one, else away below; ground uphill sheds into the ring, not into the pond, and so does a roof unless its downpipe runs into the pond',
     'known month by month, the highest water of a month stands on every day of it',
   ],
   source: 'water balance',
@@ -28,16 +29,20 @@ export const pondYearsMethod = method({
 /** A pond to be run through the weather. */
 export interface PondInWeather extends Pick<Pond, 'kept' | 'overflow'> {
   stage: PondStage;
+  /** of a roof led into it, m² */
+  roof: number;
   losses: PondLossDraws;
   unknowns: Unknowns;
 }
 
 /**
  * A pond to be run where its days matter: its level follows from them, or they reach a ring.
+ * @param roof - led into it, m²
  * @param lossesOf - what is drawn of its losses
  */
 export function pondInWeather(
   pond: Pond,
+  roof: number,
   unknowns: Unknowns,
   ring: boolean,
   lossesOf: (stage: PondStage) => PondLossDraws,
@@ -46,7 +51,7 @@ export function pondInWeather(
   const matters = !('held' in kept) || (ring && overflow === 'ring');
   if (!matters) return undefined;
   const stage = pondStage(shape, fullLevel, depth);
-  return { kept, overflow, unknowns, stage, losses: lossesOf(stage) };
+  return { kept, overflow, roof, unknowns, stage, losses: lossesOf(stage) };
 }
 
 /**
@@ -56,7 +61,7 @@ export function pondInWeather(
  */
 export function pondRunner(
   e: WaterEnsemble,
-  { stage, kept, unknowns, losses }: PondInWeather,
+  { stage, kept, roof, unknowns, losses }: PondInWeather,
   record: ClimateRecord,
   firstYear = 0,
 ): (s: number) => PondSeries {
@@ -65,6 +70,7 @@ export function pondRunner(
   const out = pondSeries(n);
   if (losses.leak) out.leaked = new Float64Array(n);
   const { daily } = e;
+  const inflow = roofInflow(record, roof);
   return (s) => {
     const within =
       'held' in kept ? USUALLY_KEPT.within : kept.within * Math.exp(kept.spread * unknowns['topping up'][s]);
@@ -72,7 +78,7 @@ export function pondRunner(
     const leak = losses.leak?.[s];
     const { closure } = runPond(
       stage,
-      { rain: record.rain, demand: record.demand, coefficient, leak, within },
+      { rain: record.rain, demand: record.demand, coefficient, inflow, leak, within },
       out,
     );
     e.closure = Math.max(e.closure, closure);

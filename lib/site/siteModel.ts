@@ -133,6 +133,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
       : 0,
     cover: survey.site.uphill_cover ?? 'lawn',
     roofArea: tub ? assume.or(survey.site.roof_area, 'roof_area', 0, 'm²', 'no downpipe mentioned') : 0,
+    pondRoof: survey.site.roof_into_pond ?? 0,
     overflow: tub
       ? assume.or(survey.pond.overflow, 'overflow', 'ring', '', 'over the brim into what was filled back')
       : 'away',
@@ -216,7 +217,7 @@ function waterOf(
   };
   const kept =
     record &&
-    pondInWeather(pond, unknowns, tub !== undefined, (stage) =>
+    pondInWeather(pond, catchment.pondRoof, unknowns, tub !== undefined, (stage) =>
       pondLossDraws(survey, places, record, stage, pond.fullLevel, unknowns, seed, assume, warnings),
     );
   const heads = monthlyFromHeads(survey, places, wetMonths, ground.colour, assume);

@@ -129,6 +129,8 @@ export interface Catchment {
   /** of the area uphill */
   cover: NonNullable<SiteFacts['uphill_cover']>;
   roofArea: number;
+  /** of a roof led into the pond itself, m² */
+  pondRoof: number;
   /** where it goes what runs over the brim of the pond */
   overflow: Pond['overflow'];
   /** the ring has a lid of clay */
@@ -143,9 +145,13 @@ function floodedTo(floor: number, { spill = 0, spillFlood = spill }: Places): nu
 /** Rain of a heavy day, m. Our choice. */
 const HEAVY_DAY = 0.03;
 
-/** Rain of a heavy day on a ring and all that drains to it, m³; of the ground uphill a share runs off. */
+/**
+ * Rain of a heavy day on a ring and all that drains to it, m³; of the ground uphill a share runs off, and a roof led into
+ * a full pond runs over the brim.
+ */
 function heavyDay({ ringArea }: TubGeometry, c: Catchment, share: number): number {
-  return HEAVY_DAY * (ringArea + share * c.uphillArea + c.roofArea) * (c.capped ? CAP_LEAK : 1);
+  const overBrim = c.overflow === 'ring' ? c.pondRoof : 0;
+  return HEAVY_DAY * (ringArea + share * c.uphillArea + c.roofArea + overBrim) * (c.capped ? CAP_LEAK : 1);
 }
 
 /**
@@ -191,7 +197,7 @@ export function tubInflow(
   record: Pick<ClimateRecord, 'demand'>,
   column: ColumnSeries,
   tub: TubGeometry,
-  c: Catchment,
+  c: Omit<Catchment, 'pondRoof'>,
   conductivity: number,
   out: Float64Array,
 ): void {

@@ -70,9 +70,10 @@ function hoursToFull(
   tub: TubGeometry,
   { rain, seconds }: { rain: number; seconds: number },
 ) {
-  const { uphillArea, cover, roofArea, capped } = catchment;
+  const { uphillArea, cover, roofArea, pondRoof, overflow, capped } = catchment;
+  const roofs = roofArea + (overflow === 'ring' ? pondRoof : 0);
   const area =
-    tub.ringArea + RUNOFF_COEFFICIENT[cover].likely * uphillArea + RUNOFF_COEFFICIENT.roof.likely * roofArea;
+    tub.ringArea + RUNOFF_COEFFICIENT[cover].likely * uphillArea + RUNOFF_COEFFICIENT.roof.likely * roofs;
   const needed = tubVolume(tub, tub.spill) / (area * (capped ? CAP_LEAK : 1));
   if (needed >= rain) return undefined;
   let [low, high] = [0, 1];

@@ -26,6 +26,7 @@ export const SITE_ITEMS: Items<SiteFacts> = {
   uphill_area: quantity('area', { min: 0, max: 1e6, oddAbove: 1e4 }),
   uphill_cover: word(COVERS, garden.COVERS),
   roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 500, oddBelow: 0.5 }),
+  roof_into_pond: quantity('area', { min: 0, max: 1e4, oddAbove: 500, oddBelow: 0.5 }),
   storm_rain: quantity('length', { min: 0.001, max: 2, oddAbove: 0.4, oddBelow: 0.01 }),
   storm_hours: quantity('time', { min: 300, max: 14 * 86_400, oddAbove: 3 * 86_400, unit: 'h' }),
   mains_power: YES_NO_UNKNOWN,

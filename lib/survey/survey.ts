@@ -31,6 +31,8 @@ export interface SiteFacts {
   uphill_area?: number;
   uphill_cover?: Cover;
   roof_area?: number;
+  /** of a roof whose downpipe runs into the pond */
+  roof_into_pond?: number;
   storm_rain?: number;
   storm_hours?: number;
   mains_power?: YesNo;

@@ -24,6 +24,8 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
     'Behind the wall the cut is laid back or shored while it is built; nobody works beside an upright cut.',
   'batter-sides/laid-back': ({ slope }) =>
     `Lay the sides back at least ${slope} to 1: as steep as they were drawn this ground is not to be trusted. Quantities, drawings and chances here are for sides laid back; nobody works beside an upright side.`,
+  'batter-sides/flatter': ({ slope, drawn, floor_m: [length, width] }, { atMost }) =>
+    `Lay the sides back at least ${slope} to 1 instead of ${drawn} to 1: as drawn they do not hold at the depth wished for. The outline at the rim stays, so a floor ${atMost(length)} long and ${atMost(width)} wide is left. Quantities, drawings and chances here are for these sides.`,
   'batter-sides/no-deeper': ({ slope, stands_m, wish_m }, { length, atMost }) =>
     `At ${slope} to 1, as drawn, the sides stand with enough safety to ${atMost(stands_m)}, not to ${length(wish_m)}: dig no deeper, or have flatter or held sides designed; nobody works beside an upright side.`,
   'batter-sides/too-steep': ({ slope, wish_m }, { length }) =>
@@ -36,6 +38,8 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
     `The pond's water stands ${length(above_m)} above the lowest ground: it pushes with ${push(push_n_m)} of rim. These are loads only. Whether frame, wall or bank can carry them, with freezing, roots and children on top, is not checked here.`,
   'dig-in/planned': ({ months }) =>
     `Dig ${duringMonths(months)}, as planned: the hole was judged by the water of then.`,
+  'dig-in/instead': ({ months, planned, against }) =>
+    `Dig ${duringMonths(months)}, not ${duringMonths(planned)}, when ${AGAINST[against] ?? 'the dig does not hold'}. The hole was judged by the water of ${duringMonths(months).replace(/^(in|from) /, '')}.`,
   'dig-in/months': ({ months, against }) =>
     `Dig it ${duringMonths(months)}: in the other months ${AGAINST[against]}.`,
   'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>

@@ -6,10 +6,12 @@ import { duringMonths, monthWords } from './monthWords.js';
  * @param length - of metres in words
  */
 export function changeWords(
-  { emptied_in, kept_within_m, days_empty }: WishChange,
+  { side_slope, built_in, emptied_in, kept_within_m, days_empty }: WishChange,
   length: (metres: number) => string,
 ): string[] {
   return [
+    ...(built_in ? [`dug ${duringMonths(built_in)} instead`] : []),
+    ...(side_slope !== undefined ? [`dug with its sides at ${side_slope} to 1`] : []),
     ...(emptied_in ? [`emptied ${duringMonths(emptied_in)} instead`] : []),
     ...(kept_within_m !== undefined ? [`topped up whenever it has fallen by ${length(kept_within_m)}`] : []),
     ...(days_empty !== undefined ? [`emptied for ${days_empty} days at most`] : []),
@@ -22,13 +24,15 @@ export function changeWords(
  * @param length - of metres in words
  */
 export function changeOrders(
-  { emptied_in, kept_within_m, days_empty }: WishChange,
+  { side_slope, built_in, emptied_in, kept_within_m, days_empty }: WishChange,
   planned: number[],
   length: (metres: number) => string,
 ): string[] {
   const others = planned.length > 0 && !planned.some((month) => emptied_in?.includes(month));
   const instead = others && planned.length < 12 ? ` instead of ${monthWords(planned)}` : '';
   return [
+    ...(built_in ? [`dig it ${duringMonths(built_in)}`] : []),
+    ...(side_slope !== undefined ? [`lay its sides back ${side_slope} to 1`] : []),
     ...(emptied_in ? [`empty it ${instead ? '' : 'only '}${duringMonths(emptied_in)}${instead}`] : []),
     ...(kept_within_m !== undefined ? [`top it up whenever it has fallen by ${length(kept_within_m)}`] : []),
     ...(days_empty !== undefined ? [`empty it for ${days_empty} days at most`] : []),

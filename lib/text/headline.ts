@@ -120,7 +120,9 @@ function marginWords(report: Report, units: UnitSystem): string {
       : firstSentence(reason);
   }
   const advised = advisedOption(result);
-  if (result.recommendation.change) {
+  const { change } = result.recommendation;
+  if (change?.side_slope !== undefined || change?.built_in) return firstSentence(reason);
+  if (change) {
     const bare = possibleOption(result, 'no-drain');
     return bare
       ? `Used as wished, ${HAPPENS[bare.governs]}, ${oftenText(bare.risk_at_wish.per_year)}.`

@@ -24,8 +24,10 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `${NOTHING_LIFTS[how](duringMonths(months))}${failsWords(fails)} No drain is needed.`,
   'surface-water-only': ({ fails }) =>
     `Kept out of the ring, surface water no longer gets behind the liner${failsWords(fails)}`,
-  'raise-pond': ({ raise_m, fails }, { atLeast }) =>
-    `With rim and floor raised ${atLeast(raise_m)} the pond stands above the water outside${failsWords(fails)} It has no moving parts and needs no outlet.`,
+  'raise-pond': ({ raise_m, dug_m, fails }, { atLeast, atMost }) =>
+    dug_m !== null
+      ? `With rim and floor raised ${atLeast(raise_m)} only ${atMost(dug_m)} is dug below the old ground, and the rest of the depth stands above it${failsWords(fails)} It has no moving parts and needs no outlet.`
+      : `With rim and floor raised ${atLeast(raise_m)} the pond stands above the water outside${failsWords(fails)} It has no moving parts and needs no outlet.`,
   'cutoff-drain': ({ raise_m, fails }, { atLeast }) =>
     `A drain uphill takes the water that stands behind the upper wall${
       raise_m > 0 ? `, and the low rim goes up ${atLeast(raise_m)}` : ''
@@ -40,6 +42,8 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `A concrete slab with facings inside the liner weighs as much on floor and sides as ${length(head_m)} of water lifts${failsWords(fails)}`,
   shallower: ({ depth_m, ruled }, { atMost }) =>
     `At ${atMost(depth_m)} it is safe${ruled ? ', emptied only in the months given' : ''}.`,
+  'rim-buys': ({ raise_m, depth_m, wish_m }, { length, atMost }) =>
+    `With the rim raised ${length(raise_m)} it may be ${atMost(depth_m)} deep, of the ${length(wish_m)} wished for: what the rim adds is not dug.`,
   spot: ({ name, depth_m }, { length }) =>
     `At the spot ${name} the water stands ${length(depth_m)} below the ground, and the same pond is safe there without drain or concrete.`,
   'no-depth': () => 'No depth worth digging is safe here: another spot is the answer.',

@@ -25,6 +25,8 @@ export const WISH_TEXT: Wording<WishStatements> = {
     ];
     return `As wished but ${done.join(' and ')} it holds: ${chanceText(per_year)} of years fail (${chanceText(accepted)} a year is accepted). No drain is needed.`;
   },
+  'dug-otherwise': ({ change }, { atMost }) =>
+    `It is to be ${changeWords(change, atMost).join(' and ')}; all that follows is for that.`,
   'fact-open': ({ fact, depth_m }, { length }) => `${OPEN_FACT[fact]} ${length(depth_m)} deep.`,
   'cannot-be-dug': ({ depth_m, condition }, say) =>
     `${say.length(depth_m)} cannot be dug: ${conditionIn(condition, say)}.`,

@@ -236,6 +236,7 @@ function sourcesOf(
     cover: catchment.cover,
     shed: wetGroundRunoff(site, storm, Math.max(-highs.yearly(m, 0.9), 0)),
     pondArea: pond.overflow === 'ring' && !kept ? planArea(pond.shape, 0) : 0,
+    pondRoof: catchment.pondRoof,
     drawdown: lacks,
     leakHead,
   };

@@ -122,6 +122,7 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['priorVariance', [1.6, 0.4], 2.4],
   // Water to the drain.
   ['rainIntensity', [0.036, 3600], 1e-5],
+  ['rainWithRoof', [0.03, 12, 0.9, 40], 0.12],
   ['overBrim', [0.03, 0.01, 3600, 18], 1e-4],
   ['throughRing', [2e-4, 0.05], 1e-5],
   ['ringInStorm', [2e-5, 3e-5], 5e-5],

@@ -119,6 +119,7 @@ describe('where the water comes from', () => {
         cover: 'lawn',
         shed: 0.9,
         pondArea: 12,
+        pondRoof: roof,
         drawdown: 0.02,
         leakHead: 1,
       })) {

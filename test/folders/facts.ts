@@ -32,6 +32,7 @@ const SITE: Record<string, Fact> = {
   uphill_area: other(0, 1e6, 100, 'm2', 1),
   uphill_cover: ['lawn', 'bare', 'paved', 'woodland'],
   roof_area: other(0, 1e4, 60, 'm2', 1),
+  roof_into_pond: other(0, 1e4, 40, 'm2', 1),
   storm_rain: other(0.001, 2, 0.04, 'mm', 0.001),
   storm_hours: other(300, 14 * DAY, 3600, 'min', 60),
   mains_power: YES_NO,

@@ -56,6 +56,7 @@ function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number
     uphillArea: way === 'run-off' || way === 'drained' ? 20 : 0,
     cover: 'lawn',
     roofArea: 0,
+    pondRoof: 0,
     overflow: 'away',
     capped: way === 'kept out',
   };
@@ -169,7 +170,14 @@ describe('what reaches the tub', () => {
   };
   const inflow = (fill: Pond['ring']['fill'], change: Partial<Catchment>, K = 1e-8) => {
     const out = new Float64Array(days);
-    const none: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: false };
+    const none: Catchment = {
+      uphillArea: 0,
+      cover: 'lawn',
+      roofArea: 0,
+      pondRoof: 0,
+      overflow: 'away',
+      capped: false,
+    };
     tubInflow(
       record,
       column,
@@ -239,7 +247,14 @@ describe('a way out of the ring', () => {
       tubOf(pond('gravel'), { ...NO_PLACES, spill, spillFlood }, assume)!;
     expect([-0.8, -0.2, 0.3].map((mark) => flooded(mark).flooded)).toEqual([undefined, -0.2, 0]);
     expect(flooded(-0.2, -1).flooded).toBeUndefined();
-    const dry: Catchment = { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: true };
+    const dry: Catchment = {
+      uphillArea: 0,
+      cover: 'lawn',
+      roofArea: 0,
+      pondRoof: 0,
+      overflow: 'away',
+      capped: true,
+    };
     expect(fullRing(flooded(-0.8), dry)).toBeLessThan(-0.49);
     expect(fullRing(flooded(-0.2), dry)).toBe(-0.2);
   });
@@ -249,7 +264,7 @@ describe('a way out of the ring', () => {
     const at = (c: Partial<Catchment>, from = -3) =>
       stormRing(
         g,
-        { uphillArea: 0, cover: 'lawn', roofArea: 0, overflow: 'away', capped: false, ...c },
+        { uphillArea: 0, cover: 'lawn', roofArea: 0, pondRoof: 0, overflow: 'away', capped: false, ...c },
         from,
       );
     // From dry: its own rain alone stands 30 mm ÷ 0.35 over the floor.
@@ -322,6 +337,7 @@ describe('a way out of the ring', () => {
             uphillArea: 5,
             cover: 'lawn',
             roofArea: 0,
+            pondRoof: 0,
             overflow: 'away',
             capped: false,
           };

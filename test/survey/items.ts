@@ -88,6 +88,11 @@ export const ITEMS: Record<'pond.csv' | 'site.csv', Record<string, Value[]>> = {
       ['80', 'm2'],
       ['10000', 'm2'],
     ],
+    roof_into_pond: [
+      ['0', 'm2'],
+      ['40', 'm2'],
+      ['10000', 'm2'],
+    ],
     storm_rain: [
       ['1', 'mm'],
       ['60', 'mm'],
