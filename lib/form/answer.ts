@@ -13,6 +13,7 @@ import { type Headline, headlineOf } from '../text/headline.js';
 import { measurementWords } from '../text/nextWords.js';
 import { takenText } from '../text/takenText.js';
 import { verdictWords } from '../text/verdictWords.js';
+import { weatherGainWords } from '../text/weatherGain.js';
 
 /** Draws of a first answer, and of the one that is kept; the second as everywhere else. */
 export const QUICK = 64;
@@ -35,6 +36,8 @@ export interface Answer {
   why: string;
   /** the most telling first */
   next: NextFact[];
+  /** what daily weather would settle; empty where it is given */
+  weather: string;
   /** items that the survey does not say */
   assumed: { item: string; value: string; reason: string }[];
   warnings: readonly Warning[];
@@ -66,6 +69,7 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
       text: told(measurementWords({ what, where, month, waits, ...rest }), rest.chance_to_change),
       waits,
     })),
+    weather: weatherGainWords(report),
     assumed: assumptions.map(({ item, value, unit, reason }) => ({
       item,
       value: takenText(item, value, unit, units),

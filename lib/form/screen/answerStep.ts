@@ -16,7 +16,6 @@ import { figureHolder } from './figureHolder.js';
 import { openFiles, savePage, saveSurvey } from './saving.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
-import { weatherFiles } from './weatherStep.js';
 
 /** Facts that may be said at once, of those assumed. */
 const TOLD = 6;
@@ -98,8 +97,6 @@ function words(session: Session): VNode | null {
   const part = (title: string, text: string) =>
     text ? view`<section><h3>${title}</h3><p>${text}</p></section>` : null;
   const soon = answer.next.find(({ waits }) => !waits);
-  // It takes no winter, and answers what a winter of looks would.
-  const byWeather = answer.next[0]?.waits && !soon && weatherFiles(session.shown.answers).length === 0;
   const sayable = answer.assumed.filter(({ item }) => stepOfItem(item));
   return view`<div class=${old ? 'verdict old' : 'verdict'}>
     <p class="headline">${answer.headline.answer}</p>
@@ -116,8 +113,8 @@ function words(session: Session): VNode | null {
         : null
     }
     ${
-      byWeather
-        ? view`<section><h3>What helps without waiting for winter</h3><p>Daily weather of ten years or more from the nearest station: it settles most of what is open about the winter.</p>${stepButton(session, 'weather')}</section>`
+      answer.weather
+        ? view`<section><h3>What daily weather would settle</h3><p>${answer.weather}</p>${stepButton(session, 'weather')}</section>`
         : null
     }
     ${
