@@ -5,6 +5,7 @@ import { type Assessment, assess } from '../decision/index.js';
 import { howDeepFigure } from '../figures/howDeepFigure.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { pageHtml } from '../page/pageHtml.js';
+import { pondCardHtml } from '../page/pondCard.js';
 import type { Photos } from '../page/record.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { siteModel } from '../site/index.js';
@@ -83,11 +84,13 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
 /** What the form hands out besides the survey, made from the same assessment. */
 export interface Outputs {
   page: string;
+  /** one sheet for the shed */
+  card: string;
   result: string;
 }
 
 /**
- * The page and `result.json`.
+ * The page, the pond card and `result.json`.
  * @param script of the what-if
  * @param photos as data by the name the survey gives
  */
@@ -105,6 +108,7 @@ export function outputsOf(
       issued: new Date().toISOString().slice(0, 10),
       live: { script, survey, seed, samples: water.samples },
     }),
+    card: pondCardHtml(report),
     result: `${JSON.stringify(report.result, null, 2)}\n`,
   };
 }

@@ -1,4 +1,4 @@
-/** The answer so far, what would help most, and the ways out: the page, the survey as a zip. */
+/** The answer so far, what would help most, and the ways out: the page, the pond card, the survey as a zip. */
 import type { VNode } from 'preact';
 import { mendUnderWords, moreAssumedWords, takenAsWords } from '../../text/formTold.js';
 import { fileKey } from '../placed.js';
@@ -13,7 +13,7 @@ import {
 } from '../steps.js';
 import { factDom, moreKey } from './factFields.js';
 import { figureHolder } from './figureHolder.js';
-import { openFiles, savePage, saveSurvey } from './saving.js';
+import { openFiles, saveCard, savePage, saveSurvey } from './saving.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
 
@@ -134,8 +134,9 @@ function ways(session: Session): VNode {
   const { state } = session.shown;
   return view`<section class="card" aria-labelledby="save-title">
     <h3 id="save-title">Save and open</h3>
-    <p>The page holds the answer, the drawings and the what-if, and opens anywhere without a network. The survey is one zip file: open it here again, or unpack it and let the program read the folder.</p>
+    <p>The page holds the answer, the drawings and the what-if, and opens anywhere without a network. The pond card is one small sheet (A6) to print for the shed: how low the pond may go in each month. The survey is one zip file: open it here again, or unpack it and let the program read the folder.</p>
     <button type="button" disabled=${state !== 'full'} onClick=${() => savePage(session)}>Save the page</button>
+    <button type="button" disabled=${state !== 'full'} onClick=${() => saveCard(session)}>Save the pond card</button>
     <button type="button" disabled=${session.empty} onClick=${() => saveSurvey(session)}>Save the survey (zip)</button>
     <div class="field"><label for="open-survey">Open a survey</label>
       <p class="why" id="open-survey-why">A zip saved here, or all files of a survey folder at once. It takes the place of what is typed now.</p>
