@@ -33,7 +33,7 @@ for (const [at, name] of names.entries()) {
 }
 progress('pages');
 // What a page would fetch from elsewhere is left out: its figures and tables need none of it.
-const alone = ['mathjax_url', 'require_js_url', 'jquery_url', 'mermaid_js_url', 'jupyter_widgets_base_url'];
+const alone = ['mathjax_url', 'require_js_url', 'jquery_url', 'jupyter_widgets_base_url'];
 execFileSync(
   'jupyter',
   [
