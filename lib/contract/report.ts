@@ -90,6 +90,8 @@ export interface Report {
     level_m: number;
   }[];
   pits: { pit: string; photo: string | null; note: string | null }[];
+  /** how the water is known of a survey without daily weather that would use it; null: it has it, or has no use for it */
+  without_weather: { water: 'by month' | 'looks' | 'unknown'; twelve_months: boolean } | null;
 }
 
 /** A row of `water-year.csv`. `date` is ISO 8601, or `--MM` for a month of an ordinary year. */

@@ -5,6 +5,7 @@ import { type Assessment, assess } from '../decision/index.js';
 import { howDeepFigure } from '../figures/howDeepFigure.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { pageHtml } from '../page/pageHtml.js';
+import { pondCardHtml } from '../page/pondCard.js';
 import type { Photos } from '../page/record.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { siteModel } from '../site/index.js';
@@ -13,6 +14,7 @@ import { type Headline, headlineOf } from '../text/headline.js';
 import { measurementWords } from '../text/nextWords.js';
 import { takenText } from '../text/takenText.js';
 import { verdictWords } from '../text/verdictWords.js';
+import { weatherGainWords } from '../text/weatherGain.js';
 
 /** Draws of a first answer, and of the one that is kept; the second as everywhere else. */
 export const QUICK = 64;
@@ -35,6 +37,8 @@ export interface Answer {
   why: string;
   /** the most telling first */
   next: NextFact[];
+  /** what daily weather would settle; empty where it is given */
+  weather: string;
   /** items that the survey does not say */
   assumed: { item: string; value: string; reason: string }[];
   warnings: readonly Warning[];
@@ -66,6 +70,7 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
       text: told(measurementWords({ what, where, month, waits, ...rest }), rest.chance_to_change),
       waits,
     })),
+    weather: weatherGainWords(report),
     assumed: assumptions.map(({ item, value, unit, reason }) => ({
       item,
       value: takenText(item, value, unit, units),
@@ -79,11 +84,13 @@ export function answerOf(assessment: Assessment, samples: number): Answer {
 /** What the form hands out besides the survey, made from the same assessment. */
 export interface Outputs {
   page: string;
+  /** one sheet for the shed */
+  card: string;
   result: string;
 }
 
 /**
- * The page and `result.json`.
+ * The page, the pond card and `result.json`.
  * @param script of the what-if
  * @param photos as data by the name the survey gives
  */
@@ -101,6 +108,7 @@ export function outputsOf(
       issued: new Date().toISOString().slice(0, 10),
       live: { script, survey, seed, samples: water.samples },
     }),
+    card: pondCardHtml(report),
     result: `${JSON.stringify(report.result, null, 2)}\n`,
   };
 }

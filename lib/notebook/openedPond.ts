@@ -22,7 +22,7 @@ import {
 import { reportOf } from '../report/index.js';
 import { type Site, siteModel } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
-import { ADVICE_NAMES, headlineOf, nextWords, todayWords } from '../text/index.js';
+import { ADVICE_NAMES, headlineOf, nextWords, todayWords, weatherGainWords } from '../text/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type Html, show, untypeset } from './display.js';
 import { tableOfFrame, toDataFrame } from './frame.js';
@@ -193,6 +193,7 @@ export class OpenedPond {
         [answer, margin].join(' '),
         todayWords(this.report, this.units),
         ...nextWords(this.report),
+        weatherGainWords(this.report, this.units),
       ]),
     );
   }

@@ -18,9 +18,13 @@ export function ownerOf(survey: string): string {
  * @param parent of output folders
  */
 export function outPlace(survey: string, parent: string): string {
-  const owner = ownerOf(survey);
+  return placeOf(basename(survey), ownerOf(survey), parent);
+}
+
+/** The output folder of what an owner makes, by a name that others may have too. */
+export function placeOf(name: string, owner: string, parent: string): string {
   for (let number = 1; ; number++) {
-    const place = join(parent, `${basename(survey)}${number === 1 ? '' : `-${number}`}`);
+    const place = join(parent, `${name}${number === 1 ? '' : `-${number}`}`);
     const mark = join(place, OWNER);
     if (!existsSync(mark) || readFileSync(mark, 'utf8') === owner) return place;
   }

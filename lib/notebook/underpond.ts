@@ -13,7 +13,7 @@ const HELP = `underpond: what groundwater will do to a lined pond on clay
   underpond FOLDER           the answer: page, pond card, tables, result.json
   underpond new FOLDER       a survey to fill in, with a field sheet to print
   underpond form [FILE]      a form to fill in on a phone, offline, that answers
-  underpond compare A B      what changed from one survey to another
+  underpond compare A B      what changed from one survey to another, and a page
   underpond verify PAGE DIR  whether a page was made from these files
   underpond lab              the notebooks in Jupyter, in a clone
 
@@ -56,6 +56,9 @@ const shown = (path: string) => {
   return short.startsWith('..') ? path : short;
 };
 
+/** Where output goes. */
+const parentOf = (out: string | undefined) => (out === undefined ? resolve('out') : here(out));
+
 /** Takes exactly so many folders, each with a name. */
 function folders(given: string[], ...names: string[]): string[] {
   names.forEach((name, at) => {
@@ -73,18 +76,18 @@ async function answer(given: string[], { out, quick }: { out?: string; quick?: b
   const { existsSync } = await import('node:fs');
   if (given.length === 0 && !existsSync(DEMO)) throw new Misuse('missing FOLDER');
   const [folder] = given.length === 0 ? [DEMO] : folders(given, 'FOLDER');
-  const done = await analyse(
-    here(folder as string),
-    out === undefined ? resolve('out') : here(out),
-    quick ?? false,
-  );
+  const done = await analyse(here(folder as string), parentOf(out), quick ?? false);
   progressDone();
   for (const line of done.noticed) print(line);
   if (done.noticed.length > 0) print('');
-  const opener = { darwin: 'open', win32: 'start' }[process.platform as string] ?? 'xdg-open';
-  const page = shown(join(done.out, 'page.html'));
   for (const line of fitted(done.lines, terminalWidth())) print(line);
-  // Not broken, so that it can be copied.
+  printOpener(join(done.out, 'page.html'));
+}
+
+/** The command that opens a page; not broken, so that it can be copied. */
+function printOpener(path: string): void {
+  const opener = { darwin: 'open', win32: 'start' }[process.platform as string] ?? 'xdg-open';
+  const page = shown(path);
   print(`open       ${opener} ${/\s/.test(page) ? `"${page}"` : page}`);
 }
 
@@ -104,10 +107,13 @@ async function form(given: string[]): Promise<void> {
   print(wroteFormWords(shown(await writeForm(here(path)))));
 }
 
-async function compare(given: string[]): Promise<void> {
+async function compare(given: string[], out?: string): Promise<void> {
   const [before = '', after = ''] = folders(given, 'BEFORE', 'AFTER');
   const { compareFolders } = await import('./compare.js');
-  print(compareFolders(here(before), here(after)));
+  const { text, page } = compareFolders(here(before), here(after), parentOf(out));
+  print(text);
+  print('');
+  printOpener(page);
 }
 
 /** @returns whether every file is as it was */
@@ -129,7 +135,7 @@ async function main(args: string[]): Promise<number> {
     else if (values.version) print((await import('./project.js')).VERSION);
     else if (first === 'new') await begin(rest, values.units);
     else if (first === 'form') await form(rest);
-    else if (first === 'compare') await compare(rest);
+    else if (first === 'compare') await compare(rest, values.out);
     else if (first === 'verify') return (await verify(rest)) ? 0 : 1;
     else await answer(positionals, values);
     return 0;

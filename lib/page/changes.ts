@@ -5,10 +5,11 @@ import type { Table } from '../figures/table.js';
 import { tableText } from '../figures/table.js';
 import { visible } from '../figures/visible.js';
 import type { Survey } from '../survey/index.js';
+import { CHANGED_ANSWER, CHANGED_INPUTS, factTexts, SAME_ANSWER, SAME_INPUTS } from '../text/changedText.js';
 import { rowsAdded, rowsGone } from '../text/rowsChanged.js';
 import { yearlyText } from '../text/say.js';
 import { ADVICE_NAMES, GOVERNS_WORDS } from '../text/terms.js';
-import { formatQuantity } from '../units/index.js';
+import { formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** A survey with what was computed of it. */
 export interface Case {
@@ -16,19 +17,38 @@ export interface Case {
   report: Report;
 }
 
+/** What differs between two surveys, as tables without the rows that say the same. */
+export interface Changes {
+  answer: Table;
+  inputs: Table;
+}
+
 /**
- * What changed from one survey to another, as text: every input that differs, then the answer side by side, in the
- * units of the second.
+ * What changed from one survey to another, in the units of the second.
+ * @param before - the earlier survey with its result
+ * @param after - the later one
+ * @returns the answer side by side, and every input that differs
+ */
+export function changesOf(before: Case, after: Case): Changes {
+  return {
+    answer: answers(before, after),
+    inputs: changedInputs(before.survey, after.survey, after.report.units),
+  };
+}
+
+/**
+ * What changed from one survey to another as text for a terminal: the parts of the answer that differ, side by side, and
+ * every input that differs, in the units of the second.
  * @param before - the earlier survey with its result
  * @param after - the later one
  * @returns lines
  */
 export function changesText(before: Case, after: Case): string {
-  const inputs = changedInputs(before.survey, after.survey);
+  const { answer, inputs } = changesOf(before, after);
   return [
-    tableText(answers(before, after)),
+    answer.rows.length > 0 ? tableText(answer) : SAME_ANSWER,
     '',
-    inputs.rows.length > 0 ? tableText(inputs) : 'No input differs: the files say the same.',
+    inputs.rows.length > 0 ? tableText(inputs) : SAME_INPUTS,
   ].join('\n');
 }
 
@@ -36,16 +56,17 @@ export function changesText(before: Case, after: Case): string {
  * Inputs that differ; lists of rows by how many are new or gone.
  * @param before - the earlier survey
  * @param after - the later one
+ * @param units - in which lengths are shown
  * @returns a row an input
  */
-export function changedInputs(before: Survey, after: Survey): Table {
+function changedInputs(before: Survey, after: Survey, units: UnitSystem): Table {
   const rows: string[][] = [];
-  const word = (value: unknown) =>
-    value === undefined ? 'not said' : visible(Array.isArray(value) ? value.join(';') : String(value));
   for (const file of ['site', 'pond'] as const) {
     const [a, b]: Record<string, unknown>[] = [{ ...before[file] }, { ...after[file] }];
-    for (const item of [...new Set([...Object.keys(a), ...Object.keys(b)])].sort())
-      if (word(a[item]) !== word(b[item])) rows.push([`${file}.csv ${item}`, word(a[item]), word(b[item])]);
+    for (const item of [...new Set([...Object.keys(a), ...Object.keys(b)])].sort()) {
+      const [was = '', is = ''] = factTexts(file, item, [a[item], b[item]], units).map(visible);
+      if (was !== is) rows.push([`${file}.csv ${item}`, was, is]);
+    }
   }
   const lists = {
     'pits.csv': [before.layers, after.layers],
@@ -54,6 +75,8 @@ export function changedInputs(before: Survey, after: Survey): Table {
     'heads.csv': [before.heads, after.heads],
     'levels.csv': [before.levels, after.levels],
     'weather.csv': [before.weather, after.weather],
+    'climate.csv': [before.climate, after.climate],
+    'prices.csv': [before.prices, after.prices],
   };
   for (const [file, [a, b]] of Object.entries(lists)) {
     const [was, is] = [plainRows(a!), plainRows(b!)];
@@ -62,7 +85,7 @@ export function changedInputs(before: Survey, after: Survey): Table {
     if (gone + added > 0) rows.push([file, rowsGone(a!.length, gone), rowsAdded(b!.length, added)]);
   }
   return {
-    name: 'Inputs that differ (SI)',
+    name: CHANGED_INPUTS,
     columns: ['input', 'before', 'after'].map((label) => ({ key: label, label })),
     rows,
   };
@@ -81,12 +104,12 @@ function answers({ report: a }: Case, { report: b }: Case): Table {
     ({ option, possible }) =>
       possible || a.result.options.some((each) => each.option === option && each.possible),
   );
+  // Two surveys of one garden may have one name.
+  const [was, is] = [visible(a.result.survey.name), visible(b.result.survey.name)];
+  const names = was === is ? ['before', 'after'] : [was, is];
   return {
-    name: 'The answer',
-    columns: ['what', visible(a.result.survey.name), visible(b.result.survey.name)].map((label, at) => ({
-      key: `c${at}`,
-      label,
-    })),
+    name: CHANGED_ANSWER,
+    columns: ['what', ...names].map((label, at) => ({ key: `c${at}`, label })),
     rows: [
       both('decision', ({ result }) =>
         [result.recommendation.option, ...result.recommendation.also]
@@ -114,6 +137,6 @@ function answers({ report: a }: Case, { report: b }: Case): Table {
           }),
         ];
       }),
-    ],
+    ].filter(([, before, after]) => before !== after),
   };
 }

@@ -1,4 +1,5 @@
-export { type Case, changedInputs, changesText } from './changes.js';
+export { type Case, changesText } from './changes.js';
+export { changesPage } from './changesPage.js';
 export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';

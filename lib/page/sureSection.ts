@@ -7,6 +7,7 @@ import { measurementWords } from '../text/nextWords.js';
 import { sentence } from '../text/sentence.js';
 import { assumedCount } from '../text/takenText.js';
 import { tippingText } from '../text/tippingText.js';
+import { weatherGainWords } from '../text/weatherGain.js';
 import type { UnitSystem } from '../units/index.js';
 import { list, paragraph, section, table, text } from './markup.js';
 
@@ -15,6 +16,7 @@ export function sureSection(report: Report, units: UnitSystem): string {
   const { result } = report;
   const { measure_next, close_call } = result.recommendation;
   const next = measure_next.map((one) => text(`${sentence(measurementWords(one))}.`));
+  const gain = weatherGainWords(report, units);
   return section(
     'sure',
     'How sure is this',
@@ -31,6 +33,7 @@ export function sureSection(report: Report, units: UnitSystem): string {
     next.length > 0
       ? `<h3>To measure next, the most telling first</h3>${list(next)}`
       : '<p>No measurement that was tried would change the answer.</p>',
+    gain ? `<h4>What daily weather would settle</h4>${paragraph(gain)}` : '',
   );
 }
 

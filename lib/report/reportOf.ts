@@ -15,6 +15,7 @@ import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
 import { settingOutOf } from './settingOut.js';
 import { unitsOf } from './unitsOf.js';
+import { withoutWeather } from './withoutWeather.js';
 
 /** Spacing of the depths of the digging window, m. */
 const DIG_STEP = 0.2;
@@ -110,6 +111,7 @@ export function reportOf(
     pits: site.survey.layers
       .filter(({ photo, note }) => photo || note)
       .map(({ pit, photo, note }) => ({ pit, photo: photo ?? null, note: note ?? null })),
+    without_weather: withoutWeather(site),
   };
 }
 

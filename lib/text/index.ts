@@ -27,4 +27,5 @@ export { todayWords } from './todayWords.js';
 export * from './upkeepWords.js';
 export { upliftLine } from './upliftLine.js';
 export { type VerdictWords, verdictWords } from './verdictWords.js';
+export { weatherGainWords } from './weatherGain.js';
 export { yearWords } from './yearWords.js';

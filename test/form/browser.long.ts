@@ -148,6 +148,8 @@ itInChromium(
     // What the balance fails to close by is the last bit of two engines' arithmetic.
     const told = (html: string) => html.replace(/Largest error of the water balance: \S+?\smm/, 'closed');
     expect(told(ownPage)).toBe(told(readFileSync(join(out, 'page.html'), 'utf8')));
+    const card = readFileSync(await (await saved(page, 'Save the pond card')).path(), 'utf8');
+    expect(card).toBe(readFileSync(join(out, 'pond-card.html'), 'utf8'));
 
     // Closed and opened again it is all there, the weather with it.
     await page.goto('about:blank');

@@ -15,6 +15,7 @@ import { folderOf, readable } from '../../lib/form/folder.js';
 import { openedFolder } from '../../lib/form/opened.js';
 import { readingOf } from '../../lib/form/reading.js';
 import { unzipped, zipOf } from '../../lib/form/screen/zip.js';
+import { pondCardHtml } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey, type Survey } from '../../lib/survey/index.js';
@@ -61,13 +62,14 @@ test('the answer of the form is the answer of the folder, byte for byte', () => 
   const { survey, findings } = readingOf({ files: readable(answers, attached), name: 'x' });
   expect(findings.problems).toEqual([]);
   const samples = 16;
-  const { result } = outputsOf(assessmentOf(JSON.parse(survey!) as Survey, samples), {
+  const { result, card } = outputsOf(assessmentOf(JSON.parse(survey!) as Survey, samples), {
     script: '',
     version: '0',
     photos: {},
   });
   const ofFolder = reportOf(assess(siteModel(parseSurvey(files, { name: 'x' }), { seed: 1, samples })));
   expect(result).toBe(`${JSON.stringify(ofFolder.result, null, 2)}\n`);
+  expect(card).toBe(pondCardHtml(ofFolder));
 });
 
 test('what stands beside the survey is kept: photos, notes, remarks, a file of nobody’s', () => {

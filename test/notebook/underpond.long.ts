@@ -42,21 +42,27 @@ it('lays the executed notebook, the page, the water year and the result into out
     expect(cell.execution_count).toBeGreaterThan(0);
 }, 120_000);
 
-it('says what changed from one survey to another, and writes nothing', () => {
+it('says what changed from one survey to another, and leaves one page of it', () => {
+  const parent = passingFolder();
   const [before, after] = [passingFolder(), passingFolder()];
   for (const folder of [before, after]) lay('clay-slope', folder);
   const pond = join(after, 'pond.csv');
   writeFileSync(pond, readFileSync(pond, 'utf8').replace('depth,1,m', 'depth,1.4,m'));
-  const { status, stdout, stderr } = start('compare', before, after);
+  const { status, stdout, stderr } = start('compare', before, after, '--out', parent);
   expect(stderr).toBe('');
   expect(status).toBe(0);
-  expect(stdout).toMatch(/pond\.csv depth +1 +1\.4/);
+  expect(stdout).toMatch(/pond\.csv depth +1\.00 m +1\.40 m/);
   expect(stdout).toMatch(/depth +1\.00 m +1\.\d\d m/);
   expect(stdout).toMatch(
     /Drain to an outlet: chance +about 1 year in \d+; set by how it is kept +[\d.]+ % a year/,
   );
   expect(stdout).not.toContain('weather.csv');
   expect(existsSync(outOf(before))).toBe(false);
+  const made = `${basename(before)}-to-${basename(after)}`;
+  expect(readdirSync(parent)).toEqual([made]);
+  const page = join(parent, made, 'compared.html');
+  expect(stdout.trimEnd().split('\n').at(-1)).toMatch(/^open {7}\S+ .*compared\.html$/);
+  expect(readFileSync(page, 'utf8')).toContain(`What changed from ${basename(before)} to ${basename(after)}`);
 }, 120_000);
 
 it('answers without the notebook where that is asked for, beside a survey of the same name', () => {

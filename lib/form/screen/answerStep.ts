@@ -1,4 +1,4 @@
-/** The answer so far, what would help most, and the ways out: the page, the survey as a zip. */
+/** The answer so far, what would help most, and the ways out: the page, the pond card, the survey as a zip. */
 import type { VNode } from 'preact';
 import { mendUnderWords, moreAssumedWords, takenAsWords } from '../../text/formTold.js';
 import { fileKey } from '../placed.js';
@@ -13,10 +13,9 @@ import {
 } from '../steps.js';
 import { factDom, moreKey } from './factFields.js';
 import { figureHolder } from './figureHolder.js';
-import { openFiles, savePage, saveSurvey } from './saving.js';
+import { openFiles, saveCard, savePage, saveSurvey } from './saving.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
-import { weatherFiles } from './weatherStep.js';
 
 /** Facts that may be said at once, of those assumed. */
 const TOLD = 6;
@@ -98,8 +97,6 @@ function words(session: Session): VNode | null {
   const part = (title: string, text: string) =>
     text ? view`<section><h3>${title}</h3><p>${text}</p></section>` : null;
   const soon = answer.next.find(({ waits }) => !waits);
-  // It takes no winter, and answers what a winter of looks would.
-  const byWeather = answer.next[0]?.waits && !soon && weatherFiles(session.shown.answers).length === 0;
   const sayable = answer.assumed.filter(({ item }) => stepOfItem(item));
   return view`<div class=${old ? 'verdict old' : 'verdict'}>
     <p class="headline">${answer.headline.answer}</p>
@@ -116,8 +113,8 @@ function words(session: Session): VNode | null {
         : null
     }
     ${
-      byWeather
-        ? view`<section><h3>What helps without waiting for winter</h3><p>Daily weather of ten years or more from the nearest station: it settles most of what is open about the winter.</p>${stepButton(session, 'weather')}</section>`
+      answer.weather
+        ? view`<section><h3>What daily weather would settle</h3><p>${answer.weather}</p>${stepButton(session, 'weather')}</section>`
         : null
     }
     ${
@@ -137,8 +134,9 @@ function ways(session: Session): VNode {
   const { state } = session.shown;
   return view`<section class="card" aria-labelledby="save-title">
     <h3 id="save-title">Save and open</h3>
-    <p>The page holds the answer, the drawings and the what-if, and opens anywhere without a network. The survey is one zip file: open it here again, or unpack it and let the program read the folder.</p>
+    <p>The page holds the answer, the drawings and the what-if, and opens anywhere without a network. The pond card is one small sheet (A6) to print for the shed: how low the pond may go in each month. The survey is one zip file: open it here again, or unpack it and let the program read the folder.</p>
     <button type="button" disabled=${state !== 'full'} onClick=${() => savePage(session)}>Save the page</button>
+    <button type="button" disabled=${state !== 'full'} onClick=${() => saveCard(session)}>Save the pond card</button>
     <button type="button" disabled=${session.empty} onClick=${() => saveSurvey(session)}>Save the survey (zip)</button>
     <div class="field"><label for="open-survey">Open a survey</label>
       <p class="why" id="open-survey-why">A zip saved here, or all files of a survey folder at once. It takes the place of what is typed now.</p>

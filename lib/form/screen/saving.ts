@@ -1,4 +1,4 @@
-/** What leaves the form and what comes into it: the page, the zip of the survey, files opened. */
+/** What leaves the form and what comes into it: the page, the pond card, the zip of the survey, files opened. */
 import { openedWords, photoUnreadWords, savedWords } from '../../text/formTold.js';
 import { textOf } from '../answers.js';
 import { folderOf } from '../folder.js';
@@ -53,6 +53,18 @@ export async function savePage(session: Session): Promise<void> {
     session.tell(savedWords(`${session.name}.html`));
   } catch (error) {
     session.tell(`The page could not be made: ${(error as Error).message}.`);
+  }
+}
+
+/** The pond card of the survey as it stands. */
+export async function saveCard(session: Session): Promise<void> {
+  session.tell('The pond card is being made.');
+  try {
+    const { card } = await session.outputs({});
+    save(`${session.name}-pond-card.html`, card, 'text/html');
+    session.tell(savedWords(`${session.name}-pond-card.html`));
+  } catch (error) {
+    session.tell(`The pond card could not be made: ${(error as Error).message}.`);
   }
 }
 

@@ -210,7 +210,7 @@ export class Session {
     this.#set({ told });
   }
 
-  /** The page and result.json of the survey as it was read last. */
+  /** The page, the pond card and result.json of the survey as it was read last. */
   outputs(photos: Readonly<Record<string, string>>) {
     if (this.#survey === undefined) return Promise.reject(new Error('there is no answer yet'));
     return this.#reckonings.outputs(this.#survey, this.version, photos);

@@ -62,7 +62,7 @@ function monthTable(session: Session): VNode {
 
 /** The step. */
 export function weatherStep(session: Session): VNode {
-  const { answers, attached, remarks } = session.shown;
+  const { answer, answers, attached, remarks } = session.shown;
   const files = weatherFiles(answers);
   const attach = async (event: Event) => {
     const input = event.target as HTMLInputElement;
@@ -82,6 +82,7 @@ export function weatherStep(session: Session): VNode {
     <section class="card" aria-labelledby="daily-title">
       <h3 id="daily-title">Daily weather, as a file</h3>
       <p>Ask a weather service for the rain, the lowest and the highest temperature of every day, for ten years or more, from the nearest station. Take the file as it comes: a table that names its columns with their units, or one of GHCN-Daily.</p>
+      ${answer?.weather ? view`<p>${answer.weather}</p>` : null}
       <div class="field"><label for="weather-file">The file</label>
         <input id="weather-file" type="file" accept=".csv,.tsv,.txt,.dly,.gz" onChange=${attach} />
       </div>
@@ -93,7 +94,8 @@ export function weatherStep(session: Session): VNode {
     </section>
     <section class="card" aria-labelledby="months-title">
       <h3 id="months-title">Or the twelve months of an ordinary year</h3>
-      <p>They set which months are wet, and are worth far less than daily weather. Rain is needed for all twelve.</p>
+      ${answer?.weather ? null : view`<p>They set which months are wet, and how far the pond falls where nobody tops it up. They do not make the winter water surer.</p>`}
+      <p>Rain is needed for all twelve.</p>
       ${
         answers.rows['climate.csv'].length > 0
           ? monthTable(session)
