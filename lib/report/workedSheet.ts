@@ -1,9 +1,12 @@
 import type { Judged } from '../decision/index.js';
 import { NOTHING } from '../heads/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { situationsOf } from './situations.js';
 import { unitsOf } from './unitsOf.js';
 import { levelsPart } from './workedBasics.js';
+import { chanceParts } from './workedChance.js';
 import { cutoffPart } from './workedCutoff.js';
+import { depthParts } from './workedDepth.js';
 import { designParts } from './workedDesign.js';
 import { diggingParts } from './workedDig.js';
 import { drainParts, neighbourParts } from './workedDrain.js';
@@ -25,6 +28,7 @@ import { workPart } from './workedWork.js';
  */
 export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPart[] {
   const { measures, depth } = a.decision;
+  const situations = situationsOf(a, true);
   return numbered([
     planPart(a, units),
     levelsPart(a, measures),
@@ -35,7 +39,9 @@ export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPa
       ? []
       : [keptPart(a, units, measures, 'With what is recommended: the pond as it is kept')]),
     ...cutoffPart(a),
-    ...designParts(a),
+    ...chanceParts(a, situations),
+    ...depthParts(a, situations),
+    ...designParts(a, situations),
     ...emptiedPart(a),
     ...diggingParts(a, units),
     ...inflowPart(a, units),

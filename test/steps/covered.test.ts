@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { briefDemo } from '../folder.js';
 import { sweep } from '../sweep.js';
-import { amountsOf, between, numbersOf } from './covered.js';
+import { amountsOf, between, chancesOf, numbersOf } from './covered.js';
 import { stepsOf } from './parse.js';
 import { printed } from './printed.js';
 
@@ -16,6 +16,26 @@ const LACKING: Record<string, number> = { 'clay-slope': 4, 'clay-hollow': 6, 'ol
 describe.each(sweep(DEMOS, 2))('%s', (demo) => {
   const page = printed(briefDemo(demo), 64).text('metric');
   const steps = stepsOf(page);
+
+  it('has every number and chance of the verdict in its steps', () => {
+    const verdict = [
+      page.slice(page.indexOf('pond and groundwater'), page.indexOf('Which water wins?')),
+      between(page, 'How deep, with what\n', 'Your year'),
+      between(page, 'What is in hand, situation by situation', 'Levels count from'),
+    ].join('\n');
+    const numbers = numbersOf(verdict, steps);
+    expect(numbers.length).toBeGreaterThan(12);
+    expect(numbers.filter(({ found }) => !found)).toEqual([]);
+    const chances = chancesOf(verdict, steps);
+    expect(chances.length).toBeGreaterThan(2);
+    expect(chances.filter(({ found }) => !found)).toEqual([]);
+    // A number, or a chance, that no step has is missed.
+    expect(
+      numbersOf(verdict.replace(/\d+\.\d{2} m/, '77.77 m'), steps).filter(({ found }) => !found),
+    ).toHaveLength(1);
+    const planted = chancesOf(`${verdict} It fails about 1 year in 3 and 11 % of years.`, steps);
+    expect(planted.filter(({ found }) => !found)).toHaveLength(2);
+  });
 
   it('has every number of the sheet to sign in its steps', () => {
     const sheet = between(
