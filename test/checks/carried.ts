@@ -52,6 +52,8 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['lowEnd', [0.03, 0.02], 0.02],
   ['highEnd', [0.03, 0.02], 0.03],
   ['overAccepted', [0.05, 0.02], 0.03],
+  ['soundInflow', [1, 2, 3, 4, 5], 15],
+  ['inflowLeft', [10, 6, 0.05], 4.3],
   // Quantities.
   ['layerVolume', [5.4, 0.15], 0.81],
   ['trenchVolume', [16.3, 0.3, 1.15, 0.3], 3.54525],
