@@ -4,7 +4,7 @@ import type { Site } from '../site/index.js';
 import type { Measures } from './measures.js';
 
 /** Share of years in which the water rises no more from the low side to the uphill wall than is counted. */
-const MOSTLY = 0.9;
+export const MOSTLY = 0.9;
 
 const rises = new Remembered<number>();
 
@@ -15,11 +15,15 @@ const rises = new Remembered<number>();
 export function riseUphill({ water }: Site, month: number): number {
   // Asked for every reading and at every step of the what-if.
   return rises.of(water, `${month}`, () => {
-    const [low, high] = [water.clayLow.month, water.clayHigh.month];
-    const at = (i: number) => i * 12 + month - 1;
-    const all = Float64Array.from({ length: low.length / 12 }, (_, i) => high[at(i)]! - low[at(i)]!);
-    return Math.max(quantile(all, MOSTLY), 0);
+    return Math.max(quantile(risesOf(water, month), MOSTLY), 0);
   });
+}
+
+/** How much higher the highest water of a month stands behind the uphill wall, m; index sample × years + year. */
+export function risesOf({ clayLow, clayHigh }: Site['water'], month: number): Float64Array {
+  const at = (i: number) => i * 12 + month - 1;
+  const [low, high] = [clayLow.month, clayHigh.month];
+  return Float64Array.from({ length: low.length / 12 }, (_, i) => high[at(i)]! - low[at(i)]!);
 }
 
 /** The most of it in any month that counts with measures, m: a drain under the floor leads it away. */

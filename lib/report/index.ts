@@ -12,5 +12,6 @@ export { situationsOf } from './situations.js';
 export * from './work.js';
 export { depthRoom, overAccepted } from './workedDepth.js';
 export * from './workedFrom.js';
+export { belowFull, overDipPipe } from './workedMonths.js';
 export { DRAWN_DECIMALS, STEP_DIGITS } from './workedNumbers.js';
 export * from './workedSheet.js';

@@ -114,16 +114,16 @@ function endPart(a: Judged, end: 'low' | 'high', lets: number): Recording {
   tellLevels(r, site, measures, depth);
   tellStorm(r, a, lets, end);
   const { sources } = drainInputOf(basis, measures, measures.drain!, depth, new Assumptions(), r.use, end);
-  tellSources(r, sources);
+  tellSources(r, sources, end);
   governingSource(sources, r.use, end);
   return r;
 }
 
 /** Sources that do not come. */
-function tellSources(r: Recording, sources: SourceInflow[]): void {
+function tellSources(r: Recording, sources: SourceInflow[], end: keyof Ends = 'likely'): void {
   const none = assumed('none comes');
   const of = { r: 'ring_storm', o: 'roof', u: 'uphill', b: 'overflow' } as const;
-  const lacks = (name: SourceInflow['source']) => sources.find(({ source }) => source === name)!.high === 0;
+  const lacks = (name: SourceInflow['source']) => sources.find(({ source }) => source === name)![end] === 0;
   r.tell(
     soundInflow,
     Object.fromEntries(Object.entries(of).flatMap(([symbol, name]) => (lacks(name) ? [[symbol, none]] : []))),

@@ -9,12 +9,13 @@ import { cutoffPart } from './workedCutoff.js';
 import { depthParts } from './workedDepth.js';
 import { designParts } from './workedDesign.js';
 import { diggingParts } from './workedDig.js';
-import { drainParts, neighbourParts } from './workedDrain.js';
+import { bedWaterParts, drainParts, neighbourParts } from './workedDrain.js';
 import { emptiedPart } from './workedEmptied.js';
 import type { WorkedPart } from './workedFrom.js';
 import { groundPart } from './workedGround.js';
 import { inflowPart, ringPart } from './workedInflow.js';
 import { keptPart, standardParts } from './workedKept.js';
+import { monthParts } from './workedMonths.js';
 import { numbered } from './workedNumbers.js';
 import { planPart } from './workedPlan.js';
 import { workPart } from './workedWork.js';
@@ -42,10 +43,12 @@ export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPa
     ...chanceParts(a, situations),
     ...depthParts(a, situations),
     ...designParts(a, situations),
+    ...monthParts(a, situations),
     ...emptiedPart(a),
     ...diggingParts(a, units),
     ...inflowPart(a, units),
     ...drainParts(a),
+    ...bedWaterParts(a),
     ...workPart(a),
     ...neighbourParts(a),
     ...standardParts(a),
