@@ -1,3 +1,4 @@
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import type { Draws, Measures } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
 import { COVER_WEIGHT, layersInSide, type Site, strengthAt } from '../site/index.js';
@@ -49,9 +50,24 @@ function heightsOf(strength: LogEstimate, slope: number, edgingLoad: number, dra
   return { dug: stands(1), softWet: stands(SOFTENED_SHARE), softDry: stands(SOFTENED_SHARE, 'air') };
 }
 
+/** The side where the ground is highest. */
+export const sideHeight = formula({
+  title: 'Height of the side uphill of a hole',
+  symbol: 'H',
+  unit: 'm',
+  expression: 'D > 0 ? D + g : 0',
+  parameters: {
+    D: { meaning: 'depth that is dug', unit: 'm', min: -2, max: 12 },
+    g: { meaning: 'highest ground at the rim, above the lowest', unit: 'm', min: 0, max: 10 },
+  },
+  compute: (D: number, g: number) => (D > 0 ? D + g : 0),
+  validity: 'the rim levelled where it is highest',
+  source: 'geometry',
+});
+
 /** Height of the side uphill of a hole, m. */
-export function sideUphill({ places }: Pick<Site, 'places'>, dug: number): number {
-  return dug > 0 ? dug + places.highRim : 0;
+export function sideUphill({ places }: Pick<Site, 'places'>, dug: number, use: Use = unrecorded): number {
+  return use(sideHeight, dug, places.highRim);
 }
 
 /** Sides that an emptied pond bares, by depth. */

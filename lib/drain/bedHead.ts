@@ -27,11 +27,53 @@ export interface BedStratum {
  * @param atPipe - height of the water at the pipe above the underside of the bed, m, 0 and more
  * @param inflow - per area of floor, m/s, 0 and more
  * @param reach - distance from the pipe, m, 0 and more
+ * @param use - what evaluates the formulas, for a record
  * @returns m above the underside of the bed
  */
-export function bedHead(strata: BedStratum[], atPipe: number, inflow: number, reach: number): number {
-  return heightOfPotential(strata, potential(strata, atPipe) + (inflow * reach * reach) / 2);
+export function bedHead(
+  strata: BedStratum[],
+  atPipe: number,
+  inflow: number,
+  reach: number,
+  use: Use = unrecorded,
+): number {
+  const wanted = use(momentBetween, potential(strata, atPipe, use), inflow, 2 * reach);
+  const height = heightOfPotential(strata, wanted);
+  // The height is found from its moment; a record shows the way back.
+  if (use !== unrecorded && inflow > 0) use(momentTrial, potential(strata, height, use), wanted);
+  return height;
 }
+
+/** Moment of the conductivity midway between two pipes. */
+export const momentBetween = formula({
+  title: 'Moment of the conductivity of the bed midway between its pipes',
+  symbol: 'G',
+  unit: 'm³/s',
+  expression: 'g + q*(s/2)^2/2',
+  parameters: {
+    g: { meaning: 'moment at the pipe', unit: 'm³/s', min: 0, max: 10 },
+    q: { meaning: 'inflow by the square metre', unit: 'm/s', min: 0, max: 1 },
+    s: { meaning: 'distance of the pipes, or width of the floor', unit: 'm', min: 0, max: 200 },
+  },
+  compute: (g: number, q: number, s: number) => g + (q * (s / 2) ** 2) / 2,
+  validity: 'water that rises evenly',
+  source: 'Dupuit 1863, Girinsky 1946 (from memory)',
+});
+
+/** How near a height found by trial comes to its moment. */
+export const momentTrial = formula({
+  title: 'What the trial leaves of the moment, as a share: nought',
+  symbol: 'δ',
+  unit: '-',
+  expression: 'a/b - 1',
+  parameters: {
+    a: { meaning: 'moment at the height tried', unit: 'm³/s', min: 0, max: 10 },
+    b: { meaning: 'moment wanted', unit: 'm³/s', min: 1e-15, max: 10 },
+  },
+  compute: (a: number, b: number) => a / b - 1,
+  validity: 'near nought',
+  source: 'definition',
+});
 
 /**
  * Farthest distance from a pipe at which the water keeps below a height.

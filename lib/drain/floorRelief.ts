@@ -1,3 +1,4 @@
+import { formula, type Use, unrecorded } from '../formula/index.js';
 import { headLeftInPit, type PitMap, pitMap } from '../seepage/index.js';
 import { bedHead } from './bedHead.js';
 import type { Bed } from './envelope.js';
@@ -65,19 +66,57 @@ function pipesInPit(
   return { middle: left(0), between: left(between), edge: left((EDGE * width) / 2), walls: head };
 }
 
+/** Water in a bed, no higher than that outside. */
+export const headInBed = formula({
+  title: 'Height of the water over the underside of the bed',
+  symbol: 'h',
+  unit: 'm',
+  expression: 'min(H, u + w)',
+  parameters: {
+    H: { meaning: 'water outside over the underside of the bed', unit: 'm', min: 0, max: 30 },
+    u: { meaning: 'what lies below what carries the water', unit: 'm', min: 0, max: 1 },
+    w: { meaning: 'water in what carries it', unit: 'm', min: 0, max: 30 },
+  },
+  compute: (H: number, u: number, w: number) => Math.min(H, u + w),
+  validity: 'the water outside as in the wettest year of ten',
+  source: 'geometry',
+});
+
+/** What presses on an emptied liner. */
+export const netOnLiner = formula({
+  title: 'Head that presses on the emptied liner; below nought it lies down',
+  symbol: 'n',
+  unit: 'm',
+  expression: 'h - t - b',
+  parameters: {
+    h: { meaning: 'water over the underside of the bed, or over the pipe', unit: 'm', min: 0, max: 30 },
+    t: { meaning: 'height of the liner over that', unit: 'm', min: 0, max: 2 },
+    b: { meaning: 'head that lies on the liner', unit: 'm', min: 0, max: 5 },
+  },
+  compute: (h: number, t: number, b: number) => h - t - b,
+  validity: 'the pond empty',
+  source: 'water against water',
+});
+
 /**
  * Net pressure head on an emptied liner, m: head left above the pipe, less the height of the liner over it and less what
  * ballast holds. Above 0 it lifts.
  * @param left - from {@link pipesInClay} or {@link bedUnderFloor}
  * @param held - head that ballast on the liner holds, m
  * @param depth - of what `left` is counted from, the pipe or the underside of the bed, below the liner, m
+ * @param use - what evaluates the formula midway between pipes, for a record
  * @returns m of water, at the same places
  */
-export function netUnderLiner(left: HeadLeft, held: number, depth = BED_THICKNESS): HeadLeft {
-  const net = (head: number) => head - depth - held;
+export function netUnderLiner(
+  left: HeadLeft,
+  held: number,
+  depth = BED_THICKNESS,
+  use: Use = unrecorded,
+): HeadLeft {
+  const net = (head: number, use: Use = unrecorded) => use(netOnLiner, head, depth, held);
   return {
     middle: net(left.middle),
-    between: net(left.between),
+    between: net(left.between, use),
     edge: net(left.edge),
     walls: net(left.walls),
   };
@@ -110,6 +149,7 @@ export function pipesForBallast(width: number, head: number, held: number, slope
  * @param inflow - per area of floor, m/s, 0 and more
  * @param turnedUp - whether the bed goes up behind the sides
  * @param diameter - of the pipe, m
+ * @param use - what evaluates the formulas of the water midway between pipes, for a record
  * @returns head above the underside of the bed, m, at four places under and beside the floor
  */
 export function bedUnderFloor(
@@ -119,12 +159,13 @@ export function bedUnderFloor(
   inflow: number,
   turnedUp: boolean,
   diameter: number,
+  use: Use = unrecorded,
 ): HeadLeft {
   const strata = strataOf(bed);
   // A mat lies above the underside that heads are counted from.
   const under = BED_THICKNESS - strata.reduce((sum, l) => sum + l.thickness, 0);
-  const at = (reach: number) =>
-    Math.min(head, under + bedHead(strata, levelAtPipe(bed, diameter), inflow, reach));
+  const at = (reach: number, use: Use = unrecorded) =>
+    use(headInBed, head, under, bedHead(strata, levelAtPipe(bed, diameter, use), inflow, reach, use));
   const edge = at((EDGE * spacing) / 2);
-  return { middle: at(0), between: at(spacing / 2), edge, walls: turnedUp ? edge : head };
+  return { middle: at(0), between: at(spacing / 2, use), edge, walls: turnedUp ? edge : head };
 }

@@ -136,6 +136,40 @@ export const allInflow = formula({
   source: 'sum of what is put in',
 });
 
+/** All that comes while the liner is sound. */
+export const soundInflow = formula({
+  title: 'What comes in all while the liner is sound',
+  symbol: 'Q',
+  unit: 'm³/s',
+  expression: 'c + r + o + u + b',
+  parameters: {
+    c: flow('from the clay'),
+    r: flow('rain on the ring'),
+    o: flow('from the roof'),
+    u: flow('run-off from uphill'),
+    b: flow('what runs over the brim'),
+  },
+  compute: (c: number, r: number, o: number, u: number, b: number) => c + r + o + u + b,
+  validity: 'all sources at the same end of what is likely',
+  source: 'sum of what is put in',
+});
+
+/** What comes still, once the greatest source is kept away. */
+export const inflowLeft = formula({
+  title: 'What comes still, once the greatest source is kept away',
+  symbol: 'L',
+  unit: 'm³/s',
+  expression: 'Q - s + s*p',
+  parameters: {
+    Q: flow('what comes in all'),
+    s: flow('the greatest source'),
+    p: { meaning: 'share of it that still passes', unit: '-', min: 0, max: 1 },
+  },
+  compute: (Q: number, s: number, p: number) => Q - s + s * p,
+  validity: 'the measure named is built and kept',
+  source: 'balance of volumes',
+});
+
 /** Flow through openings under a head: a hole in the liner, the perforations of a pipe. */
 export const orificeFlow = formula({
   title: 'Flow through openings under a head (orifice)',

@@ -4,12 +4,14 @@ import { discInflow } from '../seepage/index.js';
 import { type GardenCover, RUNOFF_COEFFICIENT } from '../soil/index.js';
 import {
   type DrainInflow,
+  inflowLeft,
   orificeFlow,
   overBrim,
   rainIntensity,
   rainWithRoof,
   rationalRunoff,
   ringInStorm,
+  soundInflow,
   throughRing,
 } from './inflow.js';
 
@@ -44,7 +46,8 @@ export interface SourceInflow extends Ends {
   source: keyof DrainInflow | 'overflow';
   /** the cheap measure above ground that removes it; absent where there is none */
   measure?: Measure;
-  /** likely inflow left after that */
+  /** share of it that still passes, and likely inflow left then */
+  passes: number;
   left: number;
 }
 
@@ -144,17 +147,17 @@ export function inflowBySource(
   const lets = ringLets(ring);
   const surface = (source: keyof typeof over, measure: Measure, passes: number): SourceInflow => {
     const flow = ends((e) => by(e, over[source][e] > 0 && lets < 1)(throughRing, over[source][e], lets));
-    return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), left: flow.likely * passes };
+    return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), passes, left: flow.likely * passes };
   };
   const clay = ends((e) => by(e, true)(discInflow, input.k[e], input.radius, input.head));
   const leak = ends((e) => by(e, true)(orificeFlow, HOLES[e], input.leakHead));
   return [
-    { source: 'clay', ...clay, left: clay.likely },
+    { source: 'clay', ...clay, passes: 1, left: clay.likely },
     surface('ring_storm', 'cap', ring?.capped ? 1 : CAP_LEAK),
     surface('roof', 'downpipe', 0),
     surface('uphill', 'swale', PASSES_SWALE),
     surface('overflow', 'spout', 0),
-    { source: 'leak', ...leak, measure: 'tested-liner', left: 0 },
+    { source: 'leak', ...leak, measure: 'tested-liner', passes: 0, left: 0 },
   ];
 }
 
@@ -162,17 +165,40 @@ export function inflowBySource(
  * The source that brings most while the liner is sound, and what is left of the whole once its measure is taken. A hole
  * in the liner is an accident that the drain must carry, not where its water comes from.
  * @param sources - from {@link inflowBySource}
+ * @param use - what evaluates the formulas, for a record
+ * @param recorded - end that is recorded
  * @returns that source; all of them together and what is left, m³/s
  */
-export function governingSource(sources: SourceInflow[]): {
+export function governingSource(
+  sources: SourceInflow[],
+  use: Use = unrecorded,
+  recorded: keyof Ends = 'likely',
+): {
   source: SourceInflow;
   total: Ends;
   left: number;
 } {
   const sound = sources.filter((s) => s.source !== 'leak');
   const source = sound.reduce((a, b) => (b.likely > a.likely ? b : a));
-  const total = inflowEnds(sound);
-  return { source, total, left: total.likely - source.likely + source.left };
+  const at = (name: SourceInflow['source'], end: keyof Ends) =>
+    sources.find((s) => s.source === name)?.[end] ?? 0;
+  const total = ends((e) =>
+    (e === recorded ? use : unrecorded)(
+      soundInflow,
+      at('clay', e),
+      at('ring_storm', e),
+      at('roof', e),
+      at('uphill', e),
+      at('overflow', e),
+    ),
+  );
+  const left = (recorded === 'likely' ? use : unrecorded)(
+    inflowLeft,
+    total.likely,
+    source.likely,
+    source.passes,
+  );
+  return { source, total, left };
 }
 
 /**

@@ -4,7 +4,7 @@ import { monthValues, type Site } from '../site/index.js';
 import type { Measures } from './measures.js';
 
 /** Share of years in which the water rises no more from the low side to the uphill wall than is counted. */
-const MOSTLY = 0.9;
+export const MOSTLY = 0.9;
 
 const rises = new Remembered<number>();
 
@@ -14,11 +14,13 @@ const rises = new Remembered<number>();
  */
 export function riseUphill({ water }: Site, month: number): number {
   // Asked for every reading and at every step of the what-if.
-  return rises.of(water, `${month}`, () => {
-    const low = monthValues(water.clayLow.month, month);
-    const rise = monthValues(water.clayHigh.month, month).map((high, i) => high - low[i]!);
-    return Math.max(quantile(rise, MOSTLY), 0);
-  });
+  return rises.of(water, `${month}`, () => Math.max(quantile(risesOf(water, month), MOSTLY), 0));
+}
+
+/** How much higher the highest water of a month stands behind the uphill wall, m; index sample × years + year. */
+export function risesOf({ clayLow, clayHigh }: Site['water'], month: number): Float64Array {
+  const low = monthValues(clayLow.month, month);
+  return monthValues(clayHigh.month, month).map((high, i) => high - low[i]!);
 }
 
 /** The most of it in any month that counts with measures, m: a drain under the floor leads it away. */

@@ -1,3 +1,4 @@
+import { formula } from '../formula/index.js';
 import type { Assumptions } from '../site/index.js';
 import type { SiteFacts } from '../survey/index.js';
 
@@ -30,6 +31,18 @@ export const BATTERY_FAILS = 0.05;
 export const DRAIN_SPREAD = 0.8;
 export const PUMP_SPREAD = 0.5;
 
+/** Chance of what comes once in some years. */
+export const onceIn = formula({
+  title: 'Chance a year of what comes once in so many years',
+  symbol: 'q',
+  unit: '-',
+  expression: '1/T',
+  parameters: { T: { meaning: 'years from one time to the next', unit: 'years', min: 1, max: 10000 } },
+  compute: (T: number) => 1 / T,
+  validity: 'each year as likely',
+  source: 'geometric distribution: mean of the waiting time',
+});
+
 /** Chances a year of what fails by wear and neglect, at the middle of what is likely. */
 export interface Reliability {
   blocked: number;
@@ -46,7 +59,7 @@ export interface Reliability {
  * @param old - the drain is one that lay there
  */
 export function reliabilityOf(facts: SiteFacts, old: boolean): Reliability {
-  const yearly = (item: OnceIn) => 1 / (facts[item] ?? usual(item, old)[0]);
+  const yearly = (item: OnceIn) => onceIn.compute(facts[item] ?? usual(item, old)[0]);
   return {
     blocked: yearly('drain_blocked_once_in'),
     flapStuck: yearly('flap_stuck_once_in'),

@@ -72,6 +72,7 @@ function formulaList(steps: readonly WorkedStep[]): string {
 }
 
 /** Name of a formula, of however many parts. */
-function formulaOf({ title, drawn }: WorkedStep): string {
-  return drawn ? 'Percentile of simulated years' : title.replace(/ \(\d+\)$/, '');
+function formulaOf({ title, drawn, unit }: WorkedStep): string {
+  if (!drawn) return title.replace(/ \(\d+\)$/, '');
+  return unit === 'years' ? 'Failing years counted' : 'Percentile of simulated years';
 }

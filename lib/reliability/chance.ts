@@ -5,6 +5,7 @@ import type { Measures, Shift } from '../heads/index.js';
 import { type Estimate, meanOfReplicates, Remembered, replicateChance } from '../sampling/index.js';
 import { REPLICATES } from '../site/index.js';
 import { type Carrying, carryingOf } from './carrying.js';
+import { type CountedCourse, chanceAYear, sharesByYear } from './countedYears.js';
 import { type Course, coursesOf } from './courses.js';
 import { micrometres, searchable } from './depths.js';
 import { type FailingYears, failingYears } from './failingYears.js';
@@ -42,8 +43,10 @@ export class Chance {
       plans: Shares[];
       worst: number;
       drawn: Shares;
-      /** share of samples failing, one a year of the weather, for a plan or drawn down */
-      byYear(plan: number | undefined): Float64Array;
+      /** years of the weather's record */
+      record: number;
+      /** courses that were counted, and their years */
+      counted(of: number | 'full' | 'drawn'): CountedCourse[];
       upkeep: number;
       lacks?: Obstacle;
       /** share of failing years, one a sample, full and with the pump out */
@@ -64,6 +67,16 @@ export class Chance {
     return this.shared.upkeep;
   }
 
+  /**
+   * What is counted: by what a drain may be found to be, which years fail and how often it is found so.
+   * @param of - in any state, full, as it is kept, or so with no pump running
+   */
+  counted(of: 'any' | 'full' | 'drawn' | 'power-out'): CountedCourse[] {
+    const { counted, worst } = this.shared;
+    const pumpless = (each: CountedCourse) => each.state === 'pumps-out' || each.state === 'power-out';
+    return of === 'power-out' ? counted('drawn').filter(pumpless) : counted(of === 'any' ? worst : of);
+  }
+
   /** why the drain cannot be had at this depth; absent: it can, or there is none */
   get lacks(): Obstacle | undefined {
     return this.shared.lacks;
@@ -76,19 +89,18 @@ export class Chance {
 
   /** of the chance a year: how far other samples and other years of weather may move it */
   get error(): ChanceError {
-    const { plans, worst, byYear } = this.shared;
-    return this.errorOf(plans[worst], () => byYear(worst));
+    return this.errorOf(this.shared.plans[this.shared.worst], this.shared.worst);
   }
 
   /** The same of the chance of lifting drawn down. */
   get drawnError(): ChanceError {
-    const { drawn, byYear } = this.shared;
-    return this.errorOf(drawn, () => byYear(undefined));
+    return this.errorOf(this.shared.drawn, 'drawn');
   }
 
-  private errorOf(of: Shares, byYear: Shares): ChanceError {
+  private errorOf(of: Shares, counted: number | 'drawn'): ChanceError {
+    const { record } = this.shared;
     const bySample = replicateChance(this.sharesOf(of), REPLICATES);
-    const byWeather = errorOfYears(byYear());
+    const byWeather = errorOfYears(sharesByYear(this.shared.counted(counted), record));
     return {
       // What lies between 0 and 1 cannot scatter wider.
       standardError: Math.min(Math.hypot(bySample.standardError, byWeather.standardError), 0.5),
@@ -135,7 +147,7 @@ function errorOfYears(shares: Float64Array): ChanceError {
   };
 }
 
-/** Works out shares of failing years, one a sample; or of failing samples, one a year. */
+/** Works out shares of failing years, one a sample. */
 type Shares = () => Float64Array;
 
 /**
@@ -159,6 +171,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
   const carrying = carryingOf(basis, m, depths, shift);
   const courses = coursesOf(m, basis, depths, carrying).map((course) => ({
     state: course.state,
+    flooded: course.flood !== undefined,
     failing: failingYears(basis, course.measures, course, depths, shift),
     weights: weightsOf(course, samples, depths.length, carrying),
   }));
@@ -166,7 +179,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
     const sums = new Float64Array(depths.length);
     for (const { failing, weights } of among) count(failing).addTo(sums, weights);
     // Weights of what may become of a drain add up to 1 but for rounding.
-    return sums.map((sum) => Math.min(sum / (samples * years), 1));
+    return sums.map((sum) => chanceAYear.compute(sum, samples, years));
   };
   const sharesAt =
     (depth: number, count: Count, among = courses) =>
@@ -177,17 +190,15 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
     };
   const { fit, record: weather } = basis.site;
   const record = fit && weather && years % weather.years === 0 ? weather.years : years;
-  const byYearAt = (depth: number) => (plan: number | undefined) => {
-    const sums = new Float64Array(years);
-    for (const { failing, weights } of courses) failing.addByYear(depth, plan, sums, weights[depth]);
-    // A short record is counted more than once: what it says of a year is one thing.
-    const rounds = years / record;
-    return Float64Array.from({ length: record }, (_, y) => {
-      let sum = 0;
-      for (let r = 0; r < rounds; r++) sum += sums[r * record + y];
-      return sum / (samples * rounds);
-    });
-  };
+  const countedAt = (depth: number) => (of: number | 'full' | 'drawn') =>
+    courses.map(
+      ({ state, flooded, failing, weights }): CountedCourse => ({
+        state,
+        flooded,
+        weight: weights[depth],
+        fails: failing.each(depth, of),
+      }),
+    );
   const drawn: Count = (years) => years.drawn;
   const ofPlans = (state: 'lift' | 'slump' | 'heave' | 'any'): Count[] =>
     basis.emptyings.plans.map((_, p) => (years) => years.plans[p][state]);
@@ -224,7 +235,8 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
       plans: any.map((plan) => sharesAt(d, plan)),
       worst: plan,
       drawn: sharesAt(d, drawn),
-      byYear: byYearAt(d),
+      record,
+      counted: countedAt(d),
       upkeep: upkeep.length > 0 ? upkeep[plan][d] : 0,
       lacks: carrying[d]?.lacks,
       full: sharesAt(d, (years) => years.full),

@@ -22,10 +22,11 @@ export interface FailingYears {
   /** by plan of emptying: lifted, slumped, its floor heaved, failing in any state */
   plans: { lift: YearsFailing; slump: YearsFailing; heave: YearsFailing; any: YearsFailing }[];
   /**
-   * Adds at one depth the samples failing, times their weight, to sums by year of the weather.
-   * @param plan - of emptying, in any state; absent: drawn down
+   * Share of each year that fails at one depth, index sample × years + year: of a ditch in flood as many of its spells as
+   * fail, else 0 or 1.
+   * @param of - plan of emptying, in any state; or the pond full, or as it is kept
    */
-  addByYear(depth: number, plan: number | undefined, sums: Float64Array, weight: ArrayLike<number>): void;
+  each(depth: number, of: number | 'full' | 'drawn'): Float64Array;
 }
 
 /** Counted without a drain that works: the same for every option that differs in its drain only. */
@@ -103,25 +104,28 @@ function countFailing(
       for (const { first, times } of cases) addYears(any[p], s, times, first, heave, order, until);
     });
   }
-  const addByYear: FailingYears['addByYear'] = (depth, plan, sums, weight) => {
-    const places = plan === undefined ? [] : emptyings.plans[plan];
-    const cases = places.length === 0 ? [] : emptied.plans[plan!].cases;
-    const reached = depth < drawn.years.reach;
+  const each: FailingYears['each'] = (depth, of) => {
+    const shares = new Float64Array(samples * years);
+    const places = typeof of === 'number' ? emptyings.plans[of] : [];
+    const cases = places.length === 0 ? [] : emptied.plans[of as number].cases;
+    const kept = of === 'full' ? full : drawn;
+    const reached = depth < kept.years.reach;
+    const fails = of === 'full' ? (i: number) => heads.yearly[i] > full.from : lifts;
     for (let s = 0; s < samples; s++) {
       const ranked = (s * emptyings.months.length + (places[0] ?? 0)) * years;
-      const heave = places.length === 0 ? count : (heaves?.[plan!][s] ?? count);
+      const heave = places.length === 0 ? count : (heaves?.[of as number][s] ?? count);
       for (let r = 0; r < years; r++) {
-        const y = places.length === 0 ? r : heads.year[ranked + r];
-        const fails = heave <= depth || (reached && lifts(s * years + y));
-        let share = fails ? 1 : 0;
-        if (share === 0 && idle[s] === 0)
-          for (const { first, times } of cases) if (first[s * years + r] <= depth) share += times / rounds;
-        sums[y] += weight[s] * share;
+        const i = s * years + (places.length === 0 ? r : heads.year[ranked + r]);
+        if (heave <= depth || (reached && fails(i))) shares[i] = 1;
+        else if (idle[s] === 0)
+          for (const { first, times } of cases)
+            if (first[s * years + r] <= depth) shares[i] += times / rounds;
       }
     }
+    return shares;
   };
   return {
-    addByYear,
+    each,
     full: full.years,
     drawn: drawn.years,
     plans: emptied.plans.map(({ lift, slump }, p) => ({

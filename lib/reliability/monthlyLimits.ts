@@ -2,12 +2,12 @@ import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { levelOverSeams, shareAllowed, sideUphill, UNIT_WEIGHT } from '../digging/index.js';
-import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
+import { formula, LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
 import { normalQuantile } from '../sampling/index.js';
 import { ksatAround, type Site, strengthAt } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
-import { emptyTime, higherWater, LIFT_DEPTHS, secondsSidesAllow } from '../uplift/index.js';
+import { emptyTime, higherWater, LIFT_DEPTHS, lowestUsual, secondsSidesAllow } from '../uplift/index.js';
 import { type MonthWater, soonestLift } from './liftByMonth.js';
 
 /** What a month's limits rest on. */
@@ -31,12 +31,9 @@ export function monthlyDesign(
   use: Use = unrecorded,
 ): MonthlyDesign {
   const { pond } = site;
-  const floor = floorLevel(depth, m);
   const p = 1 - pond.acceptedRisk;
-  const receiver = m.drain?.kind === 'outlet' ? Math.max(m.drain.flood, m.drain.outlet.level) : floor;
-  // A drain keeps the order of heads, so the head it leaves of the design head is the design head it leaves.
-  const relieved = relievedBy(m, floor, 'works', receiver);
-  const recorded = relievedBy(m, floor, 'works', receiver, use);
+  const relieved = relievedAt(m, depth);
+  const recorded = relievedAt(m, depth, use);
   const high = recorded(highs.monthly(m, month, p));
   return {
     high,
@@ -47,6 +44,57 @@ export function monthlyDesign(
     conductivity: logPercentiles(ksatAround(site.ground, depth)).p90,
     holds: emptiedHold(site, m, depth),
   };
+}
+
+/** What a working drain at a depth leaves of a head; it keeps their order, so what it leaves of the design head is the design head. */
+function relievedAt(m: Measures, depth: number, use: Use = unrecorded): (head: number) => number {
+  const floor = floorLevel(depth, m);
+  const receiver = m.drain?.kind === 'outlet' ? Math.max(m.drain.flood, m.drain.outlet.level) : floor;
+  return relievedBy(m, floor, 'works', receiver, use);
+}
+
+/** Lowest level of the pond over the water outside. */
+export const lowestOver = formula({
+  title: 'Lowest level of the pond by the water outside and the margin',
+  symbol: 'l',
+  unit: 'm',
+  expression: 'max(h, z) + g - b',
+  parameters: {
+    h: { meaning: 'level of the water outside', unit: 'm', min: -30, max: 10 },
+    z: { meaning: 'level from which water lifts the empty liner', unit: 'm', min: -30, max: 10 },
+    g: { meaning: 'margin kept', unit: 'm', min: 0, max: 2 },
+    b: { meaning: 'head that a slab on the liner holds', unit: 'm', min: 0, max: 5 },
+  },
+  compute: (h: number, z: number, g: number, b: number) => Math.max(h, z) + g - b,
+  validity: 'where the water comes above what holds the empty liner',
+  source: 'water against water; margin our choice',
+});
+
+/** The higher of two levels. */
+export const higherLevel = formula({
+  title: 'The higher of two levels',
+  symbol: 'l',
+  unit: 'm',
+  expression: 'max(a, b)',
+  parameters: {
+    a: { meaning: 'a level of the pond', unit: 'm', min: -30, max: 10 },
+    b: { meaning: 'another', unit: 'm', min: -30, max: 10 },
+  },
+  compute: (a: number, b: number) => Math.max(a, b),
+  validity: 'all that asks for a level counts',
+  source: 'definition',
+});
+
+/** The lowest level in a month (1–12) as it is recorded: the head that is left, and what asks for a level. */
+export function recordLowest(
+  basis: Basis,
+  m: Measures,
+  depth: number,
+  month: number,
+  use: Use,
+): number | null {
+  relievedAt(m, depth, use)(basis.highs.monthly(m, month, 1 - basis.site.pond.acceptedRisk));
+  return lowestLevel(basis, m, depth, month, monthlyDesign(basis, m, depth, month), use).level;
 }
 
 /**
@@ -93,6 +141,7 @@ export function lowestLevel(
   depth: number,
   month: number,
   water: Pick<MonthlyDesign, 'high' | 'emptied'>,
+  use: Use = unrecorded,
 ): LowestLevel {
   const { site } = basis;
   const { margin, acceptedRisk } = site.pond;
@@ -102,14 +151,16 @@ export function lowestLevel(
   const sides = sidesAllow(site, m, depth, water.emptied);
   const heaved = levelOverSeams(site, m, floor, month, normalQuantile(1 - acceptedRisk));
   const levels = [
-    ...(free ? [] : [Math.max(water.high, holds) + margin - m.ballast]),
+    ...(free ? [] : [use(lowestOver, water.high, holds, margin, m.ballast)]),
     ...(heaved === null ? [] : [heaved]),
     // A side that slips as soon as it is bared is held by the pond at its usual level.
-    ...(sides === 0 ? [Math.max(fullLevel(site, m) - drawdownOf(basis, 0.5), floor)] : []),
+    ...(sides === 0
+      ? [use(higherLevel, use(lowestUsual, fullLevel(site, m), drawdownOf(basis, 0.5)), floor)]
+      : []),
   ];
   const slips = sidesAllow(site, m, depth, Number.NEGATIVE_INFINITY) === 0;
   return {
-    level: levels.length > 0 ? Math.max(...levels) : null,
+    level: levels.length > 0 ? levels.reduce((a, b) => use(higherLevel, a, b)) : null,
     free,
     sides,
     barred: heaved !== null ? 'floor-heave' : slips ? 'side-slump' : null,

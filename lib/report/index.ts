@@ -1,3 +1,4 @@
+export { highEnd, lowEnd } from './chanceRange.js';
 export * from './cost.js';
 export { designSheetOf } from './designSheet.js';
 export * from './lowerToday.js';
@@ -9,6 +10,8 @@ export { settingOutMethod, settingOutOf } from './settingOut.js';
 export { shownRows } from './shownRows.js';
 export { situationsOf } from './situations.js';
 export * from './work.js';
+export { depthRoom, overAccepted } from './workedDepth.js';
 export * from './workedFrom.js';
+export { belowFull, overDipPipe } from './workedMonths.js';
 export { DRAWN_DECIMALS, STEP_DIGITS } from './workedNumbers.js';
 export * from './workedSheet.js';

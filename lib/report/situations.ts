@@ -1,4 +1,4 @@
-import { type Basis, decidingDay, decidingWater, standingAbove } from '../basis/index.js';
+import { decidingDay, decidingWater } from '../basis/index.js';
 import type { ChanceRange, MonthlyLimits, Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
@@ -10,10 +10,17 @@ import {
   reliefBounds,
   withoutDrain,
 } from '../heads/index.js';
-import { monthlyDesign, monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
-import { quantile } from '../sampling/index.js';
+import {
+  monthlyDesign,
+  monthlyLimits,
+  sharesBySample,
+  type Verdict,
+  verdictAt,
+} from '../reliability/index.js';
 import { spareHead } from '../uplift/index.js';
+import { rangeFrom } from './chanceRange.js';
 import { digSituations } from './digSituations.js';
+import { emptiedCounted } from './emptiedCounted.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 
@@ -131,6 +138,7 @@ function emptiedSituations(
     const briefly = lowest !== null && planned;
     // Where no month was named each by itself was counted, and the worst of them tells of all.
     const counted = planned || (site.pond.emptiedIn === 'any' && situation === 'emptied' && lowest === null);
+    const standing = emptiedCounted(basis, m, depth, month, situation === 'emptied');
     const water = monthlyDesign(basis, m, depth, month).emptied;
     const barred = limits.barred[month - 1];
     const lifts = water > hold + LEVEL_RESOLUTION;
@@ -150,7 +158,7 @@ function emptiedSituations(
       hours: governs === 'none' ? null : seconds / 3600,
       chance: counted
         ? rangeOf(verdict.chance.shares, verdict)
-        : emptiedChance(basis, m, depth, month, situation === 'emptied'),
+        : rangeFrom(sharesBySample(standing.counted), standing.from),
       allowed: lowest === null || briefly,
       why:
         lowest === null
@@ -166,31 +174,6 @@ function emptiedSituations(
       assumptions: restingOn(situation, told.assumed),
     };
   });
-}
-
-/** Chance that water stands above what holds an empty liner, whether or not it comes in time; with a drain as often as that is out of order. */
-function emptiedChance(
-  basis: Basis,
-  m: Measures,
-  depth: number,
-  month: number,
-  counted: boolean,
-): ChanceRange {
-  const hold = emptiedHold(basis.site, m, depth);
-  const above = standingAbove(basis, m, month, hold);
-  const { drain, cutoff } = m;
-  const { blocked, pumpOut } = basis.draws;
-  if (cutoff !== undefined) {
-    const without = standingAbove(basis, withoutDrain(m), month, hold);
-    const mixed = above.map((share, s) => share + blocked[s] * (without[s]! - share));
-    return rangeFrom(mixed, 'water');
-  }
-  if (!drain || !counted) return rangeFrom(above, 'water');
-  const flood = drain.kind === 'outlet' ? drain.flood : Number.NEGATIVE_INFINITY;
-  const holds = reliefBounds(m, hold, 'works', flood).most <= hold + LEVEL_RESOLUTION;
-  if (!holds) return rangeFrom(above, 'water');
-  const out = above.map((share, s) => share * Math.max(blocked[s], drain.kind === 'sump' ? pumpOut[s] : 0));
-  return rangeFrom(out, 'upkeep');
 }
 
 /** What is left when something fails that was built. */
@@ -270,11 +253,4 @@ function rangeOf(shares: Float64Array, { chance }: Verdict, from?: ChanceRange['
     shares,
     from ?? (chance.upkeep > 0.5 * chance.perYear && chance.perYear > 0 ? 'upkeep' : 'water'),
   );
-}
-
-function rangeFrom(shares: Float64Array, from: ChanceRange['from']): ChanceRange {
-  const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
-  const at = (p: number) => quantile(shares.slice(), p);
-  // Of a rare failure nine samples of ten know nothing, and their middle lies outside of them.
-  return { low: Math.min(at(0.1), mean), middle: mean, high: Math.max(at(0.9), mean), from };
 }

@@ -32,15 +32,13 @@ import {
 import { type Designed, designedOf, designSheetOf, seamOf, upliftOf } from './designSheet.js';
 import { spareOver } from './digSituations.js';
 import { shownRows } from './shownRows.js';
-import { situationsOf } from './situations.js';
 import { tellLevels } from './workedBasics.js';
 import { drawnDig, drawnWater } from './workedDrawn.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 import { recordDay } from './workedKept.js';
 
 /** The rows that are printed, each with its steps. */
-export function designParts(a: Judged): Recording[] {
-  const situations = situationsOf(a, true);
+export function designParts(a: Judged, situations: Situation[]): Recording[] {
   const sheet = designSheetOf(a, situations);
   if (!sheet) return [];
   const rows = decidingSituations(situations);

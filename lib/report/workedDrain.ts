@@ -10,6 +10,7 @@ import {
   type BedLayers,
   bedHolds,
   bedReserve,
+  bedUnderFloor,
   bedUnderside,
   conveyanceOf,
   darcyWeisbach,
@@ -21,6 +22,7 @@ import {
   fullVelocity,
   HEAVY_CLAY,
   halfPipe,
+  headInBed,
   isMat,
   kilowattHours,
   LEAST_FALL,
@@ -28,6 +30,9 @@ import {
   lineLength,
   loweringOf,
   manningFull,
+  momentBetween,
+  netOnLiner,
+  netUnderLiner,
   openArea,
   orificeFlow,
   pumpEnergy,
@@ -49,6 +54,7 @@ import { flowDepth, loweredBy, placeInReach, waterRoundDrain } from '../seepage/
 import { depthOver } from '../uplift/index.js';
 import { drainInputOf, loweredGround } from '../works/index.js';
 import { pointOf, tellLevels, wayRow } from './workedBasics.js';
+import { drawnWater } from './workedDrawn.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 
 /** What each link of the drain takes. */
@@ -168,6 +174,67 @@ function tellFilter(r: Recording, { bed, input }: SiteDrain): void {
   else r.tell(sizeReserve, category === 2 ? { a: assumed('0.7 mm, the rule for category 2') } : {});
   if (filter !== 'fabric' && core) r.tell(sizeReserve, {});
   r.tell(sizeReserve, { d: assumed('slots of the pipe, or openings of its sock: common practice') });
+}
+
+/** The water that the bed leaves under the emptied liner, midway between its pipes. */
+export function bedWaterParts(a: Judged): Recording[] {
+  const { site, basis, decision, drain } = a;
+  const { measures, depth } = decision;
+  if (!drain || !measures.drain) return [];
+  const { bed, layout, input, pipe } = drain;
+  const r = new Recording(
+    'The water that the bed leaves under the emptied liner',
+    'Midway between its pipes, or from the pipe to the edge of the floor, where it stands highest.',
+  );
+  tellLevels(r, site, measures, depth);
+  drawnWater(
+    r,
+    a,
+    basis,
+    { of: 'year', way: measures.way, cutoff: measures.cutoff },
+    0.9,
+    input.outside ?? 0,
+  );
+  r.tell(halfPipe, { D: assumed(`inside of ${pipe.pipe.name}`) });
+  const strata = [...strataOf(bed)].reverse();
+  const under = BED_THICKNESS - strata.reduce((sum, { thickness }) => sum + thickness, 0);
+  for (const asked of ['pipe', 'trial'])
+    for (const [at] of strata.entries()) {
+      const words = assumed(`layer ${at + 1} of the bed from below: common practice`);
+      r.tell(layerPotential, {
+        K: words,
+        t: words,
+        b: words,
+        ...(at === 0 ? { g: assumed('nothing below') } : {}),
+        ...(asked === 'trial'
+          ? { h: 'by trial: until its moment is the one wanted' }
+          : isMat(bed)
+            ? { h: assumed('the middle of the mat') }
+            : {}),
+      });
+    }
+  const laid =
+    layout.spacing === input.floorWidth ? {} : { s: assumed('distance of the pipes, as they are laid out') };
+  r.tell(momentBetween, laid).tell(depthOver, { e: assumed('nought') });
+  r.tell(headInBed, {
+    u: assumed(
+      under > 0 ? 'a mat lies on top of what is dug out' : 'the bed carries it from its underside up',
+    ),
+    w: 'by trial: until its moment is the one wanted',
+  });
+  r.tell(netOnLiner, {
+    t: assumed(`a bed ${BED_THICKNESS} m thick: common practice`),
+    b:
+      (input.ballast ?? 0) > 0
+        ? assumed('the slab of this answer, as a head')
+        : assumed('nothing lies on it'),
+  });
+  const underside = r.use(bedUnderside, input.floor, BED_THICKNESS);
+  const head = r.use(depthOver, input.outside ?? 0, underside, 0);
+  const left = bedUnderFloor(bed, layout.spacing, head, layout.evenly, true, pipe.diameter, r.use);
+  netUnderLiner(left, input.ballast ?? 0, BED_THICKNESS, r.use);
+  r.same('report.drain.netHead.bed.between');
+  return [r];
 }
 
 /** How far the water is lowered at the boundary and at houses. */

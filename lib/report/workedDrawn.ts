@@ -2,7 +2,7 @@
 
 import { type Basis, drawdownOf, keptHeads, keptHigh, keptMonths } from '../basis/index.js';
 import type { Judged } from '../decision/index.js';
-import { type Drawn, highestOf, type Measures } from '../heads/index.js';
+import { type Drawn, highestOf, type Measures, MOSTLY, risesOf } from '../heads/index.js';
 import { monthValues } from '../site/index.js';
 import { monthName, sentence } from '../text/index.js';
 import type { HeadColumn, Recording } from './workedFrom.js';
@@ -86,6 +86,16 @@ export function drawnLacks(r: Recording, a: Judged, basis: Basis, share: number)
     drawdownOf(basis, share),
     sentence(`${meaning}, ${share === 1 ? 'of all years' : stay(share)}`),
   );
+}
+
+/** Records how much higher the water stands uphill than at the low side in a month. */
+export function drawnRise(r: Recording, a: Judged, month: number, result: number, named: string): void {
+  const column: HeadColumn = {
+    name: `rise_uphill_${named.toLowerCase()}_m`,
+    meaning: `rise of the water from the low side to the uphill wall (${named})`,
+    values: risesOf(a.basis.site.water, month),
+  };
+  r.drawn(column, MOSTLY, result, sentence(`${column.meaning}, ${stay(MOSTLY)}`));
 }
 
 /** Records the water while it is dug that one year in ten exceeds. */

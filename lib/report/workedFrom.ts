@@ -10,6 +10,8 @@ export interface HeadColumn {
   name: string;
   meaning: string;
   values: ArrayLike<number>;
+  /** of no length: a share, or a chance */
+  share?: true;
 }
 
 /** A step of the worked calculation: every number with where it came from, and as it is printed. */
@@ -19,8 +21,8 @@ export interface WorkedStep extends Step {
   inputs: (Step['inputs'][number] & { from: string; shown: number })[];
   /** the result of the numbers put in as printed */
   shown: number;
-  /** of a percentile: what it is drawn from */
-  drawn?: HeadColumn;
+  /** of a percentile or a count: what it is drawn from */
+  drawn?: HeadColumn[];
 }
 
 /** A part of the worked calculation: the steps of one question, recorded from the code that answers it. */
@@ -53,7 +55,7 @@ export interface Known {
 /** Steps of one question while they are recorded, without their numbers. */
 export class Recording {
   readonly use: Use;
-  readonly steps: (Step & { drawn?: HeadColumn })[];
+  readonly steps: (Step & { drawn?: HeadColumn[] })[];
   readonly told: Told[] = [];
   readonly known: Known[] = [];
   readonly equals: { path: string; of: Step; per: number }[] = [];
@@ -110,13 +112,53 @@ export class Recording {
       expression: `quantile(${name}, ${share})`,
       inputs: [{ symbol: name, meaning, unit: 'values', value: values.length }],
       result,
-      validity: 'straight between the values in order (type 7 of Hyndman & Fan 1996)',
-      source: 'simulated water, see the methods',
+      validity: TYPE_7,
+      source: SIMULATED,
       compute: () => result,
-      drawn: column,
+      drawn: [column],
+    });
+  }
+
+  /** What is counted in columns of shares, index by index, by an expression of their names. */
+  counted(
+    columns: HeadColumn[],
+    expression: string,
+    step: Pick<Step, 'title' | 'symbol' | 'unit' | 'result'>,
+  ): void {
+    this.steps.push({
+      ...step,
+      expression,
+      inputs: columns.map(({ name, meaning, values }) => ({
+        symbol: name,
+        meaning,
+        unit: 'values',
+        value: values.length,
+      })),
+      validity: expression.startsWith('quantile') ? `of the means of the samples, ${TYPE_7}` : 'row by row',
+      source: SIMULATED,
+      compute: () => step.result,
+      drawn: columns,
+    });
+  }
+
+  /** The sum of steps that were recorded before. */
+  summed(step: Pick<Step, 'title' | 'symbol' | 'unit'>, of: number[], meaning: string): void {
+    const symbols = of.map((_, at) => String.fromCharCode('a'.charCodeAt(0) + at));
+    const compute = (...values: number[]) => values.reduce((sum, value) => sum + value, 0);
+    this.steps.push({
+      ...step,
+      expression: symbols.join(' + '),
+      inputs: symbols.map((symbol, at) => ({ symbol, meaning, unit: step.unit, value: of[at]! })),
+      result: compute(...of),
+      validity: 'everything that is counted',
+      source: 'arithmetic',
+      compute,
     });
   }
 }
+
+const TYPE_7 = 'straight between the values in order (type 7 of Hyndman & Fan 1996)';
+const SIMULATED = 'simulated water, see the methods';
 
 /** Name of the file of what was simulated. */
 export const YEARLY_HEADS = 'yearly-heads.csv';

@@ -3,6 +3,9 @@
 import type { Judged } from '../decision/index.js';
 import {
   allInflow,
+  type Ends,
+  governingSource,
+  inflowLeft,
   orificeFlow,
   overBrim,
   rainIntensity,
@@ -10,6 +13,8 @@ import {
   rationalRunoff,
   ringInStorm,
   ringLets,
+  type SourceInflow,
+  soundInflow,
   throughRing,
   totalOf,
 } from '../drain/index.js';
@@ -75,8 +80,10 @@ export function inflowPart(a: Judged, units: UnitSystem): Recording[] {
   drawnLacks(r, a, basis, 0.5);
   tellLevels(r, site, measures, depth);
   tellStorm(r, a, lets);
-  const { input } = drainInputOf(basis, measures, measures.drain, depth, new Assumptions(), r.use);
+  const { input, sources } = drainInputOf(basis, measures, measures.drain, depth, new Assumptions(), r.use);
   totalOf(input.inflow, r.use);
+  tellSources(r, sources);
+  governingSource(sources, r.use);
   // In the order in which they were recorded.
   const at = (title: string, i = 0) => r.steps.filter((step) => step.title === title)[i];
   const same = (source: string, value: number, title: string) => {
@@ -93,11 +100,50 @@ export function inflowPart(a: Judged, units: UnitSystem): Recording[] {
   same('roof', inflow.roof, over(inflow.roof));
   same('uphill', inflow.uphill, over(inflow.uphill));
   same('leak', inflow.leak, orificeFlow.title);
-  return [r];
+  return [r, endPart(a, 'low', lets), endPart(a, 'high', lets)];
+}
+
+/** The same at another end of what is likely. */
+function endPart(a: Judged, end: 'low' | 'high', lets: number): Recording {
+  const { site, basis, decision } = a;
+  const { measures, depth } = decision;
+  const r = new Recording(
+    `What the drain must take, ${end} end`,
+    'The hole in the liner is an accident that the drain must carry; it is not counted in the sum.',
+    site.ground.layers.map((l) => l.row.origin),
+  );
+  tellLevels(r, site, measures, depth);
+  tellStorm(r, a, lets, end);
+  const { sources } = drainInputOf(basis, measures, measures.drain!, depth, new Assumptions(), r.use, end);
+  tellSources(r, sources, end);
+  governingSource(sources, r.use, end);
+  return r;
+}
+
+/** Sources that do not come. */
+function tellSources(r: Recording, sources: SourceInflow[], end: keyof Ends = 'likely'): void {
+  const none = assumed('none comes');
+  const of = { r: 'ring_storm', o: 'roof', u: 'uphill', b: 'overflow' } as const;
+  const lacks = (name: SourceInflow['source']) => sources.find(({ source }) => source === name)![end] === 0;
+  r.tell(
+    soundInflow,
+    Object.fromEntries(Object.entries(of).flatMap(([symbol, name]) => (lacks(name) ? [[symbol, none]] : []))),
+  );
+  const { source } = governingSource(sources);
+  r.tell(inflowLeft, {
+    p: source.measure
+      ? assumed('share that passes what keeps it away: common practice')
+      : assumed('nothing above ground keeps it away'),
+  });
 }
 
 /** Where the numbers of storm, catchment and leak come from. */
-function tellStorm(r: Recording, { site, decision, drain }: Judged, lets: number): void {
+function tellStorm(
+  r: Recording,
+  { site, decision, drain }: Judged,
+  lets: number,
+  end: keyof Ends = 'likely',
+): void {
   const { survey, catchment, pond, tub } = site;
   const said = (item: 'storm_rain' | 'storm_hours', value: string) =>
     survey.site[item] === undefined ? assumed(value) : siteRow(site, item);
@@ -112,7 +158,7 @@ function tellStorm(r: Recording, { site, decision, drain }: Judged, lets: number
     ...(!kept && catchment.roofArea > 0
       ? [
           {
-            C: assumed('share of the rain that a roof sheds, likely end of the tables'),
+            C: assumed(`share of the rain that a roof sheds, ${end} end of the tables`),
             A: siteRow(site, 'roof_area'),
           },
         ]
@@ -120,7 +166,9 @@ function tellStorm(r: Recording, { site, decision, drain }: Judged, lets: number
     ...(!kept && catchment.uphillArea > 0
       ? [
           {
-            C: assumed(`share of the rain that ${catchment.cover} sheds, likely end of the tables`),
+            C: assumed(
+              `share of the rain that ${catchment.cover} sheds, ${end} end of the tables${end === 'high' ? ', or what wet ground cannot take in' : ''}`,
+            ),
             A:
               survey.site.uphill_area === undefined
                 ? assumed('20 m² of lawn, uphill_area is not said')
@@ -140,12 +188,16 @@ function tellStorm(r: Recording, { site, decision, drain }: Judged, lets: number
   r.tell(overBrim, {
     ...(catchment.pondRoof > 0 ? {} : { r: rain }),
     t: said('storm_hours', 'falling in one hour, our choice'),
-    ...('held' in pond.kept ? { d: heldRow(site, pond.kept.held) } : {}),
+    ...(end === 'high'
+      ? { d: assumed('full to the brim') }
+      : 'held' in pond.kept
+        ? { d: heldRow(site, pond.kept.held) }
+        : {}),
   });
   r.tell(throughRing, {
     s: assumed(lets === 0 ? 'no ring leads it down' : 'a cap of clay lets a twentieth through'),
   });
-  r.tell(orificeFlow, { A: assumed('a hole of 3 mm: our choice') });
+  r.tell(orificeFlow, { A: assumed(`a hole of ${{ low: 1, likely: 3, high: 10 }[end]} mm: our choice`) });
   r.tell(depthOver, { e: nought });
   const { length, width, sideSlope } = pond.shape;
   const deep = {

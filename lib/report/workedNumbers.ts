@@ -71,7 +71,7 @@ function wordsFor({ title }: Step, left: Told[]): Record<string, string | undefi
 }
 
 function workedOf(
-  step: Step & { drawn?: HeadColumn },
+  step: Step & { drawn?: HeadColumn[] },
   words: Record<string, string | undefined>,
   known: Known[],
   number: number,
@@ -84,7 +84,8 @@ function workedOf(
       shown: input.value,
       from: `${YEARLY_HEADS}, ${input.symbol}`,
     }));
-    return { ...step, number, inputs, shown: Number(step.result.toFixed(DRAWN_DECIMALS)) };
+    const shown = step.unit === 'm' ? Number(step.result.toFixed(DRAWN_DECIMALS)) : rounded(step.result);
+    return { ...step, number, inputs, shown };
   }
   const inputs = step.inputs.map((input) => {
     const asKnown = known.find(({ value, unit }) => value === input.value && alike(unit, input.unit))?.words;

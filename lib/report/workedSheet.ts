@@ -1,17 +1,21 @@
 import type { Judged } from '../decision/index.js';
 import { NOTHING } from '../heads/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { situationsOf } from './situations.js';
 import { unitsOf } from './unitsOf.js';
 import { levelsPart } from './workedBasics.js';
+import { chanceParts } from './workedChance.js';
 import { cutoffPart } from './workedCutoff.js';
+import { depthParts } from './workedDepth.js';
 import { designParts } from './workedDesign.js';
 import { diggingParts } from './workedDig.js';
-import { drainParts, neighbourParts } from './workedDrain.js';
+import { bedWaterParts, drainParts, neighbourParts } from './workedDrain.js';
 import { emptiedPart } from './workedEmptied.js';
 import type { WorkedPart } from './workedFrom.js';
 import { groundPart } from './workedGround.js';
 import { inflowPart, ringPart } from './workedInflow.js';
 import { keptPart, standardParts } from './workedKept.js';
+import { monthParts } from './workedMonths.js';
 import { numbered } from './workedNumbers.js';
 import { planPart } from './workedPlan.js';
 import { workPart } from './workedWork.js';
@@ -25,6 +29,7 @@ import { workPart } from './workedWork.js';
  */
 export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPart[] {
   const { measures, depth } = a.decision;
+  const situations = situationsOf(a, true);
   return numbered([
     planPart(a, units),
     levelsPart(a, measures),
@@ -35,11 +40,15 @@ export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPa
       ? []
       : [keptPart(a, units, measures, 'With what is recommended: the pond as it is kept')]),
     ...cutoffPart(a),
-    ...designParts(a),
+    ...chanceParts(a, situations),
+    ...depthParts(a, situations),
+    ...designParts(a, situations),
+    ...monthParts(a, situations),
     ...emptiedPart(a),
     ...diggingParts(a, units),
     ...inflowPart(a, units),
     ...drainParts(a),
+    ...bedWaterParts(a),
     ...workPart(a),
     ...neighbourParts(a),
     ...standardParts(a),

@@ -52,6 +52,25 @@ export function keepAbove(margin: number, units: UnitSystem): string {
 }
 
 /**
+ * Heading of the steps of the lowest levels.
+ * @param situation - the drain works or none is needed, or it has stopped
+ * @returns a heading
+ */
+export function lowestMonthsTitle(situation: 'emptied' | 'drain-blocked'): string {
+  return situation === 'emptied'
+    ? 'How low the pond may be let, month by month'
+    : 'How low the pond may be let while the drain is blocked, month by month';
+}
+
+/**
+ * What stands over the steps of the lowest levels.
+ * @returns sentences
+ */
+export function lowestMonthsNote(): string {
+  return 'Of each month in which it may not be emptied at will: the highest water outside, as rare as is accepted, and the margin over it. The card tells it below full, to the centimetre on the safe side.';
+}
+
+/**
  * What is done where no level is safe.
  * @param drained - a drain may be blocked
  * @returns a sentence

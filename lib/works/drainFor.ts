@@ -6,6 +6,7 @@ import {
   type Bed,
   type DrainInput,
   designDrain,
+  type Ends,
   HEAVY_CLAY,
   type InflowInput,
   inflowBySource,
@@ -100,6 +101,7 @@ export interface DesignBasis {
 /**
  * What the drain of measures is designed from at a depth; `assume` hears what the survey does not say.
  * @param use - a recorder, for the worked sheet
+ * @param end - of the inflow, that is recorded
  */
 export function drainInputOf(
   basis: Basis,
@@ -108,6 +110,7 @@ export function drainInputOf(
   depth: number,
   assume = new Assumptions(),
   use: Use = unrecorded,
+  end: keyof Ends = 'likely',
 ): DesignBasis {
   const { site, highs } = basis;
   const { pond, survey } = site;
@@ -124,7 +127,7 @@ export function drainInputOf(
   const radius = use(gatheringRadius, floorArea, planArea(shape, 0));
   const lowest = use(lowestUsual, fullLevel(site, m, use), drawdownOf(basis, 0.5));
   const leakHead = use(depthOver, lowest, level, 0);
-  const sources = sourcesOf(basis, m, depth, radius, level, storm, leakHead, use);
+  const sources = sourcesOf(basis, m, depth, radius, level, storm, leakHead, use, end);
   const outside = highs.yearly(m, 0.9);
   if (drain.kind === 'outlet' && drain.outlet.flood === undefined)
     assume.add(
@@ -219,6 +222,7 @@ function sourcesOf(
   storm: Storm,
   leakHead: number,
   use: Use,
+  end: keyof Ends,
 ): SourceInflow[] {
   const { site, highs } = basis;
   const { catchment, tub, pond, ground } = site;
@@ -240,5 +244,5 @@ function sourcesOf(
     drawdown: lacks,
     leakHead,
   };
-  return inflowBySource(input, use);
+  return inflowBySource(input, use, end);
 }

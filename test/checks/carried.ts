@@ -9,6 +9,7 @@ import type { Formula } from '../../lib/formula/index.js';
 import * as groundwater from '../../lib/groundwater/index.js';
 import * as heads from '../../lib/heads/index.js';
 import * as options from '../../lib/options/index.js';
+import * as reliability from '../../lib/reliability/index.js';
 import * as report from '../../lib/report/index.js';
 import * as seepage from '../../lib/seepage/index.js';
 import * as site from '../../lib/site/index.js';
@@ -24,6 +25,7 @@ const rooms: Record<string, unknown> = {
   ...groundwater,
   ...heads,
   ...options,
+  ...reliability,
   ...seepage,
   ...site,
   ...soil,
@@ -42,6 +44,24 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['fullAt', [0.3, 0.2], 0.5],
   ['holdAt', [-1, 0.1, 0.25], -0.65],
   ['dugTo', [1, 0.2, 0.15], 0.95],
+  ['sideHeight', [1.15, 0.12], 1.27],
+  ['depthRoom', [1.2, 1], 0.2],
+  // Chances.
+  ['onceIn', [200], 0.005],
+  ['chanceAYear', [12.8, 64, 10], 0.02],
+  ['lowEnd', [0.03, 0.02], 0.02],
+  ['highEnd', [0.03, 0.02], 0.03],
+  ['overAccepted', [0.05, 0.02], 0.03],
+  ['soundInflow', [1, 2, 3, 4, 5], 15],
+  ['inflowLeft', [10, 6, 0.05], 4.3],
+  ['lowestOver', [0.12, -1, 0.1, 0.02], 0.2],
+  ['higherLevel', [-0.3, 0.1], 0.1],
+  ['belowFull', [0.3, 0.22], 0.08],
+  ['overDipPipe', [0.1, 0.12], 0.22],
+  ['momentBetween', [0.01, 0.02, 2], 0.02],
+  ['momentTrial', [0.03, 0.02], 0.5],
+  ['headInBed', [1, 0.05, 0.02], 0.07],
+  ['netOnLiner', [0.07, 0.15, 0.02], -0.1],
   // Quantities.
   ['layerVolume', [5.4, 0.15], 0.81],
   ['trenchVolume', [16.3, 0.3, 1.15, 0.3], 3.54525],

@@ -43,6 +43,38 @@ export function numbersOf(text: string, steps: Read[]): Told[] {
   });
 }
 
+/** A chance as it is told. */
+const CHANCE =
+  /(exceeded in |highest water of )?1 year (?:in|of) (\d+)|less than 0\.1 %|([\d.]+) % (?:a year is accepted|of years)|nearly every year|most years|about every other year/g;
+
+/** Every chance of a text, and whether a step has it: as near as chances are told. */
+export function chancesOf(text: string, steps: Read[]): Told[] {
+  const counted = steps.filter(({ title }) => /chance/i.test(title)).map(({ result }) => result);
+  const accepted = steps.flatMap(({ expression }) => {
+    const drawn = /^quantile\(\w+, ([\d.]+)\)$/.exec(expression);
+    return drawn ? [1 - Number(drawn[1])] : [];
+  });
+  const near = (chance: number, among: number[], by: number) =>
+    among.some((each) => Math.abs(Math.log(each / chance)) <= Math.log(by));
+  return [...text.matchAll(CHANCE)].map(([all, water, years, percent]): Told => {
+    const found =
+      water !== undefined
+        ? near(1 / Number(years), accepted, 1.001)
+        : years !== undefined
+          ? Number(years) === 1000
+            ? counted.some((each) => each < 1e-3)
+            : near(1 / Number(years), counted, 1.23)
+          : percent !== undefined
+            ? near(Number(percent) / 100, [...accepted, ...counted], 1.06)
+            : /^less/.test(all)
+              ? counted.some((each) => each < 1e-3)
+              : /^nearly/.test(all)
+                ? counted.some((each) => each >= 0.95)
+                : counted.some((each) => each >= (/^most/.test(all) ? 0.6 : 0.4) && each < 0.95);
+    return { text: all, found };
+  });
+}
+
 /** Steps in which a shop sells, by unit: an amount is rounded up to the next. */
 const SOLD: Record<string, number> = { 'm³': 0.1, 'm²': 0.5, m: 0.5 };
 const AMOUNT = /^\s*\|\s*([^|]+?)\s*\|\s*\|\s*([\d.]+) ?(m³|m²|m)?(?:, ([\d.]+) × ([\d.]+) m)?\s*\|/gm;

@@ -66,7 +66,7 @@ export function problemsOf(text: string, { files, heads }: Beside): string[] {
   const problems = steps.flatMap((step, at) => [
     ...(step.number === at + 1 ? [] : [`step ${step.number} stands in place ${at + 1}`]),
     ...worked(step, heads),
-    ...step.put.flatMap((put) => origin(put, step, steps, files)),
+    ...step.put.flatMap((put) => [...origin(put, step, steps, files), ...numbering(put, step, heads)]),
   ]);
   if (steps.length !== said) problems.push(`${steps.length} steps can be read, ${said} are said`);
   const trials = steps.filter(({ title }) => title.startsWith('What the trial leaves'));
@@ -91,6 +91,7 @@ function worked({ number, expression, put, result, unit }: Read, heads: string):
       ? []
       : [`step ${number}: ${result} ${unit} is ${found} by the file`];
   }
+  if (/^(sum|quantile)\(/.test(expression)) return counted({ number, expression, put, result, unit }, heads);
   const unused = put.filter(
     ({ symbol }) => !new RegExp(`(?<![A-Za-z0-9_])${symbol}(?![A-Za-z0-9_])`).test(expression),
   );
@@ -105,6 +106,36 @@ function worked({ number, expression, put, result, unit }: Read, heads: string):
   } catch (error) {
     return [`step ${number}: ${expression}: ${(error as Error).message}`];
   }
+}
+
+/** A count of the file's rows, or a percentile of what its samples come to. */
+function counted(
+  { number, expression, put, result, unit }: Pick<Read, 'number' | 'expression' | 'put' | 'result' | 'unit'>,
+  heads: string,
+): string[] {
+  const columns = put.map(({ symbol }) => column(heads, symbol));
+  if (columns.some((values, at) => values.length !== put[at]!.value))
+    return [`step ${number}: not as many values`];
+  const scope = Object.fromEntries(put.map(({ symbol }, at) => [symbol, columns[at]!]));
+  const samples = column(heads, 'sample');
+  const bySample = /^quantile\(bysample\((.+)\), ([\d.]+)\)$/.exec(expression);
+  const found = bySample
+    ? quantile(meansBy(samples, evaluate(bySample[1]!, scope) as number[]), Number(bySample[2]))
+    : Number(evaluate(expression, scope));
+  // Each row has six digits.
+  return Math.abs(found - result) <= 1e-5 * Math.abs(found) + 1e-9
+    ? []
+    : [`step ${number}: ${result} ${unit} is ${found} by the file`];
+}
+
+/** Means of values by the sample that each belongs to. */
+function meansBy(samples: number[], values: number[]): number[] {
+  const sums = new Map<number, [sum: number, count: number]>();
+  samples.forEach((sample, at) => {
+    const [sum, count] = sums.get(sample) ?? [0, 0];
+    sums.set(sample, [sum + values[at]!, count + 1]);
+  });
+  return [...sums.values()].map(([sum, count]) => sum / count);
 }
 
 /** Type 7 of Hyndman & Fan, written anew. */
@@ -154,6 +185,12 @@ function origin(put: Put, step: Read, steps: Read[], files: Record<string, strin
   if (!lines[at - 1]?.trim()) return [`${here}: no such line`];
   if (item === undefined || row[7] !== undefined) return [];
   return holds(lines, at, item, value) ? [] : [`${here}: the line says ${lines[at - 1]}`];
+}
+
+/** How many samples, or years of one, the file holds. */
+function numbering({ value, from }: Put, { number }: Read, heads: string): string[] {
+  const of = /^yearly-heads\.csv, (sample|year)$/.exec(from)?.[1];
+  return !of || Math.max(...column(heads, of)) === value ? [] : [`step ${number}: not so many ${of}s`];
 }
 
 const SI: Record<string, number> = {

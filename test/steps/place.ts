@@ -6,6 +6,10 @@ export function placed(root: unknown, path: string): unknown {
   return keys.reduce<unknown>((value, key) => {
     if (value === null || value === undefined) return undefined;
     if (!Array.isArray(value)) return (value as Record<string, unknown>)[key.replaceAll('\u0000', ' ')];
-    return value.find((each) => each?.option === key) ?? value[Number(key)];
+    return (
+      value.find((each) => each?.option === key) ??
+      value.find((each) => [each?.of, each?.situation, each?.month ?? []].flat().join('/') === key) ??
+      value[Number(key)]
+    );
   }, root);
 }
