@@ -3,6 +3,7 @@ import { possibleOption, type Report } from '../../lib/contract/index.js';
 import { judge } from '../../lib/decision/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { wishWords } from '../../lib/text/asked.js';
 import { answerLines, headlineOf } from '../../lib/text/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
@@ -76,6 +77,9 @@ describe('the least change of the dig', () => {
     const work = ({ result }: Report) => possibleOption(result, 'no-drain')!.work;
     expect(work(reportOf(wish))).toEqual(work(reportOf(said)));
     expect(headlineOf(reportOf(wish)).answer).toMatch(/1\.60 m deep.*sides at 1\.5 to 1/);
+    expect(wishWords(reportOf(wish), 'metric')).toMatch(
+      /^As wished: no\. It is to be dug with its sides at 1\.5 to 1; .* With nothing done: yes/,
+    );
     expect(answerLines(reportOf(wish).result, 'metric')[0]).toMatch(/sides at 1\.5 to 1/);
   });
 
