@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { possibleOption, type Report } from '../../lib/contract/index.js';
-import { judge } from '../../lib/decision/index.js';
+import { type Judged, judge } from '../../lib/decision/index.js';
+import { explorer } from '../../lib/page/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { wishWords } from '../../lib/text/asked.js';
@@ -98,6 +99,19 @@ describe('the least change of the dig', () => {
     expect(decision.verdict!.chance.perYear).toBe(wish.decision.verdict!.chance.perYear);
     expect(wish.site.water.tub!.asIs.month).toEqual(site.water.tub!.asIs.month);
     expect(wish.site.water.pond!.drawdown).toEqual(site.water.pond!.drawdown);
+  });
+
+  test('is found again by a what-if, whatever was tried before it', () => {
+    const survey = surveyOf(deep());
+    const step = explorer(survey, { samples: 32 });
+    const told = (judged: Judged) => ({
+      change: recommend(judged).change,
+      perYear: judged.decision.verdict!.chance.perYear,
+      slope: judged.site.pond.shape.sideSlope,
+    });
+    for (const tried of [{}, { depth: 1.4 }, {}, { depth: 1.55 }, { full: -0.2 }, {}])
+      expect(told(step(tried))).toEqual(told(explorer(survey, { samples: 32 })(tried)));
+    expect(told(step({ depth: 1.4 }))).toMatchObject({ change: null, slope: 1 });
   });
 
   test('is none where no floor is left, where walls hold the sides, and in a pond that is there', () => {
