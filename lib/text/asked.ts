@@ -9,6 +9,7 @@ import {
   wallsUnjudged,
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { dugWords } from './changeWords.js';
 import { listText } from './sentence.js';
 import { ADVICE_NAMES } from './terms.js';
 import { mayTurn } from './tippingText.js';
@@ -23,7 +24,7 @@ const BUT: Partial<Record<Advice, string>> = {
   'do-not-dig': 'Whatever the water allows, do not dig here.',
 };
 
-/** Whether the pond may be as deep as wished: with nothing done, and as recommended. */
+/** Whether the pond may be as deep as wished: with nothing done, and as recommended; where it is to be dug otherwise, so dug. */
 export function wishWords(report: Report, units: UnitSystem): string {
   const { options, recommendation } = report.result;
   const wish = report.pond.depth_m;
@@ -45,7 +46,9 @@ export function wishWords(report: Report, units: UnitSystem): string {
     advised !== undefined &&
     !BEFORE_DIGGING.includes(recommendation.option) &&
     (advised.safe_depth_m ?? Number.POSITIVE_INFINITY) < recommendation.depth_m - 1e-9;
+  const dug = dugWords(recommendation.change, (value) => formatQuantity(value, 'length', units));
   const said = [
+    ...(dug.length > 0 ? [`As wished: no. It is to be ${listText(dug)}; what follows is for that.`] : []),
     ...(bare
       ? [
           `${ruled && advised === bare ? 'As advised, and used by its rules: yes. Used as wished, with' : 'With'} nothing done: ${may(bare)}.`,

@@ -18,6 +18,12 @@ export function changeWords(
   ];
 }
 
+/** What is dug otherwise than wished, of a change; empty where it is dug as wished. */
+export function dugWords(change: WishChange | null, length: (metres: number) => string): string[] {
+  const { side_slope, built_in } = change ?? {};
+  return changeWords({ side_slope, built_in }, length);
+}
+
 /**
  * The same as orders, beside the months in which it was to be emptied.
  * @param planned - months wished, 1–12; none where it was not to be emptied or at any time

@@ -12,7 +12,7 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { beforeDiggingWords } from './beforeDigging.js';
-import { changeWords } from './changeWords.js';
+import { changeWords, dugWords } from './changeWords.js';
 import { emptiedWords } from './emptiedWords.js';
 import { isUpkeep, oftenText } from './say.js';
 import { listText } from './sentence.js';
@@ -95,7 +95,9 @@ function rowOf(option: PossibleOption, report: Report, units: UnitSystem, advise
     chance_note:
       advised && recommendation.depth_m !== wish
         ? `at ${formatQuantity(recommendation.depth_m, 'length', units)}`
-        : chance.note,
+        : advised && dugWords(recommendation.change, String).length > 0
+          ? 'dug as advised'
+          : chance.note,
   };
 }
 

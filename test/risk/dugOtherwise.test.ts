@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { possibleOption, type Report } from '../../lib/contract/index.js';
-import { judge } from '../../lib/decision/index.js';
+import { type Judged, judge } from '../../lib/decision/index.js';
+import { explorer } from '../../lib/page/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
+import { wishWords } from '../../lib/text/asked.js';
 import { answerLines, headlineOf } from '../../lib/text/index.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from './base.js';
@@ -76,6 +78,9 @@ describe('the least change of the dig', () => {
     const work = ({ result }: Report) => possibleOption(result, 'no-drain')!.work;
     expect(work(reportOf(wish))).toEqual(work(reportOf(said)));
     expect(headlineOf(reportOf(wish)).answer).toMatch(/1\.60 m deep.*sides at 1\.5 to 1/);
+    expect(wishWords(reportOf(wish), 'metric')).toMatch(
+      /^As wished: no\. It is to be dug with its sides at 1\.5 to 1; .* With nothing done: yes/,
+    );
     expect(answerLines(reportOf(wish).result, 'metric')[0]).toMatch(/sides at 1\.5 to 1/);
   });
 
@@ -94,6 +99,19 @@ describe('the least change of the dig', () => {
     expect(decision.verdict!.chance.perYear).toBe(wish.decision.verdict!.chance.perYear);
     expect(wish.site.water.tub!.asIs.month).toEqual(site.water.tub!.asIs.month);
     expect(wish.site.water.pond!.drawdown).toEqual(site.water.pond!.drawdown);
+  });
+
+  test('is found again by a what-if, whatever was tried before it', () => {
+    const survey = surveyOf(deep());
+    const step = explorer(survey, { samples: 32 });
+    const told = (judged: Judged) => ({
+      change: recommend(judged).change,
+      perYear: judged.decision.verdict!.chance.perYear,
+      slope: judged.site.pond.shape.sideSlope,
+    });
+    for (const tried of [{}, { depth: 1.4 }, {}, { depth: 1.55 }, { full: -0.2 }, {}])
+      expect(told(step(tried))).toEqual(told(explorer(survey, { samples: 32 })(tried)));
+    expect(told(step({ depth: 1.4 }))).toMatchObject({ change: null, slope: 1 });
   });
 
   test('is none where no floor is left, where walls hold the sides, and in a pond that is there', () => {
