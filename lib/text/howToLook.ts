@@ -5,6 +5,10 @@ export const HOW_TO = ['standpipe', 'dip-pipe', 'ribbon', 'hose', 'laser'] as co
 /** Something that is shown by a drawing with numbered parts. */
 export type HowTo = (typeof HOW_TO)[number];
 
+/** Heights count upwards in the files, and downwards in the form where somebody measures down. */
+const SIGN =
+  'On the sheet and in levels.csv it has a minus, for heights count upwards; in the form, measured down, it has none.';
+
 export interface HowToWords {
   title: string;
   /** by the numbers in the drawing */
@@ -89,7 +93,7 @@ export function howToWords(what: HowTo, units: UnitSystem): HowToWords {
         steps: [
           'Two people hold the ends up open; the hose must not be pinched. Wait until the water is still.',
           'Both measure at the same moment from the water down to the ground.',
-          'What you measure at the point less what you measure at the mark is how far the point lies below the mark: write it with a minus. Where it comes out below nothing, the point lies above the mark: no minus.',
+          `What you measure at the point less what you measure at the mark is how far the point lies below the mark. ${SIGN}`,
           'Go to the next point from the same mark, and measure the first one again at the end: it must come out within a finger’s width.',
         ],
         source: 'Communicating water stands level; common practice.',
@@ -106,7 +110,7 @@ export function howToWords(what: HowTo, units: UnitSystem): HowToWords {
         steps: [
           'Set the laser up level and do not touch it again; by day use the receiver, at dusk the dot is seen.',
           'Read how high the beam stands above the ground, at the mark and at each point.',
-          'What you read at the point less what you read at the mark is how far the point lies below the mark: write it with a minus.',
+          `What you read at the point less what you read at the mark is how far the point lies below the mark. ${SIGN}`,
           'Read the mark again at the end. Never look into the beam.',
         ],
         source: 'Levelling from one stand; common practice.',
