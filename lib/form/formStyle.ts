@@ -32,7 +32,7 @@ summary { cursor: pointer; min-height: 2.75rem; padding: .6rem 0; font-weight: 6
 .bar { display: grid; grid-template-columns: 1fr auto; gap: 0 .75rem; align-items: center; position: sticky; bottom: 0; background: var(--ground); border-top: 3px solid var(--water); padding-top: .5rem; padding-bottom: max(.5rem, env(safe-area-inset-bottom)); } .bar p { margin: 0; } .bar button { margin: 0; } .bar .note { font-size: .9rem; color: var(--soft); display: -webkit-box; -webkit-line-clamp: 2; -webkit-box-orient: vertical; overflow: hidden; } .bar.refused, .bar.failed { border-color: var(--clay); } .headline { font-weight: 700; }
 .bar:not(.full) .headline { font-weight: 400; font-style: italic; } .bar .headline { display: -webkit-box; -webkit-line-clamp: 2; -webkit-box-orient: vertical; overflow: hidden; }
 .verdict.old { border-left: 4px dashed var(--rule); padding-left: .75rem; } .verdict .headline { font-size: 1.2rem; } .verdict h3 { margin-bottom: .1rem; } .verdict p { margin: 0 0 .75rem; } .most { border-left: 4px solid var(--water); padding: .1rem 0 .1rem .75rem; }
-figure { margin: 1rem 0; } figcaption { font-weight: 600; } .drawing { background: #fff; border-radius: 6px; padding: .25rem; } .drawing svg { display: block; width: 100%; height: auto; }
+figure { margin: 1rem 0; } figcaption { font-weight: 600; } .drawing { background: var(--paper); border-radius: 6px; padding: .25rem; } .drawing svg { display: block; width: 100%; height: auto; }
 @media print { .bar, nav, .walk, button { display: none; } }
 ${FIGURE_STYLE}
 `;

@@ -12,6 +12,10 @@ export function digHolesWords(units: UnitSystem): string {
   return `Dig or auger two holes, ${deeper} deeper than the pond is to be, where the pond is to lie. Lay the soil out in order. Do not climb in.`;
 }
 
+/** What a shallow hole is good for. */
+export const SPADE_HOLE =
+  'A hole only as deep as a spade reaches is read too. What lies below it is then not known: the answer says so, and a deeper hole is to be dug before the pond is.';
+
 /** How texture is told by the hand. */
 export function ribbonWords(units: UnitSystem): string {
   const ribbons =

@@ -12,7 +12,7 @@ function Drawing({ svg }: { svg: string }): VNode {
   return view`<div class="drawing" ref=${place}></div>`;
 }
 
-/** A drawing under its title. */
+/** A drawing under its title; without one where something above it says what it is. */
 export function figureHolder(title: string, svg: string): VNode {
-  return view`<figure><figcaption>${title}</figcaption><${Drawing} svg=${svg} /></figure>`;
+  return view`<figure>${title ? view`<figcaption>${title}</figcaption>` : null}<${Drawing} svg=${svg} /></figure>`;
 }

@@ -2,6 +2,7 @@
 import type { VNode } from 'preact';
 
 import { CAUTIONS } from '../../text/cautions.js';
+import { SPADE_HOLE } from '../../text/fieldSheetWords.js';
 import { layerOfHole, layerPhotoAlt, takeOutHole } from '../../text/formNames.js';
 import { holeThereWords, photoMissingWords } from '../../text/formTold.js';
 import { type FormRow, textOf, withCell, withoutRows } from '../answers.js';
@@ -10,6 +11,7 @@ import { LAYER_QUESTIONS } from '../layerQuestions.js';
 import { cellKey } from '../placed.js';
 import type { Question } from '../questions.js';
 import { cellWords, rowFold } from './fold.js';
+import { howTo } from './howTo.js';
 import { photoData, shrunkPhoto } from './photo.js';
 import { cellField, rowDom, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
@@ -120,6 +122,8 @@ export function holesStep(session: Session): VNode {
   const pits = [...new Set(rows.map((row) => textOf(row, 'pit')))];
   return view`<div>
     ${cautions()}
+    <p>${SPADE_HOLE}</p>
+    ${howTo(session, ['ribbon'])}
     ${pits.map((pit, at) => {
       const layers = rows.filter((row) => textOf(row, 'pit') === pit);
       return view`<section class="card" key=${at} aria-label=${`Hole ${pit}`}>

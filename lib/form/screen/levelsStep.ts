@@ -6,6 +6,7 @@ import type { Question } from '../questions.js';
 import { LEVEL_QUESTIONS } from '../rowQuestions.js';
 import { tick } from './fields.js';
 import { addRow, rowFold } from './fold.js';
+import { howTo } from './howTo.js';
 import { cellField, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
@@ -80,6 +81,7 @@ export function levelsStep(session: Session): VNode {
       <li>Measure by tape from the string straight down to the ground: at the lowest and the highest edge of the pond, at each hole, and where a drain could end.</li>
       <li>Measure along the ground from the pond’s edge to each point.</li>
     </ol>
+    ${howTo(session, ['hose', 'laser'])}
     ${tick('levels-down', 'I measure down from a level string or hose', down, (ticked) =>
       session.edit((all) => ({ ...all, levelsDown: ticked })),
     )}

@@ -4,6 +4,7 @@ import { type FormRow, textOf, withRow } from '../answers.js';
 import { holeChoices, holesIn } from '../holes.js';
 import { HEAD_QUESTIONS, LOOK_QUESTIONS } from '../rowQuestions.js';
 import { addRow, cellWords, rowFold } from './fold.js';
+import { howTo } from './howTo.js';
 import { cellField, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
@@ -70,6 +71,7 @@ export function looksStep(session: Session): VNode {
   const heads = answers.rows['heads.csv'];
   return view`<div>
     <p>Write down when the hole was finished, and how deep. Cover it so that no rain runs in and no child or animal falls in, and fence it. Always measure from the same mark.</p>
+    ${howTo(session, ['standpipe', 'dip-pipe'])}
     ${looks.map((row) => look(session, row))}
     <button type="button" onClick=${() => addLook(session)}>Add a look of now</button>
     <section class="card" aria-labelledby="heads-title">
