@@ -5,6 +5,7 @@ export * from './decidingRows.js';
 export * from './designSheet.js';
 export * from './doneOtherwise.js';
 export * from './emptiedRows.js';
+export * from './fittedWater.js';
 export * from './governs.js';
 export * from './holding.js';
 export * from './inputs.js';

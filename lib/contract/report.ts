@@ -1,6 +1,7 @@
 import type { Percentiles } from '../sampling/index.js';
 import type { DigWindow, RulesName, TubYear } from '../site/index.js';
 import type { LevelRole } from '../survey/index.js';
+import type { FittedParameter } from './fittedWater.js';
 import type { LowerByReading, LowerToday } from './lowerTodayFound.js';
 import type { MonthlyLimits } from './monthLimits.js';
 import type { NextDoor } from './nextDoorChanges.js';
@@ -55,6 +56,8 @@ export interface Report {
     /** until 10, 20 and 50 mm of water have come under the floor */
     lift_hours: { water_m: number; hours: number | null }[];
   }[];
+  /** of the daily store of the water, in the order in which it uses them; none where no daily store was run */
+  fitted: FittedParameter[];
   /** the drain as designed, with all that goes with it; put into words by `drainWords` */
   drain: SiteDrain | null;
   outlet: {

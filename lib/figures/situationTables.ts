@@ -56,11 +56,13 @@ export function worstRows(rows: Situation[]): Situation[] {
     const months = of.filter(({ month }) => month !== null);
     if (name === 'drawn-down') return yearly;
     const allowed = months.filter((row) => row.allowed);
+    // A dig has no margin; the sheet to sign weighs its floor against the water all the same.
+    const spare = ({ margin_m, level_m, water }: Situation) =>
+      margin_m ?? (water ? level_m - water.level_m : Number.POSITIVE_INFINITY);
     const least = (among: Situation[]) =>
-      among.length === 0
-        ? []
-        : [among.reduce((a, b) => ((b.margin_m ?? Infinity) < (a.margin_m ?? Infinity) ? b : a))];
-    return [...yearly, ...least(name === 'emptied' && allowed.length > 0 ? allowed : months)];
+      among.length === 0 ? [] : [among.reduce((a, b) => (spare(b) < spare(a) ? b : a))];
+    const free = (name === 'emptied' || name === 'dig') && allowed.length > 0;
+    return [...yearly, ...least(free ? allowed : months)];
   });
 }
 

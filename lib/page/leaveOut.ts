@@ -59,6 +59,7 @@ const WITHOUT: Record<PrivatePart, (content: PageContent) => PageContent> = {
     report: {
       ...withoutWarnings(report, 'water.csv'),
       dips: [],
+      fitted: [],
       lower_today: null,
       result: { ...withoutWarnings(report, 'water.csv').result, spots: [] },
     },

@@ -2,9 +2,11 @@
 
 import type { Report } from '../contract/index.js';
 import { digWindowFigure } from '../figures/digWindowFigure.js';
+import { fittedTable } from '../figures/fittedTable.js';
 import { waterMonthTable } from '../figures/tables.js';
 import { waterYearFigure } from '../figures/waterYearFigure.js';
 import { yearFigure } from '../figures/yearFigure.js';
+import { fittedNote } from '../text/fittedWords.js';
 import { yearWords } from '../text/yearWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
@@ -61,5 +63,8 @@ export function waterSection(report: Report, units: UnitSystem): string {
       'note',
     ),
     standingWater(report, units),
+    ...(report.fitted.length > 0
+      ? [table(fittedTable(report, units)), paragraph(fittedNote(report.result.water.model), 'note')]
+      : []),
   );
 }

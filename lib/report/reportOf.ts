@@ -10,6 +10,7 @@ import { type Percentiles, percentiles } from '../sampling/index.js';
 import { digWindow, LEVEL_RIM, monthValues, type PondKept, tubYear, uphillLevel } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { stormOf } from '../works/index.js';
+import { fittedWater } from './fittedWater.js';
 import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
@@ -74,6 +75,7 @@ export function reportOf(
       ends: governs,
       lift_hours: a.limits.liftTimes[i].map((t) => ({ water_m: t.depth, hours: hoursOf(t.seconds) })),
     })),
+    fitted: fittedWater(a.site),
     drain: a.drain,
     outlet:
       drain?.kind === 'outlet'

@@ -1,7 +1,7 @@
 /** How deep it holds: the deepest of the depths judged, what it leaves in hand, and what the next one meets. */
 
 import type { DepthCurve } from '../contract/index.js';
-import { decidingSituations, type Situation } from '../contract/index.js';
+import { decidingSituations, isOption, type Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { digConditions, dugDepth, dugTo, sideUphill } from '../digging/index.js';
 import { formula } from '../formula/index.js';
@@ -47,8 +47,9 @@ export const overAccepted = formula({
 export function depthParts(a: Judged, situations: Situation[]): Recording[] {
   const { options, curves, decision } = a;
   const dug = decidingSituations(situations).some(({ of }) => of === 'recommended');
+  const built = [decision.option, ...decision.also].find(isOption) ?? 'no-drain';
   return options.flatMap((option, at) => {
-    const advised = dug && option.measures === decision.measures;
+    const advised = dug && option.name === built;
     if (!option.measures || !(advised || option.name === 'no-drain')) return [];
     return depthPart(a, option.measures, curves[at]!, advised);
   });

@@ -44,7 +44,16 @@ export function designParts(a: Judged, situations: Situation[]): Recording[] {
   const rows = decidingSituations(situations);
   const designed = designedOf(a, rows[0]!);
   const basis = (rows[0]!.of === 'recommended' && a.decision.changed) || a.basis;
-  return shownRows(sheet).map((shown) => {
+  const { pond } = basis.site;
+  const planned = a.decision.change?.emptied_in ?? (pond.emptiedIn === 'any' ? [] : pond.emptiedIn);
+  const shown = shownRows(sheet);
+  // The months in which it is to be emptied, whether or not another has less in hand.
+  const told = sheet.rows.filter(
+    (row) =>
+      shown.includes(row) ||
+      (row.situation === 'emptied' && row.month !== null && planned.includes(row.month)),
+  );
+  return told.map((shown) => {
     const at = sheet.rows.indexOf(shown);
     return rowPart(a, basis, designed, rows[at]!, shown, `design_sheet.rows[${at}]`);
   });

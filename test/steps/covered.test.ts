@@ -1,29 +1,19 @@
-/** Every number of the sheet to sign is the result of a numbered step, and most of those of the drain. */
+/** Every number of verdict, sheet to sign, drain, build list and card is the result of a numbered step. */
 import { describe, expect, it } from 'vitest';
 import { briefDemo } from '../folder.js';
 import { sweep } from '../sweep.js';
-import { amountsOf, between, chancesOf, numbersOf } from './covered.js';
+import { amountsOf, chancesOf, levelsOf, numbersOf, partsOf } from './covered.js';
 import { stepsOf } from './parse.js';
 import { printed } from './printed.js';
 
 const DEMOS = ['clay-slope', 'clay-hollow', 'loam-terrace', 'meadow-scrape', 'old-garden-pond'];
-/** Sizes that are part of the name of a pipe, and what pipes without a bed would leave: that is found in a map of the flow. */
-const NAMED = /\d+ mm (?:stiff|drain|perforated|solid)|alone would leave [\d.]+ c?m/g;
-/** A thickness that is put in as it stands, and has its origin there. */
-const BED = /bed 0\.15 m thick/g;
-
 describe.each(sweep(DEMOS, 2))('%s', (demo) => {
-  const page = printed(briefDemo(demo), 64).text('metric');
+  const { text, card } = printed(briefDemo(demo), 64);
+  const page = text('metric');
   const steps = stepsOf(page);
+  const { verdict, sheet, drain, list } = partsOf(page);
 
   it('has every number and chance of the verdict in its steps', () => {
-    const verdict = [
-      page.slice(page.indexOf('pond and groundwater'), page.indexOf('Which water wins?')),
-      between(page, 'How deep, with what\n', 'Your year'),
-      between(page, 'What is in hand, situation by situation', 'Levels count from'),
-    ]
-      .join('\n')
-      .replace(BED, '');
     const numbers = numbersOf(verdict, steps);
     expect(numbers.length).toBeGreaterThan(12);
     expect(numbers.filter(({ found }) => !found)).toEqual([]);
@@ -39,11 +29,6 @@ describe.each(sweep(DEMOS, 2))('%s', (demo) => {
   });
 
   it('has every number of the sheet to sign in its steps', () => {
-    const sheet = between(
-      page,
-      'Of what is recommended',
-      'Levels count from the lowest natural ground at the rim. The liner',
-    );
     const numbers = numbersOf(sheet, steps);
     expect(numbers.length).toBeGreaterThan(15);
     expect(numbers.filter(({ found }) => !found)).toEqual([]);
@@ -53,7 +38,6 @@ describe.each(sweep(DEMOS, 2))('%s', (demo) => {
   });
 
   it('has every amount of the build list in its steps, and the hours', () => {
-    const list = between(page, 'To buy and to dig', 'A bucket is');
     const amounts = amountsOf(list, steps);
     const nothing = demo === 'old-garden-pond';
     expect(amounts.length).toBeGreaterThan(nothing ? -1 : 6);
@@ -67,10 +51,16 @@ describe.each(sweep(DEMOS, 2))('%s', (demo) => {
   });
 
   it('has the numbers of the drain in its steps', () => {
-    const build = between(page, 'Build', 'To look after').replace(/\nTo buy and to dig[\s\S]*/, '');
-    const drain = (between(page, 'The drain in numbers', 'The pond cut through') + build).replace(NAMED, '');
     expect(numbersOf(drain, steps).filter(({ found }) => !found)).toEqual([]);
     const wrong = numbersOf(drain.replace(/\d+ L\/day/, '777 L/day'), steps);
     expect(wrong.filter(({ found }) => !found).length).toBe(/L\/day/.test(drain) ? 1 : 0);
+  });
+
+  it('has every level of the pond card in its steps', () => {
+    const levels = levelsOf(card('metric'), steps);
+    expect(levels.length).toBeGreaterThan(0);
+    expect(levels.filter(({ found }) => !found)).toEqual([]);
+    const wrong = levelsOf(card('metric').replace(/\d+ cm above/, '97 cm above'), steps);
+    expect(wrong.filter(({ found }) => !found)).toHaveLength(1);
   });
 });

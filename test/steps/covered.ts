@@ -63,7 +63,7 @@ export function chancesOf(text: string, steps: Read[]): Told[] {
         : years !== undefined
           ? Number(years) === 1000
             ? counted.some((each) => each < 1e-3)
-            : near(1 / Number(years), counted, 1.23)
+            : near(1 / Number(years), counted, 1.3)
           : percent !== undefined
             ? near(Number(percent) / 100, [...accepted, ...counted], 1.06)
             : /^less/.test(all)
@@ -99,4 +99,63 @@ export function amountsOf(text: string, steps: Read[]): Told[] {
 export function between(text: string, from: string, to: string): string {
   const start = text.lastIndexOf(`\n${from}`);
   return start < 0 ? '' : text.slice(start, text.indexOf(`\n${to}`, start));
+}
+
+/** Sizes that are part of the name of a pipe, and what pipes without a bed would leave: that is found in a map of the flow. */
+const NAMED = /\d+ mm (?:stiff|drain|perforated|solid)|alone would leave [\d.]+ c?m/g;
+/**
+ * What is put in as it stands, and has its origin there: a bed, a raise or a slab of the answer, the wish; days of use; what
+ * a rule for digging or a hole to be looked into has; and where sides meet, which is of the wish alone.
+ */
+const PUT_IN =
+  /bed 0\.15 m thick|(?:raised|raised by) [\d.]+ m|as [\d.]+ m of water lifts|[\d.]+ m deep, as wished|[\d.]+ days|side 1\.50 m high|a deeper hole, [\d.]+ m|sides meet at [\d.]+ m|the survey has [^:]*, and no direction/g;
+
+/** The parts of a page of which every number is to have a step. */
+export function partsOf(page: string): Record<'verdict' | 'sheet' | 'drain' | 'list', string> {
+  const build = between(page, 'Build', 'To look after').replace(/\nTo buy and to dig[\s\S]*/, '');
+  return {
+    verdict: [
+      page.slice(page.indexOf('pond and groundwater'), page.indexOf('Which water wins?')),
+      between(page, 'How deep, with what\n', 'Your year'),
+      between(page, 'What is in hand, situation by situation', 'Levels count from'),
+    ]
+      .join('\n')
+      .replace(PUT_IN, ''),
+    sheet:
+      between(page, 'Of what is recommended', SHEET_ENDS) || between(page, 'With nothing done, ', SHEET_ENDS),
+    drain: (between(page, 'The drain in numbers', 'The pond cut through') + build).replace(NAMED, ''),
+    list: between(page, 'To buy and to dig', 'A bucket is'),
+  };
+}
+const SHEET_ENDS = 'Levels count from the lowest natural ground at the rim. The liner';
+
+const LOWERED = /([\d.]+) cm (below full|above that water)/g;
+
+/** Every level of the card, and whether a step has it, rounded to the centimetre on the safe side. */
+export function levelsOf(card: string, steps: Read[]): Told[] {
+  const of = (title: RegExp) => steps.filter((step) => title.test(step.title)).map(({ result }) => result);
+  const [fall, over] = [of(/let fall below full/), of(/over the water in the dip pipe/)];
+  const near = (said: number, exact: number) => said <= exact + 2e-5 && exact < said + 0.01002;
+  return [...card.matchAll(LOWERED)].map(([text, cm, which]) => ({
+    text,
+    found:
+      which === 'below full'
+        ? fall.some((each) => near(Number(cm) / 100, each))
+        : over.some((each) => near(-Number(cm) / 100, -each)),
+  }));
+}
+
+/** Everything that a page and its card tell and no step has, part by part. */
+export function missedOf(page: string, card: string, steps: Read[]): string[] {
+  const { verdict, sheet, drain, list } = partsOf(page);
+  const missed = {
+    verdict: [...numbersOf(verdict, steps), ...chancesOf(verdict, steps)],
+    sheet: numbersOf(sheet, steps),
+    drain: numbersOf(drain, steps),
+    list: amountsOf(list, steps),
+    card: levelsOf(card, steps),
+  };
+  return Object.entries(missed).flatMap(([part, all]) =>
+    all.filter(({ found }) => !found).map(({ text }) => `${part}: ${text}`),
+  );
 }

@@ -1,7 +1,8 @@
 /** The steps of invented gardens, worked out again from their print. */
 import { parseSurvey, SurveyError } from '../../lib/survey/index.js';
 import { generatedGarden } from '../guard/generate.js';
-import { problemsOf } from './parse.js';
+import { missedOf } from './covered.js';
+import { problemsOf, stepsOf } from './parse.js';
 import { printed } from './printed.js';
 
 /** What is wrong with the printed steps of gardens by their seed; none where nothing is. A garden that cannot be read has no page. */
@@ -17,8 +18,9 @@ export function wrongGardens(seeds: number[]): { read: number; wrong: Record<num
       throw error;
     }
     read++;
-    const { text, beside } = printed(files, 32);
-    const problems = problemsOf(text('metric'), beside);
+    const { text, card, beside } = printed(files, 32);
+    const page = text('metric');
+    const problems = [...problemsOf(page, beside), ...missedOf(page, card('metric'), stepsOf(page))];
     if (problems.length > 0) wrong[seed] = problems;
   }
   return { read, wrong };

@@ -148,10 +148,17 @@ export function quantile(values: number[], share: number): number {
 
 /** A column of a CSV as numbers. */
 export function column(csv: string, name: string): number[] {
+  const known = columns.get(csv) ?? new Map<string, number[]>();
+  columns.set(csv, known);
+  const found = known.get(name);
+  if (found) return found;
   const [header = [], ...rows] = rowsOf(csv);
   const at = header.indexOf(name);
-  return at < 0 ? [] : rows.map((row) => Number(row[at]));
+  const values = at < 0 ? [] : rows.map((row) => Number(row[at]));
+  known.set(name, values);
+  return values;
 }
+const columns = new Map<string, Map<string, number[]>>();
 
 const parsed = new Map<string, string[][]>();
 function rowsOf(csv: string): string[][] {

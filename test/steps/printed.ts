@@ -1,5 +1,5 @@
 import { assess } from '../../lib/decision/index.js';
-import { pageHtml, yearlyHeadsCsv } from '../../lib/page/index.js';
+import { pageHtml, pondCardHtml, yearlyHeadsCsv } from '../../lib/page/index.js';
 import { reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import type { UnitSystem } from '../../lib/units/index.js';
@@ -19,5 +19,6 @@ export function printed(files: Record<string, string>, samples: number) {
       }),
     );
   const beside: Beside = { files, heads: yearlyHeadsCsv(worked, assessment.site.water) };
-  return { assessment, worked, text, beside };
+  const card = (units: UnitSystem) => textOf(pondCardHtml(reportOf(assessment, { units })));
+  return { assessment, worked, text, card, beside };
 }

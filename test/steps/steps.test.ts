@@ -2,7 +2,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { resultOf } from '../../lib/report/index.js';
 import { briefDemo, withItem } from '../folder.js';
-import { sweep } from '../sweep.js';
+import { sweep, WHOLE } from '../sweep.js';
 import { problemsOf, stepsOf } from './parse.js';
 import { placed } from './place.js';
 import { printed } from './printed.js';
@@ -57,7 +57,7 @@ describe('an error in print', () => {
   const lineOf = (number: number) => page.split('\n').find((line) => line.trim().startsWith(`${number}. `))!;
 
   it('is found in a digit of any result', () => {
-    for (const { number, symbol, result } of steps) {
+    for (const { number, symbol, result } of WHOLE ? steps : steps.filter((_, at) => at % 4 === 0)) {
       const line = lineOf(number);
       const wrong = line.replace(
         new RegExp(`; ${symbol} = ${result}(?=[^;]*$)`),
