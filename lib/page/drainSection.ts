@@ -8,6 +8,7 @@ import { worksTable } from '../figures/tables.js';
 import { costWords, hoursWords } from '../text/buildWords.js';
 import { amountsNote, bulkWords, dayWords } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
+import { workPlan } from '../text/workPlan.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
 import { list, paragraph, section, table, text } from './markup.js';
@@ -74,7 +75,7 @@ export function drainSection(report: Report, units: UnitSystem): string {
 function toBuild(report: Report, units: UnitSystem): string {
   const { build } = report.result;
   if (!build || build.quantities.length === 0) return '';
-  const more = [hoursWords(build), costWords(build)].filter((words) => words !== '');
+  const more = [hoursWords(build), workPlan(report, units), costWords(build)].filter((words) => words !== '');
   return `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units, wallsUnjudged(report.result.recommendation)), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
 }
 

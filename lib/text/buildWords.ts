@@ -4,6 +4,11 @@ import type { WorkResult } from '../contract/index.js';
 /** Two people at the work on both days of a weekend, six hours each. Our choice. */
 const WEEKEND = { people: 2, days: 2, hours: 6 };
 
+/** Weekends that digging and filling take. */
+export function digWeekends({ hours_by_hand }: Pick<WorkResult, 'hours_by_hand'>): number {
+  return Math.ceil(Math.ceil(hours_by_hand) / (WEEKEND.people * WEEKEND.days * WEEKEND.hours));
+}
+
 /**
  * How long the work takes by hand.
  * @param build - what is to be done
@@ -12,7 +17,7 @@ const WEEKEND = { people: 2, days: 2, hours: 6 };
 export function hoursWords({ hours_by_hand }: WorkResult): string {
   if (hours_by_hand === 0) return '';
   const hours = Math.ceil(hours_by_hand);
-  const weekends = Math.ceil(hours / (WEEKEND.people * WEEKEND.days * WEEKEND.hours));
+  const weekends = digWeekends({ hours_by_hand });
   return (
     `By hand it takes about ${hours === 1 ? 'an hour' : `${hours} hours`} of digging and filling: ` +
     `${weekends === 1 ? 'a weekend' : `${weekends} weekends`} for two people at six hours a day. ` +
