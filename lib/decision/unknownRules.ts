@@ -25,6 +25,8 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
       allows_m: limit.assumed && Number.isFinite(limit.depth) ? Math.max(limit.depth, 0) : null,
     });
   const { boundary } = places;
-  const reach = Math.max(dug * (1 - pond.shape.sideSlope), 0) + pond.ring.width;
+  const { sideSlope } = pond.shape;
+  // A cut that goes on up to higher ground comes out beyond the rim.
+  const reach = Math.max(dug * (1 - sideSlope), sideSlope * places.highRim, 0) + pond.ring.width;
   if (boundary !== undefined && boundary < reach) add('notify-neighbour/near-boundary', {});
 }

@@ -13,7 +13,7 @@ import {
 import { bestDig, type DigDraws, dugDepth } from './digging.js';
 import { sideUphill } from './sides.js';
 
-/** Depth of dig at which the 45° line from a footing is reached, m; Infinity where sides lean back as far. */
+/** Depth of dig at which the 45° line from a footing is reached, m; Infinity where no depth reaches it. */
 export interface FootingLimit {
   depth: number;
   name: string;
@@ -23,16 +23,28 @@ export interface FootingLimit {
 
 /** The footing that limits the dig most. */
 export function footingLimit(site: Site): FootingLimit {
-  const { footings } = site.places;
-  const { sideSlope } = site.pond.shape;
   let limit: FootingLimit = { depth: Number.POSITIVE_INFINITY, name: '' };
-  for (const f of footings) {
-    // The side leans away from the footing by its slope, and the line falls at 45°.
-    const edge = -f.level + f.distance - site.pond.ring.width;
-    const depth = sideSlope >= 1 ? Number.POSITIVE_INFINITY : Math.max(edge, 0) / (1 - sideSlope);
-    if (depth < limit.depth) limit = { depth, name: f.name, assumed: f.assumed };
+  for (const { level, distance, name, assumed } of site.places.footings) {
+    const depth = deepestBeside(site, level, distance - site.pond.ring.width);
+    if (depth < limit.depth) limit = { depth, name, assumed };
   }
   return limit;
+}
+
+/** How deep may be dug so that no cut comes below the line that falls at 45° from a footing's underside, m. */
+function deepestBeside(site: Site, level: number, away: number): number {
+  const { pond, places } = site;
+  const { sideSlope } = pond.shape;
+  // Behind a wall the cut is laid back from its foot, as far as ground like this asks when wet.
+  if (pond.wall !== 'none') {
+    const { slope } = workingSlopeAt(site, Number.POSITIVE_INFINITY, pond.depth);
+    return Math.max(away, 0) / Math.max(slope, 1) - level;
+  }
+  // A steep side leans away from the footing less than the line: its toe meets it first.
+  if (sideSlope < 1) return Math.max(away - level, 0) / (1 - sideSlope);
+  // A flat one meets it first at its top, which lies so far out where the ground rises.
+  const out = Math.min(Math.max(away, 0), sideSlope * places.highRim);
+  return away - level >= out * (1 - 1 / sideSlope) - LEVEL_RESOLUTION ? Number.POSITIVE_INFINITY : 0;
 }
 
 /** Levelling error on a limit, m; two of it make a condition doubtful. */

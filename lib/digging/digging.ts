@@ -9,7 +9,7 @@ import { conductivityAround, digRadius, type Site } from '../site/index.js';
 import { HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
 import { beddingLaid } from './gravelLeftOut.js';
 import { deepestFloorOver } from './heave.js';
-import { type Sides, sideUphill, slipLevel } from './sides.js';
+import { type Sides, sideUphill, sideWithBank, slipLevel } from './sides.js';
 import { boilingHead, takenOut } from './wetDig.js';
 
 export const diggingMethod = method({
@@ -136,8 +136,8 @@ const digs = new Remembered<PlannedDig[]>();
 export function plannedDigs(site: Site, dig: DigDraws, m: Measures, depth: number): PlannedDig[] {
   const dug = dugDepth(site, m, depth);
   // Measures that are dug alike share their chances.
-  return digs.of(dig, `${depth} ${dug}`, () =>
-    dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug) })),
+  return digs.of(dig, `${depth} ${dug} ${m.raise}`, () =>
+    dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug, m.raise) })),
   );
 }
 
@@ -179,6 +179,7 @@ function chancesPerDig(
   { heaves, low, uphill, mean }: DigPlan,
   depth: number,
   dug: number,
+  raise: number,
 ): PerDig {
   const { water, pond } = site;
   const radius = digRadius(pond.shape, depth);
@@ -199,7 +200,7 @@ function chancesPerDig(
   }
   return {
     heave: shareBelow(heaves, dug),
-    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, height) : 0, slipping) : 0,
+    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, sideWithBank(site, raise, dug)) : 0, slipping) : 0,
     wet_floor: wet / (samples * years),
     factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },
   };

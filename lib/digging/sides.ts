@@ -70,9 +70,15 @@ export function sideUphill({ places }: Pick<Site, 'places'>, dug: number, use: U
   return use(sideHeight, dug, places.highRim);
 }
 
+/** The same with the bank that a rim above the ground stands on: its weight counts as so much more of the side. */
+export function sideWithBank(site: Pick<Site, 'places' | 'pond'>, raise: number, dug: number): number {
+  const bank = raise + Math.max(site.pond.fullLevel, 0);
+  return sideHeight.compute(dug, Math.max(site.places.highRim, bank));
+}
+
 /** Sides that an emptied pond bares, by depth. */
 export interface BaredSides {
-  /** heights uphill, where they are tallest, m */
+  /** heights where they are tallest, uphill or with the bank on them, m */
   heights: Float64Array;
   /** heads outside above which water stands in a crack behind one of them, m above the datum: a crack reaches half way down */
   cracks: Float64Array;
@@ -83,13 +89,12 @@ export interface BaredSides {
 /** What an emptied pond bares at each of some depths, m. */
 export function baredSides(site: Site, { raise }: Measures, depths: ArrayLike<number>): BaredSides {
   const low = Float64Array.from(depths, (depth) => Math.max(depth - raise, 0));
-  const heights = low.map((height) => sideUphill(site, height));
   return {
-    heights,
+    heights: low.map((height) => sideWithBank(site, raise, height)),
     // The lower side's crack begins lower: water in either counts.
     cracks: low.map((height) => -height / 2),
-    slips: low.map((height, j) =>
-      Math.min(slipLevel(site, height), slipLevel(site, heights[j]) + site.places.highRim),
+    slips: low.map((height) =>
+      Math.min(slipLevel(site, height), slipLevel(site, sideUphill(site, height)) + site.places.highRim),
     ),
   };
 }

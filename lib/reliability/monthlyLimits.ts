@@ -1,7 +1,7 @@
 import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
-import { levelOverSeams, shareAllowed, sideUphill, UNIT_WEIGHT } from '../digging/index.js';
+import { levelOverSeams, shareAllowed, sideUphill, sideWithBank, UNIT_WEIGHT } from '../digging/index.js';
 import { formula, LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
 import { normalQuantile } from '../sampling/index.js';
@@ -186,5 +186,5 @@ function sidesAllow(site: Site, m: Measures, depth: number, head: number): numbe
     unitWeight: UNIT_WEIGHT.mean,
     edgingLoad: pond.edgingLoad,
   };
-  return secondsSidesAllow(clay, height, pond.shape.sideSlope, wetShare);
+  return secondsSidesAllow(clay, sideWithBank(site, m.raise, low), pond.shape.sideSlope, wetShare);
 }

@@ -35,7 +35,7 @@ export function workPlan(report: Report, units: UnitSystem): string {
       : `The work takes ${needed} weekends and there are ${has}: hire a digger or more hands, for the hole must not stand open afterwards.`;
   return (
     `Dry-month plan: dig ${duringMonths(months)}. First ${order.join(', then ')}. ${fits} ` +
-    `What is not lined by then is not left open: fill the hole with water, keep people out, and ask again before going on.`
+    'A hole that is not lined by then is fenced and nobody goes into it any more: fill it back in, or ask again before going on.'
   );
 }
 

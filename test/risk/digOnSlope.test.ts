@@ -1,7 +1,7 @@
 /** A dig on a slope is judged by the side uphill as well: it is higher there, and the water stands higher. */
 import { describe, expect, test } from 'vitest';
 import { judge } from '../../lib/decision/index.js';
-import { bestDig, dugDepth, sideUphill } from '../../lib/digging/index.js';
+import { bestDig, dugDepth, footingLimit, sideUphill } from '../../lib/digging/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
 import { monthlyLimits, verdictAt } from '../../lib/reliability/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -95,5 +95,56 @@ P1,0.25,4,clay,massive,none,stiff,1e-9,${strength}
     const steep = emptied(0.9, 0.8, 24);
     expect(steep.hours).toBe(0);
     expect(steep.level).not.toBeNull();
+  });
+});
+
+describe('a footing beside a dig on a slope', () => {
+  /** Deepest that may be dug beside a footing so far from the rim, its underside so far above the lowest ground. */
+  const limit = (slope: string, rise: number, away: number, level: number, wall = 'none') => {
+    let files = sloped(rise, 0.9, slope);
+    files['levels.csv'] += `F,footing,${away},${10 + level}\n`;
+    files = withItem(files, 'pond.csv', 'wall', wall);
+    return footingLimit(siteModel(surveyOf(files), { samples: 16 })).depth;
+  };
+
+  test('is not undermined by the cut above the rim, however flat', () => {
+    // The wall stands at the edge, its underside 0.4 m above the rim: the cut comes out under it.
+    for (const slope of ['0.9', '1', '1.5', '2']) expect(limit(slope, 0.5, 0, 0.4)).toBe(0);
+    // At 2 to 1 the cut comes out 1 m away, at 0.5 m: the line from 0.45 m up, 1.2 m away, lies at 0.25 m there.
+    expect(limit('2', 0.5, 1.2, 0.45)).toBe(Number.POSITIVE_INFINITY);
+    // From 0.8 m away the cut would be at 0.4 m under it, below its underside.
+    expect(limit('2', 0.5, 0.8, 0.45)).toBe(0);
+    expect(limit('1.5', 0, 0.4, -0.4)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test('nor by the cut behind a wall, which is laid back from its foot', () => {
+    // Toe 1.05 m below the footing at 1.5 to 1 is 1.3 m away: 1.3 ÷ 1.5 + 0.2.
+    const deep = limit('0', 0, 1.3, -0.2, 'block');
+    expect(deep).toBeLessThanOrEqual(1.5);
+    expect([1, 1.5].map((back) => 1.3 / back + 0.2)).toContainEqual(expect.closeTo(deep, 9));
+    expect(limit('0', 0, 0, -0.4, 'block')).toBeCloseTo(0.4, 9);
+  });
+});
+
+describe('a bank on the edge', () => {
+  const slump = (raised: string, strength = 12) => {
+    let files = withItem(sloped(0, 2, '0.5'), 'pond.csv', 'highest_raise', '1.2', 'm');
+    files = withItem(withItem(files, 'pond.csv', 'emptied_in', '9'), 'pond.csv', 'state', 'existing');
+    files = withItem(files, 'pond.csv', 'water_above_rim_ground', raised, 'm');
+    files['pits.csv'] = `pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa
+P1,0,4,clay,massive,none,firm,1e-9,${strength}
+`;
+    const { basis } = judge(siteModel(surveyOf(files), { samples: 64 }));
+    return (depth: number, raise: number) =>
+      verdictAt(basis, { ...NOTHING, raise }, depth).chance.modes['side-slump'] ?? 0;
+  };
+
+  test('weighs on a side as so much more of it would', () => {
+    // 0.65 m dug with 0.75 m of bank is a side of 1.4 m.
+    const level = slump('0');
+    expect(level(1.4, 0.75)).toBeCloseTo(level(1.4, 0), 1);
+    expect(level(1.4, 0.75)).toBeGreaterThan(level(0.65, 0));
+    // Water kept above the ground is kept by a bank as well.
+    expect(slump('0.5')(0.8, 0)).toBeCloseTo(level(1.3, 0), 1);
   });
 });

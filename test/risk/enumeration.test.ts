@@ -213,6 +213,8 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
               const side = depth - m.raise;
               // Uphill it is higher by what the ground rises, and the water stands so much lower in it.
               const upTo = side > 0 ? site.places.highRim : 0;
+              // A bank on its edge weighs as so much more of it.
+              const topped = side > 0 ? Math.max(upTo, m.raise + Math.max(pond.fullLevel, 0)) : 0;
               const stand = sides(depth);
               const height = stand
                 ? head > LEVEL_RESOLUTION - side / 2
@@ -221,7 +223,7 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
                 : Number.POSITIVE_INFINITY;
               return (
                 lifts ||
-                Math.max(height, 0) < side + upTo ||
+                Math.max(height, 0) < side + topped ||
                 slips(site, side, head) ||
                 slips(site, side + upTo, head - upTo) ||
                 heaves(site, draws, s, month, depth - m.raise, m.ballast)
