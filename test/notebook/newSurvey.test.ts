@@ -206,13 +206,16 @@ it('as a command tells what it wrote and what to do next', () => {
   expect(run()).toMatchObject({ status: 1, stderr: expect.stringContaining('missing FOLDER') });
 });
 
+const A4 = /\/MediaBox\s*\[0 0 59[45][\d.]* 84[12][\d.]*\]/;
+const LETTER = /\/MediaBox\s*\[0 0 612 792\]/;
+
 if (WHOLE)
-  itInChromium('the field sheet prints on five pages of A4, nothing cut off', async (page) => {
+  itInChromium('the field sheet prints on seven pages of A4 or Letter, nothing cut off', async (page) => {
     for (const units of ['metric', 'us'] as const) {
       await page.setContent(fieldSheetHtml(units));
       const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-      expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(5);
-      expect(pdf).toMatch(/\/MediaBox\s*\[0 0 59[45][\d.]* 84[12][\d.]*\]/);
+      expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(7);
+      expect(pdf).toMatch(units === 'us' ? LETTER : A4);
       await page.setViewportSize({ width: 703, height: 1000 });
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(703);
       const tooSmall = () =>
