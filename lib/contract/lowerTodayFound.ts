@@ -20,6 +20,6 @@ export interface LowerByReading {
   lowest_m: (number | null)[][];
   /** of these waters, above which the drain has stopped; null: there is none under the floor */
   stopped_above_m: number | null;
-  /** that the water stands higher behind the uphill wall than in the pipe, at most */
+  /** that the water stands higher behind the uphill wall than in the pipe, at most, less the head that a slab holds */
   rise_m: number;
 }

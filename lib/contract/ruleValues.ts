@@ -23,7 +23,7 @@ export interface UsingRules {
   'empty-only-in/briefly': Briefly;
   'do-not-lower/bulge': Nothing;
   'do-not-lower/barred': { months: number[]; cause: Barred };
-  /** `below_m`: so far under the floor the water must stand in the pipe, where it stands higher uphill */
+  /** `below_m`: so far under the floor the water must stand in the pipe, where it stands higher uphill; negative: above it, where a slab holds so much */
   'do-not-lower/unread': { months: number[]; below_m: number };
   'do-not-lower/other-months': { months: number[] };
   /** `brim`: months in which the level is that of the brim */

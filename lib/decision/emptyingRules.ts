@@ -31,7 +31,7 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
       { months: [...free, ...brief].sort((a, b) => a - b) },
     );
   else if (brief.length > 0) add('empty-only-in/briefly', briefly, { months: brief });
-  else noMonthRule(bound, limits, riseBelow(site, d.measures), add);
+  else noMonthRule(bound, limits, riseBelow(site, d.measures) - d.measures.ballast, add);
   const level = (month: number) => lowestSafeLevel[month - 1]!;
   levelRule(site, d, { bound, level, excepted: brief.length > 0 }, add);
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)

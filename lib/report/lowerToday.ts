@@ -86,7 +86,7 @@ export function lowerByReading(a: Judged): LowerByReading {
     lowest_m: MONTHS.map((month) => water.map((z) => lowest(month, z))),
     stopped_above_m: stoppedAbove(measures, depth),
     // Water above the floor says that a drain has stopped: then it counts there too.
-    rise_m: riseBelow(site, NOTHING),
+    rise_m: riseBelow(site, NOTHING) - measures.ballast,
   };
 }
 

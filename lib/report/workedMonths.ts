@@ -44,12 +44,13 @@ export const overDipPipe = formula({
   title: 'Height of the pond to be kept over the water in the dip pipe',
   symbol: 'k',
   unit: 'm',
-  expression: 'g + r',
+  expression: 'g + r - s',
   parameters: {
     g: { meaning: 'margin kept', unit: 'm', min: 0, max: 2 },
     r: { meaning: 'rise of the water from the pipe to the uphill wall', unit: 'm', min: 0, max: 10 },
+    s: { meaning: 'head that a slab on the liner holds', unit: 'm', min: 0, max: 2 },
   },
-  compute: (g: number, r: number) => g + r,
+  compute: (g: number, r: number, s: number) => g + r - s,
   validity: 'told to the centimetre above',
   source: 'water against water; margin our choice',
 });
@@ -109,6 +110,7 @@ function recordMonth(
 /** Margin and rise that are kept over a reading. */
 function dipPipePart(a: Judged): Recording {
   const { site } = a.basis;
+  const { ballast } = a.decision.measures;
   const r = new Recording(
     'How far over the water in the dip pipe the pond is kept',
     'The pipe stands at the low side; behind the uphill wall the water may stand higher on the same day.',
@@ -121,7 +123,8 @@ function dipPipePart(a: Judged): Recording {
   r.tell(overDipPipe, {
     g: pondItem(site, 'margin', site.pond.margin),
     ...(rise > 0 ? {} : { r: assumed('no side stands uphill') }),
+    ...(ballast > 0 ? {} : { s: assumed('no slab is laid') }),
   });
-  r.use(overDipPipe, site.pond.margin, rise);
+  r.use(overDipPipe, site.pond.margin, rise, ballast);
   return r;
 }

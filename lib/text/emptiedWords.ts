@@ -19,10 +19,16 @@ export function emptiedWords(recommendation: Ruled, months: number[]): string {
   if (!bound.some(({ subject }) => subject === 'unread')) return 'never emptied';
   const never = bound.flatMap(({ subject, months = [] }) => (subject === 'barred' ? months : []));
   const but = never.length > 0 ? `, never ${duringMonths(never)}` : '';
-  const rises = recommendation.rules.some(
-    (rule) => rule.code === 'do-not-lower' && rule.subject === 'unread' && rule.values.below_m >= TELLING,
-  );
-  return `emptied only when the dip pipe shows the water ${rises ? 'well ' : ''}below the floor${but}`;
+  const below = recommendation.rules
+    .map((rule) => (rule.code === 'do-not-lower' && rule.subject === 'unread' ? rule.values.below_m : 0))
+    .reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);
+  const where =
+    below <= -TELLING
+      ? 'no higher over the floor than the slab holds'
+      : below >= TELLING
+        ? 'well below the floor'
+        : 'below the floor';
+  return `emptied only when the dip pipe shows the water ${where}${but}`;
 }
 
 /**

@@ -43,12 +43,16 @@ export function cardFoot({ survey, situations }: Pick<Result, 'survey' | 'situat
 
 /**
  * What is read before the pond is lowered.
- * @param margin - kept above the water in the pipe, m
+ * @param margin - kept above the water in the pipe, m; negative: a slab holds the pond so far below it
  * @param units - how numbers are written
  * @returns sentences
  */
 export function keepAbove(margin: number, units: UnitSystem): string {
-  return `Read the dip pipe first. While water stands in it above the floor, keep the pond ${formatGap(margin, units, 'up')} above that water.`;
+  const kept =
+    margin < 0
+      ? `no more than ${formatGap(-margin, units, 'down')} below that water: the slab holds no more`
+      : `${formatGap(margin, units, 'up')} above that water`;
+  return `Read the dip pipe first. While water stands in it above the floor, keep the pond ${kept}.`;
 }
 
 /**

@@ -35,11 +35,13 @@ export function todayWords(
   return `${seen} ${answer} ${usual} ${how}`;
 }
 
-/** When an emptied pond is to be filled again. */
+/** When an emptied pond is to be filled again; the slab holds what is negative. */
 function fillWhen(rise: number, units: UnitSystem): string {
-  return rise < 0.01
-    ? 'when water shows in it above the floor'
-    : `when the water in it comes within ${formatGap(rise, units, 'up')} of the floor, for behind the uphill wall it stands so much higher`;
+  if (rise >= 0.01)
+    return `when the water in it comes within ${formatGap(rise, units, 'up')} of the floor, for behind the uphill wall it stands so much higher`;
+  return rise <= -0.01
+    ? `before the water in it stands ${formatGap(-rise, units, 'down')} above the floor: the slab holds no more`
+    : 'when water shows in it above the floor';
 }
 
 /**
@@ -47,7 +49,7 @@ function fillWhen(rise: number, units: UnitSystem): string {
  * @param lowered - m below full; null: to the floor
  * @param units - how numbers are written
  * @param stopped - a drain lies there and would not let it stand so high
- * @param rise - of the water behind the uphill wall over that in the pipe, m
+ * @param rise - of the water behind the uphill wall over that in the pipe, less what a slab holds, m
  * @returns sentences
  */
 export function mayLower(lowered: number | null, units: UnitSystem, stopped: boolean, rise: number): string {

@@ -25,11 +25,13 @@ export const USING_RULES: Wording<UsingRules> = {
   'do-not-lower/bulge': () => 'Do not lower or empty the pond while the bulge is there.',
   'do-not-lower/barred': ({ months, cause }) =>
     `Never empty it ${anyMonth(months)}, whatever the dip pipe shows: ${BARS[cause]}.`,
-  'do-not-lower/unread': ({ months, below_m }, { atLeast }) =>
+  'do-not-lower/unread': ({ months, below_m }, { atLeast, atMost }) =>
     `Do not empty it ${anyMonth(months)} without reading the dip pipe first${
-      below_m < TELLING
-        ? ''
-        : `: in it the water must stand ${atLeast(below_m)} below the floor, for it stands so much higher behind the uphill wall`
+      below_m >= TELLING
+        ? `: in it the water must stand ${atLeast(below_m)} below the floor, for it stands so much higher behind the uphill wall`
+        : below_m <= -TELLING
+          ? `: in it the water may stand no more than ${atMost(-below_m)} above the floor, for the slab holds no more`
+          : ''
     }.`,
   'do-not-lower/other-months': ({ months }) => `Do not empty it ${duringMonths(months)}.`,
   'keep-above-level/brim': ({ months, brim, excepted }) =>

@@ -57,7 +57,7 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['lowestOver', [0.12, -1, 0.1, 0.02], 0.2],
   ['higherLevel', [-0.3, 0.1], 0.1],
   ['belowFull', [0.3, 0.22], 0.08],
-  ['overDipPipe', [0.1, 0.12], 0.22],
+  ['overDipPipe', [0.1, 0.12, 0.05], 0.17],
   ['momentBetween', [0.01, 0.02, 2], 0.02],
   ['momentTrial', [0.03, 0.02], 0.5],
   ['headInBed', [1, 0.05, 0.02], 0.07],
