@@ -113,6 +113,8 @@ export interface AskingRules {
   'measure-first/place': Said<ObstacleValues>;
   'seam-unknown/layer': { pit: string; top_m: number; deepest_m: number };
   /** the depth that its 45° line allows; null: no limit from it */
+  /** `known_m`: how far down the ground was looked at; `to_m`: how far it is to be */
+  'look-deeper/hole': { pit: string; known_m: number; to_m: number };
   'footing-unknown/houses': { names: string[]; taken_m: number; allows_m: number | null };
 }
 

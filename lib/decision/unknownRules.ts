@@ -1,3 +1,4 @@
+import { KNOWN_BELOW } from '../contract/index.js';
 import { deepestOver, dugDepth, footingLimit, unknownSeams } from '../digging/index.js';
 import { NEAR_HOUSE, SHALLOW_FOOTING, type Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
@@ -16,6 +17,9 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
       deepest_m: Math.max(deepestOver(seam, seam.headDepth), 0),
     });
   if (pond.existing) return;
+  const known = deepestLogged(site);
+  if (known && known.bottom < dug)
+    add('look-deeper/hole', { pit: known.pit, known_m: known.bottom, to_m: dug + KNOWN_BELOW });
   const limit = footingLimit(site);
   const near = places.footings.filter((f) => f.assumed && f.distance < Math.max(NEAR_HOUSE, dug));
   if (near.length > 0)
@@ -29,4 +33,12 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
   // A cut that goes on up to higher ground comes out beyond the rim.
   const reach = Math.max(dug * (1 - sideSlope), sideSlope * places.highRim, 0) + pond.ring.width;
   if (boundary !== undefined && boundary < reach) add('notify-neighbour/near-boundary', {});
+}
+
+/** The hole whose log goes deepest; undefined where none was logged. */
+function deepestLogged({ survey }: Site): { pit: string; bottom: number } | undefined {
+  return survey.layers.reduce<{ pit: string; bottom: number } | undefined>(
+    (deepest, layer) => (deepest && deepest.bottom >= layer.bottom ? deepest : layer),
+    undefined,
+  );
 }

@@ -29,6 +29,7 @@ const OF: Record<string, Phase> = {
   'notify-neighbour': 'ask',
   'measure-first': 'ask',
   'seam-unknown': 'ask',
+  'look-deeper': 'ask',
   'footing-unknown': 'ask',
   'old-drain': 'ask',
   'mend-leak': 'ask',

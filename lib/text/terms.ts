@@ -122,6 +122,7 @@ const RULE_WORDS: Record<string, string> = {
   trees: 'Trees',
   'batter-sides': 'Flatten the sides',
   'seam-unknown': 'Look into the seam',
+  'look-deeper': 'Look deeper first',
   'footing-unknown': 'Find the footing',
   'wall-load': 'What pushes on the wall',
   'do-not-cut-bulge': 'Do not cut a bulge',
