@@ -53,7 +53,8 @@ export function wishWords(report: Report, units: UnitSystem): string {
   const otherwise = dug.length > 0;
   const { depth_m, raise_m } = recommendation;
   // Nobody digs as deep as a raised pond is.
-  const raised = raise_m > 0 ? `; only ${size(depth_m - raise_m)} of it is dug below the old ground` : '';
+  const raised =
+    raise_m > 0 ? `; of ${size(depth_m)} only ${size(depth_m - raise_m)} is dug below the old ground` : '';
   const said = [
     ...(otherwise ? [`As wished: no. It is to be ${listText(dug)}.`] : []),
     ...(bare

@@ -254,7 +254,9 @@ describe('a raised rim', () => {
     expect(dug).toBeLessThan(1.5);
     const { values } = rulesOf(raised).find(({ code }) => code === 'batter-sides')!;
     expect(values).toMatchObject({ stands_m: expect.closeTo(dug, 9), raised_m: told.raise_m });
-    expect(wishWords(reportOf(raised), 'metric')).toContain(`only ${dug.toFixed(2)} m of it is dug below`);
+    expect(wishWords(reportOf(raised), 'metric')).toContain(
+      `only ${dug.toFixed(2)} m is dug below the old ground`,
+    );
   });
 
   test('that may not be raised so high adds what it may', () => {
