@@ -17,11 +17,13 @@ export interface NextDoor {
     distance_m: number | null;
     to_boundary_m: number | null;
   };
+  /** water of the full pond that a bank or edging holds above the lowest ground at the rim: how high, and how much at most, m³; null: none */
+  held: { above_m: number; volume_m3: number } | null;
   /** where a full pond runs over: the lowest ground of the rim, or away as planned */
   overflow: 'rim' | 'away';
   /** from the pond's edge */
   boundary_m: number | null;
-  /** houses whose ground is lower than where water comes out, the lowest first */
+  /** houses whose ground is lower than the full pond or where water comes out, the lowest first */
   downhill: { name: string; neighbour: boolean; below_m: number; distance_m: number }[];
   /** mean of the wet half-year from the weather; null without weather */
   winter_day: Flows | null;

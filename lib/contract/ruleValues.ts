@@ -70,7 +70,8 @@ export interface BuildingRules {
   'batter-sides/laid-back': { slope: number };
   /** `floor_m`: length and width of the floor that is left */
   'batter-sides/flatter': { slope: number; drawn: number; floor_m: [number, number] };
-  'batter-sides/no-deeper': { slope: number; stands_m: number; wish_m: number };
+  /** `stands_m`: dug below the lowest ground at the rim; `raised_m`: what a raised rim adds to it */
+  'batter-sides/no-deeper': { slope: number; stands_m: number; raised_m: number; wish_m: number };
   'batter-sides/too-steep': { slope: number; wish_m: number };
   /** `height_m` of the highest side, `deep_m` of the lowest */
   'working-slope/class': {
@@ -97,6 +98,8 @@ export interface BuildingRules {
   'ask-engineer/footing': Nothing;
   'ask-engineer/slab': Nothing;
   'ask-engineer/pressure': Nothing;
+  /** `above_m`: water above the lowest ground that the rim holds */
+  'notify-neighbour/bank': { above_m: number };
   'notify-neighbour/near-boundary': Nothing;
   'notify-neighbour/footing': Nothing;
 }

@@ -76,7 +76,21 @@ export function explained(judged: Judged): Assessment {
     drivers: driversOf(basis, decision.measures, decision.depth || site.pond.depth),
     tippingPoints: tippingPoints(basis, options),
     spots: spotsOf(basis, options, decision),
-    instead: insteadOf(basis, options, decision),
+    instead: soDug(insteadOf(basis, options, decision), decision),
+  };
+}
+
+/** What may be done instead was judged in the pond as it is to be dug, and holds in no other. */
+function soDug(instead: Instead | null, { change }: Decision): Instead | null {
+  if (!instead || !change) return instead;
+  const { side_slope, built_in } = change;
+  return {
+    ...instead,
+    change: {
+      ...(built_in && { built_in }),
+      ...(side_slope !== undefined && { side_slope }),
+      ...instead.change,
+    },
   };
 }
 

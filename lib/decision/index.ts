@@ -1,5 +1,6 @@
 export * from './assess.js';
 export * from './decide.js';
+export * from './downhill.js';
 export * from './dugOtherwise.js';
 export * from './emptyingRules.js';
 export * from './leastChange.js';

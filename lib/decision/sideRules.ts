@@ -27,6 +27,7 @@ import {
 } from '../uplift/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
+import { brimOf, housesBelow, isHeld } from './downhill.js';
 import { floorLeft } from './floorLeft.js';
 
 /** How the sides are to be cut, and how while anyone works beside them: one slope, that of everything else here. */
@@ -35,19 +36,23 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
   const dug = dugDepth(site, d.measures, d.depth);
   if (dug <= 0) return;
   const { sideSlope: slope } = pond.shape;
-  const stands = d.verdict?.diggable ? d.depth : 0;
   if (pond.wall !== 'none') {
     wallRule(site, d, add);
     add('batter-sides/behind-wall', {});
   } else if (d.change?.side_slope !== undefined)
     add('batter-sides/flatter', { slope, drawn: pond.drawnSlope!, floor_m: floorLeft(pond.shape, d.depth) });
   else if (pond.drawnSlope !== undefined) add('batter-sides/laid-back', { slope });
-  // Where the sides meet before that depth, no slope was what failed.
-  else if (d.governs === 'side-slump' && pond.depth <= deepestFloor(pond.shape)) {
-    // Of a raised rim's depth a part is dug.
-    const stood = stands === pond.depth ? dug : stands;
-    if (stood > 0 && stood < pond.depth)
-      add('batter-sides/no-deeper', { slope, stands_m: stood, wish_m: pond.depth });
+  // Where the sides meet before that depth, no slope was what failed; dug in other months they stand.
+  else if (d.governs === 'side-slump' && !d.change?.built_in && pond.depth <= deepestFloor(pond.shape)) {
+    // Of a raised rim's depth only a part is dug.
+    const stands = d.verdict?.diggable ? dug : 0;
+    if (stands > 0 && stands < pond.depth)
+      add('batter-sides/no-deeper', {
+        slope,
+        stands_m: stands,
+        raised_m: d.measures.raise,
+        wish_m: pond.depth,
+      });
     else add('batter-sides/too-steep', { slope, wish_m: pond.depth });
   }
   const wished = dugDepth(site, d.measures, pond.depth);
@@ -109,14 +114,13 @@ export function ventRule({ site, highs }: Basis, d: Decision, add: AddRule): voi
   });
 }
 
-/** Water above the ground that any edging holds, m. Our choice. */
-const KERB = 0.1;
-
-/** What a raised rim has to carry. */
-export function rimRule({ pond }: Site, { measures }: Decision, add: AddRule): void {
-  const above = pond.fullLevel + measures.raise;
-  if (above < KERB) return;
+/** What a raised rim has to carry, and who lives below it. */
+export function rimRule(site: Site, d: Decision, add: AddRule): void {
+  if (!isHeld(site, d)) return;
+  const above = brimOf(site, d);
   add('rim-load/edge', { above_m: above, push_n_m: rimLoad(above).push });
+  const below = housesBelow(site, d, { kind: 'brim', level_m: null }).some(({ neighbour }) => neighbour);
+  if (d.measures.raise > 0 || below) add('notify-neighbour/bank', { above_m: above });
 }
 
 /** The months to dig in, where the water of the others stands against it. */

@@ -35,12 +35,20 @@ export function deepestOf(safe: readonly boolean[]): number {
   return (first < 0 ? safe.length : first) - 1;
 }
 
-/** Deepest depth that is safe with every shallower one: 0 where none is, null where all are. */
-export function safeDepth(curve: DepthCurve): {
+/**
+ * Deepest depth that is safe with every shallower one: 0 where none is, null where all are.
+ * @param wish - judged by itself: it may lie between two depths of the curve, m
+ */
+export function safeDepth(
+  curve: DepthCurve,
+  wish?: { depth: number; safe: boolean },
+): {
   depth: number | null;
   governs: DepthCurve['governs'][number];
 } {
   const deepest = deepestOf(curve.safe);
   if (deepest === curve.safe.length - 1) return { depth: null, governs: 'none' };
-  return { depth: curve.depth_m[deepest] ?? 0, governs: curve.governs[deepest + 1] };
+  const last = curve.depth_m[deepest] ?? 0;
+  const between = wish?.safe && last > 0 && wish.depth > last && wish.depth < curve.depth_m[deepest + 1];
+  return { depth: between ? wish.depth : last, governs: curve.governs[deepest + 1] };
 }

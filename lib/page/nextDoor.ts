@@ -30,7 +30,7 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
     table(flowTable(door, units)),
     paragraph(nextDoorFlow(door, units), 'note'),
     paragraph(nextDoorGround(report, units)),
-    `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report).map(text))}`,
+    `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report, units).map(text))}`,
     `<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report).map(text))}`,
     raised ? paragraph(raised) : '',
     '</details>',

@@ -1,10 +1,10 @@
 import type { ClimateRecord } from '../climate/index.js';
 import type { NextDoor, SiteDrain } from '../contract/index.js';
-import type { Decision } from '../decision/index.js';
+import { brimOf, type Decision, housesBelow, isHeld } from '../decision/index.js';
 import { loweringOf, rationalRunoff } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
-import { LEVEL_RIM, roofInflow, type Site } from '../site/index.js';
+import { roofInflow, type Site } from '../site/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
 import { loweringWords } from '../text/index.js';
 import { planArea } from '../uplift/index.js';
@@ -38,13 +38,17 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
   const surplus = winterSurplus(site);
   const ground = area + (tub?.ringArea ?? 0);
   const exit = exitOf(site, d);
+  const above = brimOf(site, d);
   // What a trench uphill brings is worked out nowhere.
   const unknown = exit.kind === 'cutoff' ? null : 0;
   return {
     exit,
+    held: isHeld(site, d)
+      ? { above_m: above, volume_m3: above * planArea(pond.shape, -Math.max(pond.fullLevel, 0)) }
+      : null,
     overflow: survey.pond.overflow === 'away' ? 'away' : 'rim',
     boundary_m: places.boundary ?? null,
-    downhill: housesBelow(site, exit),
+    downhill: housesBelow(site, d, exit),
     winter_day:
       surplus === undefined
         ? null
@@ -100,7 +104,8 @@ function winterSurplus({ record, wetMonths }: Site): number | undefined {
   return Math.max(meanOf(surplus, record, wetMonths), 0) / 86_400;
 }
 
-function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
+function exitOf(site: Site, d: Decision): NextDoor['exit'] {
+  const { measures, option } = d;
   const { drain, cutoffTo } = measures;
   const { places } = site;
   const pipe = drain?.kind === 'outlet' ? drain.outlet : cutoffTo;
@@ -108,8 +113,8 @@ function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
   if (!end || option === 'measure-first' || option === 'move')
     return {
       kind: 'brim',
-      name: 'lowest ground of the rim',
-      level_m: 0,
+      name: isHeld(site, d) ? 'lowest place of the raised edge' : 'lowest ground of the rim',
+      level_m: isHeld(site, d) ? brimOf(site, d) : 0,
       distance_m: 0,
       to_boundary_m: places.boundary ?? null,
     };
@@ -120,22 +125,6 @@ function exitOf(site: Site, { measures, option }: Decision): NextDoor['exit'] {
     distance_m: end.distance,
     to_boundary_m: drain?.kind === 'sump' ? null : (pipe?.toBoundary ?? null),
   };
-}
-
-/** Houses that water from the brim or the pipe could run to. */
-function housesBelow({ places, survey }: Site, { kind, level_m }: NextDoor['exit']): NextDoor['downhill'] {
-  // Where an overflow ends is not surveyed: it may be anywhere from the brim down.
-  const brim = kind === 'brim' || survey.pond.overflow !== 'away' ? [0] : [];
-  const highest = Math.max(...brim, ...(level_m === null ? [] : [level_m]));
-  return places.houses
-    .map(({ name, neighbour, level, distance }) => ({
-      name,
-      neighbour,
-      below_m: highest - level,
-      distance_m: distance,
-    }))
-    .filter(({ below_m }) => below_m > LEVEL_RIM)
-    .sort((a, b) => b.below_m - a.below_m);
 }
 
 /** Distance within which the lowering is more than nobody could tell, at the permeable end of the ground. */

@@ -184,7 +184,7 @@ function optionResult(a: Judged, index: number, work: Work | null, units: UnitSy
     };
   const { pond, survey } = site;
   const v = verdictAt(basis, measures, pond.depth);
-  const safe = safeDepth(curve);
+  const safe = safeDepth(curve, { depth: pond.depth, safe: v.safe });
   const told = { ...basics, safe_depth_m: safe.depth, governs: v.safe ? safe.governs : v.governs };
   const { lacks } = v.chance;
   if (lacks) return { ...told, ...NO_FIGURES, why_not: obstacleText(lacks, units) };

@@ -57,7 +57,8 @@ export function depthParts(a: Judged, situations: Situation[]): Recording[] {
 
 function depthPart(a: Judged, m: Measures, curve: DepthCurve, advised: boolean): Recording[] {
   const { basis, site, decision } = a;
-  const { depth } = safeDepth(curve);
+  const wished = site.pond.depth;
+  const { depth } = safeDepth(curve, { depth: wished, safe: verdictAt(basis, m, wished).safe });
   const safe = depth ?? curve.depth_m.at(-1)!;
   if (safe <= 0) return [];
   const next = depth === null ? -1 : curve.depth_m.findIndex((each) => each > safe);

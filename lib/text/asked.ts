@@ -17,6 +17,9 @@ import { mayTurn } from './tippingText.js';
 /** A share below this is not worth a word. */
 const WORTH_NAMING = 0.05;
 
+/** Lengths of a result have six figures; nothing is dug closer, m. */
+const NEAR = 1e-5;
+
 /** What comes before any depth. */
 const BUT: Partial<Record<Advice, string>> = {
   'measure-first': 'But measure before you dig.',
@@ -38,25 +41,30 @@ export function wishWords(report: Report, units: UnitSystem): string {
       ? 'no, at no depth'
       : safe === null
         ? `yes${liner}, and down to ${size(depth_searched_m)} at least`
-        : safe < wish
+        : safe < wish - NEAR
           ? `no, only ${size(safe)}`
           : `yes${liner}, and down to ${size(safe)}`;
   // Safe by its rules of use alone.
   const ruled =
     advised !== undefined &&
     !BEFORE_DIGGING.includes(recommendation.option) &&
-    (advised.safe_depth_m ?? Number.POSITIVE_INFINITY) < recommendation.depth_m - 1e-9;
+    (advised.safe_depth_m ?? Number.POSITIVE_INFINITY) < recommendation.depth_m - NEAR;
   const dug = dugWords(recommendation.change, (value) => formatQuantity(value, 'length', units));
+  const otherwise = dug.length > 0;
+  const { depth_m, raise_m } = recommendation;
+  // Nobody digs as deep as a raised pond is.
+  const raised =
+    raise_m > 0 ? `; of ${size(depth_m)} only ${size(depth_m - raise_m)} is dug below the old ground` : '';
   const said = [
-    ...(dug.length > 0 ? [`As wished: no. It is to be ${listText(dug)}; what follows is for that.`] : []),
+    ...(otherwise ? [`As wished: no. It is to be ${listText(dug)}.`] : []),
     ...(bare
       ? [
-          `${ruled && advised === bare ? 'As advised, and used by its rules: yes. Used as wished, with' : 'With'} nothing done: ${may(bare)}.`,
+          `${ruled && advised === bare ? 'As advised, and used by its rules: yes. Used as wished, with' : otherwise ? 'Dug like that, with' : 'With'} nothing ${otherwise ? 'else ' : ''}done: ${may(bare)}.`,
         ]
       : []),
     ...(advised && advised !== bare
       ? [
-          `With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()})${ruled ? ', and used by its rules: yes. With it, but used as wished' : ''}: ${may(advised)}.`,
+          `With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()})${ruled ? ', and used by its rules: yes. With it, but used as wished' : ''}: ${may(advised)}${raised}.`,
         ]
       : []),
   ];

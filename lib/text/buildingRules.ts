@@ -26,8 +26,12 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
     `Lay the sides back at least ${slope} to 1: as steep as they were drawn this ground is not to be trusted. Quantities, drawings and chances here are for sides laid back; nobody works beside an upright side.`,
   'batter-sides/flatter': ({ slope, drawn, floor_m: [length, width] }, { atMost }) =>
     `Lay the sides back at least ${slope} to 1 instead of ${drawn} to 1: as drawn they do not hold at the depth wished for. The outline at the rim stays, so a floor ${atMost(length)} long and ${atMost(width)} wide is left. Quantities, drawings and chances here are for these sides.`,
-  'batter-sides/no-deeper': ({ slope, stands_m, wish_m }, { length, atMost }) =>
-    `At ${slope} to 1, as drawn, the sides stand with enough safety to ${atMost(stands_m)}, not to ${length(wish_m)}: dig no deeper, or have flatter or held sides designed; nobody works beside an upright side.`,
+  'batter-sides/no-deeper': ({ slope, stands_m, raised_m, wish_m }, { length, atMost }) =>
+    `At ${slope} to 1, as drawn, the sides stand with enough safety to ${atMost(stands_m)}${
+      raised_m > 0 ? ' below the old ground' : ''
+    }, not to ${length(wish_m)}: dig no deeper${
+      raised_m > 0 ? ` (the other ${length(raised_m)} of the pond's depth stands above it)` : ''
+    }, or have flatter or held sides designed; nobody works beside an upright side.`,
   'batter-sides/too-steep': ({ slope, wish_m }, { length }) =>
     `At ${slope} to 1 the sides do not stand with enough safety at ${length(wish_m)}: lay them back further, dig less deep, or have them held.`,
   'wall-load/empty': ({ load_n_m, wall, height_m, clay }, { length, push }) =>
@@ -64,6 +68,8 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
   'ask-engineer/footing': () => 'Ask a licensed engineer before digging near a footing.',
   'ask-engineer/slab': () => 'Have a licensed engineer design slab and facings.',
   'ask-engineer/pressure': () => 'Ask a licensed engineer: water under pressure lies below the clay.',
+  'notify-neighbour/bank': ({ above_m }, { length }) =>
+    `The rim holds ${length(above_m)} of water above the ground: tell whoever lives or has ground below it, and settle with them where the water would go if the rim gave way.`,
   'notify-neighbour/near-boundary': () =>
     'The dig comes nearer to the boundary than it is deep: tell the neighbour in writing first; a fence, wall or drive there stands on ground that the dig must not loosen.',
   'notify-neighbour/footing': () =>

@@ -11,7 +11,7 @@ export function changeWords(
 ): string[] {
   return [
     ...(built_in ? [`dug ${duringMonths(built_in)} instead`] : []),
-    ...(side_slope !== undefined ? [`dug with its sides at ${side_slope} to 1`] : []),
+    ...(side_slope !== undefined ? [`${built_in ? '' : 'dug '}with its sides at ${side_slope} to 1`] : []),
     ...(emptied_in ? [`emptied ${duringMonths(emptied_in)} instead`] : []),
     ...(kept_within_m !== undefined ? [`topped up whenever it has fallen by ${length(kept_within_m)}`] : []),
     ...(days_empty !== undefined ? [`emptied for ${days_empty} days at most`] : []),
@@ -25,20 +25,18 @@ export function dugWords(change: WishChange | null, length: (metres: number) => 
 }
 
 /**
- * The same as orders, beside the months in which it was to be emptied.
+ * What is used otherwise, as orders, beside the months in which it was to be emptied.
  * @param planned - months wished, 1–12; none where it was not to be emptied or at any time
  * @param length - of metres in words
  */
 export function changeOrders(
-  { side_slope, built_in, emptied_in, kept_within_m, days_empty }: WishChange,
+  { emptied_in, kept_within_m, days_empty }: Omit<WishChange, 'side_slope' | 'built_in'>,
   planned: number[],
   length: (metres: number) => string,
 ): string[] {
   const others = planned.length > 0 && !planned.some((month) => emptied_in?.includes(month));
   const instead = others && planned.length < 12 ? ` instead of ${monthWords(planned)}` : '';
   return [
-    ...(built_in ? [`dig it ${duringMonths(built_in)}`] : []),
-    ...(side_slope !== undefined ? [`lay its sides back ${side_slope} to 1`] : []),
     ...(emptied_in ? [`empty it ${instead ? '' : 'only '}${duringMonths(emptied_in)}${instead}`] : []),
     ...(kept_within_m !== undefined ? [`top it up whenever it has fallen by ${length(kept_within_m)}`] : []),
     ...(days_empty !== undefined ? [`empty it for ${days_empty} days at most`] : []),

@@ -133,8 +133,8 @@ function usedOtherwise(
   };
 }
 
-/** Nothing is dug closer, m. */
-const NEAR = 1e-6;
+/** Lengths of a result have six figures; nothing is dug closer, m. */
+const NEAR = 1e-5;
 
 function toldOf(option: PossibleOption, wish: number, safe: number, units: UnitSystem): string {
   const fails = GOVERNS_WORDS[option.governs];

@@ -130,11 +130,11 @@ function marginWords(report: Report, units: UnitSystem): string {
   }
   const curve = curves.find((each) => each.option === (advised?.option ?? 'no-drain'));
   if (!curve || pond.existing) return firstSentence(reason);
-  const here = curve.depth_m.findIndex((depth) => Math.abs(depth - depth_m) < 1e-6);
+  const here = asWished(curve, report);
   // Safe by its rules of use only: what it may not be used for comes before what is deeper.
-  if (here >= 0 && !curve.safe[here]) {
-    const often = LIFTS.test(curve.governs[here]!) ? `, ${oftenText(curve.per_year[here]!)}` : '';
-    return `Emptied as wished, ${HAPPENS[curve.governs[here]!]}${often}. ${deepestAsWished(curve, units)}`;
+  if (!here.safe) {
+    const often = LIFTS.test(here.governs) ? `, ${oftenText(here.perYear)}` : '';
+    return `Emptied as wished, ${HAPPENS[here.governs]}${often}. ${deepestAsWished(curve, units)}`;
   }
   const edge = edgeOf(curve, depth_m);
   if (!edge && option === 'shallower') return firstSentence(reason);
@@ -150,6 +150,22 @@ function marginWords(report: Report, units: UnitSystem): string {
   return edge.safe - depth_m < 0.005
     ? `Stop there: ${formatGap(edge.fails - depth_m, units, 'up')} deeper ${HAPPENS[edge.governs]}${often}.`
     : `${walled ? WALLED : `Dig to that depth and stop. There is room for ${formatGap(edge.safe - depth_m, units, 'down')} of error:`} ${walled ? 'Deeper' : 'deeper'} than ${formatBound(edge.safe, 'length', units, 'down')} ${HAPPENS[edge.governs]}${often}.`;
+}
+
+/** What is recommended, at its depth but used as wished; the curve leaves out a wish that lies between its depths. */
+function asWished(curve: DepthCurve, { result, pond }: Report) {
+  const { depth_m } = result.recommendation;
+  const at = curve.depth_m.findIndex((depth) => Math.abs(depth - depth_m) < 1e-6);
+  if (at >= 0) return { safe: curve.safe[at]!, governs: curve.governs[at]!, perYear: curve.per_year[at]! };
+  const option = possibleOption(result, curve.option);
+  const unsafe =
+    option !== undefined &&
+    Math.abs(depth_m - pond.depth_m) < 1e-5 &&
+    option.safe_depth_m !== null &&
+    option.safe_depth_m < depth_m - 1e-5;
+  return unsafe
+    ? { safe: false, governs: option.governs, perYear: option.risk_at_wish.per_year }
+    : { safe: true, governs: 'none' as const, perYear: 0 };
 }
 
 /** How deep it may be dug where it is emptied as wished. */

@@ -5,7 +5,8 @@ import { NOTICEABLE } from '../drain/neighbours.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
 import { bucketWords, rainText } from './handy.js';
 import { listText } from './sentence.js';
-export function nextDoorExit({ exit, boundary_m, overflow, downhill }: NextDoor, units: UnitSystem): string {
+export function nextDoorExit(door: NextDoor, units: UnitSystem): string {
+  const { exit, boundary_m, overflow, downhill, held } = door;
   const size = (value: number) => formatQuantity(value, 'length', units);
   const boundary =
     boundary_m === null
@@ -14,12 +15,18 @@ export function nextDoorExit({ exit, boundary_m, overflow, downhill }: NextDoor,
   const over =
     overflow === 'away'
       ? 'What the full pond runs over with is led away by its overflow: ask to be shown where that ends.'
-      : 'What runs over the brim leaves at the lowest ground of the rim, as before.';
+      : held
+        ? 'What runs over the brim leaves at the lowest place of the raised edge.'
+        : 'What runs over the brim leaves at the lowest ground of the rim, as before.';
   const from =
     exit.kind === 'brim'
       ? overflow === 'away'
         ? `No drain leads water away from under the pond. ${over}`
-        : 'No pipe leads water away. When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
+        : `No pipe leads water away. ${
+            held
+              ? 'When the pond is full, rain runs over the lowest place of its raised edge and down the outer side of it, where it did not run before.'
+              : 'When the pond is full, rain runs over the lowest ground of its rim, as rain on that ground does now.'
+          }`
       : exit.kind === 'outlet'
         ? `The drain's water comes out at ${exit.name}, ${size(exit.distance_m ?? 0)} from the pond${levelAt(exit, units)}. ${over}`
         : exit.kind === 'cutoff'
@@ -35,8 +42,16 @@ export function nextDoorExit({ exit, boundary_m, overflow, downhill }: NextDoor,
   const lower =
     houses.length === 0
       ? ''
-      : ` Lower than where the water leaves stands ${listText(houses)}: go the way the water would take with the owner, and agree how it is led past before anything is dug.`;
-  return `${from}${way} ${boundary}${lower}`;
+      : ` Lower than ${held ? 'the full pond' : 'where the water leaves'} ${houses.length > 1 ? 'stand' : 'stands'} ${listText(houses)}: go the way the water would take with the owner, and agree how it is led past before anything is dug.`;
+  return [from + way, heldWords(door, units), boundary + lower].filter(Boolean).join(' ');
+}
+
+/** Water that stands above the ground, and where it would go; empty where none does. */
+function heldWords({ held, downhill }: NextDoor, units: UnitSystem): string {
+  if (!held) return '';
+  const high = formatQuantity(held.above_m, 'length', units);
+  const houses = downhill.length > 0 ? `, and on towards ${listText(downhill.map(({ name }) => name))}` : '';
+  return `The water of the full pond stands ${high} above the lowest ground beside it; a bank, frame or wall holds it there. If that gave way, up to about ${inBuckets(held.volume_m3, units)} would run out within minutes, first over the lowest ground at the rim${houses}. Whether it is strong enough has not been checked here: ask who designed it.`;
 }
 
 const levelAt = ({ level_m }: NextDoor['exit'], units: UnitSystem) =>
@@ -90,13 +105,22 @@ export function nextDoorGround({ next_door: { lowered, felt_m, exit } }: Report,
   return `${reach}${places.length > 0 ? ` ${places.join('. ')}.` : ''}`;
 }
 
-export function nextDoorTroubles({ next_door: { exit }, outlet, result }: Report): string[] {
+export function nextDoorTroubles(
+  { next_door: { exit, held }, outlet, result }: Report,
+  units: UnitSystem,
+): string[] {
   const brim =
     'The outlet of the overflow is blocked by leaves: water leaves over the next lowest rim instead. Clear it in autumn.';
+  const bank = held
+    ? [
+        `The bank, frame or wall round the pond gives way: up to about ${formatQuantity(held.volume_m3, 'volume', units)} of water comes out within minutes. Keep people, above all children, away from below it.`,
+      ]
+    : [];
   if (exit.kind === 'brim')
     return [
+      ...bank,
       brim,
-      'A torn liner: the pond falls to the level of the water in the ground around it; no more water reaches you than the pond holds.',
+      `A torn liner: the pond falls to the level of the water in the ground around it; no more water reaches you than the pond holds.${held ? ' What runs out above the ground softens the bank.' : ''}`,
     ];
   const flood =
     exit.kind !== 'sump'
@@ -107,6 +131,7 @@ export function nextDoorTroubles({ next_door: { exit }, outlet, result }: Report
           'The power fails: the pump stops and nothing comes out; water stands under the liner, and the pond is kept full until the pump runs again.',
         ];
   return [
+    ...bank,
     `The pipe blocks: nothing comes out any more; the water stands ${exit.kind === 'cutoff' ? 'behind the uphill side of the pond' : 'in the bed under the liner'}, and the ground beside it goes back to what it was before.`,
     ...flood,
     `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; stop topping up, and find the hole.`,
@@ -114,9 +139,14 @@ export function nextDoorTroubles({ next_door: { exit }, outlet, result }: Report
   ];
 }
 
-export function nextDoorSigns({ next_door: { exit } }: Report): string[] {
+export function nextDoorSigns({ next_door: { exit, held } }: Report): string[] {
   return [
     'Ground that stays wet at the fence a week after rain, where it did not before.',
+    ...(held
+      ? [
+          'Wet places, cracks, holes of animals or sinking earth on the outer side of what holds the pond: tell the owner the same day.',
+        ]
+      : []),
     ...(exit.kind === 'brim'
       ? []
       : [

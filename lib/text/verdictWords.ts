@@ -16,7 +16,7 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
-import { changeOrders } from './changeWords.js';
+import { changeOrders, dugWords } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
 import { chanceText, WITH_OPTION } from './say.js';
@@ -267,10 +267,13 @@ export function insteadWords(
   const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
   const fails = `(${chanceText(per_year)} of years fail)`;
   const { emptied_in: wished, depth_m } = report.pond;
+  const { side_slope, built_in, ...use } = change;
+  const dug = dugWords({ side_slope, built_in }, size);
+  const wish = `as wished${dug.length > 0 ? ` but ${listText(dug)}` : ''}`;
   if (change.emptied_in?.length === 0) {
     const raised = raise_m > 0 ? ` and it raised by ${size(raise_m)}` : '';
     const others = besides.length > 0 ? `, and ${listText(besides)}` : '';
-    return `Or dig it ${size(depth_m)} deep as wished, ${lowerFirst(WITH_OPTION[option])}${raised}${others}, and never empty it ${fails}.`;
+    return `Or dig it ${size(depth_m)} deep ${wish}, ${lowerFirst(WITH_OPTION[option])}${raised}${others}, and never empty it ${fails}.`;
   }
   const built =
     option === 'no-drain'
@@ -278,8 +281,8 @@ export function insteadWords(
       : raise_m > 0
         ? `raise it by ${size(raise_m)} and no more is needed`
         : 'keep surface water out and no more is needed';
-  const used = changeOrders(change, wished === 'any' ? [] : wished, size).map((order) => `, ${order}`);
-  return `Or keep the pond as wished${used.join('')}, and ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} ${fails}.`;
+  const used = changeOrders(use, wished === 'any' ? [] : wished, size).map((order) => `, ${order}`);
+  return `Or keep the pond ${wish}${used.join('')}, and ${built}${besides.length > 0 ? `, with ${listText(besides)}` : ''} ${fails}.`;
 }
 
 function paragraph(sentences: (string | undefined | false | null)[]): string {

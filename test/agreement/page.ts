@@ -222,10 +222,10 @@ function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
     .filter(([title]) => /^(May I dig|Does it hold)/.test(title))
     .map(([, words]) => words);
   for (const [, name, may] of wish.matchAll(
-    /With (nothing done|what is recommended \((.*?)\)): (?=no|yes)/g,
+    /[Ww]ith (nothing (?:else )?done|what is recommended \((.*?)\)): (?=no|yes)/g,
   )) {
-    const option = name === 'nothing done' ? 'no-drain' : OPTIONS[may!]!;
-    const answer = wish.slice(wish.indexOf(`With ${name}: `)).split(': ')[1]!;
+    const option = name!.startsWith('nothing') ? 'no-drain' : OPTIONS[may!]!;
+    const answer = wish.slice(wish.indexOf(`ith ${name}: `)).split(': ')[1]!;
     safeDepth(said, 'as wished', option, answer.replace(/ at least.*/, ' at least'));
   }
   const advice = wish.slice(wish.search(/(?:yes|no)[^.]*\d[^.]*\. (?!But)|\. (?=[A-Z][^.]*dug)/));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { possibleOption, type Report } from '../../lib/contract/index.js';
-import { type Judged, judge } from '../../lib/decision/index.js';
+import { assess, type Judged, judge, rulesOf } from '../../lib/decision/index.js';
 import { explorer } from '../../lib/page/index.js';
 import { recommend, reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -17,7 +17,13 @@ const ponds = (files: Files, items: Record<string, string>): Files =>
     (all, [item, value]) => withItem(all, 'pond.csv', item, value, UNITS[item] ?? ''),
     files,
   );
-const UNITS: Record<string, string> = { depth: 'm', length: 'm', width: 'm', days_empty: 'd' };
+const UNITS: Record<string, string> = {
+  depth: 'm',
+  length: 'm',
+  width: 'm',
+  days_empty: 'd',
+  highest_raise: 'm',
+};
 const rule = (told: ReturnType<typeof recommend>, code: string) =>
   told.rules.find((each) => each.code === code);
 
@@ -79,9 +85,61 @@ describe('the least change of the dig', () => {
     expect(work(reportOf(wish))).toEqual(work(reportOf(said)));
     expect(headlineOf(reportOf(wish)).answer).toMatch(/1\.60 m deep.*sides at 1\.5 to 1/);
     expect(wishWords(reportOf(wish), 'metric')).toMatch(
-      /^As wished: no\. It is to be dug with its sides at 1\.5 to 1; .* With nothing done: yes/,
+      /^As wished: no\. It is to be dug with its sides at 1\.5 to 1\. Dug like that, with nothing else done: yes/,
     );
     expect(answerLines(reportOf(wish).result, 'metric')[0]).toMatch(/sides at 1\.5 to 1/);
+  });
+
+  test('in another month for its sides leaves no rule of the month that was planned', () => {
+    // Loose ground, wet in February to above half of the sides, dry in August.
+    const depths = [0.3, 0.25, 0.35, 0.6, 0.9, 1.1, 1.25, 1.4, 1.35, 1.1, 0.7, 0.4];
+    const base = baseSurvey({ level: 0.1 });
+    const files = ponds(
+      {
+        ...base,
+        'heads.csv': `place,month,depth_m,spread_m,source\n${depths.map((z, m) => `site,${m + 1},${z},0.05,pipe`).join('\n')}\n`,
+        'pits.csv': base['pits.csv']!.replace('clay,blocky,,stiff,1e-7,60', 'sandy loam,,,,2e-5,'),
+      },
+      { depth: '1.1', length: '7', width: '5', built_in: '2;3' },
+    );
+    const told = recommend(judged(files));
+    expect(told).toMatchObject({ depth_m: 1.1, governs: 'side-slump', change: { built_in: [8] } });
+    expect(told.rules.map(({ code, subject }) => `${code}/${subject}`)).toContain('dig-in/instead');
+    // As a survey that plans it so.
+    const said = recommend(judged(ponds(files, { built_in: '8' })));
+    const sides = ({ rules }: typeof told) => rules.filter(({ code }) => code === 'batter-sides');
+    expect(sides(told)).toEqual(sides(said));
+    expect(sides(told)).toEqual([]);
+  });
+
+  test('is told with what would do without a drain, which was judged for it alone', () => {
+    const rows = Array.from(
+      { length: 12 },
+      (_, m) => `site,${m + 1},${[6, 7, 8].includes(m) ? 2.1 : 0.4},0.03,pipe`,
+    );
+    const site = withItem(
+      deep({ emptied_in: '3', days_empty: '10', side_slope: '0.5', built_in: '8' }),
+      'site.csv',
+      'discharge_allowed',
+      'yes',
+    );
+    const a = assess(
+      siteModel(
+        surveyOf({
+          ...site,
+          'heads.csv': `place,month,depth_m,spread_m,source\n${rows.join('\n')}\n`,
+          'levels.csv':
+            'point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\nout,outlet,12,7.6\nbeck,ditch,12,7.3\nmark,flood,12,7.5\n',
+        }),
+        { samples: 32 },
+      ),
+    );
+    const slope = a.decision.change!.side_slope!;
+    expect([a.decision.option, slope > 0.5]).toEqual(['drain-to-outlet', true]);
+    expect(a.instead!.change).toEqual({ side_slope: slope, emptied_in: [7] });
+    expect(headlineOf(reportOf(a)).otherwise).toMatch(
+      new RegExp(`as wished but dug with its sides at ${slope} to 1, empty it in July instead of March, and`),
+    );
   });
 
   test('runs pond and ring anew: a survey that says those sides has the same chance in daily weather', () => {
@@ -170,9 +228,35 @@ describe('a raised rim', () => {
     expect(told).toMatchObject({ option: 'raise-pond', depth_m: 1.6, change: null });
     expect(told.raise_m).toBeCloseTo(0.15, 9);
     expect(told.reason).toMatch(/raised 0\.15 m only 1\.45 m is dug below the old ground/);
-    expect(rule(told, 'batter-sides')!.text).toMatch(/to 1\.45 m, not to 1\.60 m: dig no deeper/);
+    expect(rule(told, 'batter-sides')!.text).toMatch(
+      /to 1\.45 m below the old ground, not to 1\.60 m: dig no deeper \(the other 0\.15 m .* stands above it\)/,
+    );
     // No more of it than is needed, and where all of it can be dug none for that.
     expect(recommend(narrow('0.5', { depth: '1.4' })).raise_m).toBe(0);
+  });
+
+  test('tells how deep the sides stand by what is dug, where less depth is had as well', () => {
+    // Weak clay under a steep uphill side: the sides stand to some decimetres, the rest stands above the ground.
+    const base = baseSurvey({ level: 0.1, depth: 0.6, spread: 0.05 });
+    const raised = judged(
+      ponds(
+        {
+          ...base,
+          'pits.csv': base['pits.csv']!.replace('1e-7,60', '5e-9,15'),
+          'levels.csv': 'point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10.5\n',
+        },
+        { depth: '1.2', length: '5', width: '4', side_slope: '0.5', highest_raise: '0.6' },
+      ),
+    );
+    const told = recommend(raised);
+    expect(told).toMatchObject({ option: 'shallower', also: ['raise-pond'] });
+    const dug = told.depth_m - told.raise_m;
+    expect(dug).toBeLessThan(1.5);
+    const { values } = rulesOf(raised).find(({ code }) => code === 'batter-sides')!;
+    expect(values).toMatchObject({ stands_m: expect.closeTo(dug, 9), raised_m: told.raise_m });
+    expect(wishWords(reportOf(raised), 'metric')).toContain(
+      `only ${dug.toFixed(2)} m is dug below the old ground`,
+    );
   });
 
   test('that may not be raised so high adds what it may', () => {

@@ -55,6 +55,39 @@ describe('next door', () => {
     expect(door(baseSurvey({ depth: 1.5 })).downhill).toEqual([]);
   });
 
+  it('of a raised pond: counts from its water down, and says where that goes if the bank gives way', () => {
+    // Too narrow for flatter sides: of 1.6 m only 1.45 m may be dug.
+    const files = (full: string) => {
+      const base = baseSurvey({ depth: 0.7, spread: 0.05, level: 0 });
+      const items = { depth: '1.6', length: '8', width: '5', highest_raise: '0.5' };
+      const set = Object.entries({ ...items, water_above_rim_ground: full }).reduce(
+        (all, [item, value]) => withItem(all, 'pond.csv', item, value, 'm'),
+        base,
+      );
+      set['levels.csv'] += 'cot,neighbour-house,9,10.1\nhigh,neighbour-house,9,10.4\n';
+      return set;
+    };
+    const judged = assessed(files('0'));
+    expect(judged.decision).toMatchObject({ option: 'raise-pond' });
+    const report = reportOf(judged);
+    const { held, downhill, exit } = report.next_door;
+    expect(held!.above_m).toBeCloseTo(0.15, 9);
+    expect(held!.volume_m3).toBeCloseTo(0.15 * 8 * 5, 9);
+    expect(exit).toMatchObject({ kind: 'brim', level_m: held!.above_m });
+    // At 10.1 m it stands above the ground of the rim and 5 cm below the water.
+    expect(downhill).toMatchObject([{ name: 'cot', below_m: expect.closeTo(0.05, 9) }]);
+    const told = nextDoorExit(report.next_door, 'metric');
+    expect(told).toMatch(/stands 0\.15 m above the lowest ground .* gave way, .*6 m³ .* towards cot/);
+    expect(told).not.toMatch(/as before|does now/);
+    expect(nextDoorTroubles(report, 'metric')[0]).toMatch(/gives way/);
+    const rules = report.result.recommendation.rules.filter(({ code }) => code === 'notify-neighbour');
+    expect(rules.map(({ subject }) => subject)).toContain('bank');
+    // The water of a pond in the ground is held by nothing.
+    const flat = door(baseSurvey({ depth: 1.5, level: -0.2 }));
+    expect([flat.held, flat.exit.level_m]).toEqual([null, 0]);
+    expect(nextDoorExit(flat, 'metric')).not.toMatch(/gave way/);
+  });
+
   it('an ordinary winter day is rain less evaporation of the wet months', () => {
     const files = briefDemo('loam-terrace');
     const { site, decision, drain } = assessed(files);
@@ -121,8 +154,8 @@ describe('next door to a drain uphill', () => {
     expect(ground).toContain('draws down the water in the ground beside it');
     expect(ground).toContain('is not known yet');
     expect(ground).not.toContain('nothing draws');
-    expect(nextDoorTroubles(report)[0]).toContain('The pipe blocks');
-    expect(nextDoorTroubles(report).join(' ')).not.toContain('bed under the liner');
+    expect(nextDoorTroubles(report, 'metric').join(' ')).toContain('The pipe blocks');
+    expect(nextDoorTroubles(report, 'metric').join(' ')).not.toContain('bed under the liner');
   });
 });
 
