@@ -66,7 +66,9 @@ export function lengthIn(text: string, side: Side, gap = false): Span {
 /** `0.15 m below the ground`, `at the ground`, `level with the lowest ground at the rim`. */
 export function placeIn(text: string, side: Side): Span {
   const found = new RegExp(`(${LENGTH}) (above|below)`).exec(text);
-  if (!found) return { low: -0.0055, high: 0.0055 };
+  // Water less than a centimetre from the ground is told as at it.
+  const least = /at the ground/.test(text) ? 0.0105 : 0.0055;
+  if (!found) return { low: -least, high: least };
   return lengthIn(`${found[2] === 'below' ? '−' : ''}${found[1]}`, side);
 }
 
