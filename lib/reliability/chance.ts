@@ -88,10 +88,7 @@ export class Chance {
     return this.sharesOf(this.shared.plans[this.shared.worst]);
   }
 
-  /**
-   * Share of failing years by one plan of emptying, one a sample.
-   * @param plan - place among the plans: of the month, 0-11, where none was named
-   */
+  /** Share of failing years by one plan of emptying, one a sample; where no month was named that of each, 0–11. */
   sharesOfPlan(plan: number): Float64Array {
     return this.sharesOf(this.shared.plans[plan]);
   }
