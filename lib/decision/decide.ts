@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import type { Governs, Instead, OpenFact, WishChange } from '../contract/index.js';
-import { type Advice, OPTIONS, type OptionName } from '../contract/index.js';
+import { type Advice, OPTIONS } from '../contract/index.js';
 import { openFactAt, worstDig } from '../digging/index.js';
 import type { Shift } from '../heads/index.js';
 import { isAsBuilt, type Measures, NOTHING, namesOf, oldDrainOf } from '../heads/index.js';
@@ -8,7 +8,7 @@ import type { Option } from '../options/index.js';
 import { type Candidate, candidatesOf } from '../options/index.js';
 import { type Verdict, verdictsAt } from '../reliability/index.js';
 import type { Site, SpotHead } from '../site/index.js';
-import { deepestSafe, EASY, easedBy, easedShallower, type Judge, type Weighed } from './easedWish.js';
+import { DEARER, deepestSafe, EASY, easedBy, easedShallower, type Judge, type Weighed } from './easedWish.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
 
 /** What is recommended, before it is put into words. */
@@ -38,8 +38,8 @@ export interface Decision {
   rejected: Weighed[];
 }
 
-/** Candidates that are dearer to have or to keep than a pipe to an outlet. */
-const DEARER: OptionName[] = ['drain-to-sump', 'ballast'];
+/** Less depth that may be emptied comes before more that may not, down to this share of it. Our choice. */
+const WORTH_EMPTYING = 0.7;
 
 /** Answers with a liner laid, which gas gathers under. */
 const VENTED: ReadonlySet<Advice> = new Set([...OPTIONS, 'shallower']);
@@ -103,15 +103,15 @@ export function decide(
   /** No depth is safe as wished: the look that decides whether it is, less depth used otherwise, or another spot. */
   const nowhere = (): Decision => {
     if (open) return decided(undone, { option: 'measure-first', governs: nothing.governs, open });
-    const found = easedShallower(basis, candidates, judge, only);
-    return found
-      ? decided(found, {
-          option: 'shallower',
-          depth: found.depth,
-          change: found.change,
-          changed: found.basis,
-        })
-      : decided(undone, { option: 'move' });
+    return usedShallower() ?? decided(undone, { option: 'move' });
+  };
+  /** Less depth used otherwise, deeper than what is had as wished. */
+  const usedShallower = (over?: number): Decision | undefined => {
+    const found = easedShallower(basis, candidates, judge, only, over);
+    return (
+      found &&
+      decided(found, { option: 'shallower', depth: found.depth, change: found.change, changed: found.basis })
+    );
   };
   if (lacksEvidence(site) && !nothing.dry)
     return decided(undone, { option: 'measure-first', governs: 'evidence' });
@@ -145,7 +145,9 @@ export function decide(
     // The water would be in order: the dig itself is what limits the depth.
     const limited = deepestSafe(
       basis,
-      dry.map(({ candidate }) => candidate),
+      (dry.some(({ candidate }) => !DEARER.includes(candidate.option)) ? rejected : dry).map(
+        ({ candidate }) => candidate,
+      ),
       judge,
       ruledAnyway,
     );
@@ -157,19 +159,26 @@ export function decide(
   if (change) return change;
   if (asking || unread) return askFirst();
   const kept = rejected.find(({ verdict }) => verdict.kept && verdict.diggable);
-  const shallower = deepestSafe(
-    basis,
-    rejected.map(({ candidate }) => candidate),
-    judge,
-    false,
-  );
-  if (shallower && (shallower.depth >= 0.7 * wish || !kept))
-    return decided(shallower, { option: 'shallower', depth: shallower.depth, open, unemptied: kept });
-  if (kept) return decided(kept, { emptyingRuled: true });
+  const passed = rejected.map(({ candidate }) => candidate);
+  const shallower = deepestSafe(basis, passed, judge, false);
+  if (kept && !(shallower && shallower.depth >= WORTH_EMPTYING * wish))
+    return decided(kept, { emptyingRuled: true });
+  const unemptied = kept ? undefined : deepestSafe(basis, passed, judge, true);
+  /** Where it may not be emptied as wished: emptied otherwise, else only by its rules. */
+  const ruled = () =>
+    unemptied &&
+    (usedShallower(WORTH_EMPTYING * unemptied.depth) ??
+      decided(unemptied, { option: 'shallower', depth: unemptied.depth, emptyingRuled: true }));
+  if (!open && shallower && unemptied && shallower.depth < WORTH_EMPTYING * unemptied.depth) return ruled()!;
+  if (shallower)
+    return (
+      (kept || open ? undefined : usedShallower(shallower.depth)) ??
+      decided(shallower, { option: 'shallower', depth: shallower.depth, open, unemptied: kept })
+    );
   // A question not yet asked; a flow that would never end is no question.
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
   if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge')) return askFirst();
-  return nowhere();
+  return (open ? undefined : (usedShallower() ?? ruled())) ?? nowhere();
 }
 
 /** What goes with an answer: the works it rests on, and a vent where gas gathers. */

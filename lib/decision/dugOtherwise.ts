@@ -1,12 +1,12 @@
 import { type Basis, basisOf } from '../basis/index.js';
-import { isOption, type WishChange } from '../contract/index.js';
+import { isOption, type OptionName, type WishChange } from '../contract/index.js';
 import { bestDig, isDiggable } from '../digging/index.js';
-import { method } from '../formula/index.js';
+import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
 import { type Option, optionsOf } from '../options/index.js';
-import { type Verdict, verdictAt } from '../reliability/index.js';
+import { depthsOf, type Verdict, verdictAt } from '../reliability/index.js';
 import { type Decision, decide } from './decide.js';
-import { EASY } from './easedWish.js';
+import { DEARER, EASY } from './easedWish.js';
 import { floorLeft } from './floorLeft.js';
 import type { Changed } from './leastChange.js';
 import { shapedAs, withSides } from './simulatedAs.js';
@@ -20,7 +20,8 @@ export const dugOtherwiseMethod = method({
     'another month costs nothing and comes first; then the steepest sides that hold, in steps of a quarter to 1, no flatter than 3 to 1; then both',
     'the outline at the rim stays, so the floor shrinks: half a metre of it is left on its shorter side, or it is not offered',
     'a footing that the dig comes too near to is not answered by flatter sides: what is dug beside it is less',
-    'flatter sides come before a rim raised to dig less, and both before less depth',
+    'flatter sides come before a rim raised to dig less, and both before less depth; where all of the wish cannot be had, that of ' +
+      'them which gives most, before another spot',
   ],
   source: 'our choice of changes and order; chances as of any dig',
 });
@@ -71,7 +72,34 @@ export function dugOtherwise(basis: Basis, here: Decision): DugOtherwise | undef
     const easy = isOption(decision.option) && EASY.includes(decision.option) && decision.measures.raise === 0;
     if (isHad(dug, decision) && (easy || !holds)) return { change, undone, basis: dug, options, decision };
   }
-  return undefined;
+  const short = here.option === 'move' || here.option === 'shallower';
+  return short ? dugShallower(basis, here, undone, slumps) : undefined;
+}
+
+/** The change of the dig with which the deepest pond can be had, where that is deeper than what is had dug as wished. */
+function dugShallower(
+  basis: Basis,
+  here: Decision,
+  undone: Verdict,
+  slumps: boolean,
+): DugOtherwise | undefined {
+  let over = depthHad(basis, here);
+  let best: DugOtherwise | undefined;
+  for (const { change, basis: dug } of shallowerChanges(basis, undone, slumps, over)) {
+    const options = optionsOf(dug);
+    const decision = decide(dug, options);
+    const depth = depthHad(dug, decision);
+    if (depth <= over + LEVEL_RESOLUTION || DEARER.includes(decision.also[0] as OptionName)) continue;
+    if (change.side_slope && Math.min(...floorLeft(dug.site.pond.shape, depth)) < LEAST_FLOOR) continue;
+    best = { change, undone, basis: dug, options, decision };
+    over = depth;
+  }
+  return best;
+}
+
+/** Depth that a decision lets be dug as it is used by it, m; none where it lets nothing be dug. */
+function depthHad({ site: { pond } }: Basis, { option, depth }: Decision): number {
+  return option === 'shallower' ? depth : isOption(option) ? pond.depth : 0;
 }
 
 /** Whether a decision gives the depth wished for, emptied as wished. */
@@ -96,6 +124,58 @@ function* digChanges(basis: Basis, { diggable, conditions }: Verdict, slumps: bo
   }
 }
 
+/** Changes of the dig that let more be dug than some depth, though not all that is wished. */
+function* shallowerChanges(
+  basis: Basis,
+  { diggable, conditions }: Verdict,
+  slumps: boolean,
+  over: number,
+): Generator<Changed> {
+  const month = diggable ? undefined : monthInstead(basis);
+  if (month) yield month;
+  if (conditions.some(({ governs, met }) => governs === 'footing' && met !== 'yes')) return;
+  for (const from of month ? [basis, month.basis] : [basis]) {
+    const sideSlope = slopeForMost(from, slumps, over);
+    const then = sideSlope === undefined ? undefined : shapedAs(from, sideSlope);
+    if (then)
+      yield { change: { ...(from === basis ? {} : month?.change), side_slope: sideSlope }, basis: then };
+  }
+}
+
+/** The steepest sides with which most can be dug, more than some depth; undefined where none are. */
+function slopeForMost(basis: Basis, emptied: boolean, over: number): number | undefined {
+  const { site } = basis;
+  const { shape, wall } = site.pond;
+  if (wall !== 'none') return undefined;
+  let best: number | undefined;
+  let deepest = over;
+  for (let slope = nextSlope(shape.sideSlope); slope <= FLATTEST; slope += EASING) {
+    const sloped = withSides(site, slope);
+    const depths = depthsOf(sloped).filter(
+      (depth) =>
+        depth < site.pond.depth &&
+        depth > deepest + LEVEL_RESOLUTION &&
+        Math.min(...floorLeft(sloped.pond.shape, depth)) >= LEAST_FLOOR,
+    );
+    if (depths.length === 0) continue;
+    const so = basisOf(sloped, basis);
+    const stands = (depth: number) =>
+      isDiggable(so, NOTHING, depth) && !(emptied && isSlumping(so, verdictAt(so, NOTHING, depth)));
+    // What does not stand at one depth stands at no deeper one: halved.
+    let [standing, falls] = [-1, depths.length];
+    while (falls - standing > 1) {
+      const middle = (standing + falls) >> 1;
+      if (stands(depths[middle]!)) standing = middle;
+      else falls = middle;
+    }
+    const at = depths[standing];
+    if (at === undefined) continue;
+    best = slope;
+    deepest = at;
+  }
+  return best;
+}
+
 /** Dug in the month in which least goes wrong; undefined where no month was planned, or that one. */
 function monthInstead(basis: Basis): Changed | undefined {
   const { site } = basis;
@@ -108,13 +188,16 @@ function monthInstead(basis: Basis): Changed | undefined {
   return { change: { built_in: months }, basis: in_(months) };
 }
 
+function nextSlope(slope: number): number {
+  return (Math.floor(slope / EASING + 1e-9) + 1) * EASING;
+}
+
 /** Sides eased to the next slope that holds; undefined where no floor would be left, walls hold them, or none holds. */
 function flatterSides(basis: Basis, emptied: boolean): Changed | undefined {
   const { site } = basis;
   const { shape, depth, wall } = site.pond;
   if (wall !== 'none') return undefined;
-  const first = (Math.floor(shape.sideSlope / EASING + 1e-9) + 1) * EASING;
-  for (let sideSlope = first; sideSlope <= FLATTEST; sideSlope += EASING) {
+  for (let sideSlope = nextSlope(shape.sideSlope); sideSlope <= FLATTEST; sideSlope += EASING) {
     const eased = { ...shape, sideSlope };
     if (Math.min(...floorLeft(eased, depth)) < LEAST_FLOOR) return undefined;
     const so = basisOf(withSides(site, sideSlope), basis);

@@ -60,28 +60,42 @@ export function monthsEmpty(month: number, days: number): number[] {
   return Array.from({ length: count }, (_, i) => ((month - 1 + i) % 12) + 1);
 }
 
+/** How far seam and plug of a sample lie from their middle, standard normal. */
+interface Scores {
+  /** of the seams' depth of water */
+  head: number;
+  /** of the plug's unit weight */
+  weight: number;
+}
+
 /**
- * Lowest pond level of a month at which the floor keeps its factor over the seams, m above the datum; null: may be emptied.
+ * Lowest pond level of a month at which the floor keeps its factor over the seams, m above the datum, by how far seam and
+ * plug lie from their middle; null: may be emptied.
  * @param floor - level of the liner's lowest point, m above the datum
- * @param score - of the seams' level and the plug's weight, standard normal, positive: worse
  */
 export function levelOverSeams(
-  site: Site,
+  { ground, pond }: Site,
   m: Measures,
   floor: number,
   month: number,
-  score: number,
-): number | null {
-  const { ground, pond } = site;
+): (scores: Scores) => number | null {
   const months = monthsEmpty(month, pond.daysEmpty);
-  const heads = ground.seams.map((seam) => {
-    const pressure = seam.top - (headIn(seam, months) - score * seam.headSpread);
-    if (pressure <= 0) return 0;
-    const weight = seam.coverWeight - UNIT_WEIGHT.spread * score;
-    return waterOverPlug.compute(HEAVE_FACTOR_WANTED, pressure, weight, Math.max(seam.top + floor, 0));
-  });
-  const lacking = Math.max(0, ...heads) - pond.floorBallast - m.ballast;
-  return lacking > 0 ? floor + lacking : null;
+  const plugs = ground.seams.map((seam) => ({
+    seam,
+    pressed: seam.top - headIn(seam, months),
+    left: Math.max(seam.top + floor, 0),
+  }));
+  const ballast = pond.floorBallast + m.ballast;
+  return (scores) => {
+    let wanted = 0;
+    for (const { seam, pressed, left } of plugs) {
+      const pressure = pressed - scores.head * seam.headSpread;
+      if (pressure <= 0) continue;
+      const weight = seam.coverWeight + UNIT_WEIGHT.spread * scores.weight;
+      wanted = Math.max(wanted, waterOverPlug.compute(HEAVE_FACTOR_WANTED, pressure, weight, left));
+    }
+    return wanted > ballast ? floor + wanted - ballast : null;
+  };
 }
 
 /** Seams whose pressure nobody looked at, and which alone make a floor so deep unsafe, m below the datum ground. */

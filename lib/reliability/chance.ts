@@ -70,11 +70,12 @@ export class Chance {
   /**
    * What is counted: by what a drain may be found to be, which years fail and how often it is found so.
    * @param of - in any state, full, as it is kept, or so with no pump running
+   * @param plan - of emptying, that any state is of; absent: the worst
    */
-  counted(of: 'any' | 'full' | 'drawn' | 'power-out'): CountedCourse[] {
-    const { counted, worst } = this.shared;
+  counted(of: 'any' | 'full' | 'drawn' | 'power-out', plan = this.shared.worst): CountedCourse[] {
+    const { counted } = this.shared;
     const pumpless = (each: CountedCourse) => each.state === 'pumps-out' || each.state === 'power-out';
-    return of === 'power-out' ? counted('drawn').filter(pumpless) : counted(of === 'any' ? worst : of);
+    return of === 'power-out' ? counted('drawn').filter(pumpless) : counted(of === 'any' ? plan : of);
   }
 
   /** why the drain cannot be had at this depth; absent: it can, or there is none */
@@ -85,6 +86,11 @@ export class Chance {
   /** share of failing years, one a sample */
   get shares(): Float64Array {
     return this.sharesOf(this.shared.plans[this.shared.worst]);
+  }
+
+  /** Share of failing years by one plan of emptying, one a sample; where no month was named that of each, 0–11. */
+  sharesOfPlan(plan: number): Float64Array {
+    return this.sharesOf(this.shared.plans[plan]);
   }
 
   /** of the chance a year: how far other samples and other years of weather may move it */

@@ -4,5 +4,6 @@ export * from './countedYears.js';
 export * from './depths.js';
 export * from './drivers.js';
 export * from './monthlyLimits.js';
+export * from './seamLevel.js';
 export * from './upliftCheck.js';
 export * from './verdict.js';

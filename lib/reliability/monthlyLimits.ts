@@ -1,14 +1,21 @@
 import type { Basis } from '../basis/index.js';
 import { drawdownOf } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
-import { levelOverSeams, shareAllowed, sideUphill, sideWithBank, UNIT_WEIGHT } from '../digging/index.js';
-import { formula, LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
+import { shareAllowed, sideUphill, sideWithBank, UNIT_WEIGHT } from '../digging/index.js';
+import { formula, LEVEL_RESOLUTION, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
-import { normalQuantile } from '../sampling/index.js';
 import { ksatAround, type Site, strengthAt } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
-import { emptyTime, higherWater, LIFT_DEPTHS, lowestUsual, secondsSidesAllow } from '../uplift/index.js';
+import {
+  type EmptyTime,
+  emptyTime,
+  higherWater,
+  LIFT_DEPTHS,
+  lowestUsual,
+  secondsSidesAllow,
+} from '../uplift/index.js';
 import { type MonthWater, soonestLift } from './liftByMonth.js';
+import { seamLevel } from './seamLevel.js';
 
 /** What a month's limits rest on. */
 export interface MonthlyDesign extends MonthWater {
@@ -118,6 +125,25 @@ export function monthlyLimits(basis: Basis, m: Measures, depth: number): Monthly
   return limits;
 }
 
+/** Shortest emptying that is any use, days: what a clean-out takes. Our choice. */
+const CLEAN_OUT = 0.5;
+
+/**
+ * What ends an emptying as planned, in some month planned, before a clean-out is done; undefined where nothing does. Its chance
+ * may be accepted all the same: that is of the water and ground drawn, this of their bad ends together.
+ */
+export function tooBrief(basis: Basis, m: Measures, depth: number): EmptyTime['governs'] | undefined {
+  const { emptiedIn, daysEmpty } = basis.site.pond;
+  if (emptiedIn === 'any' || emptiedIn.length === 0) return undefined;
+  const bound = emptiedIn.filter(
+    (month) => lowestLevel(basis, m, depth, month, monthlyDesign(basis, m, depth, month)).level !== null,
+  );
+  if (bound.length === 0) return undefined;
+  const { empty } = monthlyLimits(basis, m, depth);
+  const needed = SECONDS_PER_DAY * Math.min(CLEAN_OUT, daysEmpty);
+  return bound.map((month) => empty[month - 1]!).find(({ seconds }) => seconds < needed)?.governs;
+}
+
 /** How low the pond may be let with some water outside. */
 interface LowestLevel {
   /** m above the datum; null: may be emptied */
@@ -144,12 +170,12 @@ export function lowestLevel(
   use: Use = unrecorded,
 ): LowestLevel {
   const { site } = basis;
-  const { margin, acceptedRisk } = site.pond;
+  const { margin } = site.pond;
   const floor = floorLevel(depth, m);
   const holds = emptiedHold(site, m, depth);
   const free = water.emptied <= holds + LEVEL_RESOLUTION;
   const sides = sidesAllow(site, m, depth, water.emptied);
-  const heaved = levelOverSeams(site, m, floor, month, normalQuantile(1 - acceptedRisk));
+  const heaved = seamLevel(basis, m, depth, month);
   const levels = [
     ...(free ? [] : [use(lowestOver, water.high, holds, margin, m.ballast)]),
     ...(heaved === null ? [] : [heaved]),

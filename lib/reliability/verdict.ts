@@ -1,21 +1,25 @@
 import type { Basis } from '../basis/index.js';
-import type { Condition, Governs, Obstacle, PerDig } from '../contract/index.js';
+import type { Condition, Governs, PerDig } from '../contract/index.js';
 import { digConditions, perDig, worstDig } from '../digging/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import type { Shift } from '../heads/index.js';
 import { drainLevel, emptiedHold, floorLevel, type Measures } from '../heads/index.js';
+import type { EmptyTime } from '../uplift/index.js';
 import { type Chance, chancesOf, keptChances } from './chance.js';
+import { tooBrief } from './monthlyLimits.js';
 
 /** Whether measures are safe at a depth, and what stands out where they are not. */
 export interface Verdict {
   safe: boolean;
-  /** the chance a year is within what is accepted */
+  /** the chance a year is within what is accepted, and each emptying planned may last as long as it must */
   dry: boolean;
   /** so is the chance of a pond that is never emptied */
   kept: boolean;
   /** the dig itself is within what is accepted and its conditions are met */
   diggable: boolean;
   governs: Governs;
+  /** what ends an emptying planned before anything can be done in it */
+  brief?: Governs;
   chance: Chance;
   dig: PerDig;
   conditions: Condition[];
@@ -35,19 +39,17 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: 
     const worst = worstDig(dig);
     const broken = conditions.find((c) => c.met !== 'yes');
     const diggable = pond.existing || (worst.chance <= pond.acceptedRisk && !broken);
-    const accepted = acceptedOf(
-      basis,
-      diggable,
-      chance.lacks,
-      chance.perYear,
-      chance.modes['lift-drawn-down'] ?? 0,
-    );
+    const ends = diggable && chance.perYear <= pond.acceptedRisk ? tooBrief(basis, m, depth) : undefined;
+    const brief = ends && BRIEF[ends];
+    const drawn = chance.modes['lift-drawn-down'] ?? 0;
+    const accepted = acceptedOf(basis, { diggable, brief, chance }, chance.perYear, drawn);
+    const digging = broken?.governs ?? worst.governs;
+    const governs = governing(chance, accepted.dry, diggable, digging, () => drainLimit(basis, m, depth));
     return {
       ...accepted,
       diggable,
-      governs: governing(chance, accepted.dry, diggable, broken?.governs ?? worst.governs, () =>
-        drainLimit(basis, m, depth),
-      ),
+      governs: brief && !chance.lacks ? brief : governs,
+      brief,
       chance,
       dig,
       conditions,
@@ -55,22 +57,29 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: 
   });
 }
 
+/** How an emptying fails that something ends too soon. */
+const BRIEF: Record<EmptyTime['governs'], Governs | undefined> = {
+  lift: 'lift-emptied',
+  sides: 'side-slump',
+  heave: 'floor-heave',
+  none: undefined,
+};
+
 function acceptedOf(
   { site }: Basis,
-  diggable: boolean,
-  lacks: Obstacle | undefined,
+  { diggable, brief, chance: { lacks } }: Pick<Verdict, 'diggable' | 'brief' | 'chance'>,
   perYear: number,
   drawn: number,
 ) {
   const { acceptedRisk } = site.pond;
-  const dry = !lacks && perYear <= acceptedRisk;
+  const dry = !lacks && !brief && perYear <= acceptedRisk;
   return { dry, kept: !lacks && drawn <= acceptedRisk, safe: dry && diggable };
 }
 
 /** A verdict as it would be among some of the samples only; its chance and what governs stay those of all. */
 export function verdictAmong(basis: Basis, verdict: Verdict, samples: ArrayLike<number>): Verdict {
   const { perYear, drawn } = verdict.chance.among(samples);
-  return { ...verdict, ...acceptedOf(basis, verdict.diggable, verdict.chance.lacks, perYear, drawn) };
+  return { ...verdict, ...acceptedOf(basis, verdict, perYear, drawn) };
 }
 
 /**

@@ -136,8 +136,8 @@ function emptiedSituations(
     const { seconds, governs } = limits.empty[month - 1];
     const planned = situation === 'emptied' && told.planned.includes(month);
     const briefly = lowest !== null && planned;
-    // Where no month was named each by itself was counted, and the worst of them tells of all.
-    const counted = planned || (site.pond.emptiedIn === 'any' && situation === 'emptied' && lowest === null);
+    // Where no month was named each was counted by itself.
+    const alone = site.pond.emptiedIn === 'any' && situation === 'emptied' && lowest === null;
     const standing = emptiedCounted(basis, m, depth, month, situation === 'emptied');
     const water = monthlyDesign(basis, m, depth, month).emptied;
     const barred = limits.barred[month - 1];
@@ -156,9 +156,11 @@ function emptiedSituations(
       margin_m: spareOf(hold, water),
       lowest_level_m: lowest,
       hours: governs === 'none' ? null : seconds / 3600,
-      chance: counted
+      chance: planned
         ? rangeOf(verdict.chance.shares, verdict)
-        : rangeFrom(sharesBySample(standing.counted), standing.from),
+        : alone
+          ? rangeOf(verdict.chance.sharesOfPlan(month - 1), verdict)
+          : rangeFrom(sharesBySample(standing.counted), standing.from),
       allowed: lowest === null || briefly,
       why:
         lowest === null

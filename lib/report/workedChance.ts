@@ -73,8 +73,12 @@ function advisedParts({ basis, decision }: Judged, rows: Situation[]): Recording
     undefined,
   );
   if (worst && !alike(worst.chance!.middle, chance.perYear)) {
-    const { counted } = emptiedCounted(changed, measures, depth, worst.month!, true);
-    recordCounted(r, changed, counted, { name: '', ...emptiedState(worst.month!) }, path(worst));
+    const month = worst.month!;
+    const alone = changed.site.pond.emptiedIn === 'any';
+    const counted = alone
+      ? chance.counted('any', month - 1)
+      : emptiedCounted(changed, measures, depth, month, true).counted;
+    recordCounted(r, changed, counted, { name: '', ...emptiedState(month, alone) }, path(worst));
   }
   return [...upkeepPart(changed.site, measures), r];
 }

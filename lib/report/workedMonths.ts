@@ -3,7 +3,6 @@
 import type { Basis } from '../basis/index.js';
 import { decidingSituations, type Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { levelOverSeams } from '../digging/index.js';
 import { formula } from '../formula/index.js';
 import {
   emptiedHold,
@@ -15,8 +14,7 @@ import {
   riseUphill,
   withoutDrain,
 } from '../heads/index.js';
-import { lowestOver, recordLowest } from '../reliability/index.js';
-import { normalQuantile } from '../sampling/index.js';
+import { lowestOver, recordLowest, seamLevel } from '../reliability/index.js';
 import { lowestMonthsNote, lowestMonthsTitle } from '../text/lowerWords.js';
 import { monthName } from '../text/monthWords.js';
 import { lowestUsual } from '../uplift/index.js';
@@ -99,9 +97,13 @@ function recordMonth(
   const drawn = { of: 'month', month: month!, way: m.way, cutoff: m.cutoff } as const;
   drawnWater(r, a, basis, drawn, p, basis.highs.monthly(m, month!, p));
   emptiedHold(basis.site, m, depth, r.use);
-  const heaved = levelOverSeams(basis.site, m, floorLevel(depth, m), month!, normalQuantile(p));
+  const heaved = seamLevel(basis, m, depth, month!);
   if (heaved !== null)
-    r.know(heaved, 'm', assumed('what the floor over a seam needs, see the floor over the seam'));
+    r.know(
+      heaved,
+      'm',
+      assumed('what the floor over a seam needs in all but the accepted share of the draws'),
+    );
   const lowest = recordLowest(basis, m, depth, month!, r.use)!;
   if (r.steps.at(-1)!.result === lowest) r.same(`situations[${of}/${situation}/${month}].lowest_level_m`);
   r.use(belowFull, fullLevel(basis.site, m), lowest);

@@ -52,12 +52,13 @@ export function countedWords(state: CountedStateName): Named {
 /**
  * The pond emptied in a month in which that is allowed, beside what is planned.
  * @param month - 1–12
+ * @param alone - counted as a year in which it is emptied then and in no other month
  * @returns its name and words
  */
-export function emptiedState(month: number): Named {
+export function emptiedState(month: number, alone = false): Named {
   return {
     state: `emptied_${monthName(month).toLowerCase()}`,
-    words: `emptied in ${monthName(month)}, whether or not the water comes in time`,
+    words: `emptied in ${monthName(month)}${alone ? ' only' : ', whether or not the water comes in time'}`,
   };
 }
 

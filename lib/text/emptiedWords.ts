@@ -37,12 +37,8 @@ export function emptiedWords(recommendation: Ruled, months: number[]): string {
  * @param months - in which it may be emptied, 1–12
  * @returns such as `in June for at most 45 hours`
  */
-export function whenEmptied({ rules }: Ruled, months: number[]): string {
-  const brief = rules
-    .map((rule) =>
-      rule.code !== 'empty-only-in' ? null : rule.subject === 'briefly' ? rule.values : rule.values.briefly,
-    )
-    .find((each) => each !== null);
+export function whenEmptied(ruled: Ruled, months: number[]): string {
+  const brief = briefly(ruled);
   const short = months.filter((month) => brief?.months.includes(month));
   const free = months.filter((month) => !short.includes(month));
   return [
@@ -51,4 +47,12 @@ export function whenEmptied({ rules }: Ruled, months: number[]): string {
   ]
     .flat()
     .join(', or ');
+}
+
+/** Months in which time alone keeps it down, and that time; undefined where there are none. */
+export function briefly({ rules }: Ruled): { months: number[]; days: number } | undefined {
+  const found = rules.map((rule) =>
+    rule.code !== 'empty-only-in' ? null : rule.subject === 'briefly' ? rule.values : rule.values.briefly,
+  );
+  return found.find((each) => each !== null) ?? undefined;
 }

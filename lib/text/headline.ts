@@ -15,6 +15,7 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
+import { briefly } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
@@ -93,7 +94,9 @@ function answerWords(report: Report, units: UnitSystem): string {
   const built = advisedOption(report.result)?.option ?? 'no-drain';
   // Of the months the rules know more than the one that was tried.
   const { emptied_in, ...others } = change ?? {};
-  const told = changeWords(others, size);
+  // The time that the rules give is never longer, and is told with the months.
+  const timed = briefly(recommendation) !== undefined;
+  const told = changeWords(timed ? { ...others, days_empty: undefined } : others, size);
   const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
@@ -134,7 +137,8 @@ function marginWords(report: Report, units: UnitSystem): string {
   // Safe by its rules of use only: what it may not be used for comes before what is deeper.
   if (!here.safe) {
     const often = LIFTS.test(here.governs) ? `, ${oftenText(here.perYear)}` : '';
-    return `Emptied as wished, ${HAPPENS[here.governs]}${often}. ${deepestAsWished(curve, units)}`;
+    const any = pond.emptied_in === 'any';
+    return `Emptied ${any ? 'in the worst month' : 'as wished'}, ${HAPPENS[here.governs]}${often}. ${deepestAsWished(curve, units, any)}`;
   }
   const edge = edgeOf(curve, depth_m);
   if (!edge && option === 'shallower') return firstSentence(reason);
@@ -169,11 +173,12 @@ function asWished(curve: DepthCurve, { result, pond }: Report) {
 }
 
 /** How deep it may be dug where it is emptied as wished. */
-function deepestAsWished({ depth_m, safe }: DepthCurve, units: UnitSystem): string {
+function deepestAsWished({ depth_m, safe }: DepthCurve, units: UnitSystem, any: boolean): string {
   const deepest = depth_m[safe.indexOf(false) - 1];
+  const use = any ? 'to be emptied in any month' : 'for that';
   return deepest === undefined
-    ? 'With nothing else built no depth is safe for that.'
-    : `With nothing else built it may be only ${formatBound(deepest, 'length', units, 'down')} deep for that.`;
+    ? `Built like this no depth is safe ${use}.`
+    : `Built like this it may be only ${formatBound(deepest, 'length', units, 'down')} deep ${use}.`;
 }
 
 interface Edge {
