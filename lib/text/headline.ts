@@ -175,10 +175,10 @@ function asWished(curve: DepthCurve, { result, pond }: Report) {
 /** How deep it may be dug where it is emptied as wished. */
 function deepestAsWished({ depth_m, safe }: DepthCurve, units: UnitSystem, any: boolean): string {
   const deepest = depth_m[safe.indexOf(false) - 1];
-  const use = any ? 'to be emptied in any month' : 'for that';
+  const use = any ? 'To be emptied in any month' : 'For that';
   return deepest === undefined
-    ? `Built like this no depth is safe ${use}.`
-    : `Built like this it may be only ${formatBound(deepest, 'length', units, 'down')} deep ${use}.`;
+    ? `${use} no depth is safe.`
+    : `${use} it may be only ${formatBound(deepest, 'length', units, 'down')} deep.`;
 }
 
 interface Edge {

@@ -28,7 +28,7 @@ test('of a wish between two depths it is told as of them that emptied as wished 
     expect(report.result.recommendation).toMatchObject({ option: 'no-drain', depth_m: depth });
     const { margin } = headlineOf(report);
     expect(margin, `${depth}`).toMatch(
-      /^Emptied as wished, the liner lifts .* (most years|every year)\. With nothing else/,
+      /^Emptied as wished, the liner lifts .* (most years|every year)\. For that /,
     );
     expect(margin).not.toMatch(/Stop there/);
     expect(wishWords(report, 'metric')).toMatch(/Used as wished, with nothing done: no, only/);
