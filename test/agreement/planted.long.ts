@@ -1,7 +1,9 @@
 /** Contradictions put into outputs that have none, each of which must be found where it was put. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { withItem } from '../folder.js';
 import { generatedGarden } from '../guard/generate.js';
+import { baseSurvey } from '../risk/base.js';
 import { disagreements } from './claim.js';
 import { type Outputs, outputsOf, type Report } from './outputs.js';
 import { claimsOf } from './read.js';
@@ -16,12 +18,25 @@ function demo(): Files {
   return Object.fromEntries(csv.map((file) => [file, readFileSync(new URL(file, folder), 'utf8')]));
 }
 
+/** Water that swings between 0.6 m in winter and 1.2 m in August, when it is emptied: time alone keeps the liner down. */
+function emptiedInTime(): Record<string, string> {
+  const rows = Array.from({ length: 12 }, (_, m) => {
+    const depth = 0.6 + 0.3 * (1 - Math.cos(((m - 1) * Math.PI) / 6));
+    return `site,${m + 1},${depth.toFixed(3)},0.1,six winters in a sealed pipe`;
+  });
+  const files = {
+    ...baseSurvey({ level: -0.05 }),
+    'heads.csv': `place,month,depth_m,spread_m,source\n${rows.join('\n')}\n`,
+  };
+  return withItem(withItem(files, 'pond.csv', 'depth', '1.1', 'm'), 'pond.csv', 'emptied_in', '8');
+}
+
 /** A drained pond on a slope, one not to be dug yet that may lift even full, one never emptied, one emptied for a time only. */
 const FILES = {
   slope: demo(),
   wait: generatedGarden(5).files,
   never: generatedGarden(7).files,
-  briefly: generatedGarden(9).files,
+  briefly: emptiedInTime(),
 };
 type Name = keyof typeof FILES;
 const made = new Map<Name, Outputs>();
@@ -118,7 +133,7 @@ const PLANTED: Planted[] = [
     name: 'an order without how long',
     into: 'briefly',
     plant: inPage('metric', /(emptied only in \w+) for at most \d+\s\w+/, '$1'),
-    about: /^empty\|recommended\|\d+: /,
+    about: /^empty\|[\w-]+\|\d+: /,
   },
   {
     name: 'a longer time in the terminal',
@@ -132,7 +147,7 @@ const PLANTED: Planted[] = [
         ),
       },
     }),
-    about: /^hours\|recommended\|\d+: /,
+    about: /^hours\|[\w-]+\|\d+: /,
   },
   {
     name: 'a depth in feet left in metres',

@@ -84,7 +84,10 @@ export function sideDangers(site: GuardSite, told: Told, { verdict, dug, recomme
   if (runs && laid.length === 0) found.push(['side', `${runs}, and no rule lays it back`]);
   if (dug > GARDEN_DIG && !rules.some(({ code }) => code === 'ask-engineer'))
     found.push(['depth', `a dig of ${m(dug)} without an engineer`]);
-  const batter = rules.filter(({ code }) => code === 'batter-sides').map(({ text }) => text);
+  // What was drawn, and the floor that is left, are told beside what is to be done.
+  const batter = rules
+    .filter(({ code }) => code === 'batter-sides')
+    .map(({ text }) => text.replace(/ instead of [\d.]+ to 1/, '').replace(/so a floor .* is left/, ''));
   const steepest = steepestTold(batter);
   // What is told of a depth nobody may dig is told all the same.
   const depths = batter.flatMap((text) =>
