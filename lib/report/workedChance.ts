@@ -3,7 +3,7 @@
 import type { Basis } from '../basis/index.js';
 import type { Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
-import { type Assessment, changesOf, type Judged } from '../decision/index.js';
+import { type Assessment, changesOf, isJust, type Judged } from '../decision/index.js';
 import {
   BATTERY_FAILS,
   type DrainKind,
@@ -39,14 +39,17 @@ export function chanceParts(a: Judged & Partial<Assessment>, situations: Situati
   const candidate = candidatesOf(basis, a.options).find(
     ({ option: name, measures }) => name === option && measures.raise === raise_m,
   );
-  const isIt = (things: readonly string[]) =>
-    things.length === Object.keys(change).length && things.every((thing) => thing in change);
-  for (const { basis: changed } of candidate ? changesOf(basis, isIt) : []) {
-    const r = partOf('as wished, used otherwise, without what is recommended', candidate!.measures);
-    const { chance } = verdictAt(changed, candidate!.measures, site.pond.depth);
-    recordChance(r, changed, chance, 'any', 'instead', 'instead.per_year');
+  if (!candidate) return parts;
+  const { measures } = candidate;
+  const part = (so: Basis, state: CountedStateName) => {
+    const r = partOf('as wished, used otherwise, without what is recommended', measures);
+    const { chance } = verdictAt(so, measures, site.pond.depth);
+    recordChance(r, so, chance, state, 'instead', 'instead.per_year');
     parts.push(r);
-  }
+  };
+  // Never emptied it is used as wished in all else.
+  if (change.emptied_in?.length === 0) part(basis, 'drawn');
+  else for (const so of changesOf(basis, (things) => isJust(change, things))) part(so.basis, 'any');
   return parts;
 }
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
-import { reportOf } from '../../lib/report/index.js';
+import { reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { answerLines } from '../../lib/text/answerLines.js';
+import { headlineOf } from '../../lib/text/headline.js';
 import { duringMonths } from '../../lib/text/index.js';
 import { verdictWords } from '../../lib/text/verdictWords.js';
 import { surveyOf, withItem } from '../folder.js';
@@ -56,5 +57,22 @@ describe('when the pond may be emptied', () => {
       expect(answerLines(report.result, 'metric')[3]).toContain(only);
       expect(lastOf(verdictWords(report).emptied)).toContain(only);
     }
+  });
+
+  test('beside less depth that may be emptied stands the wish, never emptied, with its chance in steps', () => {
+    const files = swinging(0.6, 1.2, 1.4);
+    const a = assess(siteModel(surveyOf(files), { samples: 64 }));
+    expect(a.instead).toMatchObject({ change: { emptied_in: [] }, option: 'no-drain' });
+    expect(headlineOf(reportOf(a)).otherwise).toMatch(
+      /^Or dig it 1\.40 m deep as wished, with no drain, and never empty it \(/,
+    );
+    // As a survey that never empties it.
+    const never = assess(
+      siteModel(surveyOf(withItem(files, 'pond.csv', 'emptied_in', 'never')), { samples: 64 }),
+    );
+    expect(never.decision).toMatchObject({ option: 'no-drain', depth: 1.4 });
+    expect(a.instead!.per_year).toBeCloseTo(never.decision.verdict!.chance.perYear, 9);
+    const told = workedSheet(a).flatMap(({ equals }) => equals.map(({ path }) => path));
+    expect(told).toContain('instead.per_year');
   });
 });

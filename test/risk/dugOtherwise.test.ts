@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { possibleOption, type Report } from '../../lib/contract/index.js';
 import { assess, type Judged, judge, rulesOf } from '../../lib/decision/index.js';
 import { explorer } from '../../lib/page/index.js';
-import { recommend, reportOf } from '../../lib/report/index.js';
+import { recommend, reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { wishWords } from '../../lib/text/asked.js';
 import { answerLines, headlineOf } from '../../lib/text/index.js';
@@ -137,6 +137,9 @@ describe('the least change of the dig', () => {
     const slope = a.decision.change!.side_slope!;
     expect([a.decision.option, slope > 0.5]).toEqual(['drain-to-outlet', true]);
     expect(a.instead!.change).toEqual({ side_slope: slope, emptied_in: [7] });
+    expect(workedSheet(a).flatMap(({ equals }) => equals.map(({ path }) => path))).toContain(
+      'instead.per_year',
+    );
     expect(headlineOf(reportOf(a)).otherwise).toMatch(
       new RegExp(`as wished but dug with its sides at ${slope} to 1, empty it in July instead of March, and`),
     );
