@@ -2,7 +2,7 @@
 import type { Condition } from '../contract/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
-import { layersInSide, type Site, strengthAt } from '../site/index.js';
+import { layersInSide, SHALLOW_FOOTING, type Site, strengthAt } from '../site/index.js';
 import {
   deepestFloor,
   isProtectionDue,
@@ -40,10 +40,12 @@ function deepestBeside(site: Site, level: number, away: number): number {
     const { slope } = workingSlopeAt(site, Number.POSITIVE_INFINITY, pond.depth);
     return Math.max(away, 0) / Math.max(slope, 1) - level;
   }
-  // A steep side leans away from the footing less than the line: its toe meets it first.
+  // Where the ground at the footing is higher than the rim, the side goes on up to it: never as far as the wall.
+  const ground = Math.min(Math.max(level + SHALLOW_FOOTING, 0), places.highRim);
+  const out = sideSlope * ground;
+  if (out > Math.max(away, 0) + LEVEL_RESOLUTION) return 0;
+  // A steep side leans away from the footing less than the line: its toe meets it first; a flat one meets it at its top.
   if (sideSlope < 1) return Math.max(away - level, 0) / (1 - sideSlope);
-  // A flat one meets it first at its top, which lies so far out where the ground rises.
-  const out = Math.min(Math.max(away, 0), sideSlope * places.highRim);
   return away - level >= out * (1 - 1 / sideSlope) - LEVEL_RESOLUTION ? Number.POSITIVE_INFINITY : 0;
 }
 

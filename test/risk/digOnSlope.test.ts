@@ -114,6 +114,10 @@ describe('a footing beside a dig on a slope', () => {
     expect(limit('2', 0.5, 1.2, 0.45)).toBe(Number.POSITIVE_INFINITY);
     // From 0.8 m away the cut would be at 0.4 m under it, below its underside.
     expect(limit('2', 0.5, 0.8, 0.45)).toBe(0);
+    // Nor may earth be dug away beside a wall, though not below its underside: 0.4 m away the cut is at 0.27 m.
+    for (const slope of ['0.9', '1.5']) expect(limit(slope, 0.5, 0.4, 0.2), slope).toBe(0);
+    // A house at the low side has no higher ground before it.
+    expect(limit('1.5', 0.5, 0.4, -0.4)).toBe(Number.POSITIVE_INFINITY);
     expect(limit('1.5', 0, 0.4, -0.4)).toBe(Number.POSITIVE_INFINITY);
   });
 
