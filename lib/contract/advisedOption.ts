@@ -1,4 +1,4 @@
-import { type Advice, isOption } from './optionNames.js';
+import { type Advice, isOption, type OptionName } from './optionNames.js';
 import { type PossibleOption, possibleOption, type Result } from './result.js';
 
 /**
@@ -10,9 +10,19 @@ import { type PossibleOption, possibleOption, type Result } from './result.js';
 export function advisedOption(
   result: Pick<Result, 'options' | 'recommendation'>,
 ): PossibleOption | undefined {
-  const { option, also } = result.recommendation;
-  const name = [option, ...also].find(isOption) ?? (option === 'shallower' ? 'no-drain' : undefined);
+  const { recommendation } = result;
+  const [name = recommendation.option === 'shallower' ? 'no-drain' : undefined] =
+    advisedOptions(recommendation);
   return name && possibleOption(result, name);
+}
+
+/**
+ * Every option that is built at once, first the one that gives the recommendation its name.
+ * @param recommendation - as in `result.json`
+ * @returns none where none is built
+ */
+export function advisedOptions({ option, also }: Result['recommendation']): OptionName[] {
+  return [option, ...also].filter(isOption);
 }
 
 /** Advice that comes before any digging. */

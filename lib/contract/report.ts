@@ -18,6 +18,8 @@ export interface Report {
   /** what the draws were begun with, and how many */
   drawn: { seed: number; samples: number };
   curves: DepthCurve[];
+  /** what is recommended against depth, used as wished: it may be several options at once, as none of `curves` is */
+  advised: DepthCurve;
   accepted_risk: number;
   /** highest water outside in nine years of ten with nothing done, m above the datum */
   high_m: number;

@@ -13,7 +13,7 @@ import { assumeUpkeep } from '../heads/index.js';
 import { depthCurve, type Option, optionsOf } from '../options/index.js';
 import { driversOf, monthlyLimits } from '../reliability/index.js';
 import { Assumptions, type Pond, type Site } from '../site/index.js';
-import { type Decision, decide, insteadOf } from './decide.js';
+import { builtBy, type Decision, decide, insteadOf } from './decide.js';
 import { drainOf } from './drainOf.js';
 import { dugOtherwise, toldOfWish } from './dugOtherwise.js';
 import { LOSS, type Loss } from './loss.js';
@@ -30,12 +30,19 @@ export interface Judged {
   wished: Basis;
   options: Option[];
   curves: DepthCurve[];
+  /** what is decided against depth, as wished: it may be several options at once, as none of `curves` is */
+  advised: DepthCurve;
   decision: Decision;
   limits: MonthlyLimits;
   drain: SiteDrain | null;
   measureNext: NextMeasurement[];
   loss: Loss;
   assumptions: Site['assumptions'];
+}
+
+/** What is decided against depth, used as wished, and at its own depth. */
+export function advisedCurve(basis: Basis, decision: Decision): DepthCurve {
+  return depthCurve(basis, { name: builtBy(decision), measures: decision.measures }, decision.depth);
 }
 
 /** A site judged, with what else is worth looking up, what drives the answer, where it turns, and other spots. */
@@ -125,6 +132,7 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
     wished,
     options,
     curves,
+    advised: advisedCurve(basis, decision),
     decision,
     limits: monthlyLimits(decision.changed ?? basis, decision.measures, decision.depth || changed.pond.depth),
     drain,

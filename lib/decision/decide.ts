@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
-import type { Governs, Instead, OpenFact, WishChange } from '../contract/index.js';
-import { type Advice, OPTIONS } from '../contract/index.js';
+import type { Governs, Instead, OpenFact, OptionName, WishChange } from '../contract/index.js';
+import { type Advice, isOption, OPTIONS } from '../contract/index.js';
 import { openFactAt, worstDig } from '../digging/index.js';
 import type { Shift } from '../heads/index.js';
 import { isAsBuilt, type Measures, NOTHING, namesOf, oldDrainOf } from '../heads/index.js';
@@ -36,6 +36,11 @@ export interface Decision {
   unemptied?: Weighed;
   /** verdicts that were passed over, in order */
   rejected: Weighed[];
+}
+
+/** The option that an answer builds; of several at once the first in the order of their names. */
+export function builtBy({ option, also, measures }: Decision): OptionName {
+  return [option, ...also].find(isOption) ?? namesOf(measures)[0];
 }
 
 /** Less depth that may be emptied comes before more that may not, down to this share of it. Our choice. */

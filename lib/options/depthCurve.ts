@@ -1,12 +1,17 @@
 import type { Basis } from '../basis/index.js';
 import type { DepthCurve } from '../contract/index.js';
 import { worstDig } from '../digging/index.js';
-import { depthsOf, verdictsAt } from '../reliability/index.js';
+import { depthsOf, micrometres, verdictsAt } from '../reliability/index.js';
 import type { Option } from './option.js';
 
-/** Risk against depth of one option. */
-export function depthCurve(basis: Basis, option: Option): DepthCurve {
-  const depths = depthsOf(basis.site);
+/**
+ * Risk against depth of one option.
+ * @param at - a depth that is judged as well, m; 0: none
+ */
+export function depthCurve(basis: Basis, option: Option, at = 0): DepthCurve {
+  const all = depthsOf(basis.site);
+  const extra = at > 0 && all.every((each) => micrometres(each) !== micrometres(at));
+  const depths = extra ? [...all, at].sort((a, b) => a - b) : all;
   const { name, measures } = option;
   const curve: DepthCurve = {
     option: name,

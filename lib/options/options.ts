@@ -41,18 +41,21 @@ export function raiseNeeded(basis: Basis, m: Measures): number {
   const against = raiseAgainstWater(basis, m);
   // Sides that meet leave no floor however high the rim is.
   if (existing || depth > deepestFloor(shape)) return against;
-  let raise = against;
-  while (raise < highestRaise && !isDiggable(basis, { ...m, raise }))
-    raise = Number(Math.min(raise + STEP, highestRaise).toFixed(4));
-  return raise;
+  for (let steps = 0; ; steps++) {
+    const raise = atMost(highestRaise, against + steps * STEP);
+    if (raise === highestRaise || isDiggable(basis, { ...m, raise })) return raise;
+  }
 }
+
+/** A raise rounded to a tenth of a millimetre; the highest allowed is kept as it was written, or it is never reached. */
+const atMost = (highest: number, raise: number) => Math.min(Number(raise.toFixed(4)), highest);
 
 function raiseAgainstWater(basis: Basis, m: Measures): number {
   const { site } = basis;
   const high = keptHigh(basis, m, 1 - site.pond.acceptedRisk / 2);
   const lacking = high + site.pond.margin - site.pond.fullLevel;
   const wanted = Math.ceil(Math.max(lacking, STEP) / STEP - 1e-9) * STEP;
-  return Number(Math.min(wanted, site.pond.highestRaise).toFixed(4));
+  return atMost(site.pond.highestRaise, wanted);
 }
 
 function surfaceWater(site: Site): Option {

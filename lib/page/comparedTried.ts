@@ -67,7 +67,7 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
 
 /** The least that is in hand against the water, of the states in which the pond may be, m. */
 function leastMargin(a: NonNullable<Tried['held']>): number | undefined {
-  const rows = situationsOf({ ...a, curves: [] }, true).filter(
+  const rows = situationsOf(a, true).filter(
     ({ of, situation, month, margin_m, allowed, why }) =>
       of === 'recommended' &&
       margin_m !== null &&

@@ -1,7 +1,16 @@
 /** What is built stays as the survey's own answer has it, or as picked, while other things are tried. */
 import { type Basis, basisOf } from '../basis/index.js';
-import { isOption, type OptionName, type WishChange } from '../contract/index.js';
-import { gasUnder, type Judged, judge, LOSS, lacksEvidence, stopOf } from '../decision/index.js';
+import type { OptionName, WishChange } from '../contract/index.js';
+import {
+  advisedCurve,
+  builtBy,
+  gasUnder,
+  type Judged,
+  judge,
+  LOSS,
+  lacksEvidence,
+  stopOf,
+} from '../decision/index.js';
 import { type Measures, namesOf } from '../heads/index.js';
 import { candidatesOf, depthCurve, type Option, optionsOf } from '../options/index.js';
 import type { SiteOptions } from '../site/index.js';
@@ -14,7 +23,7 @@ export interface Tried {
   options: Option[];
   option: OptionName;
   /** with what is held built; undefined: it cannot be had there */
-  held: (Omit<Judged, 'curves'> & ReturnType<typeof builtAs>) | undefined;
+  held: (Omit<Judged, 'curves' | 'advised'> & ReturnType<typeof builtAs>) | undefined;
   /** what ends the question before any chance is counted */
   stop: ReturnType<typeof stopOf>;
   /** somebody knows the wet season */
@@ -46,7 +55,7 @@ export function holder(survey: Survey, options: SiteOptions = {}): Holder {
   const asSurveyed = first({});
   const own = judge(asSurveyed.site, asSurveyed.change);
   const { change, measures } = own.decision;
-  const option = builtBy(own);
+  const option = builtBy(own.decision);
   const arrange = change ? arranger(usedAs(survey, change), options) : first;
   let last = own.basis;
   return {
@@ -95,12 +104,12 @@ function heldJudged(basis: Basis, options: Option[], option: OptionName, measure
 
 /** What is tried with the chance against depth of every option: for the figures, and a multiple of the time. */
 export function withCurves(held: NonNullable<Tried['held']>): Judged {
-  return { ...held, curves: held.options.map((option) => depthCurve(held.basis, option)) };
-}
-
-/** The option that an answer builds. */
-function builtBy({ decision: { option, also, measures } }: Judged): OptionName {
-  return [option, ...also].find(isOption) ?? namesOf(measures)[0]!;
+  const { basis, options, decision } = held;
+  return {
+    ...held,
+    curves: options.map((option) => depthCurve(basis, option)),
+    advised: advisedCurve(basis, decision),
+  };
 }
 
 /** The same works on a changed pond, the rim raised as much. */

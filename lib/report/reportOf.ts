@@ -47,6 +47,7 @@ export function reportOf(
     rules: site.country.rules,
     drawn: { seed: site.seed, samples: site.water.samples },
     curves: a.curves,
+    advised: a.advised,
     accepted_risk: pond.acceptedRisk,
     high_m: a.basis.highs.yearly(NOTHING, 0.9),
     life_years: site.life,

@@ -32,7 +32,7 @@ const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
  * @param quick - what is recommended and the pond with nothing done only
  * @returns rows as in `result.json`
  */
-export function situationsOf(a: Judged, quick = false): Situation[] {
+export function situationsOf(a: Omit<Judged, 'curves' | 'advised'>, quick = false): Situation[] {
   return toldOf(a, quick).flatMap((told) => [
     ...keptSituations(told),
     ...emptiedSituations(told, 'emptied', told.measures, told.limits),
@@ -41,7 +41,7 @@ export function situationsOf(a: Judged, quick = false): Situation[] {
   ]);
 }
 
-function toldOf(a: Judged, quick: boolean): Told[] {
+function toldOf(a: Parameters<typeof situationsOf>[0], quick: boolean): Told[] {
   const { basis, decision, site } = a;
   const { pond } = site;
   const assumed = a.assumptions.map(({ item }) => item);

@@ -1,7 +1,7 @@
 /** How deep it holds: the deepest of the depths judged, what it leaves in hand, and what the next one meets. */
 
 import type { DepthCurve } from '../contract/index.js';
-import { decidingSituations, isOption, type Situation } from '../contract/index.js';
+import { decidingSituations, type Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { digConditions, dugDepth, dugTo, sideUphill } from '../digging/index.js';
 import { formula } from '../formula/index.js';
@@ -45,14 +45,13 @@ export const overAccepted = formula({
 
 /** The depths that hold as recommended, and with nothing done. */
 export function depthParts(a: Judged, situations: Situation[]): Recording[] {
-  const { options, curves, decision } = a;
+  const { options, curves, decision, advised } = a;
   const dug = decidingSituations(situations).some(({ of }) => of === 'recommended');
-  const built = [decision.option, ...decision.also].find(isOption) ?? 'no-drain';
-  return options.flatMap((option, at) => {
-    const advised = dug && option.name === built;
-    if (!option.measures || !(advised || option.name === 'no-drain')) return [];
-    return depthPart(a, option.measures, curves[at]!, advised);
-  });
+  const bare = options.findIndex(({ name }) => name === 'no-drain');
+  const parts = dug ? depthPart(a, decision.measures, advised, true) : [];
+  return dug && decision.measures === NOTHING
+    ? parts
+    : [...depthPart(a, NOTHING, curves[bare]!, false), ...parts];
 }
 
 function depthPart(a: Judged, m: Measures, curve: DepthCurve, advised: boolean): Recording[] {

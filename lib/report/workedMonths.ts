@@ -125,7 +125,7 @@ function dipPipePart(a: Judged): Recording {
   r.tell(overDipPipe, {
     g: pondItem(site, 'margin', site.pond.margin),
     ...(rise > 0 ? {} : { r: assumed('no side stands uphill') }),
-    ...(ballast > 0 ? {} : { s: assumed('no slab is laid') }),
+    s: assumed(ballast > 0 ? 'the slab of this answer, as a head' : 'no slab is laid'),
   });
   r.use(overDipPipe, site.pond.margin, rise, ballast);
   return r;

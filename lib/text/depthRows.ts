@@ -2,6 +2,7 @@
 
 import {
   advisedOption,
+  advisedOptions,
   BEFORE_DIGGING,
   LEAST_CHANCE,
   type OptionName,
@@ -73,17 +74,24 @@ function barredRow(option: OptionResult, fits: (words: string) => boolean): Dept
   };
 }
 
-function rowOf(option: PossibleOption, report: Report, units: UnitSystem, advised: boolean): DepthRow {
+function rowOf(own: PossibleOption, report: Report, units: UnitSystem, advised: boolean): DepthRow {
   const { recommendation } = report.result;
   const wish = report.pond.depth_m;
-  const name = advised && recommendation.as_built ? adviceWords(recommendation) : ADVICE_NAMES[option.option];
+  const built = advised ? advisedOptions(recommendation) : [];
+  const option = built.length > 1 ? atOnce(own, report) : own;
+  const name =
+    advised && recommendation.as_built
+      ? adviceWords(recommendation)
+      : built.length > 1
+        ? `${ADVICE_NAMES[built[0]!]}, ${listText(built.slice(1).map((each) => ADVICE_NAMES[each].toLowerCase()))}`
+        : ADVICE_NAMES[option.option];
   const row = { option: option.option, name, advised_m: advised ? recommendation.depth_m : null };
   const safe = option.safe_depth_m ?? option.depth_searched_m;
   if (advised && safe < recommendation.depth_m - NEAR) return usedOtherwise(row, option, report, units);
   const endless = option.safe_depth_m === null && safe >= wish - NEAR;
   const chance =
-    advised && recommendation.depth_m !== wish
-      ? chanceAt(option.option, recommendation.depth_m, report)
+    advised && (recommendation.depth_m !== wish || built.length > 1)
+      ? chanceAt(recommendation.depth_m, report)
       : chanceOf(option, report);
   return {
     ...row,
@@ -99,6 +107,14 @@ function rowOf(option: PossibleOption, report: Report, units: UnitSystem, advise
           ? 'dug as advised'
           : chance.note,
   };
+}
+
+/** Several options at once, as deep as they hold together. */
+function atOnce(own: PossibleOption, { advised: { depth_m, safe, governs } }: Report): PossibleOption {
+  const fails = safe.indexOf(false);
+  return fails < 0
+    ? { ...own, safe_depth_m: null, governs: 'none' }
+    : { ...own, safe_depth_m: depth_m[fails - 1] ?? 0, governs: governs[fails]! };
 }
 
 /** What is recommended is safe there only as it is then used, which the option as wished is not. */
@@ -165,10 +181,8 @@ function chanceOf({ risk_at_wish, per_dig }: PossibleOption, { pond }: Report): 
   return { text: oftenText(risk_at_wish.per_year), note: isUpkeep(risk_at_wish) ? 'by how it is kept' : '' };
 }
 
-/** The same at a depth that is not the wish, from the curve. */
-function chanceAt(option: OptionName, depth: number, { curves, pond }: Report): Told {
-  const curve = curves.find((each) => each.option === option);
-  if (!curve || curve.depth_m.length === 0) return { text: 'not counted', note: '' };
+/** The same of what is recommended at a depth, from its curve. */
+function chanceAt(depth: number, { advised: curve, pond }: Report): Told {
   const off = curve.depth_m.map((each) => Math.abs(each - depth));
   const at = off.indexOf(Math.min(...off));
   const [year, dig] = [curve.per_year[at]!, pond.existing ? 0 : curve.per_dig[at]!];

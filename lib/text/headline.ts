@@ -99,22 +99,26 @@ function answerWords(report: Report, units: UnitSystem): string {
   const told = changeWords(timed ? { ...others, days_empty: undefined } : others, size);
   const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
+  const dry =
+    built !== 'surface-water-only' && recommendation.also.includes('surface-water-only')
+      ? BUILT['surface-water-only']
+      : '';
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
   const walls = wallsUnjudged(recommendation) ? ', behind walls that an engineer designs' : '';
   const emptied = useOrder(report, size);
   if (report.pond.existing)
     return built === 'no-drain' && raise_m === 0
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${BUILT[built]}${raised}${vent}${changed}${emptied}.`;
+      : `Rebuild it${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
-  return `${yes}${BUILT[built]}${walls}${raised}${vent}${changed}${emptied}.`;
+  return `${yes}${BUILT[built]}${walls}${raised}${dry}${vent}${changed}${emptied}.`;
 }
 
 const WALLED = 'Dig to that depth and stop: the walls are to be designed for it.';
 
 /** Down to where it holds, and what happens deeper. */
 function marginWords(report: Report, units: UnitSystem): string {
-  const { result, curves, pond } = report;
+  const { result, advised: curve, pond } = report;
   const { option, depth_m, governs, reason } = result.recommendation;
   if (BEFORE_DIGGING.includes(option)) {
     const bare = option !== 'do-not-dig' && possibleOption(result, 'no-drain');
@@ -122,7 +126,6 @@ function marginWords(report: Report, units: UnitSystem): string {
       ? `Dug as wished with nothing done, ${HAPPENS[governs]}.`
       : firstSentence(reason);
   }
-  const advised = advisedOption(result);
   const { change } = result.recommendation;
   if (change?.side_slope !== undefined || change?.built_in) return firstSentence(reason);
   if (change) {
@@ -131,8 +134,7 @@ function marginWords(report: Report, units: UnitSystem): string {
       ? `Used as wished, ${HAPPENS[bare.governs]}, ${oftenText(bare.risk_at_wish.per_year)}.`
       : firstSentence(reason);
   }
-  const curve = curves.find((each) => each.option === (advised?.option ?? 'no-drain'));
-  if (!curve || pond.existing) return firstSentence(reason);
+  if (pond.existing) return firstSentence(reason);
   const here = asWished(curve, report);
   // Safe by its rules of use only: what it may not be used for comes before what is deeper.
   if (!here.safe) {
@@ -156,20 +158,10 @@ function marginWords(report: Report, units: UnitSystem): string {
     : `${walled ? WALLED : `Dig to that depth and stop. There is room for ${formatGap(edge.safe - depth_m, units, 'down')} of error:`} ${walled ? 'Deeper' : 'deeper'} than ${formatBound(edge.safe, 'length', units, 'down')} ${HAPPENS[edge.governs]}${often}.`;
 }
 
-/** What is recommended, at its depth but used as wished; the curve leaves out a wish that lies between its depths. */
-function asWished(curve: DepthCurve, { result, pond }: Report) {
-  const { depth_m } = result.recommendation;
-  const at = curve.depth_m.findIndex((depth) => Math.abs(depth - depth_m) < 1e-6);
-  if (at >= 0) return { safe: curve.safe[at]!, governs: curve.governs[at]!, perYear: curve.per_year[at]! };
-  const option = possibleOption(result, curve.option);
-  const unsafe =
-    option !== undefined &&
-    Math.abs(depth_m - pond.depth_m) < 1e-5 &&
-    option.safe_depth_m !== null &&
-    option.safe_depth_m < depth_m - 1e-5;
-  return unsafe
-    ? { safe: false, governs: option.governs, perYear: option.risk_at_wish.per_year }
-    : { safe: true, governs: 'none' as const, perYear: 0 };
+/** What is recommended, at its depth but used as wished. */
+function asWished({ depth_m, safe, governs, per_year }: DepthCurve, { result }: Report) {
+  const at = depth_m.findIndex((depth) => Math.abs(depth - result.recommendation.depth_m) < NEAR);
+  return { safe: safe[at]!, governs: governs[at]!, perYear: per_year[at]! };
 }
 
 /** How deep it may be dug where it is emptied as wished. */
@@ -180,6 +172,9 @@ function deepestAsWished({ depth_m, safe }: DepthCurve, units: UnitSystem, any: 
     ? `${use} no depth is safe.`
     : `${use} it may be only ${formatBound(deepest, 'length', units, 'down')} deep.`;
 }
+
+/** Lengths of a result have six figures, m. */
+const NEAR = 1e-5;
 
 interface Edge {
   /** last safe depth and first that fails, m */
@@ -194,7 +189,7 @@ const LIFTS = /^lift-/;
 
 /** The first depth below one that is not safe; undefined where all that were reckoned are. */
 function edgeOf({ depth_m, safe, governs, per_year, per_dig }: DepthCurve, from: number): Edge | undefined {
-  const at = depth_m.findIndex((depth, i) => depth > from + 1e-9 && !safe[i]);
+  const at = depth_m.findIndex((depth, i) => depth > from + NEAR && !safe[i]);
   if (at < 0) return undefined;
   return {
     safe: Math.max(depth_m[at - 1] ?? from, from),

@@ -35,8 +35,11 @@ export function inHandWords(report: Report, units: UnitSystem): string {
   const never = told?.never ?? true;
   const month = told?.done ? told.done.shown?.month : told?.bare.month;
   const inUse = rows.filter((row) => {
-    if (row.situation === 'emptied') return !never && row.month === month && (row.allowed || !advised);
-    return row.month === null && !(never && row.situation === 'outlet-flood');
+    const empty = row.situation === 'emptied' || row.situation === 'outlet-flood';
+    return (
+      row.month === (row.situation === 'emptied' ? month : null) &&
+      (!empty || (!never && (row.allowed || !advised)))
+    );
   });
   const least = leastOf(inUse);
   if (!least) return 'Nothing can be told yet of what is in hand.';
