@@ -1,28 +1,42 @@
 import { type Advice, isOption, type OptionName } from './optionNames.js';
+import type { Report } from './report.js';
 import { type PossibleOption, possibleOption, type Result } from './result.js';
 
 /**
- * The option that is recommended, where it is one that was computed; dug less deep than wished with nothing built it is
- * the one with no drain.
+ * The option that is recommended, where it is one that was computed; of several at once the one that names it.
  * @param result - as in `result.json`
  * @returns the option, at the depth wished; or nothing
  */
 export function advisedOption(
   result: Pick<Result, 'options' | 'recommendation'>,
 ): PossibleOption | undefined {
-  const { recommendation } = result;
-  const [name = recommendation.option === 'shallower' ? 'no-drain' : undefined] =
-    advisedOptions(recommendation);
+  const [name] = advisedOptions(result.recommendation);
   return name && possibleOption(result, name);
 }
 
 /**
  * Every option that is built at once, first the one that gives the recommendation its name.
  * @param recommendation - as in `result.json`
- * @returns none where none is built
+ * @returns none before any digging; dug less deep than wished with nothing built it is the one with no drain
  */
 export function advisedOptions({ option, also }: Result['recommendation']): OptionName[] {
-  return [option, ...also].filter(isOption);
+  const built = [option, ...also].filter(isOption);
+  return built.length === 0 && option === 'shallower' ? ['no-drain'] : built;
+}
+
+/**
+ * What is recommended as one option, as deep as all that is built at once holds, used as wished.
+ * @param report - from {@link reportOf}
+ * @returns {@link advisedOption}, its depth and what ends it from the curve of the recommendation where that is of several
+ */
+export function advisedTogether({ result, advised }: Report): PossibleOption | undefined {
+  const option = advisedOption(result);
+  if (!option || advisedOptions(result.recommendation).length < 2) return option;
+  const { depth_m, safe, governs } = advised;
+  const fails = safe.indexOf(false);
+  return fails < 0
+    ? { ...option, safe_depth_m: null, governs: 'none' }
+    : { ...option, safe_depth_m: depth_m[fails - 1] ?? 0, governs: governs[fails]! };
 }
 
 /** Advice that comes before any digging. */

@@ -79,6 +79,8 @@ export interface Recommendation {
   /** on the axis of the wish: from the rim's ground, which `raise_m` lifts, to the liner's lowest point */
   depth_m: number;
   raise_m: number;
+  /** deepest that holds with all that is built at once, used as wished; 0: no depth, null: every depth that was judged */
+  safe_depth_m: number | null;
   governs: Governs;
   reason: string;
   rules: ToldRule[];

@@ -1,6 +1,7 @@
 import type { Recommendation, ToldRule } from '../contract/index.js';
 import { isCloseCall, type Judged, reasonOf, rulesOf } from '../decision/index.js';
 import { isAsBuilt } from '../heads/index.js';
+import { safeDepth } from '../options/index.js';
 import { measurementText, POND_SITE, reasonText, ruleText } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { unitsOf } from './unitsOf.js';
@@ -22,6 +23,7 @@ export function recommend(a: Judged, units: UnitSystem = unitsOf(a)): Recommenda
     also: decision.also,
     depth_m: decision.depth,
     raise_m: decision.measures.raise,
+    safe_depth_m: safeDepth(a.advised).depth,
     governs: decision.governs,
     reason: reasonText(reasonOf(a), units),
     // What differs by less than is written is not said twice.

@@ -68,23 +68,44 @@ export function pressesFrom(looks: Look[], { row, texture }: GroundLayer, bottom
   );
 }
 
-/** What heads.csv says of a seam; of the ground's own water only where the dig reaches the seam, which then is what it stands in. */
-export function toldOf(survey: Survey, seam: LoggedSeam, depth: number): Reading[] {
+/** What heads.csv says of a seam's own water. */
+export function toldOf(survey: Survey, { pit }: LoggedSeam): Reading[] {
+  return readingsAt(survey, `below:${pit}`, 0);
+}
+
+/** What heads.csv says of the ground's water, at the site or at the hole, for a seam that stands in it. */
+export function toldOfGround(
+  survey: Survey,
+  place: 'site' | 'hole',
+  { pit }: LoggedSeam,
+  ground: number,
+): Reading[] {
+  return place === 'site' ? readingsAt(survey, 'site', ground) : readingsAt(survey, pit, 0);
+}
+
+/** @param ground at the hole over the one that depths are told from, m */
+function readingsAt(survey: Survey, place: string, ground: number): Reading[] {
   return survey.heads
-    .filter(
-      ({ place }) =>
-        place === `below:${seam.pit}` || (seam.top <= depth && (place === seam.pit || place === 'site')),
-    )
+    .filter((head) => head.place === place)
     .map(
       (h): Reading => ({
         month: h.month === 'high' ? undefined : h.month,
-        depth: h.depth,
+        depth: h.depth + ground,
         atLeast: false,
         spread: h.spread ?? SPREAD.read,
         told: true,
         origin: h.origin,
       }),
     );
+}
+
+/** Whether looks found a seam's water higher than is told of the ground's in that month, or in any: it is another water. */
+export function standsHigher(seen: Reading[], told: Reading[]): boolean {
+  return seen.some((reading) => {
+    const then = told.filter(({ month }) => month === reading.month);
+    const depths = (then.length > 0 ? then : told).map(({ depth }) => depth);
+    return reading.depth < Math.min(...depths) - SPREAD.read;
+  });
 }
 
 /** Looks in a hole that is open to the seam. */

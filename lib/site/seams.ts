@@ -9,7 +9,9 @@ import {
   pressesFrom,
   type Reading,
   SPREAD,
+  standsHigher,
   toldOf,
+  toldOfGround,
 } from './seamReadings.js';
 
 export const seamsMethod = method({
@@ -26,6 +28,7 @@ export const seamsMethod = method({
     'a seam that no hole is open to has the pressure of one in another hole, with 0.2 m of spread (our choice)',
     'water struck below the end of the log comes from a seam there; water struck at a layer that is no clay, or standing above it ' +
       'in a pipe open to it alone, makes it a seam however permeable it is',
+    'what heads.csv says of the site or of a hole is of a seam too where the dig reaches it, unless the water of one was seen 0.1 m higher than that',
     'a hole that pits.csv does not log is read for every seam it is open to, its levels carried over',
   ],
   source: 'common practice; our choice where it says so',
@@ -58,23 +61,39 @@ export function seamsOf(
   topsoil: number,
 ): Seam[] {
   const logged = [...new Set(survey.layers.map((l) => l.pit))];
-  const read = logged.flatMap((pit) => {
+  const found = logged.flatMap((pit) => {
     const holes = holesAt(survey, pit, logged, pits);
     const log = layers.filter(({ row }) => row.pit === pit).sort((a, b) => a.row.top - b.row.top);
-    return loggedSeams(survey, pit, log, holes, topsoil).map((seam) => ({
-      seam,
-      readings: [...toldOf(survey, seam, depth), ...holes.flatMap((looks) => looksInto(looks, seam))],
-    }));
+    return loggedSeams(survey, pit, log, holes, topsoil).map((seam) => {
+      const ground = pits.get(pit) ?? 0;
+      return {
+        seam,
+        seen: holes.flatMap((looks) => looksInto(looks, seam)),
+        site: toldOfGround(survey, 'site', seam, ground),
+        hole: toldOfGround(survey, 'hole', seam, ground),
+        reached: seam.top - ground <= depth,
+      };
+    });
   });
-  const measured = read.flatMap(({ seam, readings }) => {
-    const own = seamWith(survey, seam, readings, pits, wetMonths);
-    return own.known !== undefined && !own.assumed ? [own] : [];
-  });
-  return read.map(({ seam, readings }) => {
-    const own = seamWith(survey, seam, readings, pits, wetMonths);
-    const other = measured.filter(({ pit }) => pit !== seam.pit);
-    if (!own.assumed || other.length === 0) return own;
+  // What is told of the site is told of no seam where one of them stands higher.
+  const apart = found.some(({ seen, site }) => standsHigher(seen, site));
+  const read = found.map(({ seam, seen, site, hole, reached }) => ({
+    seam,
+    readings: [
+      ...toldOf(survey, seam),
+      ...(reached && !apart ? site : []),
+      ...(reached && !standsHigher(seen, hole) ? hole : []),
+      ...seen,
+    ],
+  }));
+  const all = read.map(({ seam, readings }) => seamWith(survey, seam, readings, pits, wetMonths));
+  const measured = all.filter(({ known, assumed }) => known !== undefined && !assumed);
+  return all.map((own) => {
+    const other = measured.filter(({ pit }) => pit !== own.pit);
     const heads = own.heads.map((_, m) => Math.min(...other.map((o) => o.heads[m]!)));
+    // Read higher than the other at its highest it is not fed by the same.
+    const higher = own.known !== undefined && own.known < Math.min(...heads) - SPREAD.read;
+    if (!own.assumed || other.length === 0 || higher) return own;
     const known = Math.min(own.known ?? Number.POSITIVE_INFINITY, ...other.map((o) => o.known!));
     return {
       ...own,

@@ -2,6 +2,7 @@
 
 import {
   advisedOption,
+  advisedOptions,
   isDug,
   monthsFree,
   monthsToEmpty,
@@ -32,8 +33,9 @@ export function answerLines(
   const shown = advised ?? possibleOption({ options }, 'no-drain');
   const by = shown === advised ? '' : ' with nothing done';
   const [next] = measure_next;
-  // Used otherwise than wished it is told as it is used then.
-  const kept = change && situations.find(keptAsAdvised);
+  // Used otherwise than wished, or with several options at once, it is told as it is used then.
+  const kept =
+    change || advisedOptions(recommendation).length > 1 ? situations.find(keptAsAdvised) : undefined;
   return [
     [
       adviceWords(recommendation),
@@ -54,11 +56,12 @@ export function answerLines(
   ];
 }
 
-const keptAsAdvised = ({ of, situation, month }: Situation) =>
+/** Whether a row is of what is recommended, as low as it is then kept. */
+export const keptAsAdvised = ({ of, situation, month }: Situation) =>
   of === 'recommended' && situation === 'drawn-down' && month === null;
 
 /** Of the recommendation as it is kept, by the water that decides. */
-function keptLine({ margin_m, allowed }: Situation, units: UnitSystem): string {
+export function keptLine({ margin_m, allowed }: Situation, units: UnitSystem): string {
   const spare = margin_m ?? 0;
   if (!allowed) return 'fails oftener than accepted';
   return spare > 0

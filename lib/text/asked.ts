@@ -2,7 +2,8 @@
 
 import {
   type Advice,
-  advisedOption,
+  advisedOptions,
+  advisedTogether,
   BEFORE_DIGGING,
   type OptionResult,
   type Report,
@@ -34,7 +35,8 @@ export function wishWords(report: Report, units: UnitSystem): string {
   // Somebody digs by it.
   const size = (value: number) => formatBound(value, 'length', units, 'down');
   const bare = options.find(({ option }) => option === 'no-drain');
-  const advised = advisedOption(report.result);
+  const built = advisedOptions(recommendation).map((each) => ADVICE_NAMES[each].toLowerCase());
+  const advised = advisedTogether(report);
   const liner = wallsUnjudged(recommendation) ? ' for liner and ground (the walls are not judged)' : '';
   const may = ({ safe_depth_m: safe, depth_searched_m }: OptionResult) =>
     safe === 0
@@ -64,7 +66,7 @@ export function wishWords(report: Report, units: UnitSystem): string {
       : []),
     ...(advised && advised !== bare
       ? [
-          `With what is recommended (${ADVICE_NAMES[advised.option].toLowerCase()})${ruled ? ', and used by its rules: yes. With it, but used as wished' : ''}: ${may(advised)}${raised}.`,
+          `With what is recommended (${listText(built)})${ruled ? ', and used by its rules: yes. With it, but used as wished' : ''}: ${may(advised)}${raised}.`,
         ]
       : []),
   ];

@@ -3,6 +3,7 @@
 import {
   advisedOption,
   advisedOptions,
+  advisedTogether,
   BEFORE_DIGGING,
   LEAST_CHANCE,
   type OptionName,
@@ -74,11 +75,11 @@ function barredRow(option: OptionResult, fits: (words: string) => boolean): Dept
   };
 }
 
-function rowOf(own: PossibleOption, report: Report, units: UnitSystem, advised: boolean): DepthRow {
+function rowOf(alone: PossibleOption, report: Report, units: UnitSystem, advised: boolean): DepthRow {
   const { recommendation } = report.result;
   const wish = report.pond.depth_m;
   const built = advised ? advisedOptions(recommendation) : [];
-  const option = built.length > 1 ? atOnce(own, report) : own;
+  const option = (advised && advisedTogether(report)) || alone;
   const name =
     advised && recommendation.as_built
       ? adviceWords(recommendation)
@@ -107,14 +108,6 @@ function rowOf(own: PossibleOption, report: Report, units: UnitSystem, advised: 
           ? 'dug as advised'
           : chance.note,
   };
-}
-
-/** Several options at once, as deep as they hold together. */
-function atOnce(own: PossibleOption, { advised: { depth_m, safe, governs } }: Report): PossibleOption {
-  const fails = safe.indexOf(false);
-  return fails < 0
-    ? { ...own, safe_depth_m: null, governs: 'none' }
-    : { ...own, safe_depth_m: depth_m[fails - 1] ?? 0, governs: governs[fails]! };
 }
 
 /** What is recommended is safe there only as it is then used, which the option as wished is not. */

@@ -1,5 +1,5 @@
 import type { Report } from '../contract/index.js';
-import { advisedOption } from '../contract/index.js';
+import { advisedOption, advisedOptions } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
 import { WITH_OPTION } from './say.js';
 import { lowerFirst } from './sentence.js';
@@ -9,6 +9,7 @@ export function doneWords(report: Report, units: UnitSystem): string {
   const { option, also, depth_m, raise_m, as_built, change } = recommendation;
   const say = (metres: number) => formatQuantity(metres, 'length', units);
   const built = advisedOption(report.result)?.option;
+  const [, ...others] = advisedOptions(recommendation);
   const parts = [
     as_built
       ? 'with the old drain kept'
@@ -16,6 +17,7 @@ export function doneWords(report: Report, units: UnitSystem): string {
         ? `with the pond raised ${say(raise_m)}`
         : built && built !== 'no-drain' && lowerFirst(WITH_OPTION[built]),
     raise_m > 0 && built !== 'raise-pond' && `raised ${say(raise_m)}`,
+    others.includes('surface-water-only') && lowerFirst(WITH_OPTION['surface-water-only']),
     depth_m !== report.pond.depth_m && `dug ${say(depth_m)} deep`,
     [option, ...also].includes('vent') && 'with a gas vent',
     [option, ...also].includes('relieve-and-keep-full') && 'relieved slowly and kept full',

@@ -1,5 +1,6 @@
 import { LEAST_CHANCE, type OptionName, type Said } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { listText } from './sentence.js';
 
 /** Numbers in words, in a system of units. */
 export function sayer(units: UnitSystem) {
@@ -71,6 +72,11 @@ export const WITH_OPTION: Record<OptionName, string> = {
   'raise-pond': 'With the pond raised',
   ballast: 'With the slab on the liner',
 };
+
+/** Options built at once as the beginning of a sentence. */
+export function withOptions([first, ...others]: OptionName[]): string {
+  return listText([WITH_OPTION[first!], ...others.map((each) => WITH_OPTION[each].replace('With ', ''))]);
+}
 
 /** A good chance in percent, rounded down to a whole one as the figure of the digging window has it: `94 %`. */
 export function atLeastText(chance: number): string {

@@ -2,6 +2,7 @@
 
 import {
   advisedOption,
+  advisedOptions,
   type DrainResult,
   type Instead,
   isDug,
@@ -16,10 +17,11 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { keptAsAdvised, keptLine } from './answerLines.js';
 import { changeOrders, dugWords } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
-import { chanceText, WITH_OPTION } from './say.js';
+import { chanceText, WITH_OPTION, withOptions } from './say.js';
 import { listText, lowerFirst, sentence } from './sentence.js';
 import { ADVICE_NAMES, adviceWords } from './terms.js';
 
@@ -47,10 +49,15 @@ export function verdictWords(report: Report, units: UnitSystem = report.units): 
   const undrained = possibleOption(report.result, 'no-drain');
   const advised = advisedOption(report.result);
   const treated = advised?.option === 'no-drain' ? undefined : advised;
+  const several = advisedOptions(report.result.recommendation);
+  const built = several.length > 0 ? withOptions(several) : '';
+  // No option by itself tells of several at once.
+  const kept = several.length > 1 ? report.result.situations.find(keptAsAdvised) : undefined;
   return {
     full: paragraph([
       undrained && `With no drain ${fullWords(undrained, report, units)}`,
-      treated && `${WITH_OPTION[treated.option]} ${treatedWords(treated, report, units)}`,
+      treated &&
+        (kept ? `${built} it ${keptLine(kept, units)}.` : `${built} ${treatedWords(treated, report, units)}`),
     ]),
     emptied: emptiedParagraph(report, units),
     water: waterWords(report, units),
@@ -123,7 +130,8 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
     wished &&
       !(advised?.option === 'no-drain' && asWished) &&
       `With no drain${asWished ? '' : dug(pond.depth_m)} ${emptiedWords(wished, report, units)}`,
-    advised && `${WITH_OPTION[advised.option]}${when} ${emptiedWords(then, report, units)}`,
+    advised &&
+      `${withOptions(advisedOptions(result.recommendation))}${when} ${emptiedWords(then, report, units)}`,
   ]);
 }
 

@@ -2,7 +2,7 @@
 import { LENGTH, lengthIn, MONTH, monthIn, oftenIn, percentIn, YEAR } from './amounts.js';
 import type { Claimer } from './claim.js';
 import { safeDepth } from './page.js';
-import { OPTIONS, type Told } from './survey.js';
+import { OPTIONS, TOGETHER, type Told } from './survey.js';
 
 export function figureClaims(figures: string[], told: Told, said: Claimer) {
   for (const label of figures) {
@@ -48,6 +48,11 @@ function neverClaims(words: string, place: string, said: Claimer) {
 
 function depths(label: string, told: Told, said: Claimer) {
   const advised = /advised: (.*?)\./.exec(label)?.[1];
+  const together = /(?:^|\. )[\w -]+, [\w ,-]+ \(recommended\): (.*?)(?=\. [A-Z]|\.?$)/.exec(label)?.[1];
+  if (together && /used as wished/.test(together)) {
+    const size = new RegExp(`safe to (${LENGTH})`).exec(together)?.[1];
+    if (size) said.span('depth', 'how deep', together, lengthIn(size, 'down'));
+  } else if (together) safeDepth(said, 'how deep', TOGETHER, together);
   for (const [name, option] of Object.entries(OPTIONS)) {
     const row = new RegExp(`(?:^|\\. )${name}( \\(recommended\\))?: (.*?)(?=\\. [A-Z]|\\.?$)`, 'i').exec(
       label,

@@ -18,7 +18,7 @@ import {
 import { type Claimer, claimer } from './claim.js';
 import { figureClaims } from './figures.js';
 import { type Page, pageOf } from './html.js';
-import { OPTIONS, type Told } from './survey.js';
+import { OPTIONS, TOGETHER, type Told } from './survey.js';
 import { tableClaims } from './tables.js';
 import { yearClaims } from './yearText.js';
 
@@ -37,12 +37,12 @@ export function pageClaims(html: string, units: string, told: Told) {
 
 const BUILT: [RegExp, string][] = [
   [/without a drain/, 'no-drain'],
-  [/with rain water kept away/, 'surface-water-only'],
   [/with a drain uphill/, 'cutoff-drain'],
   [/with a drain to /, 'drain-to-outlet'],
   [/with a drain and a pump/, 'drain-to-sump'],
   [/with a concrete slab/, 'ballast'],
   [/raised/, 'raise-pond'],
+  [/with rain water kept away/, 'surface-water-only'],
 ];
 
 function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
@@ -67,6 +67,7 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
     if (!raised) said.span('raise', at, order, { low: 0, high: 0 });
     const built = BUILT.find(([words]) => words.test(order))?.[1];
     if (built) said.says('built', at, order, built);
+    said.says('kept out', at, order, /rain water kept away/.test(order) ? 'yes' : 'no');
   }
   if (/^(Yes|Leave|Rebuild)/.test(order))
     said.says('vent', at, order, /with a gas vent/.test(order) ? 'yes' : 'no');
@@ -215,7 +216,10 @@ const WITH: [RegExp, string][] = [
 ];
 /** Words split into the part of each option. */
 const parts = (words: string) => words.split(/(?<=[.)]) (?=With )/);
-const optionOf = (part: string) => WITH.find(([words]) => words.test(part))?.[1];
+const optionOf = (part: string) =>
+  /^With [^.]*? and (?:surface water kept out|the pond raised)\b/.test(part)
+    ? TOGETHER
+    : WITH.find(([words]) => words.test(part))?.[1];
 
 function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
   const [wish = ''] = [...paragraphs]
@@ -224,7 +228,11 @@ function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
   for (const [, name, may] of wish.matchAll(
     /[Ww]ith (nothing (?:else )?done|what is recommended \((.*?)\)): (?=no|yes)/g,
   )) {
-    const option = name!.startsWith('nothing') ? 'no-drain' : OPTIONS[may!]!;
+    const option = name!.startsWith('nothing')
+      ? 'no-drain'
+      : / and |, /.test(may!)
+        ? TOGETHER
+        : OPTIONS[may!]!;
     const answer = wish.slice(wish.indexOf(`ith ${name}: `)).split(': ')[1]!;
     safeDepth(said, 'as wished', option, answer.replace(/ at least.*/, ' at least'));
   }

@@ -10,8 +10,10 @@ type Json = Record<string, any>;
 export interface Told {
   /** whose rows decide: what is recommended, or the wish with nothing done */
   of: string;
-  /** the option that is recommended, by name; absent: none is built or the advice is no option */
+  /** the option that is recommended, by name; of several at once `together`; absent: none is built or the advice is no option */
   option?: string;
+  /** of several the one that names it */
+  built?: string;
   /** the recommendation is the wish as it stands, with nothing done */
   asWished: boolean;
   /** the recommended option, at the depth wished, used as wished */
@@ -36,6 +38,9 @@ export const OPTIONS: Record<string, string> = {
   'slab on the liner': 'ballast',
 };
 
+/** Several options at once: no single one tells of them. */
+export const TOGETHER = 'together';
+
 /** What stands before any digging, as it is told. */
 export const GO: Record<string, string> = {
   'measure-first': 'wait',
@@ -51,13 +56,15 @@ export function toldOf({ result, pond }: Outputs): Told {
   const asWished = r.option === 'no-drain' && r.also.length === 0 && undone;
   const advised = situations.some(({ of }: Json) => of === 'recommended');
   const built = option ?? (r.option === 'shallower' ? 'no-drain' : undefined);
+  const several = [r.option, ...r.also].filter((each: string) => names.includes(each)).length > 1;
   const figures = options.find((each: Json) => each.option === built);
   const possible = figures?.possible === true;
   // Safe as it is wished to be used, and not only as it is then advised to be.
-  const atWish = undone && possible && (figures.safe_depth_m ?? figures.depth_searched_m) >= r.depth_m;
+  const safe = several ? r.safe_depth_m : figures?.safe_depth_m;
+  const atWish = undone && possible && (safe ?? figures.depth_searched_m) >= r.depth_m;
   return {
     of: advised && !asWished ? 'recommended' : 'no-drain',
-    ...(possible && { option: built }),
+    ...(possible && { option: several ? TOGETHER : built, built }),
     asWished,
     atWish,
     full: pond.full,
@@ -136,7 +143,9 @@ export function resultClaims(outputs: Outputs, told: Told) {
   says('go', GO[r.option] ?? 'dig');
   if (told.dug) at('depth', r.depth_m);
   if (told.dug) at('raise', r.raise_m);
-  if (told.dug) says('built', told.option ?? 'no-drain');
+  if (told.dug) says('built', told.built ?? 'no-drain');
+  if (told.dug) says('kept out', [r.option, ...r.also].includes('surface-water-only') ? 'yes' : 'no');
+  if (told.dug && r.safe_depth_m !== null) at(`safe depth|${TOGETHER}`, r.safe_depth_m);
   says('vent', [r.option, ...r.also].includes('vent') ? 'yes' : 'no');
   says('to measure', r.measure_next.length > 0 ? 'yes' : 'no');
   if (r.measure_next[0]) at('chance to change', r.measure_next[0].chance_to_change);

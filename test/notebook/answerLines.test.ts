@@ -43,6 +43,7 @@ describe('the answer in five lines', () => {
       also: [],
       depth_m: 0,
       raise_m: 0,
+      safe_depth_m: null,
       governs: 'protected',
       reason: '',
       rules: [],

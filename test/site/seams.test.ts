@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Seam, siteModel } from '../../lib/site/index.js';
-import { surveyOf } from '../folder.js';
+import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
 
 const HEADER = 'pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa';
@@ -120,6 +120,58 @@ describe('how high its water rises', () => {
     const both = seams(SAND, { ...heads('below:P1,high,0.6,0.05'), ...looks(...RISE) });
     expect(both).toMatchObject([{ known: 0.1, assumed: false }]);
     expect(both[0]!.headDepth).toBe(0.1);
+  });
+
+  describe("the ground's own water in heads.csv is not that of a seam seen higher", () => {
+    // 'P1' or 'site' in August at 1.3 m; the seam struck at 1.6 m rose to 0.5 m that month.
+    const monthly = (place: string) => ({
+      'heads.csv': `place,month,depth_m,spread_m\n${Array.from({ length: 12 }, (_, m) => `${place},${m + 1},1.3,0.1`).join('\n')}\n`,
+    });
+    const rise = (to: number) =>
+      looks(
+        'P1,2024-08-10,10:00,opened,2,2,10,,',
+        'P1,2024-08-10,10:05,strike,1.6,,,,',
+        `P1,2024-08-12,10:00,level,${to},,,,`,
+        `P1,2024-08-13,10:00,level,${to},,,,`,
+      );
+    const deep = (extra: Record<string, string>, rows = SAND) => {
+      const base = baseSurvey();
+      const files = { ...base, 'pits.csv': `${[HEADER, ...rows].join('\n')}\n`, ...extra };
+      const dug = withItem(
+        withItem(files, 'pond.csv', 'depth', '1.8', 'm'),
+        'pond.csv',
+        'side_slope',
+        '0.5',
+        '',
+      );
+      return siteModel(surveyOf(dug), { samples: 8 }).ground.seams;
+    };
+
+    test.each(['site', 'P1'])('told of %s', (place) => {
+      const [alike] = deep({ ...monthly(place), ...rise(1.25) });
+      expect(alike).toMatchObject({ headDepth: 1.25, assumed: false });
+      expect(alike!.heads[4]).toBe(1.3);
+      const [apart] = deep({ ...monthly(place), ...rise(0.5) });
+      expect(apart).toMatchObject({ known: 0.5, assumed: true });
+      // Nobody looked into it in May.
+      expect(apart!.heads[4]).toBe(0);
+      expect(apart!.heads[7]).toBe(0.5);
+    });
+
+    test('nor of the same layer in another hole', () => {
+      const two = [...SAND, ...SAND.map((row) => row.replace('P1', 'P2'))];
+      const levels = {
+        'levels.csv': 'point,role,distance_m,level_m\nA,rim,0,10\nP1,pit,2,10\nP2,pit,3,10\n',
+      };
+      for (const seam of deep({ ...levels, ...monthly('site'), ...rise(0.5) }, two))
+        expect(seam.heads[4]).toBe(0);
+    });
+
+    test('told of the site it counts from the ground at the rim, whatever the ground at the hole', () => {
+      const levels = { 'levels.csv': 'point,role,distance_m,level_m\nA,rim,0,10\nP1,pit,2,10.1\n' };
+      const [seam] = deep({ ...levels, ...monthly('site') });
+      expect(seam!.headDepth).toBeCloseTo(1.3, 9);
+    });
   });
 
   test('a hole that nobody looked into has the level of one that was, in level and not in depth', () => {
