@@ -181,28 +181,51 @@ function chancesPerDig(
   dug: number,
   raise: number,
 ): PerDig {
-  const { water, pond } = site;
-  const radius = digRadius(pond.shape, depth);
-  const { samples, years } = water;
-  const height = sideUphill(site, dug);
-  const slumps = dig.slumps(height);
-  const conductivity = conductivityAround(site, depth);
-  const { highRim } = site.places;
-  const slipping = shareEither(low, slipLevel(site, dug), uphill, slipLevel(site, height) + highRim);
-  const boils = boilingHead(site, depth, dug);
-  const most = takenOut(site);
+  const { samples, years } = site.water;
+  const { side, banked, slips, slipsUphill, wetAt } = holeLimits(site, depth, dug, raise);
+  const slumps = dig.slumps(side);
+  const slipping = shareEither(low, slips, uphill, slipsUphill);
   let wet = 0;
   for (let s = 0; s < samples; s++) {
-    // Seepage is in proportion to the head, so the head that makes it wet is known.
-    const limit = Math.min(most / discInflow.compute(conductivity(s), radius, 1), boils) - dug;
+    const limit = wetAt(s);
     const end = (s + 1) * years;
     for (let i = end - 1; i >= s * years && mean[i]! > limit; i--) wet++;
   }
   return {
     heave: shareBelow(heaves, dug),
-    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, sideWithBank(site, raise, dug)) : 0, slipping) : 0,
+    slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, banked) : 0, slipping) : 0,
     wet_floor: wet / (samples * years),
     factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },
+  };
+}
+
+/** What ground and water are held against in a hole. */
+interface HoleLimits {
+  /** height of its highest side, m */
+  side: number;
+  /** the same with the bank that a raised rim puts on it, m */
+  banked: number;
+  /** level of the water at the low side, and uphill, above which a side slips, m above the datum */
+  slips: number;
+  slipsUphill: number;
+  /** mean level of the water above which the floor is wet, by sample, m above the datum */
+  wetAt: (sample: number) => number;
+}
+
+/** The limits of a hole dug so deep. */
+export function holeLimits(site: Site, depth: number, dug: number, raise: number): HoleLimits {
+  const side = sideUphill(site, dug);
+  const radius = digRadius(site.pond.shape, depth);
+  const conductivity = conductivityAround(site, depth);
+  const boils = boilingHead(site, depth, dug);
+  const most = takenOut(site);
+  return {
+    side,
+    banked: sideWithBank(site, raise, dug),
+    slips: slipLevel(site, dug),
+    slipsUphill: slipLevel(site, side) + site.places.highRim,
+    // Seepage is in proportion to the head, so the head that makes it wet is known.
+    wetAt: (s) => Math.min(most / discInflow.compute(conductivity(s), radius, 1), boils) - dug,
   };
 }
 

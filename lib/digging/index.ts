@@ -1,5 +1,6 @@
 export * from './digConditions.js';
 export * from './digging.js';
+export * from './failingDigs.js';
 export * from './gravelLeftOut.js';
 export * from './heave.js';
 export * from './hole.js';

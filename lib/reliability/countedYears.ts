@@ -4,7 +4,7 @@ import type { Course } from './courses.js';
 
 /** Chance by what was counted. */
 export const chanceAYear = formula({
-  title: 'Chance of failing in a year, of the years counted',
+  title: 'Chance, of the years counted',
   symbol: 'P',
   unit: '-',
   expression: 'min(n/(S*Y), 1)',

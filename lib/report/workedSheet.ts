@@ -9,6 +9,7 @@ import { cutoffPart } from './workedCutoff.js';
 import { depthParts } from './workedDepth.js';
 import { designParts } from './workedDesign.js';
 import { diggingParts } from './workedDig.js';
+import { digChancePart } from './workedDigChance.js';
 import { bedWaterParts, drainParts, neighbourParts } from './workedDrain.js';
 import { emptiedPart } from './workedEmptied.js';
 import type { WorkedPart } from './workedFrom.js';
@@ -41,6 +42,7 @@ export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPa
       : [keptPart(a, units, measures, 'With what is recommended: the pond as it is kept')]),
     ...cutoffPart(a),
     ...chanceParts(a, situations),
+    ...digChancePart(a, situations),
     ...depthParts(a, situations),
     ...designParts(a, situations),
     ...monthParts(a, situations),

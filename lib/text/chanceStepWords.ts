@@ -1,7 +1,7 @@
 /** Words for the steps that count failing years. */
 
-import type { Governs } from '../contract/index.js';
-import { monthName } from './monthWords.js';
+import type { Governs, PerDig } from '../contract/index.js';
+import { duringMonths, monthName } from './monthWords.js';
 import { GOVERNS_WORDS } from './terms.js';
 
 /** State of the pond whose failing years are counted. */
@@ -85,6 +85,31 @@ export function depthState(which: 'safe' | 'next'): Named {
     state: which === 'safe' ? 'deepest' : 'deeper',
     words: which === 'safe' ? 'at the deepest depth that holds' : 'at the next depth judged',
   };
+}
+
+const DIG: Record<keyof Omit<PerDig, 'factor'>, Named> = {
+  heave: { state: 'dig_heave', words: 'in which the floor over a seam lacks its factor while it is dug' },
+  slump: { state: 'dig_slump', words: 'in which a side lacks its factor, or slips, while it is dug' },
+  wet_floor: { state: 'dig_wet', words: 'in which more water comes into the hole than can be taken out' },
+};
+
+/**
+ * How a dig goes wrong.
+ * @param how - it does
+ * @returns its name and words
+ */
+export function digState(how: keyof typeof DIG): Named {
+  return DIG[how];
+}
+
+/**
+ * How digs are counted, over their steps.
+ * @param file - that has a row a year
+ * @param months - in which it is dug, 1–12
+ * @returns sentences
+ */
+export function digNote(file: string, months: number[]): string {
+  return `Every simulated year the hole is dug once, ${duringMonths(months)}; the years in which it goes wrong are counted, in ${file} a row each. The worst of the three is told.`;
 }
 
 /**

@@ -17,8 +17,8 @@ export interface Outputs {
   waterYear: string;
   worked: string;
   shopping: string | null;
-  /** of the survey, which tells how others are to be read: full level and wish, m; it is there already; it is never emptied */
-  pond: { full: number; depth: number; existing: boolean; never: boolean };
+  /** of the survey, which tells how others are to be read: full level and wish, m; it is there already; it is never emptied, or in any month */
+  pond: { full: number; depth: number; existing: boolean; never: boolean; any: boolean };
   days: number;
 }
 
@@ -55,6 +55,7 @@ export function outputsOf(
       depth: pond.depth_m,
       existing: pond.existing,
       never: pond.emptied_in !== 'any' && pond.emptied_in.length === 0,
+      any: pond.emptied_in === 'any',
     },
     days: pond.days_empty,
   };

@@ -61,7 +61,9 @@ export function toldOf({ result, pond }: Outputs): Told {
   const possible = figures?.possible === true;
   // Safe as it is wished to be used, and not only as it is then advised to be.
   const safe = several ? r.safe_depth_m : figures?.safe_depth_m;
-  const atWish = undone && possible && (safe ?? figures.depth_searched_m) >= r.depth_m;
+  // Where no month was wished the rules may leave out some, and those that are left fail less often.
+  const anyMonth = !pond.any || r.rules.every(({ code }: Json) => code !== 'empty-only-in');
+  const atWish = undone && possible && anyMonth && (safe ?? figures.depth_searched_m) >= r.depth_m;
   return {
     of: advised && !asWished ? 'recommended' : 'no-drain',
     ...(possible && { option: several ? TOGETHER : built, built }),

@@ -45,7 +45,7 @@ export function numbersOf(text: string, steps: Read[]): Told[] {
 
 /** A chance as it is told. */
 const CHANCE =
-  /(exceeded in |highest water of )?1 year (?:in|of) (\d+)|less than 0\.1 %|([\d.]+) % (?:a year is accepted|of years)|nearly every year|most years|about every other year/g;
+  /(exceeded in |highest water of )?1 (?:year|time|dig) (?:in|of) (\d+)|less than 0\.1 %|([\d.]+) % (?:a year is accepted|of years)|nearly every year|most years|about every other year/g;
 
 /** Every chance of a text, and whether a step has it: as near as chances are told. */
 export function chancesOf(text: string, steps: Read[]): Told[] {
