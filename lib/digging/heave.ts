@@ -8,9 +8,9 @@ export const heaveMethod = method({
   title: 'Heave of the floor over a seam',
   what:
     'Deepest floor whose ground down to a seam, and what lies on the liner, weigh 1.25 times the pressure in the seam: of the dig ' +
-    'in its months, and of the emptied pond, planned or there, in the months it stands empty.',
+    'in its months, of the emptied pond, planned or there, in the months it stands empty, and of the pond with its water in it all year.',
   assumptions: [
-    'an emptied pond has no water left in it; a drain under the liner does not reach the seam',
+    'water in the pond counts with its weight, as low as it gets in each month as it is kept; an emptied pond has none left in it; a drain under the liner does not reach the seam',
     'the plug is wide against its thickness and heaves at once; every year of a sample alike',
     'a seam that the floor has cut into counts the same: where its water stands above its top, the last of the plug breaks before',
   ],
@@ -69,29 +69,31 @@ interface Scores {
 }
 
 /**
- * Lowest pond level of a month at which the floor keeps its factor over the seams, m above the datum, by how far seam and
- * plug lie from their middle; null: may be emptied.
+ * Lowest pond level of some months (1–12) at which the floor keeps its factor over the seams, m above the datum, by how far
+ * seam and plug lie from their middle; null: may be empty.
  * @param floor - level of the liner's lowest point, m above the datum
  */
 export function levelOverSeams(
   { ground, pond }: Site,
   m: Measures,
   floor: number,
-  month: number,
+  months: readonly number[],
 ): (scores: Scores) => number | null {
-  const months = monthsEmpty(month, pond.daysEmpty);
   const plugs = ground.seams.map((seam) => ({
     seam,
     pressed: seam.top - headIn(seam, months),
     left: Math.max(seam.top + floor, 0),
+    cut: Math.max(-floor - seam.top, 0),
   }));
   const ballast = pond.floorBallast + m.ballast;
   return (scores) => {
     let wanted = 0;
-    for (const { seam, pressed, left } of plugs) {
+    for (const { seam, pressed, left, cut } of plugs) {
       const pressure = pressed - scores.head * seam.headSpread;
       if (pressure <= 0) continue;
       const weight = seam.coverWeight + UNIT_WEIGHT.spread * scores.weight;
+      // In the seam its water meets the liner from where the floor is.
+      wanted = Math.max(wanted, cut > 0 ? pressure + cut : 0);
       wanted = Math.max(wanted, waterOverPlug.compute(HEAVE_FACTOR_WANTED, pressure, weight, left));
     }
     return wanted > ballast ? floor + wanted - ballast : null;

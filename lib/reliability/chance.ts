@@ -14,7 +14,8 @@ export const chanceMethod = method({
   title: 'Chance of failing in a year',
   what:
     'Mean over samples of the share of failing weather years. One sample is one draw of everything unknown but ' +
-    'fixed, run through all weather years; a year fails when on any day the head outside beats what holds the liner.',
+    'fixed, run through all weather years; a year fails when on any day the head outside beats what holds the liner, or the ' +
+    'water of a seam what lies over it.',
   assumptions: [
     'states: full and drawn down all year; emptied for the days planned, on whichever day of each month planned it is ' +
       'the worst to start, where the liner also needs water to arrive, and a bared, softened side slumps and a floor over ' +
@@ -212,6 +213,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
   const any = ofPlans('any');
   const anyMeans = any.map((plan) => means(plan));
   const lifted = ofPlans('lift').map((plan) => means(plan));
+  const sunk = courses[0].failing.heaved ? means((years) => years.heaved!) : undefined;
   const slumped = ofPlans('slump').map((plan) => means(plan));
   const heaved = ofPlans('heave').map((plan) => means(plan));
   const pumpless = courses.filter(({ state }) => state === 'pumps-out' || state === 'power-out');
@@ -235,7 +237,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
     const modes: Chance['modes'] = Object.fromEntries(yearly.map(([mode, mean]) => [mode, mean[d]]));
     modes['lift-emptied'] = worst(lifted, d);
     modes['side-slump'] = worst(slumped, d);
-    modes['floor-heave'] = worst(heaved, d);
+    modes['floor-heave'] = Math.max(worst(heaved, d), sunk?.[d] ?? 0);
     const plan = anyMeans.findIndex((mean) => mean[d] === perYear);
     return new Chance(perYear, modes, {
       plans: any.map((plan) => sharesAt(d, plan)),

@@ -14,11 +14,14 @@ import { Remembered } from '../sampling/index.js';
 import type { Course } from './courses.js';
 import { emptiedHeaves } from './emptiedHeaves.js';
 import { emptiedYears } from './emptiedYears.js';
+import { keptHeaves } from './keptHeaves.js';
 
 /** Years in which a pond fails with one course of its drain, by sample and depth. */
 export interface FailingYears {
   full: YearsFailing;
   drawn: YearsFailing;
+  /** as it is kept, by its floor over a seam; absent without a seam */
+  heaved?: YearsFailing;
   /** by plan of emptying: lifted, slumped, its floor heaved, failing in any state */
   plans: { lift: YearsFailing; slump: YearsFailing; heave: YearsFailing; any: YearsFailing }[];
   /**
@@ -80,6 +83,7 @@ function countFailing(
   const keptSums = keptHeads(basis, m, shift.water);
   const any = emptied.plans.map(() => new Onsets(samples, count, rounds));
   const heaves = emptiedHeaves(basis, m, depths);
+  const keptHeave = keptHeaves(basis, m, depths, shift.pond);
   const heaved = emptied.plans.map(() => new Onsets(samples, count, rounds));
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
   /** above the brim nothing is let be */
@@ -101,7 +105,8 @@ function countFailing(
       const order = heads.year.subarray(ranked, ranked + years);
       const heave = heaves?.[p][s] ?? count;
       heaved[p].add(s, rounds * years, heave);
-      for (const { first, times } of cases) addYears(any[p], s, times, first, heave, order, until);
+      const heavesIn = (y: number) => Math.min(heave, keptHeave?.drawn[s * years + y] ?? count);
+      for (const { first, times } of cases) addYears(any[p], s, times, first, heavesIn, order, until);
     });
   }
   const each: FailingYears['each'] = (depth, of) => {
@@ -116,7 +121,8 @@ function countFailing(
       const heave = places.length === 0 ? count : (heaves?.[of as number][s] ?? count);
       for (let r = 0; r < years; r++) {
         const i = s * years + (places.length === 0 ? r : heads.year[ranked + r]);
-        if (heave <= depth || (reached && fails(i))) shares[i] = 1;
+        const sinks = of === 'full' ? keptHeave?.full[s] : keptHeave?.drawn[i];
+        if (Math.min(heave, sinks ?? count) <= depth || (reached && fails(i))) shares[i] = 1;
         else if (idle[s] === 0)
           for (const { first, times } of cases)
             if (first[s * years + r] <= depth) shares[i] += times / rounds;
@@ -124,18 +130,44 @@ function countFailing(
     }
     return shares;
   };
+  const dips = keptHeave && ((i: number) => keptHeave.drawn[i]!);
+  const together = (lifted: Shallow, lifting: (i: number) => boolean, heaving?: (i: number) => number) =>
+    heaving ? onsetsOf(samples, years, count, (i) => (lifting(i) ? lifted.reach : 0), heaving) : lifted;
+  const keptYears = together(drawn.years, lifts, dips);
   return {
     each,
-    full: full.years,
-    drawn: drawn.years,
+    full: together(
+      full.years,
+      (i) => heads.yearly[i] > full.from,
+      keptHeave && ((i) => keptHeave.full[Math.floor(i / years)]!),
+    ),
+    drawn: keptYears,
+    heaved: dips && onsetsOf(samples, years, count, () => 0, dips),
     plans: emptied.plans.map(({ lift, slump }, p) => ({
       lift,
       slump,
       heave: heaved[p],
       // A pond that is never emptied fails drawn down or not at all.
-      any: emptyings.plans[p].length === 0 ? drawn.years : any[p],
+      any: emptyings.plans[p].length === 0 ? keptYears : any[p],
     })),
   };
+}
+
+/** Years that fail at every depth up to one, and from another on. */
+function onsetsOf(
+  samples: number,
+  years: number,
+  depths: number,
+  until: (year: number) => number,
+  from: (year: number) => number,
+): Onsets {
+  const onsets = new Onsets(samples, depths, 1);
+  for (let i = 0; i < samples * years; i++) {
+    const [to, again] = [until(i), from(i)];
+    onsets.add(Math.floor(i / years), 1, 0, to);
+    onsets.add(Math.floor(i / years), 1, Math.max(to, again));
+  }
+  return onsets;
 }
 
 /** Adds the years of a sample that fail in any state, those that fail alike together. */
@@ -144,14 +176,14 @@ function addYears(
   sample: number,
   times: number,
   first: Uint16Array,
-  heave: number,
+  heave: (year: number) => number,
   order: Uint16Array,
   until: Int32Array,
 ): void {
   const years = order.length;
   let [emptied, drawn, alike] = [0, 0, 0];
   for (let r = 0; r < years; r++) {
-    const from = Math.min(first[sample * years + r], heave);
+    const from = Math.min(first[sample * years + r], heave(order[r]));
     const to = until[order[r]];
     if (from !== emptied || to !== drawn) {
       any.add(sample, times * alike, 0, drawn);

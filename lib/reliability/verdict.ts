@@ -115,7 +115,8 @@ function governing(
   const of = (mode: Governs) => modes[mode] ?? 0;
   const drawn = of('lift-drawn-down');
   const emptied = Math.max(of('lift-emptied'), of('side-slump'));
-  if (of('floor-heave') > drawn && of('floor-heave') >= emptied) return 'floor-heave';
+  // What heaves as it is kept is counted in what fails as it is kept.
+  if (of('floor-heave') > 0.5 * drawn && of('floor-heave') >= emptied) return 'floor-heave';
   if (of('side-slump') > Math.max(drawn, of('lift-emptied'))) return 'side-slump';
   if (of('lift-emptied') > drawn) return drainLimit() ?? 'lift-emptied';
   if (of('lift-power-out') > 0.5 * drawn) return 'lift-power-out';

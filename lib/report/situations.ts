@@ -13,6 +13,7 @@ import {
 import {
   monthlyDesign,
   monthlyLimits,
+  seamLevel,
   sharesBySample,
   type Verdict,
   verdictAt,
@@ -94,9 +95,13 @@ function keptSituations(told: Told): Situation[] {
     const level = full ? fullLevel(basis.site, m) : day.pond;
     const margin = spareOf(level + m.ballast, day.head);
     const chance = month === null ? chances[situation] : null;
+    const heaves = (month === null ? MONTHS : [month]).some(
+      (each) => (seamLevel(basis, m, depth, each, 0) ?? Number.NEGATIVE_INFINITY) > level + LEVEL_RESOLUTION,
+    );
     // A year that holds by its volume holds in each of its months.
     const allowed =
-      chances[situation].middle <= acceptedRisk || (month !== null && margin >= -LEVEL_RESOLUTION);
+      chances[situation].middle <= acceptedRisk || (month !== null && margin >= -LEVEL_RESOLUTION && !heaves);
+    const breaks = !allowed && heaves && margin >= -LEVEL_RESOLUTION;
     return {
       of: told.of,
       situation,
@@ -112,8 +117,8 @@ function keptSituations(told: Told): Situation[] {
       hours: null,
       chance,
       allowed,
-      why: allowed ? 'holds' : 'lifts',
-      governs: allowed ? 'none' : full ? 'lift-full' : 'lift-drawn-down',
+      why: allowed ? 'holds' : breaks ? 'floor-heaves' : 'lifts',
+      governs: allowed ? 'none' : breaks ? 'floor-heave' : full ? 'lift-full' : 'lift-drawn-down',
       assumptions: restingOn(situation, told.assumed),
     };
   };

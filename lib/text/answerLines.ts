@@ -33,9 +33,7 @@ export function answerLines(
   const shown = advised ?? possibleOption({ options }, 'no-drain');
   const by = shown === advised ? '' : ' with nothing done';
   const [next] = measure_next;
-  // Used otherwise than wished, or with several options at once, it is told as it is used then.
-  const kept =
-    change || advisedOptions(recommendation).length > 1 ? situations.find(keptAsAdvised) : undefined;
+  const kept = keptOtherwise({ recommendation, situations });
   return [
     [
       adviceWords(recommendation),
@@ -56,8 +54,20 @@ export function answerLines(
   ];
 }
 
-/** Whether a row is of what is recommended, as low as it is then kept. */
-export const keptAsAdvised = ({ of, situation, month }: Situation) =>
+/**
+ * What is recommended, as low as it is kept, where no option at the wish tells of it: used otherwise, less deep, or several
+ * options at once.
+ */
+export function keptOtherwise({
+  recommendation,
+  situations,
+}: Pick<Result, 'recommendation' | 'situations'>): Situation | undefined {
+  const { option, change } = recommendation;
+  const other = change || option === 'shallower' || advisedOptions(recommendation).length > 1;
+  return other ? situations.find(keptAsAdvised) : undefined;
+}
+
+const keptAsAdvised = ({ of, situation, month }: Situation) =>
   of === 'recommended' && situation === 'drawn-down' && month === null;
 
 /** Of the recommendation as it is kept, by the water that decides. */

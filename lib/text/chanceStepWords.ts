@@ -72,7 +72,7 @@ export function countedNote(file: string, drained: boolean): string {
   const often = drained
     ? ' Each counts as often as the drain is found so: in every sample that chance is drawn about its middle, with a deviation of its logarithm of 0.8 for a drain and 0.5 for a pump, our choice.'
     : '';
-  return `Counted are the simulated years that fail, in ${file} a row each. A year fails when on any of its days the water outside beats what holds the liner, or when the emptied pond lifts, slumps or heaves in the months planned.${often}`;
+  return `Counted are the simulated years that fail, in ${file} a row each. A year fails when on any of its days the water outside beats what holds the liner, or that of a seam what lies over it, or when the emptied pond lifts, slumps or heaves in the months planned.${often}`;
 }
 
 /**

@@ -17,7 +17,7 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
-import { keptAsAdvised, keptLine } from './answerLines.js';
+import { keptLine, keptOtherwise } from './answerLines.js';
 import { changeOrders, dugWords } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
@@ -51,8 +51,7 @@ export function verdictWords(report: Report, units: UnitSystem = report.units): 
   const treated = advised?.option === 'no-drain' ? undefined : advised;
   const several = advisedOptions(report.result.recommendation);
   const built = several.length > 0 ? withOptions(several) : '';
-  // No option by itself tells of several at once.
-  const kept = several.length > 1 ? report.result.situations.find(keptAsAdvised) : undefined;
+  const kept = keptOtherwise(report.result);
   return {
     full: paragraph([
       undrained && `With no drain ${fullWords(undrained, report, units)}`,

@@ -153,6 +153,48 @@ describe('a seam under the floor', () => {
   });
 });
 
+describe('the pond with water in it over a seam', () => {
+  /** Kept full to the ground over 0.4 m of clay on sand; the seam's water at some depth in winter, low in the month of digging. */
+  const judgedAt = (winter: number, more: Record<string, string> = {}, top = 1.4) => {
+    const rows = Array.from(
+      { length: 12 },
+      (_, m) => `below:P1,${m + 1},${m === 7 ? 1.3 : winter},0.02,sealed pipe`,
+    );
+    const files = {
+      ...DRY,
+      ...pits(`P1,0.3,${top},clay,massive,,stiff,1e-9,60`, `P1,${top},3,sand,,,,,`),
+    };
+    const base = set(files, {
+      emptied_in: 'never',
+      built_in: '8',
+      water_above_rim_ground: '0',
+      usual_drawdown: '0',
+      ...more,
+    });
+    return told(edited(base, 'heads.csv', (t) => `${t.trimEnd()}\n${rows.join('\n')}\n`));
+  };
+  // At the top of the sand: 18.5 × 0.4 + 9.81 × 1.0 = 17.2 kPa; 1.25 times the pressure is that at 1.40 m of head.
+  test.each([
+    [0.2, true],
+    [-0.1, false],
+    [-0.5, false],
+  ])('winter water of the sand at %s m: 1 m deep is %s', (winter, holds) => {
+    const r = judgedAt(winter);
+    if (holds) expect(r).toMatchObject({ option: 'no-drain', depth_m: 1 });
+    else expect(r).toMatchObject({ governs: 'floor-heave' });
+    if (!holds) expect(r.depth_m === 1 && r.option === 'no-drain').toBe(false);
+  });
+
+  test('let fall it holds less: 0.5 m lower is 4.9 kPa less', () => {
+    expect(judgedAt(0.2, { usual_drawdown: '0.5 m' }).governs).toBe('floor-heave');
+  });
+
+  test('a floor cut into the sand is lifted where the sand stands higher than the pond', () => {
+    expect(judgedAt(-0.1, {}, 0.9).governs).toBe('floor-heave');
+    expect(judgedAt(0.3, {}, 0.9)).toMatchObject({ option: 'no-drain', depth_m: 1 });
+  });
+});
+
 describe('gas under a liner', () => {
   /** Peat from a depth down, as thick as said. */
   const peat = (top: number, bottom = 3) => ({
@@ -171,7 +213,10 @@ describe('gas under a liner', () => {
     [
       'there, and emptied in no month',
       set(
-        { ...edited(peat(1.2), 'heads.csv', (t) => t.replaceAll(',2.2,', ',0.4,')) },
+        withHead(
+          edited(peat(1.2), 'heads.csv', (t) => t.replaceAll(',2.2,', ',0.4,')),
+          0.8,
+        ),
         {
           state: 'existing',
           emptied_in: '2',
