@@ -58,6 +58,7 @@ export function pondPanel(
     `<path d="${path(surface.slice(0, 4))}" ${paint('rule')} stroke-width="1.5"/><path d="${path(soil.slice(-5, -1))}" ${paint('rule')} stroke-width="1.5"/>`,
   );
   if (drained) parts.push(...drainParts(panel, { X, Y, wide, inset, floor }, per_m));
+  const slab = row.of === 'recommended' ? slabPart(panel, report, { X, Y, wide, inset, floor }) : '';
   if (pond_m !== null) {
     const water: [number, number][] = [
       [X(inset(pond_m)), Y(pond_m)],
@@ -77,11 +78,18 @@ export function pondPanel(
     const [x0, x1] = [X(inset(row.level_m)), X(wide - inset(row.level_m))];
     // What lies on the liner holds as much as water up to here.
     parts.push(
-      hatching('rule', x0, Y(row.level_m), x1 - x0, Y(floor) - Y(row.level_m), 6),
+      hatching(
+        'rule',
+        X(inset(floor)),
+        Y(row.level_m),
+        X(wide - inset(floor)) - X(inset(floor)),
+        Y(floor) - Y(row.level_m),
+        6,
+      ),
       line('rule', [x0, Y(row.level_m)], [x1, Y(row.level_m)], 1.5, '5 3'),
     );
   }
-  parts.push(`<path d="${path(liner)}" ${paint('edge')} stroke-width="2.5" stroke-linejoin="round"/>`);
+  parts.push(slab, `<path d="${path(liner)}" ${paint('edge')} stroke-width="2.5" stroke-linejoin="round"/>`);
   if (cut_m > 0) parts.push(...breakParts(X(wide / 2), Y(full) - 10, Y(floor) + 12));
   const level = row.water?.level_m;
   if (band) parts.push(bandPart(band, { left, right }, Y, scale));
@@ -161,6 +169,27 @@ function ringParts(
         true,
       )}" ${paint('ring')}/>`,
   );
+}
+
+/** The concrete on floor and sides, up to the rim. */
+function slabPart({ raise_m }: WaterPanel, { slab }: Report, { X, Y, wide, inset, floor }: Places): string {
+  if (!slab) return '';
+  const foot = floor + slab.thickness_m;
+  const inner = (level: number) => Math.min(inset(level) + slab.across_m, wide / 2);
+  const points: [number, number][] = [
+    [0, raise_m],
+    [inset(floor), floor],
+    [wide - inset(floor), floor],
+    [wide, raise_m],
+    [wide - inner(raise_m), raise_m],
+    [wide - inner(foot), foot],
+    [inner(foot), foot],
+    [inner(raise_m), raise_m],
+  ];
+  return `<path d="${path(
+    points.map(([x, z]) => [X(x), Y(z)] as const),
+    true,
+  )}" ${paint('concrete')}/>`;
 }
 
 /** The water that decides, where it stands, and on dots to the middle of the pond. */
