@@ -4,6 +4,8 @@ import { LEVEL_RIM } from '../site/index.js';
 import { box, hatching, line, type Paint, paint, path, widthOf, words } from './drawing.js';
 import { marginPlace, type Point, type Segment } from './marginPlace.js';
 import { FREEBOARD, type PanelScale } from './panelScale.js';
+import { breakParts, drainParts, type Places, ringParts } from './pondPanelParts.js';
+import { slabShape } from './slabShape.js';
 import { px } from './svgParts.js';
 import type { WaterPanel } from './waterPanels.js';
 
@@ -58,7 +60,6 @@ export function pondPanel(
     `<path d="${path(surface.slice(0, 4))}" ${paint('rule')} stroke-width="1.5"/><path d="${path(soil.slice(-5, -1))}" ${paint('rule')} stroke-width="1.5"/>`,
   );
   if (drained) parts.push(...drainParts(panel, { X, Y, wide, inset, floor }, per_m));
-  const slab = row.of === 'recommended' ? slabPart(panel, report, { X, Y, wide, inset, floor }) : '';
   if (pond_m !== null) {
     const water: [number, number][] = [
       [X(inset(pond_m)), Y(pond_m)],
@@ -89,7 +90,13 @@ export function pondPanel(
       line('rule', [x0, Y(row.level_m)], [x1, Y(row.level_m)], 1.5, '5 3'),
     );
   }
-  parts.push(slab, `<path d="${path(liner)}" ${paint('edge')} stroke-width="2.5" stroke-linejoin="round"/>`);
+  if (report.slab && row.of === 'recommended') {
+    const slab = slabShape(report.slab, { rim: raise_m, floor, wide, inset }).map(
+      ([x, z]): Point => [X(x), Y(z)],
+    );
+    parts.push(`<path d="${path(slab, true)}" ${paint('concrete')}/>`);
+  }
+  parts.push(`<path d="${path(liner)}" ${paint('edge')} stroke-width="2.5" stroke-linejoin="round"/>`);
   if (cut_m > 0) parts.push(...breakParts(X(wide / 2), Y(full) - 10, Y(floor) + 12));
   const level = row.water?.level_m;
   if (band) parts.push(bandPart(band, { left, right }, Y, scale));
@@ -131,67 +138,6 @@ const upright = (x: number, from: number, to: number): Segment => [
 const segmentsOf = (points: readonly Point[]): Segment[] =>
   points.slice(1).map((point, i) => [points[i]!, point]);
 
-interface Places {
-  X: (metres: number) => number;
-  Y: (level: number) => number;
-  wide: number;
-  inset: (level: number) => number;
-  floor: number;
-}
-
-/** Loose fill round the liner. */
-function ringParts(
-  { raise_m }: WaterPanel,
-  { pond }: Report,
-  { X, Y, wide, inset, floor }: Places,
-): string[] {
-  const w = pond.ring_width_m;
-  const top = Math.min(raise_m, 0);
-  const foot = Math.max(floor, raise_m - pond.ring_depth_m);
-  const sides: [number, number][][] = [
-    [
-      [-w, top],
-      [0, raise_m],
-      [inset(foot), foot],
-      [inset(foot) - w, foot],
-    ],
-    [
-      [wide + w, top],
-      [wide, raise_m],
-      [wide - inset(foot), foot],
-      [wide - inset(foot) + w, foot],
-    ],
-  ];
-  return sides.map(
-    (side) =>
-      `<path d="${path(
-        side.map(([x, z]) => [X(x), Y(z)] as const),
-        true,
-      )}" ${paint('ring')}/>`,
-  );
-}
-
-/** The concrete on floor and sides, up to the rim. */
-function slabPart({ raise_m }: WaterPanel, { slab }: Report, { X, Y, wide, inset, floor }: Places): string {
-  if (!slab) return '';
-  const foot = floor + slab.thickness_m;
-  const inner = (level: number) => Math.min(inset(level) + slab.across_m, wide / 2);
-  const points: [number, number][] = [
-    [0, raise_m],
-    [inset(floor), floor],
-    [wide - inset(floor), floor],
-    [wide, raise_m],
-    [wide - inner(raise_m), raise_m],
-    [wide - inner(foot), foot],
-    [inner(foot), foot],
-    [inner(raise_m), raise_m],
-  ];
-  return `<path d="${path(
-    points.map(([x, z]) => [X(x), Y(z)] as const),
-    true,
-  )}" ${paint('concrete')}/>`;
-}
-
 /** The water that decides, where it stands, and on dots to the middle of the pond. */
 function waterParts(
   { row }: WaterPanel,
@@ -216,30 +162,6 @@ function waterParts(
     ...(high ? [] : [solid(left, a)]),
     dots(high ? x - 10 : a, low ? x + 10 : b),
     ...(low ? [] : [solid(b, right)]),
-  ];
-}
-
-/** The bed under the floor and the pipe in it. */
-function drainParts({ row }: WaterPanel, { X, Y, wide, inset, floor }: Places, per_m: number): string[] {
-  const [x0, x1] = [X(inset(floor)), X(wide - inset(floor))];
-  const bed = Math.max(0.15, row.water?.which === 'drain' ? floor - row.water.level_m : 0);
-  const r = Math.max(0.04 * per_m, 3.5);
-  return [
-    box('stone', x0, Y(floor), x1 - x0, bed * per_m),
-    `<circle cx="${px((x0 + 3 * x1) / 4)}" cy="${px(Y(floor - bed) - r)}" r="${px(r)}" ${paint('paper')}/><circle cx="${px((x0 + 3 * x1) / 4)}" cy="${px(Y(floor - bed) - r)}" r="${px(r)}" ${paint('edge')} stroke-width="1.5"/>`,
-  ];
-}
-
-/** Two waves where some of the floor is left out. */
-function breakParts(x: number, top: number, foot: number): string[] {
-  const wave = (at: number) => {
-    const steps = Math.max(2, Math.round((foot - top) / 14));
-    const step = (foot - top) / steps;
-    return `M${px(at)} ${px(top)}${Array.from({ length: steps }, (_, i) => `q${i % 2 ? -5 : 5} ${px(step / 2)} 0 ${px(step)}`).join('')}`;
-  };
-  return [
-    `<path d="${wave(x)}" ${paint('erased')} stroke-width="8"/>`,
-    `<path d="${wave(x - 4)}${wave(x + 4)}" ${paint('rule')} stroke-width="1"/>`,
   ];
 }
 

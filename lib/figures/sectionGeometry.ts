@@ -83,28 +83,6 @@ export function ringOf(section: Section, { pond }: Report): Point[][] {
   return [side(left, -pond.ring_width_m), side(right, pond.ring_width_m)];
 }
 
-/** The slab on floor and sides, up to the rim; nothing where none is cast. */
-export function slabOf(
-  { left, right, floor, raise, length }: Section,
-  { slab }: Report,
-): Point[] | undefined {
-  if (!slab) return undefined;
-  const { thickness_m: t, across_m: across } = slab;
-  const middle = length / 2;
-  const inner = (z: number) => Math.min(left(z) + across, middle);
-  const outer = (z: number) => Math.max(right(z) - across, middle);
-  return [
-    [left(raise), raise],
-    [left(floor), floor],
-    [right(floor), floor],
-    [right(raise), raise],
-    [outer(raise), raise],
-    [outer(floor + t), floor + t],
-    [inner(floor + t), floor + t],
-    [inner(raise), raise],
-  ];
-}
-
 /** The permeable bed under the floor, and behind the sides where it is a drain's. */
 export function bedOf(section: Section, { pond }: Report): Point[] | undefined {
   const { bedThickness: t, left, right, floor, drained, full } = section;

@@ -152,7 +152,7 @@ export function sheetSide(paper: SheetPaper, report: Report, region: Region, uni
   }
   const { slab } = report;
   if (slab) {
-    const { liner, face } = slabSide(set, half, slab, report.pond.side_slope);
+    const { liner, face } = slabSide(side, rim.level_m, slab, report.pond.side_slope);
     const cut = [toe.level_m, toe.level_m + slab.thickness_m].map((z): [number, number] => [inner, z]);
     paper.shape(
       'concrete',

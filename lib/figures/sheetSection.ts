@@ -120,7 +120,7 @@ export function sheetSection(paper: SheetPaper, report: Report, region: Region, 
       at(width, full),
     ]);
   if (report.slab) {
-    const { liner: under, face } = slabSide(set, half, report.slab, report.pond.side_slope);
+    const { liner: under, face } = slabSide(side, rim.level_m, report.slab, report.pond.side_slope);
     const [right, left] = [1, -1].map(
       (s) => (points: [number, number][]) => points.map(([x, z]) => at(s * x, z)),
     );
