@@ -31,6 +31,7 @@ export * from './said.js';
 export * from './settingOut.js';
 export * from './siteDrain.js';
 export * from './situation.js';
+export * from './slabLaid.js';
 export * from './statement.js';
 export * from './wallsUnjudged.js';
 export * from './water.js';

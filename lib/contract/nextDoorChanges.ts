@@ -28,7 +28,15 @@ export interface NextDoor {
   /** mean of the wet half-year from the weather; null without weather */
   winter_day: Flows | null;
   storm: Flows & { rain_m: number; seconds: number; named: boolean };
-  lowered: { name: string; distance_m: number; likely_m: number; most_m: number; words: string }[];
+  /** `neighbour`: a house next door; null: no house */
+  lowered: {
+    name: string;
+    neighbour: boolean | null;
+    distance_m: number;
+    likely_m: number;
+    most_m: number;
+    words: string;
+  }[];
   /** distance within which a lowering of the water can be told at all; 0: nowhere, null: not known */
   felt_m: number | null;
 }

@@ -8,6 +8,7 @@ import type { NextDoor } from './nextDoorChanges.js';
 import type { DepthCurve, Result } from './result.js';
 import type { SettingOut } from './settingOut.js';
 import type { SiteDrain } from './siteDrain.js';
+import type { SlabLaid } from './slabLaid.js';
 
 /** Everything the figures and the page show, as plain data. */
 export interface Report {
@@ -62,6 +63,8 @@ export interface Report {
   fitted: FittedParameter[];
   /** the drain as designed, with all that goes with it; put into words by `drainWords` */
   drain: SiteDrain | null;
+  /** what this answer casts on the liner; null: nothing */
+  slab: SlabLaid | null;
   outlet: {
     name: string;
     level_m: number;

@@ -92,7 +92,9 @@ function untreatedOf({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] {
   if (d.open) return [{ code: 'fact-open', values: { ...wish, fact: d.open } }];
   const first = d.rejected[0]?.verdict;
   if (!first) return [];
-  const tooDeep = first.conditions.find((c) => c.met === 'no' && c.governs === 'side-slump');
+  const tooDeep = first.conditions.find(
+    ({ met, governs }) => met === 'no' && (governs === 'sides-meet' || governs === 'side-slump'),
+  );
   if (tooDeep)
     return [{ code: 'cannot-be-dug', values: { ...wish, condition: saidOf<ConditionValues>(tooDeep) } }];
   return [

@@ -58,7 +58,8 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (pond.existing) rebuildRule(basis, d, add);
   unknownRules(site, d, add);
   if (d.option === 'vent' || d.also.includes('vent')) ventRule(basis, d, add);
-  fillingRule(site, limits, add);
+  // A slab has to be cast on the empty liner first.
+  if (ballast <= 0) fillingRule(site, limits, add);
   if (d.governs === 'footing') {
     add('ask-engineer/footing', {});
     add('notify-neighbour/footing', {});

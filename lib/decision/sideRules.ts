@@ -42,7 +42,7 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
   } else if (d.change?.side_slope !== undefined)
     add('batter-sides/flatter', { slope, drawn: pond.drawnSlope!, floor_m: floorLeft(pond.shape, d.depth) });
   else if (pond.drawnSlope !== undefined) add('batter-sides/laid-back', { slope });
-  // Where the sides meet before that depth, no slope was what failed; dug in other months they stand.
+  // Dug in other months they stand.
   else if (d.governs === 'side-slump' && !d.change?.built_in && pond.depth <= deepestFloor(pond.shape)) {
     // Of a raised rim's depth only a part is dug.
     const stands = d.verdict?.diggable ? dug : 0;

@@ -88,7 +88,7 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
   }
   if (depth > deepestFloor(site.pond.shape) + LEVEL_RESOLUTION)
     conditions.push({
-      governs: 'side-slump',
+      governs: 'sides-meet',
       met: 'no',
       code: 'sides-meet',
       values: { depth_m: deepestFloor(site.pond.shape) },

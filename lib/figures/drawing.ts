@@ -42,6 +42,7 @@ const PAINTS = {
   soil: { fill: ['#ebe2d3', '#3d362b', 'Canvas'] },
   ring: { fill: ['#d5c8ae', '#5a5040', 'Canvas'] },
   stone: { fill: ['#c9c4b8', '#6b675e', 'Canvas'] },
+  concrete: { fill: ['#aeb1b5', '#7c8086', 'Canvas'] },
   pond: { fill: ['#c3dded', '#1f4257', 'Canvas'] },
   band: { fill: ['#a9cbe0', '#2d5a76', 'Canvas'] },
   good: { fill: ['#cfe3d4', '#274a35', 'Canvas'] },
@@ -71,7 +72,7 @@ const rulesFor = (at: 1 | 2) =>
     })
     .join('');
 const halo = (at: 1 | 2) => `.fig-haloed{stroke:${PAPER[at]}}`;
-const outlines = ['pond', 'band', 'ring', 'stone', 'good', 'some', 'not', 'soil']
+const outlines = ['pond', 'band', 'ring', 'stone', 'concrete', 'good', 'some', 'not', 'soil']
   .map((name) => `.fig-${name}`)
   .join(',');
 

@@ -14,6 +14,7 @@ export const RING = '#8f7f63';
 /** The same in words and thin lines, 4.5 to 1 against paper. */
 export const RING_INK = '#6f6048';
 export const STONE = '#d9d2bd';
+export const CONCRETE = '#b4b6b9';
 
 export interface LineStyle {
   colour: string;

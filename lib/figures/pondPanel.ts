@@ -4,6 +4,8 @@ import { LEVEL_RIM } from '../site/index.js';
 import { box, hatching, line, type Paint, paint, path, widthOf, words } from './drawing.js';
 import { marginPlace, type Point, type Segment } from './marginPlace.js';
 import { FREEBOARD, type PanelScale } from './panelScale.js';
+import { breakParts, drainParts, type Places, ringParts } from './pondPanelParts.js';
+import { slabShape } from './slabShape.js';
 import { px } from './svgParts.js';
 import type { WaterPanel } from './waterPanels.js';
 
@@ -77,9 +79,22 @@ export function pondPanel(
     const [x0, x1] = [X(inset(row.level_m)), X(wide - inset(row.level_m))];
     // What lies on the liner holds as much as water up to here.
     parts.push(
-      hatching('rule', x0, Y(row.level_m), x1 - x0, Y(floor) - Y(row.level_m), 6),
+      hatching(
+        'rule',
+        X(inset(floor)),
+        Y(row.level_m),
+        X(wide - inset(floor)) - X(inset(floor)),
+        Y(floor) - Y(row.level_m),
+        6,
+      ),
       line('rule', [x0, Y(row.level_m)], [x1, Y(row.level_m)], 1.5, '5 3'),
     );
+  }
+  if (report.slab && row.of === 'recommended') {
+    const slab = slabShape(report.slab, { rim: raise_m, floor, wide, inset }).map(
+      ([x, z]): Point => [X(x), Y(z)],
+    );
+    parts.push(`<path d="${path(slab, true)}" ${paint('concrete')}/>`);
   }
   parts.push(`<path d="${path(liner)}" ${paint('edge')} stroke-width="2.5" stroke-linejoin="round"/>`);
   if (cut_m > 0) parts.push(...breakParts(X(wide / 2), Y(full) - 10, Y(floor) + 12));
@@ -123,46 +138,6 @@ const upright = (x: number, from: number, to: number): Segment => [
 const segmentsOf = (points: readonly Point[]): Segment[] =>
   points.slice(1).map((point, i) => [points[i]!, point]);
 
-interface Places {
-  X: (metres: number) => number;
-  Y: (level: number) => number;
-  wide: number;
-  inset: (level: number) => number;
-  floor: number;
-}
-
-/** Loose fill round the liner. */
-function ringParts(
-  { raise_m }: WaterPanel,
-  { pond }: Report,
-  { X, Y, wide, inset, floor }: Places,
-): string[] {
-  const w = pond.ring_width_m;
-  const top = Math.min(raise_m, 0);
-  const foot = Math.max(floor, raise_m - pond.ring_depth_m);
-  const sides: [number, number][][] = [
-    [
-      [-w, top],
-      [0, raise_m],
-      [inset(foot), foot],
-      [inset(foot) - w, foot],
-    ],
-    [
-      [wide + w, top],
-      [wide, raise_m],
-      [wide - inset(foot), foot],
-      [wide - inset(foot) + w, foot],
-    ],
-  ];
-  return sides.map(
-    (side) =>
-      `<path d="${path(
-        side.map(([x, z]) => [X(x), Y(z)] as const),
-        true,
-      )}" ${paint('ring')}/>`,
-  );
-}
-
 /** The water that decides, where it stands, and on dots to the middle of the pond. */
 function waterParts(
   { row }: WaterPanel,
@@ -187,30 +162,6 @@ function waterParts(
     ...(high ? [] : [solid(left, a)]),
     dots(high ? x - 10 : a, low ? x + 10 : b),
     ...(low ? [] : [solid(b, right)]),
-  ];
-}
-
-/** The bed under the floor and the pipe in it. */
-function drainParts({ row }: WaterPanel, { X, Y, wide, inset, floor }: Places, per_m: number): string[] {
-  const [x0, x1] = [X(inset(floor)), X(wide - inset(floor))];
-  const bed = Math.max(0.15, row.water?.which === 'drain' ? floor - row.water.level_m : 0);
-  const r = Math.max(0.04 * per_m, 3.5);
-  return [
-    box('stone', x0, Y(floor), x1 - x0, bed * per_m),
-    `<circle cx="${px((x0 + 3 * x1) / 4)}" cy="${px(Y(floor - bed) - r)}" r="${px(r)}" ${paint('paper')}/><circle cx="${px((x0 + 3 * x1) / 4)}" cy="${px(Y(floor - bed) - r)}" r="${px(r)}" ${paint('edge')} stroke-width="1.5"/>`,
-  ];
-}
-
-/** Two waves where some of the floor is left out. */
-function breakParts(x: number, top: number, foot: number): string[] {
-  const wave = (at: number) => {
-    const steps = Math.max(2, Math.round((foot - top) / 14));
-    const step = (foot - top) / steps;
-    return `M${px(at)} ${px(top)}${Array.from({ length: steps }, (_, i) => `q${i % 2 ? -5 : 5} ${px(step / 2)} 0 ${px(step)}`).join('')}`;
-  };
-  return [
-    `<path d="${wave(x)}" ${paint('erased')} stroke-width="8"/>`,
-    `<path d="${wave(x - 4)}${wave(x + 4)}" ${paint('rule')} stroke-width="1"/>`,
   ];
 }
 

@@ -77,7 +77,7 @@ export function sectionFigure(report: Report, units: UnitSystem, size: FigureSiz
     annotations: [
       ...levelLabels(names, size, { top: shapeTop, bottom, pixels }),
       ...liftArrows(section, report, units, size, width / (x[1] - x[0])),
-      ...namesInside(section, log, report, { left: x[0], bottom, pixels, size }),
+      ...namesInside(section, log, report, { left: x[0], bottom, pixels, size, units }),
       ...(drain?.labels(size) ?? []),
       label(notes.join(size === 'wide' ? '; ' : '<br>'), 1, 0, {
         xref: 'paper',

@@ -3,6 +3,7 @@ import type { Report } from '../contract/report.js';
 import { possibleOption } from '../contract/result.js';
 import { monthShort } from '../text/monthWords.js';
 import { fullSpareLabel, NOT_PUSHED_UP, pushedUpLabel } from '../text/sectionWords.js';
+import { slabLabel } from '../text/slabWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { type FigureSize, folded, LABEL_SIZE, label, short, unbroken } from './layout.js';
 import { ALARM, FAINT_INK, INK, WATER } from './palette.js';
@@ -147,8 +148,14 @@ export function liftArrows(
 export function namesInside(
   section: Section,
   log: Report['result']['ground']['layers'],
-  { pond }: Report,
-  { left, bottom, pixels, size }: { left: number; bottom: number; pixels: number; size: FigureSize },
+  { pond, slab }: Report,
+  {
+    left,
+    bottom,
+    pixels,
+    size,
+    units,
+  }: { left: number; bottom: number; pixels: number; size: FigureSize; units: UnitSystem },
 ): object[] {
   const font = LABEL_SIZE[size] - 1;
   const at = left + 0.08;
@@ -184,11 +191,15 @@ export function namesInside(
           },
         ]
       : [];
+  const under = [
+    ...(slab ? [slabLabel(slab, units)] : []),
+    ...(section.bedThickness > 0 ? [section.drained ? 'drain bed and pipe' : 'bedding'] : []),
+  ];
   const bed =
-    section.bedThickness > 0
+    under.length > 0
       ? [
           label(
-            section.drained ? 'drain bed and pipe' : 'bedding',
+            under.join(size === 'wide' ? '; ' : '<br>'),
             short(section.length / 2),
             short(section.floor - section.bedThickness),
             {

@@ -1,9 +1,10 @@
 /** What is drawn in the section. */
 import type { Report } from '../contract/index.js';
 import { short } from './layout.js';
-import { FAINT_INK, LINER, POND_WATER, RING, STONE, soilColour, WATER } from './palette.js';
+import { CONCRETE, FAINT_INK, LINER, POND_WATER, RING, STONE, soilColour, WATER } from './palette.js';
 import { BANK, type DrainWay } from './sectionDrain.js';
 import { banksOf, bedOf, type Point, ringOf, type Section } from './sectionGeometry.js';
+import { slabShape } from './slabShape.js';
 import { plotText } from './visible.js';
 
 /** How far ground is drawn beyond both rims, m, and beyond the view, so that a wide window shows no edge. */
@@ -22,6 +23,8 @@ export function sectionTraces(
   }: { log: Report['result']['ground']['layers']; drain: DrainWay | undefined; wet: number; dry: number },
 ): object[] {
   const bed = bedOf(section, report);
+  const { raise, floor, length, left } = section;
+  const slab = report.slab && slabShape(report.slab, { rim: raise, floor, wide: length, inset: left });
   return [
     area('not dug into', edgeBand(section, 0, FAR), '#eeebe4'),
     ...log.map((layer) =>
@@ -39,6 +42,7 @@ export function sectionTraces(
       '#ffffff',
     ),
     area('water', section.outline(section.full), POND_WATER),
+    ...(slab ? [area('concrete slab', slab, CONCRETE, FAINT_INK)] : []),
     ...ringOf(section, report).map((ring) => area('filled back', ring, RING)),
     ...(bed ? [area(section.drained ? 'drain bed' : 'bedding', bed, STONE, FAINT_INK)] : []),
     path('ground', groundLine(section), FAINT_INK, 1.25),

@@ -9,11 +9,13 @@ import {
   MAT_THICKNESS,
 } from '../drain/index.js';
 import { dimensionText, MARKED, partTitle, scaleText, slopeText } from '../text/sheetWords.js';
+import { slabLabel } from '../text/slabWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { paint, widthOf } from './drawing.js';
 import { type Region, ROW, type SheetPaper, scaleFor, TYPE } from './sheetPaper.js';
 import { scaleBar } from './sheetScaleBar.js';
 import { cutOf, sideOf, underLiner } from './sheetSection.js';
+import { slabSide } from './sheetSlab.js';
 import { px } from './svgParts.js';
 
 /** So much of the bed is drawn, and of the ground under it, m. */
@@ -148,6 +150,15 @@ export function sheetSide(paper: SheetPaper, report: Report, region: Region, uni
       at(0, top)[1] - 4,
     );
   }
+  const { slab } = report;
+  if (slab) {
+    const { liner, face } = slabSide(side, rim.level_m, slab, report.pond.side_slope);
+    const cut = [toe.level_m, toe.level_m + slab.thickness_m].map((z): [number, number] => [inner, z]);
+    paper.shape(
+      'concrete',
+      [...liner, ...cut, ...face.reverse()].map(([s, z]) => at(s, z)),
+    );
+  }
   paper.line('edge', at(half(ring ?? rim), 0), at(outer, 0), 0.35, '1.5 1');
   paper.shape('edge', [at(inner, toe.level_m), ...[...side].reverse().map(([s, z]) => at(s, z))], {
     width: 0.7,
@@ -165,6 +176,12 @@ export function sheetSide(paper: SheetPaper, report: Report, region: Region, uni
       at(inner, 0)[0] - 9,
       at(0, top)[1],
       at(0, rim.level_m)[1],
+    );
+  if (slab)
+    paper.text(
+      slabLabel(slab, units),
+      at(inner, 0)[0],
+      at(0, toe.level_m - under)[1] + (ring ? 2 : 1) * ROW + 1,
     );
   const slope = at((half(toe) + half(rim)) / 2, (toe.level_m + rim.level_m) / 2);
   paper.text(slopeText(report.pond.side_slope), slope[0] - 2, slope[1], { anchor: 'end' });

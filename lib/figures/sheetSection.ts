@@ -6,6 +6,7 @@ import type { UnitSystem } from '../units/index.js';
 import { widthOf } from './drawing.js';
 import { type Region, ROW, type SheetPaper, scaleFor, TYPE } from './sheetPaper.js';
 import { scaleBar } from './sheetScaleBar.js';
+import { slabSide } from './sheetSlab.js';
 
 /** Direction of the cut, and half of a line round the pond along it. */
 export function cutOf(set: SettingOut): { way: { x: number; y: number }; half(line: PondLine): number } {
@@ -49,6 +50,14 @@ export function sheetSection(paper: SheetPaper, report: Report, region: Region, 
     [`${MARKED.full} ${levelsText(full, datum, units)}`, full],
     [`${MARKED.rim} ${levelsText(raise_m, datum, units)}`, raise_m],
     [`${MARKED.floor} ${levelsText(floor, datum, units)}`, floor],
+    ...(report.slab
+      ? ([
+          [
+            `${MARKED.slab} ${levelsText(floor + report.slab.thickness_m, datum, units)}`,
+            floor + report.slab.thickness_m,
+          ],
+        ] as [string, number][])
+      : []),
     ...(under > 0
       ? ([[`${MARKED.dug} ${levelsText(floor - under, datum, units)}`, floor - under]] as [string, number][])
       : []),
@@ -110,6 +119,18 @@ export function sheetSection(paper: SheetPaper, report: Report, region: Region, 
       ...[...side.slice(wet)].reverse().map(([s, z]) => at(s, z)),
       at(width, full),
     ]);
+  if (report.slab) {
+    const { liner: under, face } = slabSide(side, rim.level_m, report.slab, report.pond.side_slope);
+    const [right, left] = [1, -1].map(
+      (s) => (points: [number, number][]) => points.map(([x, z]) => at(s * x, z)),
+    );
+    paper.shape('concrete', [
+      ...right!(under),
+      ...left!(under).reverse(),
+      ...left!(face),
+      ...right!(face).reverse(),
+    ]);
+  }
   paper.shape('edge', liner, { width: 0.6, closed: false });
   paper.line('blue', at(-width, full), at(width, full), 0.35);
   // Where nobody levelled it, the ground is drawn at the datum, and dashed.

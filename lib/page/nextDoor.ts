@@ -5,6 +5,7 @@ import type { Table } from '../figures/table.js';
 import {
   highEnd,
   inBuckets,
+  NEXT_DOOR_READER,
   nextDoorExit,
   nextDoorFlow,
   nextDoorGround,
@@ -26,9 +27,13 @@ export function neighbourSection(report: Report, units: UnitSystem): string {
     'What changes for you next door',
     // Of another reader: closed on a screen, on a sheet of its own in print.
     '<details><summary>A sheet for your neighbour: open it, print it, hand it over</summary>',
+    paragraph(NEXT_DOOR_READER, 'note'),
+    '<h3>Where its water goes</h3>',
     paragraph(nextDoorExit(door, units)),
+    '<h3>How much water</h3>',
     table(flowTable(door, units)),
     paragraph(nextDoorFlow(door, units), 'note'),
+    '<h3>The water in your ground</h3>',
     paragraph(nextDoorGround(report, units)),
     `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report, units).map(text))}`,
     `<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report).map(text))}`,

@@ -91,7 +91,7 @@ export function stepsSection(report: Report, units: UnitSystem): string {
     ask: dug ? SAFETY : [],
     dig: dug ? [text(digStep(report.result, underLiner(report), units)), text(STOP)] : [],
     build: drained && dug ? [text(LAY)] : [],
-    fill: dug ? [text(lineStep(report.result.recommendation))] : [],
+    fill: dug ? [text(lineStep(report))] : [],
   };
   const waits = BEFORE_DIGGING.includes(option);
   const told = rules.some(({ code }) => code === 'if-drain-stops' || code === 'full-if-power-fails');

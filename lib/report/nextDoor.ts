@@ -71,6 +71,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
     },
     lowered: (drain?.lowering ?? []).map((place) => ({
       name: place.name,
+      neighbour: places.houses.find(({ name }) => name === place.name)?.neighbour ?? null,
       distance_m: place.distance,
       likely_m: place.lowered.likely,
       most_m: place.lowered.high,

@@ -15,6 +15,7 @@ import { lowerByReading, lowerToday } from './lowerToday.js';
 import { nextDoor } from './nextDoor.js';
 import { resultOf } from './resultOf.js';
 import { settingOutOf } from './settingOut.js';
+import { slabOn } from './slabOn.js';
 import { unitsOf } from './unitsOf.js';
 import { withoutWeather } from './withoutWeather.js';
 
@@ -78,6 +79,7 @@ export function reportOf(
     })),
     fitted: fittedWater(a.site),
     drain: a.drain,
+    slab: slabOn(site.pond, decision),
     outlet:
       drain?.kind === 'outlet'
         ? {

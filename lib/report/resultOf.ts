@@ -185,7 +185,9 @@ function optionResult(a: Judged, index: number, work: Work | null, units: UnitSy
   const { pond, survey } = site;
   const v = verdictAt(basis, measures, pond.depth);
   const safe = safeDepth(curve, { depth: pond.depth, safe: v.safe });
-  const told = { ...basics, safe_depth_m: safe.depth, governs: v.safe ? safe.governs : v.governs };
+  // Where the sides meet nothing is dug: what fails first lies above.
+  const first = v.safe || (v.governs === 'sides-meet' && safe.depth !== null);
+  const told = { ...basics, safe_depth_m: safe.depth, governs: first ? safe.governs : v.governs };
   const { lacks } = v.chance;
   if (lacks) return { ...told, ...NO_FIGURES, why_not: obstacleText(lacks, units) };
   const limits = monthlyLimits(basis, measures, pond.depth);

@@ -111,6 +111,16 @@ function checkHoleNames(survey: Survey, findings: Findings): void {
     });
   };
   for (const look of survey.looks) if (isNamedHole(look.pit)) check(look.pit, described, false, look.origin);
+  const logged = new Set(survey.layers.map((layer) => layer.pit));
+  for (const { pit, origin } of survey.looks) {
+    if (logged.size === 0 || logged.has(pit) || told.has(pit) || !isNamedHole(pit)) continue;
+    told.add(pit);
+    findings.warn({
+      ...origin,
+      code: 'hole-without-ground',
+      message: `hole '${pit}' has no row in pits.csv - its water counts, but what ground it was read in is not known: if it goes into another layer than the holes described, its water may be of that layer; describe its layers in pits.csv`,
+    });
+  }
   for (const test of survey.soakage) check(test.pit, described, false, test.origin);
   for (const head of survey.heads) {
     const pit = head.place.replace(/^below:/, '');

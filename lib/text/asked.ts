@@ -12,6 +12,7 @@ import {
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { dugWords } from './changeWords.js';
 import { listText } from './sentence.js';
+import { slabTakes } from './slabWords.js';
 import { ADVICE_NAMES } from './terms.js';
 import { mayTurn } from './tippingText.js';
 
@@ -71,7 +72,7 @@ export function wishWords(report: Report, units: UnitSystem): string {
       : []),
   ];
   const first = BEFORE_DIGGING.includes(recommendation.option) ? [BUT[recommendation.option] ?? ''] : [];
-  return [...said, ...first].join(' ');
+  return [...said, slabTakes(report, units), ...first].filter(Boolean).join(' ');
 }
 
 /** What most of the doubt about the answer comes from. */

@@ -7,7 +7,8 @@ const CONDITIONS: Wording<ConditionValues> = {
     `in this ground a hole with a side ${from(from_m)} high or more has its sides laid back ${slope} to 1, or an engineer designs what holds them`,
   'footing-line': ({ name, assumed, depth_m }, { atMost }) =>
     `the 45° line from the footing ${assumed ? `of ${name}, taken as shallow because nobody has seen it,` : name} allows a dig of ${atMost(depth_m)}`,
-  'sides-meet': ({ depth_m }, { atMost }) => `at this slope the sides meet at ${atMost(depth_m)}`,
+  'sides-meet': ({ depth_m }, { atMost }) =>
+    `at this slope the sides meet at ${atMost(depth_m)}; for more depth the pond has to be wider, or its sides steeper where the ground lets them stand`,
 };
 
 /**

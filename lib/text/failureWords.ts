@@ -9,6 +9,7 @@ export const FAILURE: Record<Governs, string> = {
   'lift-power-out': 'the liner would lift when the power fails',
   'floor-heave': 'the water under pressure below the clay would heave the floor',
   'side-slump': 'the sides would not stand with enough safety',
+  'sides-meet': 'the sloping sides would meet and leave no floor',
   'wet-dig':
     'more water would come into the hole than can be taken out while it is dug, or boil up through its floor',
   fall: 'there is not enough fall to the outlet',

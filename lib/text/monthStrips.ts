@@ -122,6 +122,18 @@ function digStrip(
   };
 }
 
+/**
+ * Months in which the floor of the hole stays dry, as deep as is recommended.
+ * @param report - with its digging window
+ * @returns months, 1–12
+ */
+export function dryMonths({ digging, result }: Pick<Report, 'digging' | 'result'>): number[] {
+  const { depth_m, raise_m } = result.recommendation;
+  return Array.from({ length: 12 }, (_, at) => at + 1).filter(
+    (month) => (dryChance(digging, depth_m - raise_m, month - 1) ?? 0) >= DRY,
+  );
+}
+
 /** Chance of a dry floor all month, at the next depth that is not less. */
 export function dryChance(digging: Report['digging'], depth: number, month: number): number | null {
   if (!digging) return null;

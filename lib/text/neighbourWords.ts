@@ -56,7 +56,11 @@ export function neighbourWords(drain: SiteDrain, units: UnitSystem): string[] {
   const { length, flow }: Say = sayer(units);
   const lowering = drain.lowering.map(
     (place) =>
-      `Water in the ground at ${place.name}, ${length(place.distance)} away, lowered by about ${length(place.lowered.likely)} (${length(place.lowered.high)} at the permeable end of the estimates): ${loweringWords(place)}.`,
+      `Water in the ground at ${place.name}, ${length(place.distance)} away, ${
+        place.unnoticed
+          ? 'lowered by less than anybody could tell from the weather'
+          : `lowered by about ${length(place.lowered.likely)} (${length(place.lowered.high)} at the permeable end of the estimates): ${loweringWords(place)}`
+      }.`,
   );
   return [
     ...lowering,

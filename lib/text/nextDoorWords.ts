@@ -5,6 +5,11 @@ import { NOTICEABLE } from '../drain/neighbours.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
 import { bucketWords, rainText } from './handy.js';
 import { listText } from './sentence.js';
+
+/** Who is spoken to. */
+export const NEXT_DOOR_READER =
+  'For whoever lives next to the pond. “You” is the neighbour; “the owner” is whoever digs the pond, minds it and mends it.';
+
 export function nextDoorExit(door: NextDoor, units: UnitSystem): string {
   const { exit, boundary_m, overflow, downhill, held } = door;
   const size = (value: number) => formatQuantity(value, 'length', units);
@@ -35,22 +40,29 @@ export function nextDoorExit(door: NextDoor, units: UnitSystem): string {
   const way =
     exit.kind === 'brim' || exit.to_boundary_m === null
       ? ''
-      : ` From there to the boundary it is ${size(exit.to_boundary_m)}.`;
+      : ` From ${exit.name} to the boundary it is ${size(exit.to_boundary_m)}.`;
   const houses = downhill.map(
-    ({ name, below_m, distance_m }) => `${name}, ${size(distance_m)} from the pond, by ${size(below_m)}`,
+    (house) => `${placeName(house)}, ${size(house.distance_m)} from the pond, by ${size(house.below_m)}`,
   );
   const lower =
     houses.length === 0
       ? ''
-      : ` Lower than ${held ? 'the full pond' : 'where the water leaves'} ${houses.length > 1 ? 'stand' : 'stands'} ${listText(houses)}: go the way the water would take with the owner, and agree how it is led past before anything is dug.`;
+      : ` Lower than ${held ? 'the full pond' : 'where the water leaves'} ${houses.length > 1 ? 'stand' : 'stands'} ${listText(houses)}: walk the way that the water would take together, and agree how it is led past before anything is dug.`;
   return [from + way, heldWords(door, units), boundary + lower].filter(Boolean).join(' ');
+}
+
+/** A house by whose it is, with its name in the survey; else the boundary. */
+function placeName({ name, neighbour }: { name: string; neighbour: boolean | null }): string {
+  return neighbour === null
+    ? `the ${name}`
+    : `${neighbour ? 'the house next door' : "the house of the pond's owner"} (${name})`;
 }
 
 /** Water that stands above the ground, and where it would go; empty where none does. */
 function heldWords({ held, downhill }: NextDoor, units: UnitSystem): string {
   if (!held) return '';
   const high = formatQuantity(held.above_m, 'length', units);
-  const houses = downhill.length > 0 ? `, and on towards ${listText(downhill.map(({ name }) => name))}` : '';
+  const houses = downhill.length > 0 ? `, and on towards ${listText(downhill.map(placeName))}` : '';
   return `The water of the full pond stands ${high} above the lowest ground beside it; a bank, frame or wall holds it there. If that gave way, up to about ${inBuckets(held.volume_m3, units)} would run out within minutes, first over the lowest ground at the rim${houses}. Whether it is strong enough has not been checked here: ask who designed it.`;
 }
 
@@ -62,7 +74,7 @@ export function nextDoorFlow({ exit, storm }: NextDoor, units: UnitSystem): stri
   const more = (storm.brim + storm.drain - storm.before) * storm.seconds;
   const change =
     more > 0
-      ? `In the storm that is ${formatQuantity(more, 'volume', units)} more than before: a full pond holds back nothing. Keep the brim low on your own side, or spread the overflow over grass.`
+      ? `In the storm that is ${formatQuantity(more, 'volume', units)} more than before: a full pond holds back nothing. The owner of the pond keeps the brim low on the side away from you, or spreads the overflow over grass.`
       : `In the storm that is ${formatQuantity(-more, 'volume', units)} less than before.`;
   const drain =
     exit.kind === 'brim'
@@ -98,11 +110,15 @@ export function nextDoorGround({ next_door: { lowered, felt_m, exit } }: Report,
     felt_m === null || felt_m <= 0
       ? 'The drain does not lower the water in the ground.'
       : `Your ground gets no wetter from below; the drain makes the ground beside the pond drier. Farther than ${wholeUp(felt_m, units)} from the pond nobody could tell it from the weather (${size(NOTICEABLE)} at the permeable end of the estimates).`;
-  const places = lowered.map(
-    ({ name, distance_m, likely_m, most_m, words }) =>
-      `${name}, ${size(distance_m)} away: lower by about ${size(likely_m)} (${size(most_m)} at the permeable end of the estimates): ${words}`,
+  const [told, nothing] = [true, false].map((felt) =>
+    lowered.filter(({ most_m }) => most_m >= NOTICEABLE === felt),
   );
-  return `${reach}${places.length > 0 ? ` ${places.join('. ')}.` : ''}`;
+  const places = told!.map(
+    (place) =>
+      `At ${placeName(place)}, ${size(place.distance_m)} away, the water in the ground is lower by about ${size(place.likely_m)} (${size(place.most_m)} at the permeable end of the estimates): ${place.words}.`,
+  );
+  const beyond = nothing!.length > 0 ? [`At ${listText(nothing!.map(placeName))} nobody can tell.`] : [];
+  return [reach, ...places, ...beyond].join(' ');
 }
 
 export function nextDoorTroubles(
@@ -110,7 +126,7 @@ export function nextDoorTroubles(
   units: UnitSystem,
 ): string[] {
   const brim =
-    'The outlet of the overflow is blocked by leaves: water leaves over the next lowest rim instead. Clear it in autumn.';
+    'The outlet of the overflow is blocked by leaves: water leaves over the next lowest rim instead. The owner clears it in autumn.';
   const bank = held
     ? [
         `The bank, frame or wall round the pond gives way: up to about ${formatQuantity(held.volume_m3, 'volume', units)} of water comes out within minutes. Keep people, above all children, away from below it.`,
@@ -134,7 +150,7 @@ export function nextDoorTroubles(
     ...bank,
     `The pipe blocks: nothing comes out any more; the water stands ${exit.kind === 'cutoff' ? 'behind the uphill side of the pond' : 'in the bed under the liner'}, and the ground beside it goes back to what it was before.`,
     ...flood,
-    `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; stop topping up, and find the hole.`,
+    `The liner is holed: ${result.drain ? 'pond water runs out of the drain in dry weather, little by little' : 'the pond falls'}; the owner stops topping up and finds the hole.`,
     brim,
   ];
 }

@@ -1,6 +1,7 @@
 /** What stands on the drawings to dig by. */
 import type { Report } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { slabLabel } from './slabWords.js';
 
 const FOOT = 0.3048;
 
@@ -80,6 +81,7 @@ export const MARKED = {
   full: 'full',
   floor: 'floor',
   dug: 'dug to',
+  slab: 'top of slab',
   ground: 'ground',
   liner: 'liner, fleece, fabric',
   pipe: 'pipe',
@@ -100,5 +102,5 @@ export function sheetAlt(report: Report, sheet: number, units: UnitSystem): stri
   const { depth_m, raise_m } = result.recommendation;
   return sheet === 0
     ? `Plans to scale: the pond, ${size(pond.length_m)} by ${size(pond.width_m)} at the rim, with ${set?.pegs.length ?? 0} numbered pegs, and the garden with the points distances are taped from. Places are in the table below.`
-    : `Section to scale: floor at ${formatQuantity(raise_m - depth_m, 'level', units)}, rim at ${formatQuantity(raise_m, 'level', units)}, sides ${slopeText(pond.side_slope)}${set?.pipe ? ', the long profile of the pipe and its bed' : ''}. Levels are in the table below.`;
+    : `Section to scale: floor at ${formatQuantity(raise_m - depth_m, 'level', units)}, rim at ${formatQuantity(raise_m, 'level', units)}, sides ${slopeText(pond.side_slope)}${report.slab ? `, with a ${slabLabel(report.slab, units)} thick on the liner` : ''}${set?.pipe ? ', the long profile of the pipe and its bed' : ''}. Levels are in the table below.`;
 }

@@ -1,6 +1,7 @@
 /** What is done with the spade, and when it is laid down. */
-import type { Recommendation, Result } from '../contract/index.js';
+import type { Report, Result } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { castStep } from './slabWords.js';
 
 /** When a digger stops, whatever was reckoned. Common practice. */
 export const STOP =
@@ -8,14 +9,12 @@ export const STOP =
 
 /**
  * How the liner is laid, and a slab on it. Common practice.
- * @param recommendation - what is recommended
+ * @param report - with what is recommended
  * @returns sentences
  */
-export function lineStep({ option, also }: Pick<Recommendation, 'option' | 'also'>): string {
+export function lineStep(report: Report): string {
   const lay = 'Lay the fleece and the liner without stretching them';
-  return option === 'ballast' || also.includes('ballast')
-    ? `${lay}. Cast the slab on it while the dip pipe shows the water below the floor, look into the pipe every day until the concrete has set for a week, and fill the pond at once if the water comes above the floor; else fill it then.`
-    : `${lay}, and fill the pond the same day.`;
+  return report.slab ? `${lay}. ${castStep(report)}` : `${lay}, and fill the pond the same day.`;
 }
 
 /** How a drain is begun. Common practice. */

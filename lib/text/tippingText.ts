@@ -1,5 +1,6 @@
 import type { TippingPoint } from '../contract/index.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
+import { plainInput } from './inputNames.js';
 import { chanceText } from './say.js';
 import { sentence } from './sentence.js';
 import { ADVICE_NAMES, turnWords } from './terms.js';
@@ -27,11 +28,11 @@ export function tippingText(
 /**
  * What is not known well enough to be sure that it does not turn the answer.
  * @param points - `tipping_points`
- * @returns names, each once
+ * @returns plain names, each once
  */
 export function mayTurn(points: readonly TippingPoint[]): string[] {
   const near = points.filter(
     ({ now, value }) => typeof now !== 'number' && value >= now.p10 && value <= now.p90,
   );
-  return [...new Set(near.map(({ input }) => input))];
+  return [...new Set(near.map(({ input }) => plainInput(input)))];
 }

@@ -16,10 +16,11 @@ const A_MONTH = 365 / 12 / 7;
  */
 export function workPlan(report: Report, units: UnitSystem): string {
   const { build, recommendation, drain } = report.result;
+  const { slab } = report;
   const months = longestRun(monthsToDig(report, units));
   if (!build || build.hours_by_hand === 0 || months.length === 0 || months.length === 12) return '';
-  // Pipes, liner and edging take another.
-  const needed = digWeekends(build) + 1;
+  // Pipes, liner and edging take another, a slab one more, and it is filled a week later.
+  const needed = digWeekends(build) + (slab ? 3 : 1);
   const has = Math.floor(months.length * A_MONTH);
   const last = monthName(months.at(-1)!);
   const uphill = [recommendation.option, ...recommendation.also].includes('cutoff-drain');
@@ -27,7 +28,9 @@ export function workPlan(report: Report, units: UnitSystem): string {
     drain || uphill ? 'the trench from its mouth upwards with the pipe in it' : '',
     'the hole',
     drain ? 'bed and pipe under the liner' : '',
-    'fleece, liner and water on one weekend',
+    ...(slab
+      ? ['fleece and liner', 'the slab', 'water, a week later']
+      : ['fleece, liner and water on one weekend']),
   ].filter(Boolean);
   const fits =
     needed <= has

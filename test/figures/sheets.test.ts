@@ -19,10 +19,17 @@ const hostile = (files: Record<string, string>) =>
     'site.csv',
     (t) => t.replace('Tormentil Bank', '<script>alert(1)</script>'),
   );
+const slabbed = (files: Record<string, string>) =>
+  edited(
+    edited(files, 'pond.csv', (t) => t.replace('rim_ground,0.3,m', 'rim_ground,0,m')),
+    'site.csv',
+    (t) => t.replace('allowed,yes', 'allowed,no').replace('acceptable,yes', 'acceptable,no'),
+  );
 const cases: [string, Report][] = [
   ...drawnGardens(),
   ['meadow-scrape', demo('meadow-scrape')],
   ['a far outlet', demo('clay-slope', long)],
+  ['a slab', demo('clay-slope', slabbed)],
   ['names that act', demo('clay-slope', hostile)],
 ];
 const built = cases.filter(([, { setting_out }]) => setting_out !== null);

@@ -3,6 +3,8 @@ import type { Report } from '../../lib/contract/index.js';
 import { pageHtml } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { doubtWords, spotWords, wishWords } from '../../lib/text/asked.js';
+import { MOVED_NAMES } from '../../lib/text/inputNames.js';
+import { mayTurn } from '../../lib/text/tippingText.js';
 import { briefDemo, surveyOf } from '../folder.js';
 import { assessmentOf } from './demoPage.js';
 
@@ -71,6 +73,22 @@ describe('the page says in plain words', () => {
     expect(page(several)).toMatch(
       /the best spot first<\/h3><ol><li>&lt;b&gt;top&lt;\/b&gt;: no drain, 1.00 m deep/,
     );
+  });
+
+  it('what could still turn the answer, as nobody names a row of a table', () => {
+    const unsure = (input: string, unit: string) => ({
+      input,
+      unit,
+      value: 0.2,
+      now: { p10: 0.1, p50: 0.3, p90: 0.4 },
+      from: 'no-drain' as const,
+      to: 'shallower' as const,
+      emptying_ruled: false,
+    });
+    const water = unsure(MOVED_NAMES['water-outside'], 'm');
+    expect(mayTurn([water, water])).toEqual(['how high the water in the ground comes in a wet year']);
+    // Every name is known again.
+    for (const name of Object.values(MOVED_NAMES)) expect(mayTurn([unsure(name, 'm')])[0]).toMatch(/^how /);
   });
 
   it('what to buy and to dig where no drain is recommended, but not before the first measurement', () => {

@@ -3,7 +3,7 @@ import type { OptionName } from '../../lib/contract/index.js';
 import { assess } from '../../lib/decision/index.js';
 import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
-import { surveyOf, withItem } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { sweep } from '../sweep.js';
 import { baseSurvey } from './base.js';
 
@@ -188,6 +188,19 @@ test('sides that meet before the wish is reached are told as that, and not as to
   expect(r.recommendation.option).toBe('shallower');
   expect(r.recommendation.reason).toMatch(/1\.80 m cannot be dug: at this slope the sides meet at 1\.50 m/);
   expect(rule(r, 'batter-sides')).toBeUndefined();
+});
+
+test('no option is said to slump where its sides only meet, and what fails above that is what is told', () => {
+  // Water deep down: only the sides limit it.
+  const deep = run(withPond(baseSurvey({ depth: 2.4, level: 0 }), { depth: '1.8 m' }));
+  expect(deep.recommendation).toMatchObject({ governs: 'sides-meet' });
+  expect(deep.recommendation.reason).toContain('wider, or its sides steeper');
+  const bare = (r: typeof deep) => r.options.find(({ option }) => option === 'no-drain')!;
+  expect(bare(deep)).toMatchObject({ safe_depth_m: null, governs: 'sides-meet' });
+  // Narrow, on a wet slope: emptied, the liner lifts long before.
+  const narrow = run(withPond(briefDemo('clay-slope'), { depth: '1.2 m', width: '1.5 m' }));
+  expect(narrow.recommendation).toMatchObject({ governs: 'sides-meet' });
+  expect(bare(narrow)).toMatchObject({ safe_depth_m: 0, governs: 'lift-emptied' });
 });
 
 test('a depth that the usual drawdown empties is not searched', () => {

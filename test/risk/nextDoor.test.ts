@@ -19,6 +19,9 @@ const door = (files: Record<string, string>) => {
   return nextDoor(site, decision, drain);
 };
 
+const withHouse = (files: Record<string, string>) =>
+  edited(files, 'levels.csv', (text) => `${text}mill,neighbour-house,-60,-3,9.9,\n`);
+
 describe('next door', () => {
   it('with no drain: the same ground sheds the storm, the pond all of it, and nothing is drawn down', () => {
     const { exit, boundary_m, winter_day, storm, felt_m, lowered } = door(
@@ -51,7 +54,9 @@ describe('next door', () => {
       expect.closeTo(1.4, 9),
       expect.closeTo(0.3, 9),
     ]);
-    expect(nextDoorExit(below, 'metric')).toContain('mill, 20.00 m from the pond, by 1.40 m and ours');
+    expect(nextDoorExit(below, 'metric')).toContain(
+      "the house next door (mill), 20.00 m from the pond, by 1.40 m and the house of the pond's owner (ours)",
+    );
     expect(door(baseSurvey({ depth: 1.5 })).downhill).toEqual([]);
   });
 
@@ -77,7 +82,9 @@ describe('next door', () => {
     // At 10.1 m it stands above the ground of the rim and 5 cm below the water.
     expect(downhill).toMatchObject([{ name: 'cot', below_m: expect.closeTo(0.05, 9) }]);
     const told = nextDoorExit(report.next_door, 'metric');
-    expect(told).toMatch(/stands 0\.15 m above the lowest ground .* gave way, .*6 m³ .* towards cot/);
+    expect(told).toMatch(
+      /stands 0\.15 m above the lowest ground .* gave way, .*6 m³ .* towards the house next door \(cot\)/,
+    );
     expect(told).not.toMatch(/as before|does now/);
     expect(nextDoorTroubles(report, 'metric')[0]).toMatch(/gives way/);
     const rules = report.result.recommendation.rules.filter(({ code }) => code === 'notify-neighbour');
@@ -119,6 +126,11 @@ describe('next door', () => {
     expect(felt_m).toBeGreaterThan(0);
     const [boundary] = lowered;
     expect(boundary!.words === 'not noticeable').toBe(boundary!.distance_m >= felt_m!);
+    // What is nothing is told as that, not in millimetres.
+    const far = withHouse(files);
+    const told = nextDoorGround(reportOf(assessed(far)), 'metric');
+    expect(told).toContain('the house next door (mill)');
+    expect(told).not.toMatch(/by about 0|\b0 m/);
   });
 });
 

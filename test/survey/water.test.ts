@@ -123,9 +123,11 @@ describe('water.csv', () => {
 
   test('dates out of order are sorted with a warning, pits may follow each other', () => {
     const rows = 'P1,2024-11-03,,level,1,2,\nP1,2024-11-17,,level,1.2,2,\nP2,2024-11-03,,level,1,2,\n';
-    expect(read(water(rows)).warnings).toEqual([]);
+    const noted = (survey: ReturnType<typeof read>) =>
+      survey.warnings.filter(({ code }) => code !== 'hole-without-ground');
+    expect(noted(read(water(rows)))).toEqual([]);
     const survey = read(water(`${rows}P2,2024-11-01,,level,0.9,2,\n`));
-    expect(survey.warnings).toMatchObject([{ code: 'out-of-order', file: 'water.csv', line: 5 }]);
+    expect(noted(survey)).toMatchObject([{ code: 'out-of-order', file: 'water.csv', line: 5 }]);
     const days = survey.looks.map((look) => look.day);
     expect(days).toEqual([...days].sort((a, b) => a - b));
   });
@@ -139,7 +141,18 @@ describe('water.csv', () => {
         message: expect.stringContaining("did you mean 'P1'?"),
       },
     ]);
-    expect(warnings(water('A7,2024-11-03,,level,1,2,'))).toEqual([]);
+  });
+
+  test('a hole that no row of pits.csv describes is told once, with what to do', () => {
+    expect(warnings(water('A7,2024-11-03,,level,1,2,\nA7,2024-11-10,,level,1,2,'))).toMatchObject([
+      {
+        code: 'hole-without-ground',
+        file: 'water.csv',
+        line: 2,
+        message: expect.stringMatching(/'A7'.*not known.*pits\.csv$/),
+      },
+    ]);
+    expect(warnings(water('dip-pipe,2024-11-03,,level,1,2,'))).toEqual([]);
   });
 });
 

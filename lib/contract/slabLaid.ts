@@ -1,0 +1,10 @@
+/** A concrete slab that is laid on the liner, with facings on its sides. */
+export interface SlabLaid {
+  /** square to floor and sides, m */
+  thickness_m: number;
+  /** level across a side: what a facing takes of the pond's width there, m */
+  across_m: number;
+  /** held by the full pond without it, and with it, m³ */
+  volume_m3: number;
+  left_m3: number;
+}

@@ -1,0 +1,38 @@
+/** The slab on the liner: what it takes of the pond, and how it comes to lie there. */
+import type { Report } from '../contract/index.js';
+import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { dryMonths } from './monthStrips.js';
+import { duringMonths } from './monthWords.js';
+
+/**
+ * What the slab takes of depth and volume.
+ * @param report - with what is recommended
+ * @param units - how numbers are written
+ * @returns a sentence; empty where none is cast
+ */
+export function slabTakes({ slab }: Pick<Report, 'slab'>, units: UnitSystem): string {
+  if (!slab) return '';
+  const left = formatQuantity(slab.left_m3, 'volume', units);
+  return `The slab lies on the liner, on the floor and up the sides, and takes ${slabThick(slab, units)} of the water's depth: of the ${formatQuantity(slab.volume_m3, 'volume', units)} that the pond would hold about ${left} are left.`;
+}
+
+/** How thick it is, as it is cast. */
+export const slabThick = ({ thickness_m }: NonNullable<Report['slab']>, units: UnitSystem) =>
+  formatBound(thickness_m, 'length', units, 'up');
+
+/** Its name where it is drawn. */
+export const slabLabel = (slab: NonNullable<Report['slab']>, units: UnitSystem) =>
+  `concrete slab, ${slabThick(slab, units)}`;
+
+/**
+ * How the slab is cast, which a liner that water lifts does not let be. Common practice.
+ * @param report - with what is recommended
+ * @returns sentences; empty where none is cast
+ */
+export function castStep(report: Report): string {
+  if (!report.slab) return '';
+  const dry = dryMonths(report);
+  if (dry.length === 0)
+    return 'The slab cannot be cast on a liner that water lifts, and in no month does the water surely stay below the floor: it must be kept pumped below it, day and night, while the slab is cast and until the concrete is hard. Have the engineer who designs the slab say how, before anything is dug or bought; where nobody can keep it low, this is not the way. Fill the pond before the pump is stopped.';
+  return `Cast the slab on it ${duringMonths(dry)}, while the dip pipe shows the water below the floor, look into the pipe every day until the concrete has set for a week, and fill the pond at once if the water comes above the floor; else fill it then.`;
+}
