@@ -190,8 +190,11 @@ describe('the pond with water in it over a seam', () => {
   });
 
   test('a floor cut into the sand is lifted where the sand stands higher than the pond', () => {
-    expect(judgedAt(-0.1, {}, 0.9).governs).toBe('floor-heave');
-    expect(judgedAt(0.3, {}, 0.9)).toMatchObject({ option: 'no-drain', depth_m: 1 });
+    expect(judgedAt(-0.1, { side_slope: '2', width: '6 m', length: '7 m' }, 0.9).governs).toBe('floor-heave');
+    expect(judgedAt(0.7, { side_slope: '2', width: '6 m', length: '7 m' }, 0.9)).toMatchObject({
+      option: 'no-drain',
+      depth_m: 1,
+    });
   });
 });
 
