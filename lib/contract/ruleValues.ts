@@ -39,7 +39,8 @@ export interface UsingRules {
 
 /** Rules that go with a drain. */
 export interface DrainRules {
-  'flap/outlet': Nothing;
+  /** a flood that was surveyed stays below the drain's bed, or below the mouth where the drain lies uphill */
+  'flap/outlet': { below: boolean };
   'animal-guard/outlet': Nothing;
   'inspection-pipe/head': Nothing;
   'pump-alarm/sump': Nothing;
@@ -88,7 +89,8 @@ export interface BuildingRules {
   'dig-in/months': { months: number[]; against: Governs };
   'pump-while-digging/inflow': { flow_m3_s: number; months: number[]; pit_m: number };
   'fill-at-once/months': { months: number[]; hours: number };
-  'keep-old-ground-open/bank': Nothing;
+  /** `away`: what the full pond runs over with is led away as planned */
+  'keep-old-ground-open/bank': { away: boolean };
   'vent-high-point/bulge': Nothing;
   /** `wet`: water stands above the floor; `fall`: what the floor lacks, null: it has it */
   'vent-high-point/gas': { count: number; diameter_m: number; wet: boolean; fall: number | null };

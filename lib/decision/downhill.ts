@@ -1,9 +1,10 @@
 import type { NextDoor } from '../contract/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
 import { fullLevel } from '../heads/index.js';
 import { LEVEL_RIM, type Site } from '../site/index.js';
 import type { Decision } from './decide.js';
 
-/** Water above the ground that any edging holds, m. Our choice. */
+/** Water above the ground that any edging holds, m: up to here nothing is told of a rim that gives way. Our choice. */
 const KERB = 0.1;
 
 /** Level of the full pond above the lowest ground at the rim, m; 0 where it lies in the ground. */
@@ -13,7 +14,7 @@ export function brimOf(site: Site, { measures }: Decision): number {
 
 /** Whether a bank, frame or wall holds water above the ground around. */
 export function isHeld(site: Site, d: Decision): boolean {
-  return brimOf(site, d) >= KERB;
+  return brimOf(site, d) > KERB + LEVEL_RESOLUTION;
 }
 
 /** Houses that water from the full pond or the pipe could run to. */

@@ -2,7 +2,7 @@ import type { Basis } from '../basis/index.js';
 import { type ObstacleValues, type Rule, ruleOf, saidOf } from '../contract/index.js';
 import { gravelLeftOut } from '../digging/index.js';
 import type { TubGeometry } from '../groundwater/index.js';
-import { isAsBuilt, oldDrainOf, readingsOf } from '../heads/index.js';
+import { drainLevel, floorLevel, isAsBuilt, oldDrainOf, readingsOf } from '../heads/index.js';
 import { lawfulOutlets, questionOf } from '../options/index.js';
 import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
@@ -38,7 +38,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (d.option !== 'move') emptyingRules(site, d, limits, add);
   if (d.option !== 'move') topUpRule(basis, d, add);
   if (drain?.kind === 'outlet' || cutoff !== undefined) {
-    add('flap/outlet', {});
+    add('flap/outlet', { below: floodStaysBelow(d) });
     add('animal-guard/outlet', {});
   }
   if (drain || cutoff !== undefined) add('inspection-pipe/head', {});
@@ -71,7 +71,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
     places.houses.some((h) => h.distance < 10)
   )
     add('ask-engineer/lowered-house', {});
-  if (raise > 0) add('keep-old-ground-open/bank', {}, { level_m: 0 });
+  if (raise > 0) add('keep-old-ground-open/bank', { away: survey.pond.overflow === 'away' }, { level_m: 0 });
   rimRule(site, d, add);
   if (d.option !== 'move') placeRules(site, add);
   if ((drain && !isAsBuilt(d.measures)) || cutoff !== undefined) add('notify-neighbour/outlet', {});
@@ -82,6 +82,16 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
     return !same.has(said) && same.add(said);
   });
   return withLowering(each, designed);
+}
+
+/** Whether the flood at the outlet was levelled, and stands below what the drain holds the water at. */
+function floodStaysBelow({ measures, depth }: Decision): boolean {
+  const { drain, cutoffTo } = measures;
+  if (drain?.kind === 'outlet')
+    return (
+      drain.outlet.flood !== undefined && drain.flood < drainLevel(measures, floorLevel(depth, measures))
+    );
+  return cutoffTo?.flood !== undefined && cutoffTo.flood < cutoffTo.level;
 }
 
 /** What to find out first, and how. */

@@ -201,6 +201,10 @@ export function sheetSitePlan(paper: SheetPaper, report: Report, region: Region,
   };
   add(a, set.references[0]);
   add(b, set.references[1]);
+  // Raised, it runs over where the old ground is lowest.
+  const lowest = placed.filter(({ role }) => role === 'rim').sort((p, q) => p.level_m - q.level_m)[0];
+  if (lowest && report.result.recommendation.raise_m > 0 && report.next_door.overflow === 'rim')
+    add(MARKED.overflow, lowest);
   for (const spot of [...spots, ...boundary]) add(spot.name, spot);
   const stations = set.pegs.filter(({ of }) => of === 'chainage' || of === 'mouth');
   const dots = [...named.map(([, p]) => p), ...stations].map(view.at);

@@ -50,8 +50,12 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
     `Water comes into the hole while it is dug, in a wet year about ${flow(flow_m3_s)} ${duringMonths(months)}: hire a pump, let it draw from a pit in one corner ${length(pit_m)} below the floor, and keep it running until the liner lies and the pond is full.`,
   'fill-at-once/months': ({ months, hours }) =>
     `Fill it as soon as the liner lies: ${duringMonths(months)} an empty liner has ${hoursDown(hours, 'no time', 'about ')}.`,
-  'keep-old-ground-open/bank': () =>
-    'Leave the old ground beside the bank as the way out for water; do not dam it.',
+  'keep-old-ground-open/bank': ({ away }) =>
+    `${
+      away
+        ? ''
+        : 'Over the lowest old ground leave a dip in the raised rim, lined, and as low as the full pond: there it runs over, on flat stones, and nowhere else. '
+    }Leave the old ground beside the bank as the way out for water; do not dam it.`,
   'vent-high-point/bulge': () => 'Lay a vent from the high point when the liner is next up, in a dry month.',
   'vent-high-point/gas': ({ count, diameter_m, wet, fall }, { bore }) =>
     `Organic soil gives off gas that lifts a liner like water does. Lay ${count === 1 ? 'a vent' : `${count} vents`} of ` +

@@ -6,7 +6,10 @@ import { anyMonth, hoursDown } from './when.js';
 
 /** What the rules that go with a drain say. */
 export const DRAIN_RULES: Wording<DrainRules> = {
-  'flap/outlet': () => 'Fit a flap at the outlet, so that the ditch in flood does not run back up the pipe.',
+  'flap/outlet': ({ below }) =>
+    below
+      ? 'Fit a flap at the outlet: the flood that was levelled stays below the drain, and a flap keeps out one that comes higher.'
+      : 'Fit a flap at the outlet, so that the ditch in flood does not run back up the pipe.',
   'animal-guard/outlet': () => 'Fit a guard against animals at the outlet and clear it every autumn.',
   'inspection-pipe/head': () =>
     'Bring the pipe up to the surface at its head; look into it every autumn and after storms, and flush it when water stands in it.',

@@ -91,6 +91,7 @@ export const MARKED = {
   chainage: 'from the head',
   invert: 'invert',
   mark: 'on the mark',
+  overflow: 'runs over here',
   north: 'north not surveyed',
   unknown: 'ground not levelled',
 } as const;

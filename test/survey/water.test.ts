@@ -152,7 +152,6 @@ describe('water.csv', () => {
         message: expect.stringMatching(/'A7'.*not known.*pits\.csv$/),
       },
     ]);
-    expect(warnings(water('dip-pipe,2024-11-03,,level,1,2,'))).toEqual([]);
   });
 });
 
