@@ -24,7 +24,8 @@ export const seamsMethod = method({
       'pressure under 0.4 m of cover beside a pond 2 m in radius, a hundred times three quarters (leaky seam)',
     'a level counts three lags of the seam after opening or bailing; sooner it is a lower limit, as a strike is',
     'a month that nobody looked in has the highest level read, where three wet months were looked in or heads.csv knows one; else ' +
-      'water at the ground, or at the highest level known where that is higher: our choice; ground that rises nearby can lift it further',
+      'water at the ground, or at the highest level known where that is higher, 0.3 m over it where no wet month was read: our ' +
+      'choice; ground that rises nearby can lift it further',
     'a seam that no hole is open to has the pressure of one in another hole, with 0.2 m of spread (our choice)',
     'water struck below the end of the log comes from a seam there; water struck at a layer that is no clay, or standing above it ' +
       'in a pipe open to it alone, makes it a seam however permeable it is',
@@ -41,6 +42,8 @@ const PERMEABLE_CLAY = 1e-6;
 const SCORE_95 = 1.645;
 /** Wet months to be looked in before the highest level read counts for the year. Our choice. */
 const WET_MONTHS_READ = 3;
+/** Least that the water of a seam is taken to rise from the dry months to the wet, m. Our choice. */
+const WET_RISE = 0.3;
 /** Least depth of a layer that is under something, m. */
 const UNDER = 0.3;
 
@@ -122,7 +125,9 @@ function seamWith(
     settled.some((r) => r.told && (r.month === undefined || wetMonths.includes(r.month))) ||
     wetRead >= Math.min(WET_MONTHS_READ, wetMonths.length);
   const atSite = survey.heads.filter((h) => h.place === 'site').map((h) => h.depth + ground);
-  const credible = Math.min(0, known ?? 0, ...atSite);
+  // What stands so high in the dry months stands higher in the wet ones.
+  const rise = wetRead === 0 && settled.length > 0 ? WET_RISE : 0;
+  const credible = Math.min(0, (known ?? 0) - rise, ...atSite);
   const unread = year ? known! : credible;
   const heads = Array.from({ length: 12 }, (_, m) => {
     const here = settled.filter((r) => r.month === m + 1).map((r) => r.depth);

@@ -76,13 +76,22 @@ describe('how high its water rises', () => {
     'P1,2024-08-11,09:00,level,0.1,,,,',
   ];
 
-  test('strike and rise tell the month; the wet half-year stays open, at the ground', () => {
-    const [seam] = seams(SAND, looks(...RISE));
-    expect(seam).toMatchObject({ known: 0.1, assumed: true, headDepth: 0 });
-    expect(seam!.heads[7]).toBe(0.1);
-    expect(seam!.heads[1]).toBe(0);
-    const above = seams(SAND, looks(...RISE.slice(0, 2), 'P1,2024-08-11,09:00,level,-0.3,,,,'));
-    expect(above).toMatchObject([{ known: -0.3, headDepth: -0.3, assumed: true }]);
+  test('strike and rise tell the month; the wet half-year stays open, at the ground or 0.3 m over what the dry months had', () => {
+    const rises = (to: number, month = '08') =>
+      seams(
+        SAND,
+        looks(
+          ...RISE.slice(0, 2).map((row) => row.replace('-08-', `-${month}-`)),
+          `P1,2024-${month}-11,09:00,level,${to},,,,`,
+        ),
+      )[0]!;
+    expect(rises(0.5)).toMatchObject({ known: 0.5, assumed: true, headDepth: 0 });
+    expect(rises(0.5).heads[7]).toBe(0.5);
+    expect(rises(0.1).heads[7]).toBe(0.1);
+    expect(rises(0.1).heads[1]).toBeCloseTo(-0.2, 9);
+    expect(rises(-0.3).headDepth).toBeCloseTo(-0.6, 9);
+    // Read in a wet month it is the highest that is known.
+    expect(rises(-0.3, '01')).toMatchObject({ headDepth: -0.3, assumed: true });
   });
 
   test('three wet months in a hole open to it close it; in one that is not, nothing', () => {
