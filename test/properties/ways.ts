@@ -105,7 +105,11 @@ export const WAYS: Way[] = [
     to: withNothingSaid,
     adds: ['duplicate-row'],
   },
-  { name: 'a hole in clay dry too soon', to: looked(withHoleDryTooSoon), adds: ['dry-too-soon'] },
+  {
+    name: 'a hole in clay dry too soon',
+    to: looked(withHoleDryTooSoon),
+    adds: ['dry-too-soon', 'hole-without-ground'],
+  },
   ...Object.entries(WORSE_PLACES).flatMap(([kind, { point, role }]) =>
     [true, false].map(
       (first): Way => ({
