@@ -1,8 +1,8 @@
 import type { Basis } from '../basis/index.js';
 import { type ObstacleValues, type Rule, ruleOf, saidOf } from '../contract/index.js';
-import { gravelLeftOut } from '../digging/index.js';
+import { dugDepth, gravelLeftOut, isPressed } from '../digging/index.js';
 import type { TubGeometry } from '../groundwater/index.js';
-import { drainLevel, floorLevel, isAsBuilt, oldDrainOf, readingsOf } from '../heads/index.js';
+import { drainLevel, floorLevel, isAsBuilt, NOTHING, oldDrainOf, readingsOf } from '../heads/index.js';
 import { lawfulOutlets, questionOf } from '../options/index.js';
 import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
@@ -64,7 +64,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
     add('ask-engineer/footing', {});
     add('notify-neighbour/footing', {});
   } else if (ballast > 0) add('ask-engineer/slab', {});
-  else if (d.governs === 'floor-heave') add('ask-engineer/pressure', {});
+  else if (isPressed(site, dugDepth(site, NOTHING, pond.depth))) add('ask-engineer/pressure', {});
   if (
     (drain || cutoff !== undefined) &&
     survey.site.shrinkable_clay === 'yes' &&

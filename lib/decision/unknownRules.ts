@@ -1,5 +1,5 @@
 import { KNOWN_BELOW } from '../contract/index.js';
-import { deepestOver, dugDepth, footingLimit, unknownSeams } from '../digging/index.js';
+import { bindingUnread, deepestOver, dugDepth, footingLimit } from '../digging/index.js';
 import { NEAR_HOUSE, SHALLOW_FOOTING, type Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
@@ -9,7 +9,7 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
   const { pond, places } = site;
   const dug = dugDepth(site, d.measures, d.depth);
   const wished = Math.max(dugDepth(site, d.measures, pond.depth), dug);
-  const seam = unknownSeams(site, wished).sort((a, b) => a.top - b.top)[0];
+  const [seam] = bindingUnread(site, wished).sort((a, b) => a.top - b.top);
   if (seam)
     add('seam-unknown/layer', {
       pit: seam.pit,

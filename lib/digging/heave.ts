@@ -107,3 +107,20 @@ export function unknownSeams({ ground }: Site, deep: number): Seam[] {
   if (ground.seams.some((seam) => !holds(seam, seam.assumed ? seam.known : seam.headDepth))) return [];
   return ground.seams.filter((seam) => seam.assumed && !holds(seam, seam.headDepth));
 }
+
+/** Deepest floor over the seams at the highest that was read of each, m below the datum ground. */
+function deepestAsRead({ ground }: Site): number {
+  const read = ({ assumed, known, top, headDepth }: Seam) => (assumed ? (known ?? top) : headDepth);
+  return Math.min(...ground.seams.map((seam) => deepestOver(seam, read(seam))));
+}
+
+/** Whether water under pressure allows less than a floor so deep, m below the datum ground. */
+export function isPressed({ ground }: Site, deep: number): boolean {
+  return ground.seams.some((seam) => deepestOver(seam, seam.headDepth) < deep);
+}
+
+/** Seams whose pressure nobody looked at, and which bind a floor so deep more than all that was read, m below the datum ground. */
+export function bindingUnread(site: Site, deep: number): Seam[] {
+  const limit = Math.min(deep, deepestAsRead(site));
+  return site.ground.seams.filter((seam) => seam.assumed && deepestOver(seam, seam.headDepth) < limit);
+}

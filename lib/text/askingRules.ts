@@ -19,7 +19,7 @@ export const ASKING_RULES: Wording<AskingRules> = {
     'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
   'measure-first/place': (lacking, say) => `Measure before anything is bought: ${obstacleIn(lacking, say)}.`,
   'seam-unknown/layer': ({ pit, top_m, deepest_m }, { length, atMost }) =>
-    `Under tighter ground, from ${length(top_m)} down in ${pit}, lies a layer that carries water, and how high that water rises in the wet half-year is not known. Water as high as the ground would heave a floor deeper than ${atMost(deepest_m)}: before digging deeper, read a pipe that is open in that layer only, every week through a wet half-year.`,
+    `Under tighter ground, from ${length(top_m)} down in ${pit}, lies a layer that carries water, and how high that water rises in the wet half-year is not known. Water as high as it may stand would heave a floor deeper than ${atMost(deepest_m)}: before digging deeper, read a pipe that is open in that layer only, every week through a wet half-year.`,
   'look-deeper/hole': ({ pit, known_m, to_m }, { atLeast, atMost }) =>
     `Nobody has looked at the ground below ${atMost(known_m)}, and it is dug deeper: first dig or bore a small hole at ${pit} down to ${atLeast(to_m)}. Where water rises in it, or sand or gravel comes up, stop and ask again with what it shows.`,
   'footing-unknown/houses': ({ names, taken_m, allows_m }, { length, atMost }) =>

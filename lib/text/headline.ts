@@ -259,14 +259,17 @@ const bare = (chance: number) =>
     .replace('less often', 'less');
 
 function nextStep({ result }: Report): string {
-  const { measure_next, option } = result.recommendation;
+  const { measure_next, option, rules } = result.recommendation;
   const [next] = measure_next;
   if (option === 'measure-first' && next)
     return 'Add what you find to the survey and ask again. Buy and dig nothing before.';
   if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
+  const layer = rules.some(({ code }) => code === 'seam-unknown')
+    ? ' To dig deeper, read the layer under the clay first.'
+    : '';
   return BEFORE_DIGGING.includes(option)
     ? `No measurement that was tried would change this. ${option === 'measure-first' ? 'Buy and dig nothing before.' : 'Look for another place.'}`
-    : `${nothingMore(mayTurn(result.tipping_points))} Read the dip pipe before you lower the water.`;
+    : `${nothingMore(mayTurn(result.tipping_points))}${layer} Read the dip pipe before you lower the water.`;
 }
 
 /** @param near - what is not known well and may turn the answer */

@@ -127,7 +127,7 @@ const PLANTED: Planted[] = [
     name: 'an order that is missing',
     into: 'never',
     plant: inPage('us', /, never emptied\./, '.'),
-    about: /^empty\|no-drain\|\d+: /,
+    about: /^empty\|[\w-]+\|\d+: /,
   },
   {
     name: 'an order without how long',
