@@ -24,13 +24,13 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `${NOTHING_LIFTS[how](duringMonths(months))}${failsWords(fails)} No drain is needed.`,
   'surface-water-only': ({ fails }) =>
     `Kept out of the ring, surface water no longer gets behind the liner${failsWords(fails)}`,
-  'raise-pond': ({ raise_m, dug_m, fails }, { atLeast, atMost }) =>
+  'raise-pond': ({ raise_m, dug_m, fails }, { length, atMost }) =>
     dug_m !== null
-      ? `With rim and floor raised ${atLeast(raise_m)} only ${atMost(dug_m)} is dug below the old ground, and the rest of the depth stands above it${failsWords(fails)} It has no moving parts and needs no outlet.`
-      : `With rim and floor raised ${atLeast(raise_m)} the pond stands above the water outside${failsWords(fails)} It has no moving parts and needs no outlet.`,
-  'cutoff-drain': ({ raise_m, fails }, { atLeast }) =>
+      ? `With rim and floor raised ${length(raise_m)} only ${atMost(dug_m)} is dug below the old ground, and the rest of the depth stands above it${failsWords(fails)} It has no moving parts and needs no outlet.`
+      : `With rim and floor raised ${length(raise_m)} the pond stands above the water outside${failsWords(fails)} It has no moving parts and needs no outlet.`,
+  'cutoff-drain': ({ raise_m, fails }, { length }) =>
     `A drain uphill takes the water that stands behind the upper wall${
-      raise_m > 0 ? `, and the low rim goes up ${atLeast(raise_m)}` : ''
+      raise_m > 0 ? `, and the low rim goes up ${length(raise_m)}` : ''
     }${failsWords(fails)}`,
   'old-drain-works': ({ looks, from, to, highest_m, fails }, { level }) =>
     `The old drain works: in ${looks} readings in the wet months from ${from} to ${to} the water under the liner stood no higher than ${level(highest_m)}. Nothing is rebuilt${failsWords(fails)}`,
