@@ -22,12 +22,12 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   const planned = d.verdict?.safe && d.option !== 'measure-first';
   const brief = planned ? bound.filter((m) => wished.includes(m)) : [];
   // Never longer than the water of the design year leaves.
-  const lasts = Math.min(...brief.map((m) => limits.empty[m - 1].seconds / SECONDS_PER_DAY));
-  const briefly = { months: brief, days: Math.min(days, lasts), changed: d.change !== undefined };
+  const lasting = (of: number[]) => Math.min(...of.map((m) => limits.empty[m - 1].seconds / SECONDS_PER_DAY));
+  const briefly = { months: brief, days: Math.min(days, lasting(brief)), changed: d.change !== undefined };
   if (free.length > 0)
     add(
       'empty-only-in/free',
-      { months: free, days, briefly: brief.length > 0 ? briefly : null },
+      { months: free, days: days || daysAMonth(lasting(free)), briefly: brief.length > 0 ? briefly : null },
       { months: [...free, ...brief].sort((a, b) => a - b) },
     );
   else if (brief.length > 0) add('empty-only-in/briefly', briefly, { months: brief });
@@ -37,6 +37,10 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)
     add('do-not-lower/other-months', { months: bound }, { months: bound });
 }
+
+/** Of a pond that is not to be emptied nobody said for how long: what the shortest of its months leaves; 0: all of it. */
+const daysAMonth = (days: number) => (days < LONGEST_MONTH ? days : 0);
+const LONGEST_MONTH = 31;
 
 /** Where no month is free the dip pipe tells, but of the water under the liner only. */
 function noMonthRule(bound: number[], { barred }: MonthlyLimits, below: number, add: AddRule): void {

@@ -14,7 +14,8 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
     add('seam-unknown/layer', {
       pit: seam.pit,
       top_m: seam.top,
-      deepest_m: Math.max(deepestOver(seam, seam.headDepth), 0),
+      // In the month in which it is dug it may stand lower.
+      deepest_m: Math.max(deepestOver(seam, seam.headDepth), d.verdict?.safe ? dug : 0),
     });
   if (pond.existing) return;
   const known = deepestLogged(site);

@@ -29,7 +29,7 @@ export const seamsMethod = method({
     'a seam that no hole is open to has the pressure of one in another hole, with 0.2 m of spread (our choice)',
     'water struck below the end of the log comes from a seam there; water struck at a layer that is no clay, or standing above it ' +
       'in a pipe open to it alone, makes it a seam however permeable it is',
-    'what heads.csv says of the site or of a hole is of a seam too where the dig reaches it, unless the water of one was seen 0.1 m higher than that',
+    'what heads.csv says of the site or of a hole is of a seam too where the dig reaches it, unless one is told by itself, or was seen 0.1 m higher than that',
     'a hole that pits.csv does not log is read for every seam it is open to, its levels carried over',
   ],
   source: 'common practice; our choice where it says so',
@@ -78,14 +78,16 @@ export function seamsOf(
       };
     });
   });
-  // What is told of the site is told of no seam where one of them stands higher.
-  const apart = found.some(({ seen, site }) => standsHigher(seen, site));
+  // What is told of the site is told of no seam where one is told by itself, or was seen higher.
+  const apart = found.some(
+    ({ seam, seen, site }) => standsHigher(seen, site) || toldOf(survey, seam).length > 0,
+  );
   const read = found.map(({ seam, seen, site, hole, reached }) => ({
     seam,
     readings: [
       ...toldOf(survey, seam),
       ...(reached && !apart ? site : []),
-      ...(reached && !standsHigher(seen, hole) ? hole : []),
+      ...(reached && !standsHigher(seen, hole) && toldOf(survey, seam).length === 0 ? hole : []),
       ...seen,
     ],
   }));

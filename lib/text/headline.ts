@@ -109,7 +109,7 @@ function answerWords(report: Report, units: UnitSystem): string {
   if (report.pond.existing)
     return built === 'no-drain' && raise_m === 0
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.`;
+      : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
   return `${yes}${BUILT[built]}${walls}${raised}${dry}${vent}${changed}${emptied}.`;
 }

@@ -17,7 +17,7 @@ export const USING_RULES: Wording<UsingRules> = {
   'do-not-cut-bulge/bulge': () =>
     'Never cut or weigh down the bulge: the water comes through and the soil follows.',
   'empty-only-in/free': ({ months, days, briefly }) => {
-    const atMost = days > 0 ? ` for at most ${days} ${days === 1 ? 'day' : 'days'}` : '';
+    const atMost = days > 0 ? ` for at most ${timeWords(24 * days)}` : '';
     return `Empty it only ${duringMonths(months)}${atMost}${briefly ? `, or ${brieflyWords(briefly)}` : ''}.`;
   },
   'empty-only-in/briefly': (briefly) =>

@@ -167,6 +167,15 @@ describe('how high its water rises', () => {
       expect(apart!.heads[7]).toBe(0.5);
     });
 
+    test('nor of one that heads.csv tells by itself, in the months it leaves out', () => {
+      const own = ['6', '7'].map((month) => `below:P1,${month},0.7,0.1`).join('\n');
+      const both = { 'heads.csv': `${monthly('site')['heads.csv']}${own}\n` };
+      const [seam] = deep(both);
+      expect(seam).toMatchObject({ known: 0.7, assumed: true });
+      expect(seam!.heads[0]).toBe(0);
+      expect(seam!.heads[5]).toBe(0.7);
+    });
+
     test('nor of the same layer in another hole', () => {
       const two = [...SAND, ...SAND.map((row) => row.replace('P1', 'P2'))];
       const levels = {
