@@ -2,6 +2,7 @@ import type { Basis } from '../basis/index.js';
 import { headIn, levelOverSeams } from '../digging/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import { floorLevel, fullLevel, type Measures } from '../heads/index.js';
+import { Remembered } from '../sampling/index.js';
 
 /** First depths at which the floor heaves over a seam under a pond with water in it; their count where it does at none. */
 export interface KeptHeaves {
@@ -18,13 +19,26 @@ export interface KeptHeaves {
  * @param shift - of the pond's level, m
  */
 export function keptHeaves(
-  { site, draws }: Basis,
+  basis: Basis,
   m: Measures,
   depths: ArrayLike<number>,
   shift: number,
 ): KeptHeaves | undefined {
+  if (basis.site.ground.seams.length === 0) return undefined;
+  // No drain reaches a seam.
+  const key = JSON.stringify([m.raise, m.ballast, shift, Array.from(depths)]);
+  return found.of(basis.counted, key, () => firstHeaves(basis, m, depths, shift));
+}
+
+const found = new Remembered<KeptHeaves>(8);
+
+function firstHeaves(
+  { site, draws }: Basis,
+  m: Measures,
+  depths: ArrayLike<number>,
+  shift: number,
+): KeptHeaves {
   const { seams } = site.ground;
-  if (seams.length === 0) return undefined;
   const { samples, years } = draws;
   const count = depths.length;
   // Months in which no seam differs are judged at their lowest level.
