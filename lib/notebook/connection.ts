@@ -1,7 +1,7 @@
 /** The connection file by which a Jupyter client tells a kernel where to listen and with what key to sign. */
 import { randomBytes } from 'node:crypto';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { type AddressInfo, createServer, type Server } from 'node:net';
+import { type AddressInfo, connect, createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -63,6 +63,18 @@ export async function newConnection(): Promise<Connection> {
 /** The address of one of the kernel's sockets. */
 export function address(connection: Connection, channel: 'shell' | 'iopub' | 'control'): string {
   return `${connection.transport}://${connection.ip}:${connection[`${channel}_port`]}`;
+}
+
+/** Whether something listens on one of the kernel's sockets by now. */
+export function listens(connection: Connection, channel: 'shell' | 'iopub' | 'control'): Promise<boolean> {
+  return new Promise((resolve) => {
+    const socket = connect(connection[`${channel}_port`], connection.ip);
+    const told = (listening: boolean) => {
+      socket.destroy();
+      resolve(listening);
+    };
+    socket.once('connect', () => told(true)).once('error', () => told(false));
+  });
 }
 
 /**

@@ -6,7 +6,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { Dealer, Subscriber } from 'zeromq';
-import { address, type Connection, newConnection, withConnectionFile } from './connection.js';
+import { address, type Connection, listens, newConnection, withConnectionFile } from './connection.js';
 import { optional } from './optional.js';
 import { decode, encode, type Message, newMessage } from './wire.js';
 
@@ -16,8 +16,10 @@ const GOODBYE_S = 2;
 
 /** How often a kernel is started at most. */
 const STARTS = 4;
-/** Asked while it still binds its sockets, the kernel gives up listening and says so. */
-const STUMBLED = /Socket is blocked by a bind/;
+/** Asked while it still binds its sockets, the kernel gives up listening and says so; and where another took a port meanwhile. */
+const STUMBLED = /Socket is blocked by a bind|Address already in use|EADDRINUSE/;
+/** The kernel learns so long after it that a socket listens. */
+const BOUND_S = 0.1;
 class Stumbled extends Error {}
 
 /** Ends the kernel when its standard input closes, so that it never outlives us, however we die. */
@@ -140,6 +142,7 @@ export class Kernel {
         new zmq.Subscriber({ linger: 0, receiveHighWaterMark: 0 }),
       );
       try {
+        await Promise.race([kernel.bound(), kernel.failed]);
         kernel.shell.connect(address(connection, 'shell'));
         kernel.control.connect(address(connection, 'control'));
         kernel.iopub.connect(address(connection, 'iopub'));
@@ -197,6 +200,14 @@ export class Kernel {
       await gone;
     }
     for (const socket of [this.shell, this.control, this.iopub]) socket.close();
+  }
+
+  /** Waits until every socket that is asked listens: whoever asks before makes the kernel stumble. */
+  private async bound(): Promise<void> {
+    const end = Date.now() + START_S * 1000;
+    for (const of of ['shell', 'iopub', 'control'] as const)
+      while (!(await listens(this.connection, of)) && Date.now() < end) await after(BOUND_S);
+    await after(BOUND_S);
   }
 
   /** A subscriber misses what was published before it was connected: ask until both sockets answer. */
