@@ -1,6 +1,6 @@
 /** The slab on the liner: what it takes of the pond, and how it comes to lie there. */
 import type { Report } from '../contract/index.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatBound, type UnitSystem } from '../units/index.js';
 import { dryMonths } from './monthStrips.js';
 import { duringMonths } from './monthWords.js';
 
@@ -12,8 +12,8 @@ import { duringMonths } from './monthWords.js';
  */
 export function slabTakes({ slab }: Pick<Report, 'slab'>, units: UnitSystem): string {
   if (!slab) return '';
-  const left = formatQuantity(slab.left_m3, 'volume', units);
-  return `The slab lies on the liner, on the floor and up the sides, and takes ${slabThick(slab, units)} of the water's depth: of the ${formatQuantity(slab.volume_m3, 'volume', units)} that the pond would hold about ${left} are left.`;
+  const taken = Math.round(100 * (1 - slab.left_m3 / slab.volume_m3));
+  return `The slab lies on the liner, on the floor and up the sides, and takes ${slabThick(slab, units)} of the water's depth and about ${taken} % of what the pond would hold.`;
 }
 
 /** How thick it is, as it is cast. */

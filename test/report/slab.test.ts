@@ -59,7 +59,7 @@ describe('a slab on the liner', () => {
   test('is told with what it leaves', () => {
     for (const units of ['metric', 'us'] as const)
       expect(wishWords(slabbed, units)).toMatch(
-        /takes .+ of the water's depth: of the .+ about .+ are left\./,
+        /takes .+ of the water's depth and about \d+ % of what the pond would hold\./,
       );
   });
 
