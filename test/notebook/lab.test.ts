@@ -39,7 +39,7 @@ it('opens the notebooks with the kernel on the path of Jupyter, and passes argum
   expect(path.split(':')[0]).toBe(join(PROJECT, '.jupyter'));
 });
 
-it.each(sweep(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const, 2))(
+it.each(sweep(['SIGKILL', 'SIGTERM', 'SIGHUP', 'SIGINT'] as const, 1))(
   'leaves no server when it is ended by %s',
   async (signal) => {
     const programs = passingFolder();
