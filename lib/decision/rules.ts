@@ -64,7 +64,11 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
     add('ask-engineer/footing', {});
     add('notify-neighbour/footing', {});
   } else if (ballast > 0) add('ask-engineer/slab', {});
-  else if (isPressed(site, dugDepth(site, NOTHING, pond.depth))) add('ask-engineer/pressure', {});
+  else if (
+    d.governs === 'floor-heave' ||
+    (!isWishHad(site, d) && isPressed(site, dugDepth(site, NOTHING, pond.depth)))
+  )
+    add('ask-engineer/pressure', {});
   if (
     (drain || cutoff !== undefined) &&
     survey.site.shrinkable_clay === 'yes' &&
@@ -83,6 +87,10 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   });
   return withLowering(each, designed);
 }
+
+/** Whether the depth wished for is what is recommended. */
+const isWishHad = ({ pond }: Site, { verdict, depth }: Decision) =>
+  verdict?.safe === true && depth === pond.depth;
 
 /** Whether the flood at the outlet was levelled, and stands below what the drain holds the water at. */
 function floodStaysBelow({ measures, depth }: Decision): boolean {
