@@ -181,10 +181,12 @@ describe('the pond with water in it over a seam', () => {
   ])('winter water of the sand at %s m: 1 m deep is %s', (winter, holds) => {
     const r = judgedAt(winter);
     if (holds) expect(r).toMatchObject({ option: 'no-drain', depth_m: 1 });
-    else expect(r).toMatchObject(governs: 'floor-heave' );
+    else expect(r).toMatchObject({ governs: 'floor-heave' });
     if (!holds) expect(r.depth_m === 1 && r.option === 'no-drain').toBe(false);
     // Water that stays below what the floor keeps is no matter for an engineer.
-    expect(r.rules.some(({ code, subject }) => code === 'ask-engineer' && subject === 'pressure')).toBe(!holds);
+    expect(r.rules.some(({ code, subject }) => code === 'ask-engineer' && subject === 'pressure')).toBe(
+      !holds,
+    );
   });
 
   test('let fall it holds less: 0.5 m lower is 4.9 kPa less', () => {
