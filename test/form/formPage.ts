@@ -62,9 +62,12 @@ export async function typeSaturday(page: Page): Promise<void> {
   await asked(page, 'How far north is it (latitude)?').fill('52');
   await press(page, /^Next/);
   await press(page, 'Begin the first hole');
+  await asked(page, 'Down to').waitFor();
   await asked(page, 'Down to').fill('0.3');
   await asked(page, 'How does it feel between thumb and fingers?').selectOption('clay loam');
   await press(page, 'Add the layer below');
+  // Drawn after the press: until then the last field is that of the layer above.
+  await page.getByText(/^Layer 2\b/).waitFor();
   await asked(page, 'Down to').fill('1.8');
   await asked(page, 'How does it feel between thumb and fingers?').selectOption('clay');
   await asked(page, 'Are there rusty and grey spots?').selectOption('many');
