@@ -28,8 +28,8 @@ export type DrainFault =
   | 'pump_out_once_in'
   | 'power_cut_once_in';
 
-/** What holds a floor down: water over the liner, what lies on it, or the ground down to a seam. */
-export type HeldBy = 'water' | 'weight' | 'both' | 'plug' | 'nothing';
+/** What holds a floor down: water over the liner, what lies on it, the ground down to a seam, or that with what is over it. */
+export type HeldBy = 'water' | 'weight' | 'both' | 'plug' | 'plug-and-load' | 'nothing';
 
 /** What lifts against what holds, at the floor or, of a seam, at its top. */
 export interface UpliftActions {
@@ -47,6 +47,19 @@ export interface UpliftActions {
   met: boolean;
 }
 
+/** The highest side of a dig: clay of middling strength, wet, cracked to half its height and the crack full of water. */
+export interface SideActions {
+  /** of the side, with the bank on it */
+  height_m: number;
+  /** at which it fails */
+  stands_m: number;
+  /** of safety */
+  factor: number;
+  /** least that it may be: common practice */
+  wanted: number;
+  met: boolean;
+}
+
 /** A design situation as somebody checks it who signs. Levels m above the lowest natural ground at the rim. */
 export interface DesignRow {
   situation: SituationName;
@@ -60,8 +73,10 @@ export interface DesignRow {
   water: { which: Water | 'seam'; statistic: Statistic; level_m: number; source: WaterSource } | null;
   /** that the water may rise before it is level with what holds, whatever datum is chosen; of a dig floor less water */
   margin_m: number | null;
-  /** null where nothing is weighed: a dig stands by its sides and by pumping */
+  /** null where no water lifts: a dig stands by its sides and by pumping */
   uplift: UpliftActions | null;
+  /** of a dig; null where its sides meet no clay, where walls hold them, and of all else */
+  sides: SideActions | null;
   /** it holds only as long as a drain works */
   drained: boolean;
   /** as in `situations` */

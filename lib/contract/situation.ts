@@ -2,7 +2,10 @@ import type { Governs } from './governs.js';
 import type { OptionName } from './optionNames.js';
 import type { Water } from './water.js';
 
-/** What a pond is held against: in use, when something fails that was built, and while it is dug. */
+/**
+ * What a pond is held against: in use, when something fails that was built, while it is dug; and the water of a seam while it
+ * is dug, under the full pond, as low as it gets in use, and emptied.
+ */
 export const SITUATIONS = [
   'full',
   'drawn-down',
@@ -12,6 +15,9 @@ export const SITUATIONS = [
   'outlet-flood',
   'dig',
   'seam',
+  'seam-full',
+  'seam-drawn-down',
+  'seam-emptied',
 ] as const;
 /** A design situation by name. */
 export type SituationName = (typeof SITUATIONS)[number];

@@ -3,7 +3,7 @@ import type { Draws, Measures } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
 import { COVER_WEIGHT, layersInSide, type Site, strengthAt } from '../site/index.js';
 import { type LogEstimate, logValue } from '../soil/index.js';
-import { SOFTENED_SHARE, standingHeight, wetShareAllowed } from '../uplift/index.js';
+import { SOFTENED_SHARE, sideFactor, standingHeight, wetShareAllowed } from '../uplift/index.js';
 
 /** Unit weight of wet clay, N/m³. Common practice. */
 export const UNIT_WEIGHT = { mean: COVER_WEIGHT.mineral, spread: 700 };
@@ -71,9 +71,39 @@ export function sideUphill({ places }: Pick<Site, 'places'>, dug: number, use: U
 }
 
 /** The same with the bank that a rim above the ground stands on: its weight counts as so much more of the side. */
-export function sideWithBank(site: Pick<Site, 'places' | 'pond'>, raise: number, dug: number): number {
+export function sideWithBank(
+  site: Pick<Site, 'places' | 'pond'>,
+  raise: number,
+  dug: number,
+  use: Use = unrecorded,
+): number {
   const bank = raise + Math.max(site.pond.fullLevel, 0);
-  return sideHeight.compute(dug, Math.max(site.places.highRim, bank));
+  return use(sideHeight, dug, Math.max(site.places.highRim, bank));
+}
+
+/** A side of a dig as an engineer weighs it: clay of middling strength, wet and cracked. */
+export interface WeighedSide {
+  /** with the bank on it, m */
+  height: number;
+  /** at factor 1, m */
+  stands: number;
+  factor: number;
+}
+
+/** The highest side of a dig, m deep; undefined where nothing is dug, where it meets no clay and where walls hold it. */
+export function weighedSide(
+  site: Site,
+  raise: number,
+  dug: number,
+  use: Use = unrecorded,
+): WeighedSide | undefined {
+  const { ground, pond } = site;
+  const strength = strengthAt(ground, sideUphill(site, dug));
+  if (!strength || pond.wall !== 'none' || dug <= 0) return undefined;
+  const height = sideWithBank(site, raise, dug, use);
+  const { sideSlope } = pond.shape;
+  const stands = standingHeight(strength.median, UNIT_WEIGHT.mean, sideSlope, pond.edgingLoad, 'water', use);
+  return { height, stands, factor: use(sideFactor, stands, height) };
 }
 
 /** Sides that an emptied pond bares, by depth. */

@@ -1,12 +1,13 @@
 /** The sheet of design situations, to be checked by hand and signed. */
 
-import type { DesignRow, DesignSheet, Report, UpliftActions } from '../contract/index.js';
+import type { DesignRow, DesignSheet, Report, SideActions, UpliftActions } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { shownRows } from '../report/index.js';
 import { designLevels, designRowName, designVerdict, unmetWords } from '../text/designVerdict.js';
 import { handNumbers } from '../text/handNumbers.js';
 import {
   ACTION_WORDS,
+  boundedWords,
   CATEGORY_WORDS,
   designedText,
   designNotes,
@@ -14,6 +15,7 @@ import {
   HELD_WORDS,
   RULES_WORDS,
   SOURCE_WORDS,
+  sideCells,
   statisticText,
   WATER_NAMES,
 } from '../text/index.js';
@@ -39,7 +41,7 @@ export function designSection({ result }: Report, units: UnitSystem): string {
       designLevels(
         `${level(sheet.floor_m)} ${length}`,
         weight,
-        sheet.rows.some(({ uplift }) => uplift?.held_by === 'plug'),
+        sheet.rows.some(({ water }) => water?.which === 'seam'),
       ),
       'note',
     ),
@@ -70,8 +72,8 @@ export function designTable(sheet: DesignSheet, units: UnitSystem): Table {
       { key: 'verdict', label: 'verdict' },
     ],
     rows: shownRows(sheet).map((row) => {
-      const { water, uplift, margin_m } = row;
-      const pressures = uplift && pressuresOf(sheet, row, uplift, units);
+      const { water, uplift, sides, margin_m } = row;
+      const pressures = uplift ? pressuresOf(sheet, row, uplift, units) : sides && sideOf(sides, units);
       return [
         designRowName(row),
         row.category ? CATEGORY_WORDS[row.category] : ACTION_WORDS[row.action],
@@ -100,7 +102,7 @@ function pressuresOf(
   units: UnitSystem,
 ): { lifts: string; holds: string; ratio: string } {
   const { between, pressed, size } = handNumbers(units);
-  const plug = held_by === 'plug' || water?.which === 'seam';
+  const plug = water?.which === 'seam';
   const head = water!.level_m;
   const lifting = lifting_pa === 0 ? 0 : plug ? lifting_pa : between(head, floor_m);
   const holding = holding_pa === 0 ? 0 : plug ? holding_pa : between(head + margin_m!, floor_m);
@@ -109,7 +111,6 @@ function pressuresOf(
   const [above, below] = most
     ? [factor.lifting * Number(pressed(lifting)), factor.holding * Number(pressed(holding))]
     : [Number(pressed(holding)), Number(pressed(lifting))];
-  const bound = `at ${most ? 'most' : 'least'} ${wanted}`;
   return {
     lifts: lifting === 0 ? 'nothing' : times(factor.lifting, lifting),
     holds: holding === 0 ? HELD_WORDS.nothing : `${times(factor.holding, holding)}, ${HELD_WORDS[held_by]}`,
@@ -118,8 +119,16 @@ function pressuresOf(
         ? lifting === 0
           ? 'nothing lifts'
           : 'nothing holds'
-        : `${ratioText(above / below, value!, wanted, most)}, ${bound}`,
+        : boundedWords(ratioText(above / below, value!, wanted, most), wanted, most),
   };
+}
+
+/** A side of the hole, made of the heights as printed. */
+function sideOf({ height_m, stands_m, factor, wanted }: SideActions, units: UnitSystem) {
+  const { length, level } = handNumbers(units);
+  const [lifts, holds] = sideCells(`${level(height_m)} ${length}`, `${level(stands_m)} ${length}`);
+  const ratio = Number(level(stands_m)) / Number(level(height_m));
+  return { lifts, holds, ratio: boundedWords(ratioText(ratio, factor, wanted, false), wanted, false) };
 }
 
 /** Two digits, and as many more as the figure needs to stand on the side of its verdict. */

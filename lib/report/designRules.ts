@@ -25,6 +25,9 @@ export const ACTION_CLASS: Readonly<Record<SituationName, ActionClass>> = {
   'outlet-flood': 'variable',
   dig: 'permanent',
   seam: 'permanent',
+  'seam-full': 'permanent',
+  'seam-drawn-down': 'permanent',
+  'seam-emptied': 'permanent',
 };
 
 /** Chance a year from which a load is usual. */

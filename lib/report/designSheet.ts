@@ -4,15 +4,24 @@ import type {
   DesignRow,
   DesignSheet,
   HeldBy,
+  SideActions,
   Situation,
   UpliftActions,
   WaterSource,
 } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { dugDepth } from '../digging/index.js';
+import { dugDepth, weighedSide } from '../digging/index.js';
 import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
-import { floorLevel, isAsBuilt, isDrained, type Measures, NOTHING, upkeepOf } from '../heads/index.js';
+import {
+  floorLevel,
+  isAsBuilt,
+  isDrained,
+  levelOfDepth,
+  type Measures,
+  NOTHING,
+  upkeepOf,
+} from '../heads/index.js';
 import type { Seam, Site, WaterModel } from '../site/index.js';
 import {
   flotationOfFloor,
@@ -22,12 +31,15 @@ import {
   holdingHead,
   plugLeft,
   plugWeight,
+  plugWithLoad,
+  SIDE_FACTOR_WANTED,
   spareHead,
   upliftUtilisation,
   waterPressure,
 } from '../uplift/index.js';
 import { ACTION_CLASS, categoryOf, UPLIFT_RULES } from './designRules.js';
-import { worstSeam } from './digSituations.js';
+import { type OverSeam, worstSeam } from './overSeam.js';
+import { overWith } from './seamSituations.js';
 
 /** Ground over a seam: its unit weight, N/m³, and thickness, m. */
 interface Plug {
@@ -91,9 +103,25 @@ function designRow(designed: Designed, row: Situation): DesignRow {
     water: water && { ...water, source: sourceOf(designed, row) },
     margin_m: row.margin_m ?? (water ? spareHead.compute(level_m, water.level_m) : null),
     uplift: situation === 'dig' || !water ? null : upliftOf(designed, row),
+    sides: situation === 'dig' ? sidesOf(designed) : null,
     drained: water?.which === 'drain' || water?.which === 'receiver' || situation === 'outlet-flood',
     allowed,
     why,
+  };
+}
+
+/** The sides of the dig of a row. */
+export function sidesOf({ site, measures, depth }: Designed, use: Use = unrecorded): SideActions | null {
+  const dug = dugDepth(site, measures, depth, use);
+  const side = weighedSide(site, measures.raise, dug, use);
+  if (!side) return null;
+  const { height, stands, factor } = side;
+  return {
+    height_m: height,
+    stands_m: stands,
+    factor,
+    wanted: SIDE_FACTOR_WANTED,
+    met: factor >= SIDE_FACTOR_WANTED,
   };
 }
 
@@ -105,11 +133,11 @@ const MODELS: Readonly<Record<WaterModel, WaterSource>> = {
   'spill level': 'spill',
 };
 
-function sourceOf(designed: Designed, { water, month }: Situation): WaterSource {
+function sourceOf(designed: Designed, row: Situation): WaterSource {
   const { site, measures } = designed;
-  switch (water?.which) {
+  switch (row.water?.which) {
     case 'seam':
-      return seamOf(designed, month).assumed ? 'seam-assumed' : 'seam-surveyed';
+      return seamOf(designed, row).assumed ? 'seam-assumed' : 'seam-surveyed';
     case 'drain':
       return 'drain';
     case 'receiver':
@@ -126,7 +154,7 @@ function sourceOf(designed: Designed, { water, month }: Situation): WaterSource 
  * @param use - a recorder, for the worked sheet
  */
 export function upliftOf(designed: Designed, row: Situation, use: Use = unrecorded): UpliftActions {
-  if (row.situation === 'seam') return plugOf(designed, row, use);
+  if (row.water!.which === 'seam') return plugOf(designed, row, use);
   const { floor, measures } = designed;
   const water = row.water!.level_m;
   const holding = use(holdingHead, water, row.margin_m!, floor);
@@ -154,24 +182,36 @@ function heldBy(water: number, weight: number): HeldBy {
   return wet && heavy ? 'both' : wet ? 'water' : heavy ? 'weight' : 'nothing';
 }
 
-/** The seam that decides in the months of a dig. */
-export function seamOf({ site, measures, depth }: Designed, month: number | null): Seam {
+/** What is held against the seams in a row. */
+export function overOf({ site, measures, depth }: Designed, row: Situation, use: Use = unrecorded): OverSeam {
+  if (row.situation !== 'seam') return overWith(site, measures, depth, row, use);
   // A row without a month is of a dig whose months are named.
-  const months = month === null ? site.pond.builtIn! : [month];
-  return worstSeam(site, months, dugDepth(site, measures, depth))!;
+  return {
+    floor: row.level_m,
+    holds: row.level_m,
+    months: row.month === null ? site.pond.builtIn! : [row.month],
+  };
+}
+
+/** The seam that decides in a row. */
+export function seamOf(designed: Designed, row: Situation): Seam {
+  return worstSeam(designed.site, overOf(designed, row))!;
 }
 
 function plugOf(designed: Designed, row: Situation, use: Use): UpliftActions {
-  const seam = seamOf(designed, row.month);
-  const thickness = use(plugLeft, seam.top, row.level_m);
-  const actions = {
-    // Both are below the ground: the water stands above the top of the seam.
-    lifting: use(waterPressure, use(headOver, row.water!.level_m, -seam.top)),
-    holding: use(plugWeight, seam.coverWeight, thickness),
-    by: thickness > 0 ? ('plug' as const) : ('nothing' as const),
-    ...(thickness > 0 && { plug: { weight: seam.coverWeight, thickness } }),
-  };
-  return weighed(designed, row, actions, use);
+  const seam = seamOf(designed, row);
+  const { floor, holds } = overOf(designed, row);
+  const thickness = use(plugLeft, seam.top, floor);
+  const top = levelOfDepth.compute(seam.top);
+  const water = row.water!.level_m;
+  // Water that presses meets a floor cut into its layer where that is.
+  const lifting = use(waterPressure, use(headOver, water, water > top ? Math.min(floor, top) : top));
+  const plug = thickness > 0 ? use(plugWeight, seam.coverWeight, thickness) : 0;
+  const load = holds > floor ? use(waterPressure, use(headOver, holds, floor)) : 0;
+  const holding = plug > 0 && load > 0 ? use(plugWithLoad, plug, load) : plug + load;
+  const by = plug > 0 ? (load > 0 ? 'plug-and-load' : 'plug') : load > 0 ? 'both' : 'nothing';
+  const alone = plug > 0 && load === 0 ? { weight: seam.coverWeight, thickness } : undefined;
+  return weighed(designed, row, { lifting, holding, by, ...(alone && { plug: alone }) }, use);
 }
 
 /** Factor of safety by the head that lifts: of a plug of ground, else of what holds. */

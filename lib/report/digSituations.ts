@@ -1,9 +1,8 @@
 import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/index.js';
 import { dugDepth, headIn, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
-import { type Use, unrecorded } from '../formula/index.js';
 import { levelOfDepth } from '../heads/index.js';
-import { LEVEL_RIM, type Seam, type Site } from '../site/index.js';
-import { depthOver, HEAVE_FACTOR_WANTED, plugLeft, plugSpare, waterOverPlug } from '../uplift/index.js';
+import { LEVEL_RIM, type Site } from '../site/index.js';
+import { spareOver, worstSeam } from './overSeam.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 
@@ -46,7 +45,9 @@ export function digSituations(told: Told): Situation[] {
       governs,
       assumptions: restingOn('dig', told.assumed),
     };
-    const seam = worstSeam(site, plan.months, dug);
+    const floor = levelOfDepth.compute(dug);
+    const hole = { floor, holds: floor, months: plan.months };
+    const seam = worstSeam(site, hole);
     if (!seam) return [row];
     const holds = chances.heave <= acceptedRisk;
     return [
@@ -60,7 +61,7 @@ export function digSituations(told: Told): Situation[] {
           statistic: { highest_of: 'dig', exceeded: 0.5 },
           level_m: -headIn(seam, plan.months),
         },
-        margin_m: spareOver(seam, plan.months, dug),
+        margin_m: spareOver(seam, hole),
         chance: drawnRange(chances.heave, site),
         allowed: holds,
         why: holds ? 'holds' : seam.assumed ? 'not-known' : 'floor-heaves',
@@ -69,22 +70,6 @@ export function digSituations(told: Told): Situation[] {
       },
     ];
   });
-}
-
-/** That the water in a seam may rise before the floor over it lacks its factor, m. */
-export function spareOver(seam: Seam, months: readonly number[], dug: number, use: Use = unrecorded): number {
-  const pressure = use(depthOver, seam.top, headIn(seam, months), 0);
-  const left = use(plugLeft, seam.top, use(levelOfDepth, dug));
-  const lacking = use(waterOverPlug, HEAVE_FACTOR_WANTED, pressure, seam.coverWeight, left);
-  return use(plugSpare, lacking, HEAVE_FACTOR_WANTED);
-}
-
-/** The seam with the least to spare; absent where there is none. */
-export function worstSeam({ ground }: Site, months: readonly number[], dug: number): Seam | undefined {
-  return ground.seams.reduce<Seam | undefined>(
-    (worst, seam) => (worst && spareOver(worst, months, dug) <= spareOver(seam, months, dug) ? worst : seam),
-    undefined,
-  );
 }
 
 /** A chance that one draw either meets or does not, with what drawing others may move it by. */

@@ -15,6 +15,9 @@ const ITEMS: Record<SituationName, readonly string[]> = {
   'outlet-flood': ['flood_every', 'flood', 'flap_stuck_once_in'],
   dig: ['consistency', 'strength', 'footing', 'built_in'],
   seam: ['seam'],
+  'seam-full': ['seam', 'overflow'],
+  'seam-drawn-down': ['seam', 'usual_drawdown', 'kept_within', 'leak', 'overflow'],
+  'seam-emptied': ['seam', 'days_empty'],
 };
 
 /**

@@ -23,6 +23,7 @@ import { rangeFrom } from './chanceRange.js';
 import { digSituations } from './digSituations.js';
 import { emptiedCounted } from './emptiedCounted.js';
 import { restingOn } from './restingOn.js';
+import { seamSituations } from './seamSituations.js';
 import type { Told } from './told.js';
 
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
@@ -39,6 +40,7 @@ export function situationsOf(a: Omit<Judged, 'curves' | 'advised'>, quick = fals
     ...emptiedSituations(told, 'emptied', told.measures, told.limits),
     ...drainSituations(told),
     ...digSituations(told),
+    ...seamSituations(told),
   ]);
 }
 

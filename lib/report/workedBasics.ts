@@ -2,14 +2,22 @@
 
 import { keptSum, waterOfSum } from '../basis/index.js';
 import type { Judged } from '../decision/index.js';
-import { dugTo, gravelLeftOut } from '../digging/index.js';
+import { dugTo, gravelLeftOut, sideHeight } from '../digging/index.js';
 import { BED_THICKNESS, bedUnderside, fallNeeded, LEAST_FALL, runLength } from '../drain/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import { FLOOD_ABOVE, floodAbove, floodOf, floorAt, fullAt, holdAt, type Measures } from '../heads/index.js';
 import { overDatum, type Site } from '../site/index.js';
 import type { LevelPoint, LevelRole } from '../survey/index.js';
-import { boxOutline, ovalOutline, planWithin, sideInset, withSlab } from '../uplift/index.js';
-import { assumed, pondItem, pondRow, Recording, rowWords } from './workedFrom.js';
+import {
+  boxOutline,
+  leaningCut,
+  ovalOutline,
+  planWithin,
+  sideInset,
+  wetCrackedCut,
+  withSlab,
+} from '../uplift/index.js';
+import { assumed, pondItem, pondRow, Recording, rowsWords, rowWords } from './workedFrom.js';
 
 /** A levelled point of a role at a level above the datum, or by its name. */
 export function pointOf(
@@ -144,4 +152,25 @@ export function tellShape(r: Recording, site: Site, deep: string): void {
     f: pondRow(site, 'shape', shape.shape),
     ...outer,
   });
+}
+
+/** Tells where the numbers of a side that is weighed come from. */
+export function tellSides(r: Recording, site: Site): Recording {
+  const { pond, places, ground } = site;
+  const logs = rowsWords(ground.layers.map(({ row }) => row.origin));
+  const weight = assumed('unit weight of wet ground: common practice');
+  return r
+    .tell(sideHeight, {
+      g: assumed(
+        places.highRim > Math.max(pond.fullLevel, 0)
+          ? 'the highest rim of levels.csv, above its lowest, or the bank on it'
+          : 'the bank on it, if there is one',
+      ),
+    })
+    .tell(wetCrackedCut, { c: `${logs}: middle of the strength of the layers`, g: weight })
+    .tell(leaningCut, {
+      n: assumed(`chart of Taylor for a side of ${pond.shape.sideSlope} to 1`),
+      q: pond.edgingLoad > 0 ? pondRow(site, 'edging_load') : assumed('nothing stands at the edge'),
+      g: weight,
+    });
 }

@@ -1,6 +1,6 @@
 /** The sheet to sign, row by row: its levels, its water, what lifts and what holds. */
 
-import type { Basis } from '../basis/index.js';
+import { type Basis, drawdownOf } from '../basis/index.js';
 import type { DesignRow, Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
@@ -21,6 +21,7 @@ import {
   depthOver,
   headOver,
   heaveFactor,
+  lowestUsual,
   plugLeft,
   plugSpare,
   plugWeight,
@@ -29,11 +30,19 @@ import {
   waterOverPlug,
   withSlab,
 } from '../uplift/index.js';
-import { type Designed, designedOf, designSheetOf, seamOf, upliftOf } from './designSheet.js';
-import { spareOver } from './digSituations.js';
+import {
+  type Designed,
+  designedOf,
+  designSheetOf,
+  overOf,
+  seamOf,
+  sidesOf,
+  upliftOf,
+} from './designSheet.js';
+import { spareOver } from './overSeam.js';
 import { shownRows } from './shownRows.js';
-import { tellLevels } from './workedBasics.js';
-import { drawnDig, drawnWater } from './workedDrawn.js';
+import { heldRow, tellLevels, tellSides } from './workedBasics.js';
+import { drawnDig, drawnLacks, drawnWater } from './workedDrawn.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 import { recordDay } from './workedKept.js';
 
@@ -76,7 +85,12 @@ function rowPart(
   );
   tellLevels(r, site, m, depth);
   floorLevel(depth, m, r.use);
-  recordLevels(r, a, basis, m, depth, row, path);
+  recordLevels(r, a, basis, { ...designed, measures: m }, row, path);
+  if (shown.sides) {
+    tellSides(r, site);
+    sidesOf(designed, r.use);
+    r.same(`${path}.sides.factor`);
+  }
   if (!shown.uplift) return r;
   const factor = assumed('factor of the rules named on the sheet');
   r.tell(headOver, {}).tell(headOver, { z: assumed('a head counts from nought') });
@@ -91,19 +105,22 @@ function recordLevels(
   r: Recording,
   a: Judged,
   basis: Basis,
-  m: Measures,
-  depth: number,
+  designed: Designed,
   row: Situation,
   path: string,
 ): void {
-  const { site } = basis;
+  const { site, measures: m, depth } = designed;
   const { month } = row;
   const p = 1 - site.pond.acceptedRisk;
   const spare = (level: number, water: number) => {
     r.use(spareHead, level, water);
     r.same(`${path}.margin_m`);
   };
-  if (row.situation === 'dig' || row.situation === 'seam') {
+  if (row.water?.which === 'seam') {
+    recordSeam(r, a, basis, designed, row, path);
+    return;
+  }
+  if (row.situation === 'dig') {
     recordDig(r, a, basis, m, depth, row, path);
     return;
   }
@@ -159,25 +176,67 @@ function recordDig(
   const { plan } =
     plannedDigs(site, dig, m, depth).find(({ plan }) => row.month !== null && plan.months[0] === row.month) ??
     bestDig(site, dig, m, depth);
-  if (row.situation === 'dig') {
-    drawnDig(r, a, basis, plan.months, 0.9, plan.wetWater);
-    r.same(`${path}.water.level_m`);
-    r.use(spareHead, -dug, plan.wetWater);
-    r.same(`${path}.margin_m`);
-    return;
+  if (row.situation === 'seam') return;
+  drawnDig(r, a, basis, plan.months, 0.9, plan.wetWater);
+  r.same(`${path}.water.level_m`);
+  r.use(spareHead, -dug, plan.wetWater);
+  r.same(`${path}.margin_m`);
+}
+
+/** The layer below the clay: its water, the ground over it, and what stands over the floor. */
+function recordSeam(
+  r: Recording,
+  a: Judged,
+  basis: Basis,
+  designed: Designed,
+  row: Situation,
+  path: string,
+): void {
+  const { site, measures: m, depth } = designed;
+  if (row.situation === 'seam') {
+    r.tell(levelOfDepth, {});
+    r.use(levelOfDepth, dugDepth(site, m, depth, r.use));
+    r.same(`${path}.level_m`);
+  } else {
+    recordPond(r, a, basis, m, depth, row);
+    r.same(`${path}.level_m`);
   }
-  const seam = seamOf({ site, measures: m, depth, floor: 0 }, row.month);
+  const seam = seamOf(designed, row);
+  const over = overOf(designed, row, r.use);
   const read = `${rowsWords(seam.from) || 'pits.csv'}: highest level of its water, or as high as is credible`;
   const top = `pits.csv: top of the seam in ${seam.pit}`;
   const wanted = assumed('factor wanted against heave: our choice');
   const weight = assumed('unit weight of wet ground: common practice');
-  r.tell(levelOfDepth, { d: read }).tell(levelOfDepth, { d: top }).tell(levelOfDepth, {});
-  r.use(levelOfDepth, headIn(seam, plan.months));
+  const nothing = assumed('the hole is empty');
+  r.tell(levelOfDepth, { d: read }).tell(levelOfDepth, { d: top });
+  r.use(levelOfDepth, headIn(seam, over.months));
   r.same(`${path}.water.level_m`);
   r.use(levelOfDepth, seam.top);
   r.tell(depthOver, { h: top, z: read, e: assumed('nought') });
   r.tell(plugLeft, { T: top }).tell(plugWeight, { g: weight }).tell(heaveFactor, { g: weight });
-  r.tell(waterOverPlug, { F: wanted, g: weight }).tell(plugSpare, { F: wanted });
-  spareOver(seam, plan.months, dug, r.use);
+  r.tell(waterOverPlug, { F: wanted, g: weight }).tell(plugSpare, { o: nothing, F: wanted });
+  spareOver(seam, over, r.use);
   r.same(`${path}.margin_m`);
+}
+
+/** Level of the pond that stands over a seam. */
+function recordPond(
+  r: Recording,
+  a: Judged,
+  basis: Basis,
+  m: Measures,
+  depth: number,
+  { situation }: Situation,
+): void {
+  const { site } = basis;
+  if (situation === 'seam-emptied') {
+    emptiedHold(site, m, depth, r.use);
+    return;
+  }
+  const brim = fullLevel(site, m, r.use);
+  if (situation === 'seam-full') return;
+  const share = 1 - site.pond.acceptedRisk;
+  drawnLacks(r, a, basis, share);
+  if ('held' in site.pond.kept) r.tell(lowestUsual, { d: heldRow(site, site.pond.kept.held) });
+  r.use(lowestUsual, brim, drawdownOf(basis, share));
 }

@@ -1,37 +1,33 @@
 /** Sides and floor of the dig. */
 
 import type { Judged } from '../decision/index.js';
-import { bestDig, dugDepth, headIn, UNIT_WEIGHT } from '../digging/index.js';
+import { bestDig, dugDepth, headIn, weighedSide } from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { strengthAt } from '../site/index.js';
 import { sayer } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { depthOver, heaveFactor, plugLeft, wetCrackedCut } from '../uplift/index.js';
-import { tellLevels } from './workedBasics.js';
+import { depthOver, heaveFactor, plugLeft } from '../uplift/index.js';
+import { tellLevels, tellSides } from './workedBasics.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 
 /** How the sides and the floor over a seam stand while it is dug. */
 export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
   const { site, decision } = a;
+  const { measures, depth } = decision;
   const parts: Recording[] = [];
-  const dug = dugDepth(site, decision.measures, decision.depth);
+  const dug = dugDepth(site, measures, depth);
   const say = sayer(units);
   const { ground } = site;
   const weight = assumed('unit weight of wet ground: common practice');
-  const strength = strengthAt(ground, dug);
-  if (strength && dug > 0) {
-    const from = ground.layers.map((l) => l.row.origin);
-    const r = new Recording(
-      'The sides while digging',
-      `Dug ${say.length(dug)} deep; an upright side should stand 1.5 times as high. Strength: ${strength.evidence.join(', ')}.`,
-      from,
-    );
-    r.tell(wetCrackedCut, { c: `${rowsWords(from)}: middle of the strength of the layers`, g: weight });
-    r.use(wetCrackedCut, strength.median, UNIT_WEIGHT.mean);
-    parts.push(r);
-  }
+  const r = new Recording(
+    'The sides while digging',
+    `Dug ${say.length(dug)} deep; a side should stand 1.5 times as high as it is. ${strengthAt(ground, dug)?.evidence.join(', ') ?? ''}`.trim(),
+    ground.layers.map((l) => l.row.origin),
+  );
+  tellSides(tellLevels(r, site, measures, depth), site);
+  if (weighedSide(site, measures.raise, dugDepth(site, measures, depth, r.use), r.use)) parts.push(r);
   for (const seam of ground.seams) {
-    const { months } = bestDig(site, a.basis.dig, decision.measures, decision.depth).plan;
+    const { months } = bestDig(site, a.basis.dig, measures, depth).plan;
     const head = headIn(seam, months);
     if (seam.top - dug <= 0 || seam.top - head <= 0) continue;
     const r = new Recording(
@@ -45,9 +41,9 @@ export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
         ? `${rowsWords(seam.from)}: highest level of its water`
         : assumed('as read in another hole');
     const top = `pits.csv: top of the seam in ${seam.pit}`;
-    tellLevels(r, site, decision.measures, decision.depth);
+    tellLevels(r, site, measures, depth);
     r.tell(depthOver, { h: top, z: read, e: assumed('nought') });
-    dugDepth(site, decision.measures, decision.depth, r.use);
+    dugDepth(site, measures, depth, r.use);
     r.tell(plugLeft, { T: top });
     const left = r.use(plugLeft, seam.top, r.use(levelOfDepth, dug));
     const pressure = r.use(depthOver, seam.top, head, 0);

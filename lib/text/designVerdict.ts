@@ -21,7 +21,7 @@ export function designRowName({ situation, month }: DesignRow): string {
  * @returns a sentence or two
  */
 export function unmetWords(shown: readonly DesignRow[], drained: boolean): string {
-  const unmet = shown.filter(({ uplift }) => uplift?.met === false);
+  const unmet = shown.filter(({ uplift, sides }) => uplift?.met === false || sides?.met === false);
   if (unmet.length === 0)
     return `Every row that is weighed is met${drained ? ', some only while the drain works' : ''}.`;
   const named = (rows: readonly DesignRow[]) => rows.map(designRowName).join('; ');
@@ -38,9 +38,10 @@ export function unmetWords(shown: readonly DesignRow[], drained: boolean): strin
  * @param row - of the sheet
  * @returns a few words
  */
-export function designVerdict({ uplift, drained, why }: DesignRow): string {
-  if (!uplift) return WHY_WORDS[why];
-  const met = uplift.met ? (drained ? 'met while the drain works' : 'met') : 'not met';
+export function designVerdict({ uplift, sides, drained, why }: DesignRow): string {
+  const weighed = uplift ?? sides;
+  if (!weighed) return WHY_WORDS[why];
+  const met = weighed.met ? (drained ? 'met while the drain works' : 'met') : 'not met';
   return `${met}; answer: ${WHY_WORDS[why]}`;
 }
 

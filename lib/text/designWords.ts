@@ -10,6 +10,7 @@ import type {
   WaterSource,
 } from '../contract/index.js';
 import type { RulesName } from '../site/index.js';
+import { SIDE_FACTOR_WANTED } from '../uplift/index.js';
 
 /** What a set of rules is, and what of it was read where. */
 export interface RulesWords {
@@ -80,6 +81,7 @@ export const HELD_WORDS: Readonly<Record<HeldBy, string>> = {
   weight: 'what lies on the liner',
   both: 'water and what lies on the liner',
   plug: 'the ground above the layer',
+  'plug-and-load': 'the ground above the layer and what is over it',
   nothing: 'nothing',
 };
 
@@ -156,11 +158,37 @@ export function designNotes({ rules, rows, upkeep }: DesignSheet): string[] {
           `Rows whose water is what the drain leaves hold only as long as the drain works; the row “drain blocked or stopped” stands beside them. Its upkeep is part of the design: ${upkeep.map(({ item, years, said }) => `${FAULTS[item]} once in ${Number(years.toPrecision(3))} years (${said ? 'as the survey says' : 'assumed'})`).join(', ')}.`,
         ]
       : []),
-    ...(rows.some(({ situation }) => situation === 'seam')
+    ...(rows.some(({ water }) => water?.which === 'seam')
       ? [
-          'Below the clay the water presses on the ground down to that layer. Its water is the middle of what is known, not that of a rare year. The margin of that row is counted to a factor of 1.25, not to balance.',
+          'Below the clay the water presses on the ground down to that layer. Its water is the middle of what is known, not that of a rare year. The margin of these rows is counted to a factor of 1.25, not to balance, and all months of the year are taken together where the pond is full or low.',
         ]
       : []),
-    'Friction at the sides is left out. Sides of the hole and pumping are not weighed here: they stand under digging.',
+    ...(rows.some(({ sides }) => sides)
+      ? [
+          `The highest side of the hole is weighed as clay of middling strength, wet, and cracked to half its height with the crack full of water. A factor of ${SIDE_FACTOR_WANTED} is wanted: common practice. It tells of slumping in the days of a dig, not of somebody's safety in the hole: see digging.`,
+        ]
+      : []),
+    'Friction at the sides of what lifts is left out. Pumping is not weighed here: see digging.',
   ];
+}
+
+/**
+ * A side and how high it stands.
+ * @param height - of the side, with its unit
+ * @param stands - at factor 1, with its unit
+ * @returns what it is, and what it would be, for two cells
+ */
+export function sideCells(height: string, stands: string): [string, string] {
+  return [`a side ${height} high`, `it stands ${stands}`];
+}
+
+/**
+ * A ratio with what it may be.
+ * @param ratio - as printed
+ * @param wanted - its bound
+ * @param most - whether it may be no more, else no less
+ * @returns such as `1.62, at least 1.5`
+ */
+export function boundedWords(ratio: string, wanted: number, most: boolean): string {
+  return `${ratio}, at ${most ? 'most' : 'least'} ${wanted}`;
 }

@@ -74,6 +74,9 @@ export const SITUATION_NAMES: Record<SituationName, string> = {
   'outlet-flood': 'emptied, outlet in flood',
   dig: 'while it is dug',
   seam: 'water below the clay, while it is dug',
+  'seam-full': 'water below the clay, pond full to the brim',
+  'seam-drawn-down': 'water below the clay, pond as low as it gets in use',
+  'seam-emptied': 'water below the clay, emptied',
 };
 
 /** The waters that may decide. */

@@ -53,12 +53,13 @@ export const plugSpare = formula({
   title: 'That the water of the seam may rise before the floor lacks its factor',
   symbol: 'm',
   unit: 'm',
-  expression: '-w/F',
+  expression: '(o - w)/F',
   parameters: {
+    o: { meaning: 'water and weight over the floor, as a head', unit: 'm', min: 0, max: 20 },
     w: { meaning: 'water to be left over the floor', unit: 'm', min: -50, max: 50 },
     F: { meaning: 'factor of safety', unit: '-', min: 1, max: 2 },
   },
-  compute: (w: number, F: number) => -w / F,
+  compute: (o: number, w: number, F: number) => (o - w) / F,
   validity: 'below 0 the factor is lacking',
   source: 'the balance of the factor, solved for the head',
 });
@@ -72,6 +73,21 @@ export const plugWeight = formula({
   parameters: { g: { ...g, min: 10000 }, t: { meaning: 'ground left', unit: 'm', min: 0, max: 30 } },
   compute: (g: number, t: number) => g * t,
   validity: 'plug wide against its thickness',
+  source: 'statics',
+});
+
+/** Pressure of the ground over a seam with what stands and lies on the floor. */
+export const plugWithLoad = formula({
+  title: 'Weight of the ground over a seam and of what is over the floor, per square metre',
+  symbol: 'w',
+  unit: 'Pa',
+  expression: 'p + q',
+  parameters: {
+    p: { meaning: 'weight of the ground', unit: 'Pa', min: 0, max: 1e6 },
+    q: { meaning: 'pressure of water and slab over the floor', unit: 'Pa', min: 0, max: 1e6 },
+  },
+  compute: (p: number, q: number) => p + q,
+  validity: 'per square metre of floor',
   source: 'statics',
 });
 

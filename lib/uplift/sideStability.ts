@@ -1,4 +1,4 @@
-import { formula, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { formula, UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
 
 const c = { meaning: 'undrained strength', unit: 'Pa', min: 1000, max: 400000 };
 const g = { meaning: 'unit weight of the clay', unit: 'N/m³', min: 14000, max: 23000 };
@@ -39,6 +39,39 @@ export const wetCrackedCut = formula({
   source: 'derived from the plane wedge 2c(H−z) = γ(H²−z²)/2 + γw z²/2 at z = H/2',
 });
 
+/** Height of a leaning side, from that of an upright one. */
+export const leaningCut = formula({
+  title: 'Height a side stands, by its lean and the load at its edge',
+  symbol: 'Hs',
+  unit: 'm',
+  expression: 'U*0.261/n - q/g',
+  parameters: {
+    U: { meaning: 'height of an upright cut', unit: 'm', min: 0, max: 100 },
+    n: { meaning: "Taylor's stability number of the side", unit: '-', min: 0.181, max: 0.261 },
+    q: { meaning: 'load at the edge', unit: 'Pa', min: 0, max: 200000 },
+    g,
+  },
+  compute: (U: number, n: number, q: number, g: number) => (U * 0.261) / n - q / g,
+  validity: 'clay without friction; below 0 the load alone is more than it carries',
+  source:
+    'proportion of the stability numbers of Taylor 1937, from memory; the load as so much more height of clay',
+});
+
+/** How much higher a side would stand than it is. */
+export const sideFactor = formula({
+  title: 'Factor of safety of a side against slumping',
+  symbol: 'FS',
+  unit: '-',
+  expression: 'S/H',
+  parameters: {
+    S: { meaning: 'height that stands at factor 1', unit: 'm', min: -10, max: 200 },
+    H: { meaning: 'height of the side', unit: 'm', min: 0.01, max: 15 },
+  },
+  compute: (S: number, H: number) => S / H,
+  validity: 'undrained clay, for the days of a dig',
+  source: 'definition: strength by height, in proportion',
+});
+
 /**
  * Taylor's stability number of a slope in clay without friction (Taylor 1937, from memory): straight between his points
  * from 53° on, 0.181 for flatter ones in deep clay.
@@ -71,6 +104,7 @@ export function taylorNumber(angleDegrees: number): number {
  * @param sideSlope - horizontal to 1 vertical, 0 (upright) and more
  * @param edgingLoad - Pa at the edge, 0 and more
  * @param crack - what stands in it
+ * @param use - a recorder, for the worked sheet
  * @returns m; below 0 where the load alone is more than the clay carries
  * @throws RangeError for a side that overhangs
  */
@@ -80,10 +114,11 @@ export function standingHeight(
   sideSlope: number,
   edgingLoad: number,
   crack: 'water' | 'air' = 'water',
+  use: Use = unrecorded,
 ): number {
   const angle = (Math.atan2(1, sideSlope) * 180) / Math.PI;
-  const upright = (crack === 'water' ? wetCrackedCut : crackedCut).compute(strength, unitWeight);
-  return (upright * taylorNumber(90)) / taylorNumber(angle) - edgingLoad / unitWeight;
+  const upright = use(crack === 'water' ? wetCrackedCut : crackedCut, strength, unitWeight);
+  return use(leaningCut, upright, taylorNumber(angle), edgingLoad, unitWeight);
 }
 
 /** Factor wanted for a side that people work beside. Common practice. */

@@ -1,6 +1,7 @@
 import {
   crackedCut,
   infiniteSlopeFactor,
+  leaningCut,
   seepingSlope,
   softeningTime,
   taylorFactor,
@@ -45,6 +46,15 @@ export const sideChecks: Check[] = [
     },
     expected: 0,
     tolerance: 1e-6,
+  },
+  {
+    covers: ['leaningCut'],
+    what: 'side at 53°: stability number c/(γH) of an upright cut of 1/0.261 c/γ carried over',
+    kind: 'recalled',
+    source: 'Taylor 1937: 0.181 at 53°, from memory',
+    ours: () => 20000 / (18000 * leaningCut.compute(20000 / (0.261 * 18000), 0.181, 0, 18000)),
+    expected: 0.181,
+    tolerance: 1e-12,
   },
   {
     covers: ['infiniteSlopeFactor'],

@@ -51,7 +51,7 @@ describe.each(sweep(SEEDS, 2))('garden %i', (seed) => {
   test('a margin is level against level', () => {
     const ballast = new Map(assessment.options.map(({ name, measures }) => [name, measures?.ballast ?? 0]));
     for (const row of result.situations) {
-      if (row.margin_m === null || row.situation === 'seam') continue;
+      if (row.margin_m === null || row.water?.which === 'seam') continue;
       const held =
         row.of !== 'recommended' ? (ballast.get(row.of) ?? 0) : assessment.decision.measures.ballast;
       // An empty liner's level has what lies on it already.
