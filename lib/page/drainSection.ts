@@ -76,7 +76,7 @@ function toBuild(report: Report, units: UnitSystem): string {
   const { build } = report.result;
   if (!build || build.quantities.length === 0) return '';
   const more = [hoursWords(build), workPlan(report, units), costWords(build)].filter((words) => words !== '');
-  return `<details><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units, wallsUnjudged(report.result.recommendation)), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
+  return `<details class="to-buy"><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units, wallsUnjudged(report.result.recommendation)), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
 }
 
 /** What the drain must carry and can, and other beds; for whoever checks it. */

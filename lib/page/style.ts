@@ -62,15 +62,16 @@ ${FIGURE_STYLE}
   .stacks table, .stacks tbody, .stacks tr, .stacks td, .stacks caption { display: block; } .stacks thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); } .stacks tr { padding: .4rem 0; border-bottom: 1px solid var(--rule); }
   .stacks td { padding: .05rem 0; border: 0; text-align: left; } .stacks td:not(:first-child) { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 3fr); column-gap: .75rem; } .stacks td::before { content: attr(data-label); color: var(--soft); } .stacks td:first-child { font-weight: 600; } .stacks td:first-child::before { content: none; } .stacks td:empty { display: none; }
 }
-@page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
+@page { margin: 12mm 13mm 14mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, Arial, sans-serif; color: #555b62; } }
 @page a4-sheet { size: A4 landscape; margin: 8mm; } @page letter-sheet { size: letter landscape; margin: 7mm; }
 @media print {
-  :root { font-size: 13px; } body { font-size: 9.5pt; line-height: 1.4; } h2 { margin-top: 1.25rem; } figure { margin: .75rem 0; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; } .pair .wide { display: none; } .pair .narrow { display: block; }
+  :root { font-size: 13px; } body { font-size: 8.8pt; line-height: 1.3; } :is(ul, ol) li { margin: .1rem 0; } th, td { padding-block: .12rem; } h2 { margin-top: 1rem; } h3 { margin: .6rem 0 .2rem; } section > p { margin: .3rem 0; } section ul { margin: .2rem 0 .5rem; } figure { margin: .6rem 0; } header, .columns { max-width: 690px; padding: 0; display: block; } nav, .month-words, .months, .skip, .units, .page-button, .share, #try, .today { display: none; } .wide, .hand .wide { display: block; } .narrow, .hand .narrow { display: none; } .pair .wide { display: none; } .pair .narrow { display: block; }
   .sheet { break-before: page; break-after: page; margin: 0; page: a4-sheet; } .sheet.letter { page: letter-sheet; } .sheet h3 { display: none; } .paper { border: 0; overflow: visible; }
   .order { font-size: 20pt; } a { color: inherit; text-decoration: none; } .steps > li::before { background: none; color: inherit; border: 1.5px solid; line-height: calc(2rem - 3px); }
   figure, .facts, .headline, li, tr, .sign div { break-inside: avoid; } .steps > li { break-inside: auto; } h2, h3, h4, caption, thead { break-after: avoid; } #neighbour { break-before: page; }
-  #words dl { columns: 3; column-gap: 1.2rem; font-size: 7.5pt; line-height: 1.3; } #words dl div { padding: .1rem 0; }
+  #words dl { columns: 4; column-gap: 1rem; font-size: 7.2pt; line-height: 1.22; } #words dl div { padding: .06rem 0; } :is(#drain, #neighbour) ul { columns: 2; column-gap: 1.5rem; }
+  .to-buy table, .to-buy tbody { display: block; } .to-buy tbody { columns: 2; column-gap: 1.5rem; } .to-buy caption, .to-buy thead { display: none; } .to-buy tr { display: grid; grid-template-columns: minmax(0, 1fr) auto; column-gap: .75rem; border-bottom: 1px solid var(--rule); } .to-buy td { border: 0; padding: .06rem 0; } .to-buy td:nth-child(3) { grid-column: 1 / -1; color: var(--soft); } .to-buy td:empty { display: none; }
   .table { overflow: visible; } .options table, .methods table, .design table { font-size: 7.5pt; }
-  #evidence:not([open]) { display: none; } #evidence { break-before: page; } details:not(#evidence)::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; }
+  #evidence:not([open]) { display: none; } #evidence { break-before: page; } details:not(#evidence)::details-content { content-visibility: visible; block-size: auto; } summary { list-style: none; min-height: 0; padding: .2rem 0; } #neighbour summary { display: none; }
 }
 `;
