@@ -1,7 +1,9 @@
 /** A concrete slab that is laid on the liner, with facings on its sides. */
 export interface SlabLaid {
-  /** square to floor and sides, m */
+  /** on the floor, m */
   thickness_m: number;
+  /** of the facings, square to the sides, m; null where no weight holds sides so steep: they are walls then */
+  facing_m: number | null;
   /** level across a side: what a facing takes of the pond's width there, m */
   across_m: number;
   /** held by the full pond without it, and with it, m³ */

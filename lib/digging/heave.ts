@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { formula, method } from '../formula/index.js';
 import type { Draws, Measures } from '../heads/index.js';
 import type { Seam, Site } from '../site/index.js';
 import { deepestCut, HEAVE_FACTOR_WANTED, waterOverPlug } from '../uplift/index.js';
@@ -21,6 +21,22 @@ export const heaveMethod = method({
 export function headIn({ heads }: Seam, months: readonly number[]): number {
   return Math.min(...months.map((month) => heads[month - 1]!));
 }
+
+/** Depth of a seam's water that a share of what fits the survey stands above. */
+export const seamDepth = formula({
+  title: 'Depth of the water in a seam, as high as is rare enough',
+  symbol: 'd',
+  unit: 'm',
+  expression: 'm - z*s',
+  parameters: {
+    m: { meaning: 'middle of what is known of its depth', unit: 'm', min: -5, max: 30 },
+    z: { meaning: 'standard normal score of the chance', unit: '-', min: 0, max: 6 },
+    s: { meaning: 'spread of what is known, standard deviation', unit: 'm', min: 0, max: 5 },
+  },
+  compute: (m: number, z: number, s: number) => m - z * s,
+  validity: 'spread as a normal distribution',
+  source: 'definition of the normal quantile',
+});
 
 /**
  * Deepest floor over a seam that keeps its factor, m below the datum ground; Infinity where nothing presses.

@@ -17,7 +17,7 @@ export function slabSide(
 ): { liner: [number, number][]; face: [number, number][] } {
   const liner = side.filter(([, z]) => z <= rim);
   const [[edge], ...below] = liner as [[number, number], ...[number, number][]];
-  // As thick on the floor as on the sides: every corner moves in and up by the same.
+  // Every corner moves up by the floor and in by the facing.
   const corners = below.map(([s, z]): [number, number] => [Math.max(s + slope * t - across, 0), z + t]);
   return { liner, face: [[Math.max(edge - across, 0), rim], ...corners] };
 }

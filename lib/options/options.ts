@@ -8,14 +8,19 @@ import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING, oldDrainOf }
 import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { ksatAround, type Site } from '../site/index.js';
-import { ballastHead, CONCRETE_UNIT_WEIGHT, deepestFloor, planArea, slabThickness } from '../uplift/index.js';
+import {
+  ballastHead,
+  CONCRETE_UNIT_WEIGHT,
+  deepestFloor,
+  planArea,
+  slabThickness,
+  THICKEST_SLAB,
+} from '../uplift/index.js';
 import { cutoffDrain } from './cutoffDrain.js';
 import { lawfulOutlets } from './lawfulOutlets.js';
 import type { Option } from './option.js';
 import { drainTo, outletsOf, pumpedTo } from './outlets.js';
 
-/** Thickest slab offered inside a liner, m; beyond it another answer is cheaper. Our choice. */
-const THICKEST_SLAB = 0.3;
 const STEP = 0.05;
 
 /** Every option of the contract, concrete at the wished depth. */

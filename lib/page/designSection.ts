@@ -3,7 +3,7 @@
 import type { DesignRow, DesignSheet, Report, SideActions, UpliftActions } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { shownRows } from '../report/index.js';
-import { designLevels, designRowName, designVerdict, unmetWords } from '../text/designVerdict.js';
+import { designLevels, designRowName, designVerdict, holeWater, unmetWords } from '../text/designVerdict.js';
 import { handNumbers } from '../text/handNumbers.js';
 import {
   ACTION_WORDS,
@@ -79,15 +79,17 @@ export function designTable(sheet: DesignSheet, units: UnitSystem): Table {
         row.category ? CATEGORY_WORDS[row.category] : ACTION_WORDS[row.action],
         `${level(row.level_m)} ${length}`,
         water &&
-          `${level(water.level_m)} ${length}, ${WATER_NAMES[water.which]}; ${statisticText(water.statistic)}; ${SOURCE_WORDS[water.source]}`,
+          `${level(water.level_m)} ${length}, ${WATER_NAMES[water.which]}; ${statisticText(water.statistic, water.which === 'seam' ? 'by surveys' : 'by years')}; ${SOURCE_WORDS[water.source]}`,
         pressures?.lifts ?? null,
         pressures?.holds ?? null,
         pressures?.ratio ?? null,
         margin_m === null
           ? null
-          : margin_m >= 0
-            ? formatGap(margin_m, units, 'down')
-            : `${formatGap(-margin_m, units, 'up')} too little`,
+          : row.situation === 'dig'
+            ? holeWater(formatGap(Math.abs(margin_m), units, margin_m < 0 ? 'up' : 'down'), margin_m < 0)
+            : margin_m >= 0
+              ? formatGap(margin_m, units, 'down')
+              : `${formatGap(-margin_m, units, 'up')} too little`,
         designVerdict(row),
       ];
     }),

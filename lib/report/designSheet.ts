@@ -186,11 +186,8 @@ function heldBy(water: number, weight: number): HeldBy {
 export function overOf({ site, measures, depth }: Designed, row: Situation, use: Use = unrecorded): OverSeam {
   if (row.situation !== 'seam') return overWith(site, measures, depth, row, use);
   // A row without a month is of a dig whose months are named.
-  return {
-    floor: row.level_m,
-    holds: row.level_m,
-    months: row.month === null ? site.pond.builtIn! : [row.month],
-  };
+  const months = row.month === null ? site.pond.builtIn! : [row.month];
+  return { floor: row.level_m, holds: row.level_m, months, exceeded: site.pond.acceptedRisk };
 }
 
 /** The seam that decides in a row. */

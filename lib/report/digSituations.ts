@@ -1,8 +1,8 @@
 import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/index.js';
-import { dugDepth, headIn, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
+import { dugDepth, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { LEVEL_RIM, type Site } from '../site/index.js';
-import { spareOver, worstSeam } from './overSeam.js';
+import { seamWater, spareOver, worstSeam } from './overSeam.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 
@@ -46,7 +46,7 @@ export function digSituations(told: Told): Situation[] {
       assumptions: restingOn('dig', told.assumed),
     };
     const floor = levelOfDepth.compute(dug);
-    const hole = { floor, holds: floor, months: plan.months };
+    const hole = { floor, holds: floor, months: plan.months, exceeded: acceptedRisk };
     const seam = worstSeam(site, hole);
     if (!seam) return [row];
     const holds = chances.heave <= acceptedRisk;
@@ -58,8 +58,8 @@ export function digSituations(told: Told): Situation[] {
         level_m: -dug,
         water: {
           which: 'seam',
-          statistic: { highest_of: 'dig', exceeded: 0.5 },
-          level_m: -headIn(seam, plan.months),
+          statistic: { highest_of: 'dig', exceeded: acceptedRisk },
+          level_m: -seamWater(seam, hole),
         },
         margin_m: spareOver(seam, hole),
         chance: drawnRange(chances.heave, site),

@@ -1,6 +1,7 @@
 /** A floor over the layers whose water is under pressure: which of them has the least to spare, and how much. */
-import { headIn } from '../digging/index.js';
+import { headIn, seamDepth } from '../digging/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
+import { normalQuantile } from '../sampling/index.js';
 import type { Seam, Site } from '../site/index.js';
 import {
   depthOver,
@@ -20,18 +21,26 @@ export interface OverSeam {
   holds: number;
   /** 1–12, of the seam's water */
   months: readonly number[];
+  /** chance that the seam stands higher than is taken, 0–1 */
+  exceeded: number;
+}
+
+/** Depth of the water in a seam that is held against a floor, m below the datum ground. */
+export function seamWater(seam: Seam, { months, exceeded }: OverSeam, use: Use = unrecorded): number {
+  return use(seamDepth, headIn(seam, months), normalQuantile(1 - exceeded), seam.headSpread);
 }
 
 /** That the water in a seam may rise before the floor over it lacks its factor; before it lifts the liner of a floor cut into the seam, m. */
-export function spareOver(seam: Seam, { floor, holds, months }: OverSeam, use: Use = unrecorded): number {
-  const head = headIn(seam, months);
+export function spareOver(seam: Seam, over: OverSeam, use: Use = unrecorded): number {
+  const { floor, holds } = over;
+  const head = seamWater(seam, over);
   const held = (record: Use) => record(spareHead, holds, -head);
   const weighed = (record: Use) => {
     const pressure = record(depthOver, seam.top, head, 0);
     const left = record(plugLeft, seam.top, floor);
     const lacking = record(waterOverPlug, HEAVE_FACTOR_WANTED, pressure, seam.coverWeight, left);
-    const over = holds > floor ? record(headOver, holds, floor) : 0;
-    return record(plugSpare, over, lacking, HEAVE_FACTOR_WANTED);
+    const load = holds > floor ? record(headOver, holds, floor) : 0;
+    return record(plugSpare, load, lacking, HEAVE_FACTOR_WANTED);
   };
   const cut = -floor > seam.top && head < seam.top;
   return cut && held(unrecorded) < weighed(unrecorded) ? held(use) : weighed(use);

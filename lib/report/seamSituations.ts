@@ -1,13 +1,13 @@
 import { drawdownOf } from '../basis/index.js';
 import type { Situation, SituationName } from '../contract/index.js';
-import { headIn, monthsEmpty } from '../digging/index.js';
+import { monthsEmpty } from '../digging/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures } from '../heads/index.js';
 import { keptHeaves, seamShares } from '../reliability/index.js';
 import type { Site } from '../site/index.js';
 import { withSlab } from '../uplift/index.js';
 import { rangeFrom } from './chanceRange.js';
-import { type OverSeam, spareOver, worstSeam } from './overSeam.js';
+import { type OverSeam, seamWater, spareOver, worstSeam } from './overSeam.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 
@@ -31,8 +31,8 @@ export function seamSituations(told: Told): Situation[] {
       level_m: level,
       water: {
         which: 'seam',
-        statistic: { highest_of: month === null ? 'year' : 'emptying', exceeded: 0.5 },
-        level_m: -headIn(seam, over.months),
+        statistic: { highest_of: month === null ? 'year' : 'emptying', exceeded: acceptedRisk },
+        level_m: -seamWater(seam, over),
       },
       margin_m: spareOver(seam, over),
       lowest_level_m: null,
@@ -84,5 +84,6 @@ export function overWith(
     // What holds an empty liner stands in the level of its row.
     holds: emptied ? level_m : use(withSlab, level_m, pond.floorBallast + m.ballast),
     months: emptied ? monthsEmpty(month, pond.daysEmpty) : MONTHS,
+    exceeded: pond.acceptedRisk,
   };
 }

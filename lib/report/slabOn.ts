@@ -6,6 +6,7 @@ import type { Site } from '../site/index.js';
 import {
   CONCRETE_UNIT_WEIGHT,
   deepestFloor,
+  facingOf,
   type PondShape,
   slabThickness,
   widened,
@@ -18,11 +19,13 @@ export function slabOn(
 ): SlabLaid | null {
   if (measures.ballast <= 0) return null;
   const thickness = slabThickness.compute(1, measures.ballast, CONCRETE_UNIT_WEIGHT);
-  const across = thickness * Math.hypot(1, shape.sideSlope);
+  const facing = facingOf(thickness, shape.sideSlope);
+  const across = (facing ?? thickness) * Math.hypot(1, shape.sideSlope);
   const held = (of: PondShape, deep: number) =>
     fullLevel + Math.min(deep, deepestFloor(of)) > 0 ? pondStage(of, fullLevel, deep).volume : 0;
   return {
     thickness_m: thickness,
+    facing_m: facing,
     across_m: across,
     volume_m3: held(shape, depth),
     left_m3: held(within(shape, thickness, across), depth - thickness),

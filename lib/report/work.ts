@@ -15,7 +15,7 @@ import {
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
-import { CONCRETE_UNIT_WEIGHT, planArea, sidesArea, slabThickness } from '../uplift/index.js';
+import { CONCRETE_UNIT_WEIGHT, facingOf, planArea, sidesArea, slabThickness } from '../uplift/index.js';
 import { bankEarth, drainFor, pondGoods } from '../works/index.js';
 
 export const workMethod = method({
@@ -140,8 +140,15 @@ export function workOf(basis: Basis, m: Measures, depth: number, use: Use = unre
   }
   if (m.ballast > 0) {
     const thickness = use(slabThickness, 1, m.ballast, CONCRETE_UNIT_WEIGHT);
-    const area = together('m²', [planArea(shape, depth, use), sidesArea(shape, depth, use)], use);
-    const concrete = use(layerVolume, area, thickness);
+    const facing = facingOf(thickness, shape.sideSlope, use) ?? thickness;
+    const concrete = together(
+      'm³',
+      [
+        use(layerVolume, planArea(shape, depth, use), thickness),
+        use(layerVolume, sidesArea(shape, depth, use), facing),
+      ],
+      use,
+    );
     add('concrete for slab and facings', concrete, 'm³');
     besides.filled.push(concrete);
   }

@@ -4,7 +4,7 @@ import { type Basis, drawdownOf } from '../basis/index.js';
 import type { DesignRow, Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { bestDig, dugDepth, headIn, plannedDigs } from '../digging/index.js';
+import { bestDig, dugDepth, plannedDigs, seamDepth } from '../digging/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import {
   emptiedHold,
@@ -39,7 +39,7 @@ import {
   sidesOf,
   upliftOf,
 } from './designSheet.js';
-import { spareOver } from './overSeam.js';
+import { seamWater, spareOver } from './overSeam.js';
 import { shownRows } from './shownRows.js';
 import { heldRow, tellLevels, tellSides } from './workedBasics.js';
 import { drawnDig, drawnLacks, drawnWater } from './workedDrawn.js';
@@ -204,17 +204,24 @@ function recordSeam(
   const seam = seamOf(designed, row);
   const over = overOf(designed, row, r.use);
   const read = `${rowsWords(seam.from) || 'pits.csv'}: highest level of its water, or as high as is credible`;
+  r.tell(seamDepth, {
+    m: read,
+    z: `pond.csv, accepted_risk: ${site.pond.acceptedRisk} of a normal distribution is above`,
+    s: `${rowsWords(seam.from) || 'pits.csv'}: how well it is known`,
+  });
   const top = `pits.csv: top of the seam in ${seam.pit}`;
   const wanted = assumed('factor wanted against heave: our choice');
   const weight = assumed('unit weight of wet ground: common practice');
-  const nothing = assumed('the hole is empty');
-  r.tell(levelOfDepth, { d: read }).tell(levelOfDepth, { d: top });
-  r.use(levelOfDepth, headIn(seam, over.months));
+  r.tell(levelOfDepth, { d: top });
+  r.use(levelOfDepth, seamWater(seam, over, r.use));
   r.same(`${path}.water.level_m`);
   r.use(levelOfDepth, seam.top);
-  r.tell(depthOver, { h: top, z: read, e: assumed('nought') });
+  r.tell(depthOver, { h: top, e: assumed('nought') });
   r.tell(plugLeft, { T: top }).tell(plugWeight, { g: weight }).tell(heaveFactor, { g: weight });
-  r.tell(waterOverPlug, { F: wanted, g: weight }).tell(plugSpare, { o: nothing, F: wanted });
+  r.tell(waterOverPlug, { F: wanted, g: weight }).tell(plugSpare, {
+    ...(row.situation === 'seam' && { o: assumed('the hole is empty') }),
+    F: wanted,
+  });
   spareOver(seam, over, r.use);
   r.same(`${path}.margin_m`);
 }

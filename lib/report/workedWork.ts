@@ -21,7 +21,14 @@ import {
 } from '../drain/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
 import { CUTOFF } from '../options/index.js';
-import { planWithin, sideInset, sidesArea, slabThickness, slopedSides } from '../uplift/index.js';
+import {
+  facingThickness,
+  planWithin,
+  sideInset,
+  sidesArea,
+  slabThickness,
+  slopedSides,
+} from '../uplift/index.js';
 import { BANK, bankHeight, bankVolume, edgeLevel, edgeOut, sheetSide } from '../works/index.js';
 import { handHours, pastPond, workOf } from './work.js';
 import { pointOf, pointRow, sideRow, wayRow } from './workedBasics.js';
@@ -122,6 +129,7 @@ function tellWorks(r: Recording, { site, decision }: Judged): void {
       d: practice('what a person digs in an hour'),
       f: practice('what a person fills in an hour'),
     })
+    .tell(facingThickness, { m: pondItem(site, 'side_slope', pond.shape.sideSlope) })
     .tell(slabThickness, {
       F: assumed('weight against weight'),
       h: assumed('the slab of this answer, as a head'),

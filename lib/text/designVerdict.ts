@@ -38,11 +38,29 @@ export function unmetWords(shown: readonly DesignRow[], drained: boolean): strin
  * @param row - of the sheet
  * @returns a few words
  */
-export function designVerdict({ uplift, sides, drained, why }: DesignRow): string {
+export function designVerdict(row: DesignRow): string {
+  const { uplift, sides, drained } = row;
+  const answer = answerWords(row);
   const weighed = uplift ?? sides;
-  if (!weighed) return WHY_WORDS[why];
+  if (!weighed) return answer;
   const met = weighed.met ? (drained ? 'met while the drain works' : 'met') : 'not met';
-  return `${met}; answer: ${WHY_WORDS[why]}`;
+  return `${met}; answer: ${answer}`;
+}
+
+/** What the answer says of a row: one whose water comes too high, but seldom enough, holds in most years only. */
+function answerWords({ situation, allowed, why, margin_m }: DesignRow): string {
+  const seldom = allowed && why === 'holds' && situation !== 'dig' && margin_m !== null && margin_m < -1e-4;
+  return seldom ? 'fails, no oftener than is accepted' : WHY_WORDS[why];
+}
+
+/**
+ * The water against the floor of a hole.
+ * @param gap - between them, with its unit
+ * @param above - whether the water stands over the floor
+ * @returns a few words
+ */
+export function holeWater(gap: string, above: boolean): string {
+  return above ? `${gap} of water over the floor, to be pumped` : `water ${gap} under the floor`;
 }
 
 /**
@@ -55,7 +73,7 @@ export function designVerdict({ uplift, sides, drained, why }: DesignRow): strin
 export function designLevels(lowest: string, weight: string, plug: boolean): string {
   return (
     `Levels count from the lowest natural ground at the rim. The liner's lowest point lies at ${lowest}. ` +
-    `Pressure of water: ${weight} times the height, from that point up${plug ? '; of water below the clay, from the top of its layer' : ''}. ` +
+    `Pressure of water: ${weight} times the height, from that point up${plug ? '; of water below the clay, from the top of its layer, or from a floor that is cut into it' : ''}. ` +
     'Of each situation the month with the least in hand is shown; all months stand in result.json under design_sheet.'
   );
 }

@@ -117,10 +117,12 @@ const HIGHEST: Readonly<Record<Statistic['highest_of'], string>> = {
 /**
  * Which water of which year.
  * @param statistic - of a row
+ * @param known - whether years differ in it, or only what is known of it
  * @returns such as `highest of the year, exceeded in 1 year of 50`
  */
-export function statisticText({ highest_of, exceeded }: Statistic): string {
+export function statisticText({ highest_of, exceeded }: Statistic, known: 'by years' | 'by surveys'): string {
   const years = Number((1 / exceeded).toPrecision(2));
+  if (known === 'by surveys') return `${HIGHEST[highest_of]}, 1 chance in ${years} that it stands higher`;
   return `${HIGHEST[highest_of]}, exceeded ${years <= 1 ? 'every year' : `in 1 year of ${years}`}`;
 }
 
@@ -160,7 +162,7 @@ export function designNotes({ rules, rows, upkeep }: DesignSheet): string[] {
       : []),
     ...(rows.some(({ water }) => water?.which === 'seam')
       ? [
-          'Below the clay the water presses on the ground down to that layer. Its water is the middle of what is known, not that of a rare year. The margin of these rows is counted to a factor of 1.25, not to balance, and all months of the year are taken together where the pond is full or low.',
+          'Below the clay the water presses on the ground down to that layer. Its water is as high as is rare enough by what is known of it, and alike in every year. The margin of these rows is counted to a factor of 1.25, as the answer is, not to balance, and all months of the year are taken together where the pond is full or low.',
         ]
       : []),
     ...(rows.some(({ sides }) => sides)

@@ -39,7 +39,7 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
   'drain-to-sump': ({ lowest, fails }) =>
     `${lowest ? 'No lower ground can take the water by gravity, so it' : 'The water'} is pumped from a sump, as long as the alarm is heeded${failsWords(fails)}`,
   ballast: ({ head_m, fails }, { length }) =>
-    `A concrete slab with facings inside the liner weighs as much on floor and sides as ${length(head_m)} of water lifts${failsWords(fails)}`,
+    `A concrete slab with facings inside the liner presses as much on floor and sides as ${length(head_m)} of water lifts${failsWords(fails)}`,
   shallower: ({ depth_m, ruled }, { atMost }) =>
     `At ${atMost(depth_m)} it is safe${ruled ? ', emptied only in the months given' : ''}.`,
   'rim-buys': ({ raise_m, depth_m, wish_m }, { length, atMost }) =>

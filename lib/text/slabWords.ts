@@ -13,7 +13,14 @@ import { duringMonths } from './monthWords.js';
 export function slabTakes({ slab }: Pick<Report, 'slab'>, units: UnitSystem): string {
   if (!slab) return '';
   const taken = Math.round(100 * (1 - slab.left_m3 / slab.volume_m3));
-  return `The slab lies on the liner, on the floor and up the sides, and takes ${slabThick(slab, units)} of the water's depth and about ${taken} % of what the pond would hold.`;
+  return `The slab lies on the liner, on the floor and up the sides, and takes ${slabThick(slab, units)} of the water's depth and about ${taken} % of what the pond would hold. ${facingWords(slab, units)}`;
+}
+
+/** How thick the facings are, which weigh less on a side than on the floor. */
+function facingWords({ facing_m }: NonNullable<Report['slab']>, units: UnitSystem): string {
+  return facing_m === null
+    ? 'No weight of concrete holds sides so steep: their facings are walls, as thick as an engineer makes them.'
+    : `On the sides it is ${formatBound(facing_m, 'length', units, 'up')} thick, since on a slope less of its weight presses on the liner.`;
 }
 
 /** How thick it is, as it is cast. */

@@ -1,4 +1,4 @@
-import { formula, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { formula, UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
 
 const W = UNIT_WEIGHT_OF_WATER;
 
@@ -47,6 +47,36 @@ export const slabThickness = formula({
   validity: 'the head acts on the underside, so the slab displaces water too',
   source: 'statics',
 });
+
+/** Thickness of a facing that presses on its side as much as a slab does on the floor. */
+export const facingThickness = formula({
+  title: 'Thickness of a facing on a side',
+  symbol: 'f',
+  unit: 'm',
+  expression: 't*sqrt(1 + m^2)/m',
+  parameters: {
+    t: { meaning: 'thickness of the slab on the floor', unit: 'm', min: 0, max: 1 },
+    m: { meaning: 'side slope, horizontal to 1 vertical', unit: '-', min: 0.05, max: 10 },
+  },
+  compute: (t: number, m: number) => (t * Math.hypot(1, m)) / m,
+  validity: 'measured square to the side; rests on the slab, so it does not slide',
+  source: 'statics: of a weight on a slope only the part square to it presses',
+});
+
+/** Thickest concrete that is cast in a garden, m; beyond it another answer is cheaper. Our choice. */
+export const THICKEST_SLAB = 0.3;
+
+/**
+ * A facing of the same weight as a slab, square to a side, m.
+ * @param thickness - of the slab on the floor, m
+ * @param sideSlope - horizontal to 1 vertical, 0 (upright) and more
+ * @param use - a recorder, for the worked sheet
+ * @returns m; null where the side is so steep that no thickness cast in a garden holds by its weight: it is a wall then
+ */
+export function facingOf(thickness: number, sideSlope: number, use: Use = unrecorded): number | null {
+  if (sideSlope <= 0 || facingThickness.compute(thickness, sideSlope) > THICKEST_SLAB) return null;
+  return use(facingThickness, thickness, sideSlope);
+}
 
 /** Gravel that balances a head with the pond empty and the gravel drained. */
 export const drainedGravelThickness = formula({

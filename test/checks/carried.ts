@@ -45,6 +45,8 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['plugWithLoad', [18500, 9810], 28310],
   ['leaningCut', [2, 0.261, 3600, 18000], 1.8],
   ['sideFactor', [3, 1.5], 2],
+  ['seamDepth', [1.1, 2, 0.05], 1],
+  ['facingThickness', [0.12, 0.75], 0.2],
   ['fullAt', [0.3, 0.2], 0.5],
   ['holdAt', [-1, 0.1, 0.25], -0.65],
   ['dugTo', [1, 0.2, 0.15], 0.95],

@@ -19,7 +19,9 @@ const slabbed = reportOf(
     siteModel(
       surveyOf(
         edited(site(briefDemo('clay-slope')), 'pond.csv', (t) =>
-          t.replace('water_above_rim_ground,0.3,m', 'water_above_rim_ground,0,m'),
+          t
+            .replace('water_above_rim_ground,0.3,m', 'water_above_rim_ground,0,m')
+            .replace(/side_slope,[\d.]+/, 'side_slope,1'),
         ),
       ),
       { seed: 1, samples: 64 },
@@ -42,6 +44,13 @@ describe('a slab on the liner', () => {
     const [L, W, s] = [pond.length_m, pond.width_m, pond.side_slope];
     const plan = (z: number) => (L - 2 * s * z) * (W - 2 * s * z);
     expect(slab!.volume_m3).toBeCloseTo((depth_m / 6) * (plan(0) + 4 * plan(depth_m / 2) + plan(depth_m)), 6);
+  });
+
+  test('presses on a side as much as on the floor', () => {
+    const { thickness_m, facing_m } = slab!;
+    // A square metre of the side, 1 : m, has of its weight the part m ÷ √(1 + m²) square to it.
+    const m = pond.side_slope;
+    expect((facing_m! * m) / Math.sqrt(1 + m * m)).toBeCloseTo(thickness_m, 9);
   });
 
   test('is drawn as thick as it is, where the pond is cut', () => {
