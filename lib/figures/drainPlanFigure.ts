@@ -3,6 +3,7 @@ import { drainPipesText, drainPlanAlt } from '../text/drawnDrain.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, folded, LABEL_SIZE, label, short } from './layout.js';
+import { outlineOf } from './outline.js';
 import { FAINT_INK, INK, LINER, PAPER, STONE } from './palette.js';
 import { plotText, visible } from './visible.js';
 
@@ -171,24 +172,6 @@ export function drainPlanFigure(drain: Drain, units: UnitSystem, size: FigureSiz
     },
     alt: visible(drainPlanAlt(drain, { length: floorLength, width: floorWidth }, place, units)),
   };
-}
-
-/** Box or ellipse about the middle. */
-function outlineOf(length: number, width: number, round: boolean): Point[] {
-  const corners: Point[] = [
-    [-1, -1],
-    [1, -1],
-    [1, 1],
-    [-1, 1],
-    [-1, -1],
-  ];
-  const unit = round
-    ? Array.from(
-        { length: 61 },
-        (_, i): Point => [Math.cos((i * Math.PI) / 30), Math.sin((i * Math.PI) / 30)],
-      )
-    : corners;
-  return unit.map(([x, y]) => [(x * length) / 2, (y * width) / 2]);
 }
 
 function columns(points: Point[]) {

@@ -6,6 +6,7 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { LANDMARKS } from './landmarks.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short, textWidth } from './layout.js';
+import { outlineOf } from './outline.js';
 import { ALARM, FAINT_INK, INK, LINER, POND_WATER, WATER } from './palette.js';
 import { spread } from './spread.js';
 import { plotText, visible } from './visible.js';
@@ -80,7 +81,7 @@ export function planFigure(report: Report, units: UnitSystem, size: FigureSize =
   const bar = [1, 2, 5, 10, 20, 50].find((m) => m * scale >= 40) ?? 50;
   return {
     data: [
-      line('pond', [...outline, outline[0]!], LINER, 2, POND_WATER),
+      line('pond', outline, LINER, 2, POND_WATER),
       ...(boundary.length > 1
         ? [
             line(
@@ -163,22 +164,12 @@ function pondOutline(report: Report, cx: number, cy: number): [number, number][]
   const reach = (key: 'x_m' | 'y_m') =>
     rims.length > 0 ? Math.max(...rims.map((p) => p[key])) - Math.min(...rims.map((p) => p[key])) : 0;
   const [a, b] = reach('x_m') >= reach('y_m') ? [length_m / 2, width_m / 2] : [width_m / 2, length_m / 2];
-  if (shape === 'box')
-    return [
-      [cx - a, cy - b],
-      [cx + a, cy - b],
-      [cx + a, cy + b],
-      [cx - a, cy + b],
-    ];
-  return Array.from({ length: 48 }, (_, i): [number, number] => [
-    cx + a * Math.cos((i * Math.PI) / 24),
-    cy + b * Math.sin((i * Math.PI) / 24),
-  ]);
+  return outlineOf(2 * a, 2 * b, shape !== 'box').map(([x, y]) => [cx + x, cy + y]);
 }
 
 /** The run of the drain, straight from the pond's edge. */
 function pipeTo(
-  { outlet }: Report,
+  { outlet, pond }: Report,
   spots: Spot[],
   outline: [number, number][],
   cx: number,
@@ -189,7 +180,7 @@ function pipeTo(
   const [dx, dy] = [end.x_m - cx, end.y_m - cy];
   const [a, b] = [Math.max(...outline.map(([x]) => x)) - cx, Math.max(...outline.map(([, y]) => y)) - cy];
   const edge =
-    outline.length === 4 ? Math.max(Math.abs(dx) / a, Math.abs(dy) / b) : Math.hypot(dx / a, dy / b);
+    pond.shape === 'box' ? Math.max(Math.abs(dx) / a, Math.abs(dy) / b) : Math.hypot(dx / a, dy / b);
   return [
     line(
       'drain',

@@ -33,6 +33,8 @@ summary { cursor: pointer; min-height: 2.75rem; padding: .6rem 0; font-weight: 6
 .bar:not(.full) .headline { font-weight: 400; font-style: italic; } .bar .headline { display: -webkit-box; -webkit-line-clamp: 2; -webkit-box-orient: vertical; overflow: hidden; }
 .verdict.old { border-left: 4px dashed var(--rule); padding-left: .75rem; } .verdict .headline { font-size: 1.2rem; } .verdict h3 { margin-bottom: .1rem; } .verdict p { margin: 0 0 .75rem; } .most { border-left: 4px solid var(--water); padding: .1rem 0 .1rem .75rem; }
 figure { margin: 1rem 0; } figcaption { font-weight: 600; } .drawing { background: var(--paper); border-radius: 6px; padding: .25rem; } .drawing svg { display: block; width: 100%; height: auto; }
+.sketch { margin: 0 0 1rem; } .sketch svg { display: block; width: 100%; max-width: 30rem; height: auto; touch-action: manipulation; cursor: crosshair; user-select: none; } .sketch .squares { fill: none; stroke: var(--faint); } .sketch .pond { fill: var(--water); fill-opacity: .22; stroke: var(--water); stroke-width: 2; } .sketch .boundary { fill: none; stroke: var(--clay); stroke-width: 2; stroke-dasharray: 8 4; } .sketch text { font-size: 12px; fill: var(--ink); stroke: var(--paper); stroke-width: 3; paint-order: stroke; stroke-linejoin: round; }
+.mark { cursor: grab; outline: none; } .mark .reach { fill: none; pointer-events: all; } .mark .spot { fill: var(--ink); stroke: var(--paper); stroke-width: 1.5; } .mark.taped .spot { fill: var(--paper); stroke: var(--ink); stroke-dasharray: 3 2; } .mark.chosen .spot { fill: var(--water); stroke: var(--ink); } .mark:focus-visible .reach { stroke: var(--water); stroke-width: 3; }
 @media print { .bar, nav, .walk, button { display: none; } }
 ${FIGURE_STYLE}
 `;

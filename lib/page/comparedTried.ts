@@ -6,6 +6,7 @@ import type { Table } from '../figures/table.js';
 import { situationsOf } from '../report/index.js';
 import { monthWords } from '../text/index.js';
 import { sentence } from '../text/sentence.js';
+import { sidesText } from '../text/sheetWords.js';
 import { yearsText } from '../text/whatIfText.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Tried } from './heldMeasures.js';
@@ -34,6 +35,8 @@ export function comparedTried(survey: TriedColumn, tried: TriedColumn): Table {
 /** A column of the table. */
 export interface TriedColumn {
   Depth: string;
+  Sides: string;
+  'Rim raised by': string;
   'It fails': string;
   'To spare': string;
   'May be emptied': string;
@@ -42,13 +45,25 @@ export interface TriedColumn {
 /** What is tried in the cells of a column. */
 export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): TriedColumn {
   const Depth = formatQuantity(basis.site.pond.depth, 'length', units);
+  const { shape, drawnSlope } = basis.site.pond;
+  const Sides = sidesText(shape.sideSlope, drawnSlope);
   const none = 'not possible';
-  if (!a || stop) return { Depth, 'It fails': none, 'To spare': none, 'May be emptied': none };
-  const { verdict } = a.decision;
+  if (!a || stop)
+    return {
+      Depth,
+      Sides,
+      'Rim raised by': none,
+      'It fails': none,
+      'To spare': none,
+      'May be emptied': none,
+    };
+  const { verdict, measures } = a.decision;
   const months = monthsFree(a.limits.lowestSafeLevel);
   const margin = leastMargin(a);
   return {
     Depth,
+    Sides,
+    'Rim raised by': measures.raise > 0 ? formatQuantity(measures.raise, 'length', units) : 'nothing',
     'It fails': verdict.chance.lacks ? 'it does not work' : yearsText(triedVerdict(verdict)),
     'To spare':
       margin === undefined

@@ -15,7 +15,8 @@ import { type Measures, namesOf } from '../heads/index.js';
 import { candidatesOf, depthCurve, type Option, optionsOf } from '../options/index.js';
 import type { SiteOptions } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
-import { arranger, builtAs, type WhatIf } from './whatIf.js';
+import { builtAsTried } from './tried.js';
+import { arranger, builtAs, calledAs, type WhatIf } from './whatIf.js';
 
 /** A change with what is held built. */
 export interface Tried {
@@ -68,16 +69,18 @@ export function holder(survey: Survey, options: SiteOptions = {}): Holder {
       last = basisOf(site, last);
       const basis = last;
       const all = optionsOf(basis);
-      const built =
+      const found =
         picked === option
           ? sameMeasures(basis, all, option, measures)
           : all.find(({ name }) => name === picked)?.measures;
+      const built = found && builtAsTried(site, found, what);
+      const named = built ? calledAs(picked, built) : picked;
       const gas = gasUnder(site, site.pond.depth);
       return {
         basis,
         options: all,
-        option: picked,
-        held: built && heldJudged(basis, all, picked, built, gas),
+        option: named,
+        held: built && heldJudged(basis, all, named, built, gas),
         stop: stopOf(site),
         evidence: !lacksEvidence(site),
         gas,

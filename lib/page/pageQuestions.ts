@@ -5,7 +5,7 @@ import type { Standing } from '../text/whatIfText.js';
 import type { UnitSystem } from '../units/index.js';
 import type { PrivatePart } from './leaveOut.js';
 import type { Photos } from './record.js';
-import type { NumberKey } from './tried.js';
+import type { TriedNumbers, TriedRange } from './tried.js';
 import type { WhatIf } from './whatIf.js';
 
 /** A choice among the controls: its values with their words. */
@@ -18,7 +18,7 @@ export interface Choice {
 
 /** Which controls a survey has. */
 export interface Controls {
-  numbers: [key: NumberKey, surveyed: number][];
+  numbers: TriedRange[];
   choices: Choice[];
   /** a change of size runs the water again */
   ring: boolean;
@@ -33,6 +33,8 @@ export interface Said {
   used: string;
   chances: string;
   compared: string;
+  /** what is built has these of the numbers that can be tried */
+  built: TriedNumbers;
 }
 
 /** What is drawn and listed of it, as markup; empty where it cannot be had. */

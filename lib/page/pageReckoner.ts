@@ -77,8 +77,10 @@ function asked(opened: Opened, change: WhatIf): Tried {
 function said(opened: Opened, { change, units }: Questions['try']['ask']): Said {
   const { holder, survey } = opened;
   opened.columns[units] ??= toldTried(survey, units);
-  const { compared, ...view } = viewOf(holder, asked(opened, change), opened.columns[units], units);
-  return { ...view, compared: table(compared) };
+  const tried = asked(opened, change);
+  const { compared, ...view } = viewOf(holder, tried, opened.columns[units], units);
+  const raise = tried.held?.decision.measures.raise;
+  return { ...view, compared: table(compared), built: raise === undefined ? {} : { raise } };
 }
 
 function drawn(opened: Opened, { change, units, size, name }: Questions['draw']['ask']): Drawn {
@@ -173,7 +175,7 @@ function controlsOf({ own, option }: Holder): Controls {
       ],
     });
   return {
-    numbers: surveyedNumbers(site, outletsOf(basis)[0]),
+    numbers: surveyedNumbers(site, outletsOf(basis)[0], own.decision.measures),
     choices,
     ring: site.tub !== undefined,
     held: option,

@@ -1,22 +1,29 @@
 import type { Change } from '../decision/index.js';
+import type { Measures } from '../heads/index.js';
 import type { Outlet, Site } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 
-/** A number that may be tried; range and step in m, levels in m above the lowest natural ground at the rim. */
-interface Tried {
+/**
+ * A number that may be tried; range and step in m, levels in m above the lowest natural ground at the rim, slopes
+ * horizontal to 1 vertical.
+ */
+export interface Tried {
   /** what its slider is called */
   label: string;
-  kind: 'length' | 'level';
+  kind: 'length' | 'level' | 'slope';
   min: number;
   max: number;
   step: number;
-  /** step where feet and inches are used, in */
-  inches: number;
-  /** as surveyed; undefined: there is nothing to try */
-  surveyed(site: Site, outlet?: Outlet): number | undefined;
-  /** what it changes: the pond as it is kept, its outlet, or what is dug and filled back, which runs the water again */
+  /** step where feet and inches are used, in; absent: the same in either */
+  inches?: number;
+  /** as surveyed, or as what is built for it has it; undefined: there is nothing to try */
+  surveyed(site: Site, outlet?: Outlet, built?: Measures): number | undefined;
+  /** end of the range that the survey sets */
+  most?(site: Site): number;
+  /** what it changes: the pond as it is kept, its outlet, what is built, or what is dug and filled back, which runs the water again */
   kept?(value: number): Change;
   outlet?(value: number): Partial<Outlet>;
+  built?(value: number): Partial<Measures>;
   dug?(value: number): Partial<Survey['pond']>;
 }
 
@@ -51,6 +58,27 @@ export const TRIED = {
     inches: 6,
     surveyed: ({ pond }) => pond.shape.width,
     dug: (width) => ({ width }),
+  },
+  slope: {
+    label: 'Sides go out, for each 1 down',
+    kind: 'slope',
+    min: 0,
+    max: 4,
+    step: 0.05,
+    // Walls stand upright.
+    surveyed: ({ pond }) => (pond.wall === 'none' ? pond.shape.sideSlope : undefined),
+    dug: (side_slope) => ({ side_slope }),
+  },
+  raise: {
+    label: 'Rim raised by',
+    kind: 'length',
+    min: 0,
+    max: 3,
+    step: 0.01,
+    inches: 0.5,
+    surveyed: ({ pond }, _, built) => (pond.highestRaise > 0 ? (built?.raise ?? 0) : undefined),
+    most: ({ pond }) => pond.highestRaise,
+    built: (raise) => ({ raise }),
   },
   full: {
     label: 'Pond full at',
@@ -105,13 +133,16 @@ export const TRIED = {
 } satisfies Record<string, Tried>;
 
 export type NumberKey = keyof typeof TRIED;
-/** Numbers tried, m, levels above the lowest natural ground at the rim; absent: as surveyed. */
+/**
+ * Numbers tried, m, levels above the lowest natural ground at the rim, `slope` horizontal to 1 vertical; `raise` is what
+ * the rim is raised by, the `highest_raise` of the survey at most. Absent: as surveyed, or as what is built has it.
+ */
 export type TriedNumbers = { [key in NumberKey]?: number };
 
 const KEYS = Object.keys(TRIED) as NumberKey[];
 
 /** What each number that is tried changes, of one kind. */
-export function changesOf<Kind extends 'kept' | 'outlet' | 'dug'>(
+export function changesOf<Kind extends 'kept' | 'outlet' | 'built' | 'dug'>(
   numbers: TriedNumbers,
   kind: Kind,
 ): NonNullable<ReturnType<NonNullable<Tried[Kind]>>> {
@@ -122,12 +153,24 @@ export function changesOf<Kind extends 'kept' | 'outlet' | 'dug'>(
   return Object.assign({}, ...changes);
 }
 
-/** The numbers of a site that can be tried, with what was surveyed; `outlet` is the one that serves it best. */
-export function surveyedNumbers(site: Site, outlet: Outlet | undefined): [NumberKey, number][] {
-  return KEYS.flatMap((key) => {
-    const value = TRIED[key].surveyed(site, outlet);
-    return value === undefined ? [] : [[key, value]];
+/** A number that can be tried: what it is now, and how far it goes. */
+export type TriedRange = [key: NumberKey, surveyed: number, most: number];
+
+/** The numbers of a site that can be tried; `outlet` is the one that serves it best, `built` what the survey's answer builds. */
+export function surveyedNumbers(site: Site, outlet: Outlet | undefined, built: Measures): TriedRange[] {
+  return KEYS.flatMap((key): TriedRange[] => {
+    const tried: Tried = TRIED[key];
+    const value = tried.surveyed(site, outlet, built);
+    return value === undefined ? [] : [[key, value, Math.max(tried.most?.(site) ?? tried.max, value)]];
   });
+}
+
+/** What is built, with what of it is tried; nothing goes farther than the survey allows. */
+export function builtAsTried(site: Site, measures: Measures, tried: TriedNumbers): Measures {
+  const { raise = measures.raise } = changesOf(tried, 'built');
+  return tried.raise === undefined
+    ? measures
+    : { ...measures, raise: Math.min(raise, site.pond.highestRaise) };
 }
 
 /** Changes with the same key share one simulation of the water. */

@@ -2,13 +2,14 @@ import { type Basis, basisOf } from '../basis/index.js';
 import type { OptionName } from '../contract/index.js';
 import {
   type Assessment,
+  builtBy,
   type Change,
   type Decision,
   explained,
   type Judged,
   judge,
 } from '../decision/index.js';
-import { type Measures, NOTHING } from '../heads/index.js';
+import { type Measures, NOTHING, namesOf } from '../heads/index.js';
 import { outletsOf } from '../options/index.js';
 import { monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
 import {
@@ -22,7 +23,7 @@ import {
 import type { Survey } from '../survey/index.js';
 import { drainFor } from '../works/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
-import { changesOf, type TriedNumbers, waterKey } from './tried.js';
+import { builtAsTried, changesOf, type TriedNumbers, waterKey } from './tried.js';
 
 /** What may be tried; absent: as surveyed. */
 export interface WhatIf extends TriedNumbers {
@@ -49,8 +50,14 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
   let last: Judged | undefined;
   return (tried) => {
     const { site, change } = arrange(tried);
-    last = judge(site, change, last);
-    return tried.option === undefined ? last : withOption(last, tried.option);
+    // A rim that is tried is raised so far, and may be raised no farther.
+    const { raise } = builtAsTried(site, NOTHING, tried);
+    const allowed = tried.raise === undefined ? {} : { highestRaise: raise };
+    last = judge(site, { ...change, ...allowed }, last);
+    const { decision } = last;
+    if (tried.option !== undefined) return withOption(last, tried.option, tried);
+    if (tried.raise === undefined || decision.measures.raise === raise) return last;
+    return withMeasures(last, builtBy(decision), { ...decision.measures, raise });
   };
 }
 
@@ -147,10 +154,14 @@ function arranged(site: Site, change: WhatIf, outlet: string | undefined): Site 
 }
 
 /** The assessment with an option of it in the place of what is recommended, at the depth tried. */
-export function withOption(a: Judged, option: OptionName): Judged {
-  const { site, basis } = a;
+export function withOption(a: Judged, option: OptionName, tried: TriedNumbers = {}): Judged {
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
-  const built = builtAs(basis, option, measures);
+  return withMeasures(a, option, builtAsTried(a.site, measures, tried));
+}
+
+function withMeasures(a: Judged, option: OptionName, measures: Measures): Judged {
+  const { site, basis } = a;
+  const built = builtAs(basis, calledAs(option, measures), measures);
   const decision: Decision = {
     ...a.decision,
     spot: undefined,
@@ -163,6 +174,13 @@ export function withOption(a: Judged, option: OptionName): Judged {
     decision,
     assumptions: [...site.assumptions, ...(built.drain?.assumptions ?? [])],
   };
+}
+
+/** The name of what is built once its rim is raised otherwise: a raised rim is its own option where nothing is built besides. */
+export function calledAs(option: OptionName, measures: Measures): OptionName {
+  const bare = option === 'no-drain' || option === 'surface-water-only';
+  if (measures.raise > 0) return bare ? 'raise-pond' : option;
+  return option === 'raise-pond' ? namesOf(measures)[0]! : option;
 }
 
 /** The decision for measures whatever else would be decided, under the name of an option, with what follows of it. */

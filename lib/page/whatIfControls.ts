@@ -1,7 +1,8 @@
 /** Controls of the what-if: a slider beside a box to type in, and a choice. */
+import { slopeNumber } from '../text/sheetWords.js';
 import { notTried } from '../text/whatIfTold.js';
 import { formatQuantity, parseQuantity, type UnitSystem } from '../units/index.js';
-import { type NumberKey, TRIED } from './tried.js';
+import { TRIED, type Tried, type TriedRange } from './tried.js';
 
 export interface Control {
   element: HTMLElement;
@@ -33,14 +34,14 @@ export function element<K extends keyof HTMLElementTagNameMap>(
  * @param refused - is told why what was typed is not tried
  */
 export function numberControl(
-  key: NumberKey,
-  surveyed: number,
+  [key, surveyed, most]: TriedRange,
   read: () => number | undefined,
   write: (value: number) => void,
   refused: (why: string) => void,
 ): Control {
-  const { label, kind, min, max, step, inches } = TRIED[key];
-  const range = { min: Math.min(min, surveyed), max: Math.max(max, surveyed) };
+  const tried: Tried = TRIED[key];
+  const { label, kind, step } = tried;
+  const range = { min: Math.min(tried.min, surveyed), max: most };
   const slider = element('input', '');
   const box = element('input', 'typed');
   const name = element('label', '');
@@ -54,20 +55,26 @@ export function numberControl(
   box.type = 'text';
   box.autocomplete = 'off';
   box.setAttribute('aria-label', `${label}, typed`);
-  const scale = () => (shown === 'us' ? INCH : 1);
+  const inches = () => (shown === 'us' ? tried.inches : undefined);
+  const scale = () => (inches() === undefined ? 1 : INCH);
+  const size = (value: number) =>
+    kind === 'slope' ? slopeNumber(value) : formatQuantity(value, kind, shown);
+  const typed = (text: string) =>
+    kind === 'slope'
+      ? parseQuantity(text, 'none')
+      : parseQuantity(text, 'length', shown === 'us' ? 'ft' : 'm');
   slider.addEventListener('input', () => write(Number((Number(slider.value) * scale()).toFixed(4))));
   box.addEventListener('change', () => {
-    const size = (metres: number) => formatQuantity(metres, kind, shown);
     let value: number | undefined;
     try {
-      value = parseQuantity(box.value, 'length', shown === 'us' ? 'ft' : 'm');
+      value = typed(box.value);
     } catch {
       // Told below with the range.
     }
     const fits = value !== undefined && value >= range.min && value <= range.max;
     box.setAttribute('aria-invalid', String(!fits));
     if (fits) write(value!);
-    else refused(notTried(label, size(range.min), size(range.max)));
+    else refused(notTried(label, kind === 'slope' ? 'number' : 'length', size(range.min), size(range.max)));
   });
   return {
     element: element('div', 'control', name, element('div', 'number', slider, box)),
@@ -75,12 +82,12 @@ export function numberControl(
     show(units) {
       shown = units;
       const value = read() ?? surveyed;
-      const [unit, by] = units === 'us' ? [INCH, inches] : [1, step];
+      const [unit, by] = [scale(), inches() ?? step];
       slider.step = String(by);
       slider.min = String(Number((Math.ceil(range.min / unit / by - 1e-6) * by).toFixed(4)));
       slider.max = String(Number((range.max / unit).toFixed(4)));
       slider.value = String(value / unit);
-      const words = formatQuantity(value, kind, units);
+      const words = size(value);
       slider.setAttribute('aria-valuetext', words);
       box.value = words;
       box.removeAttribute('aria-invalid');

@@ -59,7 +59,7 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
   const parts = layoutOf(root);
   const controls = controlsOf(
     has,
-    () => state,
+    () => ({ ...shown?.said.built, ...state }),
     change,
     (why) => tell(why),
   );
@@ -110,8 +110,11 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
         const said = await ask.about('try', { change: tried, units });
         // What the water of another size answers is not shown.
         if (again && key !== waterKey(state)) continue;
+        const built = shown?.said.built.raise;
         shown = { key, said, drawn: shown?.drawn };
         say(said);
+        // What an option builds shows where nothing else is tried.
+        if (said.built.raise !== built) showControls();
         performance.measure(`what-if ${kind}`, 'what-if');
         if (again && kind === 'step') continue;
         const drawn = await ask.about('draw', { change: tried, units, size: drawnSize, name: root.id });
@@ -224,12 +227,11 @@ function controlsOf(
   refused: (why: string) => void,
 ): Control[] {
   return [
-    ...numbers.map(([key, surveyed]) =>
+    ...numbers.map((range) =>
       numberControl(
-        key,
-        surveyed,
-        () => state()[key],
-        (value) => change({ [key]: value }),
+        range,
+        () => state()[range[0]],
+        (value) => change({ [range[0]]: value }),
         refused,
       ),
     ),

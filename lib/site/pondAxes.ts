@@ -4,11 +4,11 @@ import type { LevelPoint } from '../survey/index.js';
 /** A point along the pond's length and across it from its middle, m. */
 export type Across = [u: number, v: number];
 
-type Placed = LevelPoint & { x: number; y: number };
+type OnPlan = Pick<LevelPoint, 'x' | 'y'>;
 
 /** Points with a place. */
-export function placedPoints(levels: readonly LevelPoint[]): Placed[] {
-  return levels.filter((p): p is Placed => p.x !== undefined && p.y !== undefined);
+export function placedPoints<P extends OnPlan>(levels: readonly P[]): (P & { x: number; y: number })[] {
+  return levels.filter((p): p is P & { x: number; y: number } => p.x !== undefined && p.y !== undefined);
 }
 
 /** The pond's middle and the direction of its length, as the plan has them. */
@@ -22,7 +22,7 @@ export interface Frame {
  * Middle and length of the pond on the surveyor's axes: the mean of the rim points, along the axis they reach farther on;
  * without two of them its own axes.
  */
-export function frameOf(levels: readonly LevelPoint[]): Frame {
+export function frameOf(levels: readonly Pick<LevelPoint, 'x' | 'y' | 'role'>[]): Frame {
   const rims = placedPoints(levels).filter(({ role }) => role === 'rim');
   if (rims.length < 2) return { axes: 'pond', middle: { x_m: 0, y_m: 0 }, along: { x: 1, y: 0 } };
   const reach = (key: 'x' | 'y') =>

@@ -34,8 +34,22 @@ export function bareLevel(level: number, units: UnitSystem): string {
 
 /** Slope of a side as it is cut. */
 export function slopeText(slope: number): string {
-  return `1 : ${Number(slope.toFixed(2))}`;
+  return `1 : ${slopeNumber(slope)}`;
 }
+
+/**
+ * Sides as they are reckoned.
+ * @param slope - horizontal to 1 vertical
+ * @param drawn - as wished, where the ground has them laid back
+ */
+export function sidesText(slope: number, drawn: number | undefined): string {
+  return drawn === undefined
+    ? slopeText(slope)
+    : `${slopeText(slope)}, for they do not stand at ${slopeText(drawn)}`;
+}
+
+/** How far a side goes out for each 1 down. */
+export const slopeNumber = (slope: number): string => String(Number(slope.toFixed(2)));
 
 /** Names of the parts of a sheet. */
 export const SHEET_PARTS = {

@@ -127,13 +127,16 @@ function withWords(
   { option, as_built, kept_out, raise_m, gas }: TriedBuilt,
   size: (m: number) => string,
 ): string {
-  const start = as_built ? 'with the old drain' : WITH_OPTION[option].replace('With', 'with');
-  const also = [
+  const rim = raise_m > 0 ? [`the rim raised by ${size(raise_m)}`] : [];
+  // A raised rim alone is told once.
+  const main = option === 'raise-pond' && rim.length > 0 ? [] : [WITH_OPTION[option].replace(/^With /, '')];
+  const parts = [
+    ...(as_built ? ['the old drain'] : main),
+    ...rim,
     ...(kept_out && option !== 'surface-water-only' ? ['surface water kept out'] : []),
-    ...(raise_m > 0 ? [`the rim raised by ${size(raise_m)}`] : []),
     ...(gas ? ['a gas vent'] : []),
   ];
-  return [start, ...also].join(' and ');
+  return `with ${parts.join(' and ')}`;
 }
 
 /** How often it fails, and of what. */

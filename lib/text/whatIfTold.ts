@@ -1,14 +1,15 @@
 /** What of a what-if is not tried. */
 
 /**
- * A length out of its range.
+ * A number out of its range.
  * @param label - of the control
- * @param from - shortest, with its unit
- * @param to - longest, with its unit
+ * @param what - what it is
+ * @param from - least, with its unit
+ * @param to - most, with its unit
  * @returns sentences
  */
-export function notTried(label: string, from: string, to: string): string {
-  return `${label}: not tried. Give a length from ${from} to ${to}.`;
+export function notTried(label: string, what: 'length' | 'number', from: string, to: string): string {
+  return `${label}: not tried. Give a ${what} from ${from} to ${to}.`;
 }
 
 /**

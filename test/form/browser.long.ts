@@ -15,7 +15,7 @@ import { siteModel } from '../../lib/site/index.js';
 import { itInChromium } from '../chromium.js';
 import { briefDemo } from '../folder.js';
 import { PROJECT } from '../notebook/notebooks.js';
-import { answered, asked, openForm, press, typeSaturday, walkTo } from './formPage.js';
+import { answered, asked, openForm, press, tapSketch, typeSaturday, walkTo } from './formPage.js';
 
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -77,6 +77,10 @@ itInChromium('every step is open to everybody, by day and by night, and fits a p
       'Fill in twelve months',
     ])
       if (await page.getByRole('button', { name }).count()) await press(page, name);
+    if (short === 'Levels') {
+      await tapSketch(page, 5, 0);
+      await tapSketch(page, -5, 0);
+    }
     // Folds within folds are made when the outer one is opened.
     for (let round = 0; round < 2; round++) {
       await page.evaluate(() => {
@@ -110,7 +114,7 @@ itInChromium('every step is open to everybody, by day and by night, and fits a p
       short,
     ).toBeLessThanOrEqual(0);
     const small = await page
-      .locator('button, select, input:not([type=checkbox]), .tick, summary')
+      .locator('button, select, input:not([type=checkbox]), .tick, summary, .mark')
       .evaluateAll((all) =>
         all
           .map((one) => ({ what: one.outerHTML.slice(0, 90), ...one.getBoundingClientRect().toJSON() }))

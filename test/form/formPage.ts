@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { onTestFinished } from 'vitest';
+import { GRID } from '../../lib/form/sketchWindow.js';
 import { formText } from '../../lib/notebook/formFile.js';
 
 let count = 0;
@@ -71,6 +72,15 @@ export async function typeSaturday(page: Page): Promise<void> {
   await asked(page, 'Down to').fill('1.8');
   await asked(page, 'How does it feel between thumb and fingers?').selectOption('clay');
   await asked(page, 'Are there rusty and grey spots?').selectOption('many');
+}
+
+/** Taps the sketch of the levels, so many of its squares to the right of its middle and up. */
+export async function tapSketch(page: Page, across: number, up: number): Promise<void> {
+  const sketch = page.locator('.sketch svg');
+  await sketch.scrollIntoViewIfNeeded();
+  const { width, height } = (await sketch.boundingBox())!;
+  const side = width / GRID.across;
+  await sketch.click({ position: { x: width / 2 + across * side, y: height / 2 - up * side } });
 }
 
 /** Waits for the answer that is kept. */

@@ -60,7 +60,14 @@ describe('the answer to what is tried', () => {
 
   it('puts the survey beside what is tried', () => {
     const { rows } = ask({ depth: 1.2 }).compared;
-    expect(rows.map(([what]) => what)).toEqual(['Depth', 'It fails', 'To spare', 'May be emptied']);
+    expect(rows.map(([what]) => what)).toEqual([
+      'Depth',
+      'Sides',
+      'Rim raised by',
+      'It fails',
+      'To spare',
+      'May be emptied',
+    ]);
     expect(rows[0]).toEqual(['Depth', '1.00 m', '1.20 m']);
   });
 });

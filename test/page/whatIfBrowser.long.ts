@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, vi } from 'vitest';
 import { itInChromium } from '../chromium.js';
-import { briefDemo, surveyOf } from '../folder.js';
+import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { demoPage, fileOf } from './demoPage.js';
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -154,6 +154,56 @@ itInChromium(
     await page.locator('#what-if .answer').getByText('at 4 ft with').waitFor();
   },
 );
+
+itInChromium('sides and rim step as the survey’s own tape does, within what it allows', async (page) => {
+  await page.setViewportSize({ width: 360, height: 800 });
+  const terrace = withItem(briefDemo('loam-terrace'), 'pond.csv', 'highest_raise', '1', 'ft');
+  await page.goto(fileOf(await demoPage(surveyOf(terrace))));
+  await page.locator('#try').scrollIntoViewIfNeeded();
+  await drawn(page);
+  await page.locator('#what-if summary').first().click();
+  const rim = page.getByRole('slider', { name: 'Rim raised by' });
+  expect(await rim.evaluate(({ min, max, step }: HTMLInputElement) => [min, max, step])).toEqual([
+    '0',
+    '12',
+    '0.5',
+  ]);
+  await rim.focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
+  expect(await rim.getAttribute('aria-valuetext')).toBe('1 1/2 in');
+  await page.locator('#what-if .answer').getByText('the rim raised by 1 1/2 in').waitFor();
+  const typed = page.getByLabel('Rim raised by, typed');
+  await typed.fill('14 in');
+  await typed.press('Enter');
+  expect(await page.locator('#what-if .told').textContent()).toBe(
+    'Rim raised by: not tried. Give a length from 0 in to 1 ft.',
+  );
+  const sides = page.getByRole('slider', { name: 'Sides go out' });
+  expect(await sides.getAttribute('aria-valuetext')).toBe('1.25');
+  await sides.focus();
+  await page.keyboard.press('ArrowLeft');
+  await page.locator('#what-if').getByText('1 : 1.2', { exact: true }).waitFor();
+  await page.waitForFunction(() => location.hash === '#try=1&raise=0.0381&slope=1.2');
+  const number = page.getByLabel('Sides go out, for each 1 down, typed');
+  await number.fill('0.9');
+  await number.press('Enter');
+  await page
+    .locator('#what-if')
+    .getByText(/^1 : [\d.]+, for they do not stand at 1 : 0\.9$/)
+    .waitFor();
+  await number.fill('5');
+  await number.press('Enter');
+  expect(await page.locator('#what-if .told').textContent()).toBe(
+    'Sides go out, for each 1 down: not tried. Give a number from 0 to 4.',
+  );
+  // What an option builds stands in the control.
+  await page.getByRole('button', { name: 'Back to the survey' }).click();
+  await page.getByLabel('Drain or other measure').selectOption('raise-pond');
+  await page.waitForFunction(() => {
+    const slider = document.querySelector<HTMLInputElement>('input[data-key=raise]');
+    return Number(slider?.value) > 1;
+  });
+});
 
 itInChromium('without a worker it computes in the page', async (page) => {
   await watch(page);

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { explorer, type WhatIf } from '../../lib/page/index.js';
 import { resultOf } from '../../lib/report/index.js';
 import { uniforms } from '../../lib/sampling/index.js';
-import { briefDemo, edited, surveyOf } from '../folder.js';
+import { briefDemo, edited, surveyOf, withItem } from '../folder.js';
 
 const OPTIONS = { seed: 1, samples: 24 };
 const STEPS = 7;
@@ -19,6 +19,8 @@ function stepFrom(before: WhatIf, next: () => number): WhatIf {
     () => ({ runoff: pick('kept-out', undefined) }),
     () => ({ option: pick('no-drain', undefined) }),
     () => ({ length: pick(4, 5.2, undefined) }),
+    () => ({ slope: pick(0.3, 1.1, undefined) }),
+    () => ({ raise: pick(0, 0.1, 0.2, undefined) }),
   ];
   return { ...before, ...pick(...controls)(), ...pick(...controls.slice(0, 4))() };
 }
@@ -28,6 +30,7 @@ test.each([
   ['clay-slope', briefDemo('clay-slope'), 1],
   ['clay-hollow', hollow, 2],
   ['loam-terrace', briefDemo('loam-terrace'), 3],
+  ['a rim that may go up', withItem(hollow, 'pond.csv', 'highest_raise', '0.4', 'm'), 5],
   ['no month named', edited(hollow, 'pond.csv', (text) => text.replace(/^emptied_in,.*\n/m, '')), 4],
 ])(
   'whatever was tried before, a what-if is judged as if it were the first: %s',

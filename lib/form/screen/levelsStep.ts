@@ -7,6 +7,7 @@ import { LEVEL_QUESTIONS } from '../rowQuestions.js';
 import { tick } from './fields.js';
 import { addRow, rowFold } from './fold.js';
 import { howTo } from './howTo.js';
+import { levelSketch, roleWords, sketchButton } from './levelSketch.js';
 import { cellField, rowEnd, rowFields, rowGuess } from './rowFields.js';
 import type { Session } from './session.js';
 import { view } from './view.js';
@@ -53,8 +54,7 @@ function point(session: Session, row: FormRow, down: boolean): VNode {
       },
     );
   };
-  const role = LEVEL_QUESTIONS[0]?.choices?.find(({ value }) => value === textOf(row, 'role'))?.words;
-  const summary = [title, role].filter(Boolean).join(', ');
+  const summary = [title, roleWords(textOf(row, 'role'))].filter(Boolean).join(', ');
   return rowFold(
     session,
     'levels.csv',
@@ -62,6 +62,7 @@ function point(session: Session, row: FormRow, down: boolean): VNode {
     summary,
     () => view`<div>
     ${rowFields(session, 'levels.csv', row, LEVEL_QUESTIONS, own)}
+    ${sketchButton(session, row)}
     ${rowGuess(session, 'levels.csv', row)}
     ${rowEnd(session, 'levels.csv', row, title)}
   </div>`,
@@ -86,6 +87,7 @@ export function levelsStep(session: Session): VNode {
       session.edit((all) => ({ ...all, levelsDown: ticked })),
     )}
     ${down ? null : view`<p class="why">Heights are above one fixed mark, such as a doorstep; below it write a minus.</p>`}
+    ${levelSketch(session)}
     ${rows.map((row) => point(session, row, down))}
     <button type="button" onClick=${() => addRow(session, 'levels.csv', { role: { text: rows.length === 0 ? 'rim' : '' } })}>Add a point</button>
   </div>`;
