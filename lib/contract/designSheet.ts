@@ -84,6 +84,17 @@ export interface DesignRow {
   why: SituationWhy;
 }
 
+/** What nobody looked at: the ground under the deepest log, at its worst a layer just there whose water stands at the ground. */
+export interface Unlooked {
+  pit: string;
+  /** to where it was logged, below the ground */
+  to_m: number;
+  /** of safety against heave of the open hole, were it so */
+  factor: number;
+  /** depth of a log that would show that it is at least 1.25 */
+  wanted_to_m: number;
+}
+
 /** Every design situation of what is recommended, else of the wish with nothing done, by the rules of the country. */
 export interface DesignSheet {
   /** ISO 3166-1 alpha-2; null: the survey does not say, and the units chose the rules */
@@ -96,4 +107,6 @@ export interface DesignSheet {
   /** how rarely each part of its drain fails, years from one time to the next; empty without a drain */
   upkeep: { item: DrainFault; years: number; said: boolean }[];
   rows: DesignRow[];
+  /** null where nothing is dug, or dug deeper than was logged: the answer asks for a deeper hole then */
+  unlooked: Unlooked | null;
 }

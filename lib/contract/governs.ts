@@ -6,6 +6,7 @@ export type Governs =
   | 'lift-power-out'
   | 'floor-heave'
   | 'side-slump'
+  | 'working-slope'
   | 'sides-meet'
   | 'wet-dig'
   | 'fall'

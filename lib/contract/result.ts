@@ -246,6 +246,8 @@ export interface UpliftCheck {
   floor_m: number;
   /** head held by a slab on the liner, m */
   ballast_m: number;
+  /** partial factors: of the UK's annex there, else the recommended ones */
+  factor: { lifting: number; holding: number };
   /** factored pressures on the floor, Pa */
   lifting_pa: number;
   holding_pa: number;

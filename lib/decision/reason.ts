@@ -93,7 +93,7 @@ function untreatedOf({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] {
   const first = d.rejected[0]?.verdict;
   if (!first) return [];
   const tooDeep = first.conditions.find(
-    ({ met, governs }) => met === 'no' && (governs === 'sides-meet' || governs === 'side-slump'),
+    ({ met, governs }) => met === 'no' && (governs === 'sides-meet' || governs === 'working-slope'),
   );
   if (tooDeep)
     return [{ code: 'cannot-be-dug', values: { ...wish, condition: saidOf<ConditionValues>(tooDeep) } }];

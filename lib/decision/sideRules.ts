@@ -1,5 +1,5 @@
 import type { Basis } from '../basis/index.js';
-import type { MonthlyLimits } from '../contract/index.js';
+import type { Governs, MonthlyLimits } from '../contract/index.js';
 import {
   BAILED,
   bestDig,
@@ -30,6 +30,9 @@ import type { Decision } from './decide.js';
 import { brimOf, housesBelow, isHeld } from './downhill.js';
 import { floorLeft } from './floorLeft.js';
 
+/** What a flatter side mends. */
+const STEEP: ReadonlySet<Governs> = new Set(['side-slump', 'working-slope']);
+
 /** How the sides are to be cut, and how while anyone works beside them: one slope, that of everything else here. */
 export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void {
   const { ground, pond } = site;
@@ -43,7 +46,7 @@ export function sideRules({ site, dig }: Basis, d: Decision, add: AddRule): void
     add('batter-sides/flatter', { slope, drawn: pond.drawnSlope!, floor_m: floorLeft(pond.shape, d.depth) });
   else if (pond.drawnSlope !== undefined) add('batter-sides/laid-back', { slope });
   // Dug in other months they stand.
-  else if (d.governs === 'side-slump' && !d.change?.built_in && pond.depth <= deepestFloor(pond.shape)) {
+  else if (STEEP.has(d.governs) && !d.change?.built_in && pond.depth <= deepestFloor(pond.shape)) {
     // Of a raised rim's depth only a part is dug.
     const stands = d.verdict?.diggable ? dug : 0;
     if (stands > 0 && stands < pond.depth)

@@ -1,14 +1,14 @@
 import { KNOWN_BELOW } from '../contract/index.js';
-import { bindingUnread, deepestOver, dugDepth, footingLimit } from '../digging/index.js';
-import { NEAR_HOUSE, SHALLOW_FOOTING, type Site } from '../site/index.js';
+import { bindingUnread, deepestDug, deepestOver, footingLimit } from '../digging/index.js';
+import { deepestLogged, NEAR_HOUSE, SHALLOW_FOOTING, type Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
 
 /** Where a depth is bound by what nobody looked up: the bound, and the look that would lift it. */
 export function unknownRules(site: Site, d: Decision, add: AddRule): void {
   const { pond, places } = site;
-  const dug = dugDepth(site, d.measures, d.depth);
-  const wished = Math.max(dugDepth(site, d.measures, pond.depth), dug);
+  const dug = deepestDug(site, d.measures, d.depth);
+  const wished = Math.max(deepestDug(site, d.measures, pond.depth), dug);
   const [seam] = bindingUnread(site, wished).sort((a, b) => a.top - b.top);
   if (seam)
     add('seam-unknown/layer', {
@@ -18,7 +18,7 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
       deepest_m: Math.max(deepestOver(seam, seam.headDepth), d.verdict?.safe ? dug : 0),
     });
   if (pond.existing) return;
-  const known = deepestLogged(site);
+  const known = deepestLogged(site.survey);
   if (known && known.bottom < dug)
     add('look-deeper/hole', { pit: known.pit, known_m: known.bottom, to_m: dug + KNOWN_BELOW });
   const limit = footingLimit(site);
@@ -34,12 +34,4 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
   // A cut that goes on up to higher ground comes out beyond the rim.
   const reach = Math.max(dug * (1 - sideSlope), sideSlope * places.highRim, 0) + pond.ring.width;
   if (boundary !== undefined && boundary < reach) add('notify-neighbour/near-boundary', {});
-}
-
-/** The hole whose log goes deepest; undefined where none was logged. */
-function deepestLogged({ survey }: Site): { pit: string; bottom: number } | undefined {
-  return survey.layers.reduce<{ pit: string; bottom: number } | undefined>(
-    (deepest, layer) => (deepest && deepest.bottom >= layer.bottom ? deepest : layer),
-    undefined,
-  );
 }

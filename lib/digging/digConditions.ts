@@ -71,7 +71,7 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
     site.pond.shape.sideSlope < slope
   )
     conditions.push({
-      governs: 'side-slump',
+      governs: 'working-slope',
       met: 'no',
       code: 'laid-back',
       values: { from_m: PROTECTION_DEPTH, slope },

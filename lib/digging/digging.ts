@@ -1,8 +1,7 @@
 import type { Governs, PerDig } from '../contract/index.js';
-import { BED_THICKNESS } from '../drain/index.js';
+import { BED_THICKNESS, strokeTo, sumpDug } from '../drain/index.js';
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
-import type { Measures } from '../heads/index.js';
-import { type Draws, highestOf } from '../heads/index.js';
+import { type Draws, drainLevel, floorLevel, highestOf, type Measures } from '../heads/index.js';
 import { quantile, Remembered } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { conductivityAround, digRadius, type Site } from '../site/index.js';
@@ -19,6 +18,7 @@ export const diggingMethod = method({
     'slumping, and that more water comes in than can be taken out.',
   assumptions: [
     'seams at their highest level in the months of digging; unit weight of clay 18.5 ± 0.7 kN/m³',
+    'the pit of a sump is the deepest of a hole, and as deep in every month since its water is kept low: it counts by the seams of the whole year',
     'the side uphill is higher by the rise of the ground along the rim, and meets the water of that side; either side may slip; ' +
       'water comes in by the mean of both',
     'sides of clay wet and cracked to half their height; of other ground by its kind, see the sides by the kind of ground',
@@ -50,10 +50,25 @@ export function dugDepth(site: Site, m: Measures, depth: number, use: Use = unre
   return use(dugTo, depth, m.raise, m.drain ? BED_THICKNESS : beddingLaid(site, m));
 }
 
+/** Months whose water below the clay counts while it is dug: a sump, whose water stays low, stays as deep all year. */
+export function pressedMonths(m: Measures, months: readonly number[]): readonly number[] {
+  return m.drain?.kind === 'sump' ? ALL_MONTHS : months;
+}
+
+/** How deep the deepest of what is dug lies: the pit of a sump, else the hole, m below the datum. */
+export function deepestDug(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
+  const { drain } = m;
+  if (drain?.kind !== 'sump') return dugDepth(site, m, depth, use);
+  const floor = floorLevel(depth, m, use);
+  return use(sumpDug, BED_THICKNESS, floor, strokeTo(drainLevel(m, floor, use), drain.to, use).stroke);
+}
+
 /** A hole to be dug, drawn often. */
 export interface DigDraws {
   /** the months named; where none is, every month by itself, and the best counts */
   plans: DigPlan[];
+  /** depths below the ground at which a floor lacks its factor over a seam in some month, m; ascending, one a sample */
+  pits: Float64Array;
   /** heights at which sides so high lack their factor, m; ascending, one a sample; absent where they meet no clay */
   slumps(height: number): Float64Array | undefined;
 }
@@ -102,6 +117,7 @@ export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
         wetWater: quantile(Float64Array.from(water.uphill), WET_YEAR),
       };
     }),
+    pits: each((s) => deepestFloorOver(site, draws, s, ALL_MONTHS)),
     slumps: (height) => {
       const stands = sides(height);
       return stands && slumping.of(stands, '', () => each((s) => stands.dug[s] / SIDE_FACTOR_WANTED));
@@ -109,7 +125,8 @@ export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
   }));
 }
 
-const EACH_MONTH = Array.from({ length: 12 }, (_, month) => [month + 1]);
+const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month + 1);
+const EACH_MONTH = ALL_MONTHS.map((month) => [month]);
 /** One year in ten is wetter. */
 const WET_YEAR = 0.9;
 
@@ -136,8 +153,9 @@ const digs = new Remembered<PlannedDig[]>();
 export function plannedDigs(site: Site, dig: DigDraws, m: Measures, depth: number): PlannedDig[] {
   const dug = dugDepth(site, m, depth);
   // Measures that are dug alike share their chances.
-  return digs.of(dig, `${depth} ${dug} ${m.raise}`, () =>
-    dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug, m.raise) })),
+  const pit = m.drain?.kind === 'sump' ? deepestDug(site, m, depth) : undefined;
+  return digs.of(dig, `${depth} ${dug} ${m.raise} ${pit}`, () =>
+    dig.plans.map((plan) => ({ plan, chances: chancesPerDig(site, dig, plan, depth, dug, m.raise, pit) })),
   );
 }
 
@@ -180,6 +198,7 @@ function chancesPerDig(
   depth: number,
   dug: number,
   raise: number,
+  pit: number | undefined,
 ): PerDig {
   const { samples, years } = site.water;
   const { side, banked, slips, slipsUphill, wetAt } = holeLimits(site, depth, dug, raise);
@@ -192,7 +211,7 @@ function chancesPerDig(
     for (let i = end - 1; i >= s * years && mean[i]! > limit; i--) wet++;
   }
   return {
-    heave: shareBelow(heaves, dug),
+    heave: pit === undefined ? shareBelow(heaves, dug) : shareBelow(dig.pits, pit),
     slump: dug > 0 ? Math.max(slumps ? shareBelow(slumps, banked) : 0, slipping) : 0,
     wet_floor: wet / (samples * years),
     factor: { heave: HEAVE_FACTOR_WANTED, slump: SIDE_FACTOR_WANTED },

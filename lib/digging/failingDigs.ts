@@ -1,7 +1,7 @@
 import type { Draws, Measures } from '../heads/index.js';
 import type { Site } from '../site/index.js';
 import { SIDE_FACTOR_WANTED } from '../uplift/index.js';
-import { type DigPlan, dugDepth, holeLimits } from './digging.js';
+import { type DigPlan, deepestDug, dugDepth, holeLimits, pressedMonths } from './digging.js';
 import { deepestFloorOver } from './heave.js';
 import type { Sides } from './sides.js';
 
@@ -26,6 +26,7 @@ export function failingDigs(
 ): FailingDigs {
   const { samples, years } = draws;
   const dug = dugDepth(site, m, depth);
+  const deepest = deepestDug(site, m, depth);
   const { side, banked, slips, slipsUphill, wetAt } = holeLimits(site, depth, dug, m.raise);
   const stands = sides(side)?.dug;
   const count = (fails: (sample: number, year: number) => boolean) =>
@@ -34,10 +35,12 @@ export function failingDigs(
   const slipping = count((_, i) => dug > 0 && (low[i]! > slips || uphill[i]! > slipsUphill));
   const total = (all: Float64Array) => all.reduce((a, b) => a + b, 0);
   // Nothing in the sample changes from year to year.
-  const floors = Float64Array.from({ length: samples }, (_, s) => deepestFloorOver(site, draws, s, months));
+  const floors = Float64Array.from({ length: samples }, (_, s) =>
+    deepestFloorOver(site, draws, s, pressedMonths(m, months)),
+  );
   const wet = Float64Array.from({ length: samples }, (_, s) => wetAt(s));
   return {
-    heave: count((s) => floors[s]! < dug),
+    heave: count((s) => floors[s]! < deepest),
     slump: total(slipping) > total(weak) ? slipping : weak,
     // In the precision in which the mean of both sides is kept.
     wet_floor: count((s, i) => Math.fround((low[i]! + uphill[i]!) / 2) > wet[s]!),

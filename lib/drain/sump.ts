@@ -217,6 +217,23 @@ export function dutyTo(
   return dutyPoint(ORDINARY_PUMP, lift, { diameter: LINE_DIAMETER, length }, use);
 }
 
+/**
+ * What a sump must hold between start and stop, and how high that stands in it.
+ * @param start - level at which the pump starts, m above any datum
+ * @param discharge - where its line ends: level, m above the same, and way there, m
+ * @param use - what evaluates the formulas, for a record
+ * @returns the pump's duty, m³/s and m; volume, m³; height, m
+ */
+export function strokeTo(
+  start: number,
+  discharge: { level: number; distance: number },
+  use: Use = unrecorded,
+): { duty: { flow: number; head: number }; working: number; stroke: number } {
+  const duty = dutyTo(start, discharge, use);
+  const working = use(sumpVolume, 3600 / STARTS, duty.flow);
+  return { duty, working, stroke: use(sumpStroke, working, SUMP_SIDE) };
+}
+
 /** Lift of a pump. */
 export const liftTo = formula({
   title: 'Lift from the water in the sump to the end of the line',
@@ -255,15 +272,14 @@ export const lineLength = formula({
  */
 export function designSump(input: SumpInput, use: Use = unrecorded): Sump {
   const { floor, start, discharge, storm, ordinary, bedStorage } = input;
-  const duty = dutyTo(start, discharge, use);
-  const working = use(sumpVolume, 3600 / STARTS, duty.flow);
+  const { duty, working, stroke } = strokeTo(start, discharge, use);
   const storage = use(sumpHolds, bedStorage, floor, start, SUMP_SIDE);
   const hoursStorm = stormCutHours(storage, storm, ordinary, use);
   const hoursOrdinary = powerCutHours(storage, ordinary, use);
   return {
     working,
     startsAnHour: STARTS,
-    stroke: use(sumpStroke, working, SUMP_SIDE),
+    stroke,
     duty,
     storage,
     times: use(timesOver, duty.flow, storm.inflow),

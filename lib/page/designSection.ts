@@ -3,7 +3,14 @@
 import type { DesignRow, DesignSheet, Report, SideActions, UpliftActions } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
 import { shownRows } from '../report/index.js';
-import { designLevels, designRowName, designVerdict, holeWater, unmetWords } from '../text/designVerdict.js';
+import {
+  designLevels,
+  designRowName,
+  designVerdict,
+  holeWater,
+  unlookedWords,
+  unmetWords,
+} from '../text/designVerdict.js';
 import { handNumbers } from '../text/handNumbers.js';
 import {
   ACTION_WORDS,
@@ -45,7 +52,20 @@ export function designSection({ result }: Report, units: UnitSystem): string {
       ),
       'note',
     ),
-    list(designNotes(sheet).map(text)),
+    list(
+      [
+        ...designNotes(sheet),
+        ...(sheet.unlooked
+          ? [
+              unlookedWords(
+                sheet.unlooked,
+                `${level(sheet.unlooked.to_m)} ${length}`,
+                `${level(sheet.unlooked.wanted_to_m)} ${length}`,
+              ),
+            ]
+          : []),
+      ].map(text),
+    ),
   );
 }
 

@@ -25,7 +25,7 @@ export function upliftCheck(
 ): UpliftCheck {
   const floor = floorLevel(depth, m, use);
   const { head: high, pond } = decidingDay(basis, m, depth, CHECKED_SHARE, undefined, use);
-  const { lifts, holds } = EUROCODE_7.uplift;
+  const { lifts, holds } = basis.site.country.rules === 'gb' ? EUROCODE_7.upliftUk : EUROCODE_7.uplift;
   const uplift = use(waterPressure, use(depthOver, high, floor, 0));
   const water = use(waterPressure, use(depthOver, pond, floor, LEAST_WATER));
   const weight = use(slabPressure, water, m.ballast);
@@ -37,6 +37,7 @@ export function upliftCheck(
     pond_m: pond,
     floor_m: floor,
     ballast_m: m.ballast,
+    factor: { lifting: lifts, holding: holds },
     lifting_pa: lifts * uplift,
     holding_pa: holds * weight,
     utilisation,

@@ -6,12 +6,13 @@ import type {
   HeldBy,
   SideActions,
   Situation,
+  Unlooked,
   UpliftActions,
   WaterSource,
 } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { dugDepth, weighedSide } from '../digging/index.js';
+import { deepestDug, dugDepth, pressedMonths, weighedSide } from '../digging/index.js';
 import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
 import {
   floorLevel,
@@ -22,13 +23,15 @@ import {
   NOTHING,
   upkeepOf,
 } from '../heads/index.js';
-import type { Seam, Site, WaterModel } from '../site/index.js';
+import { COVER_WEIGHT, deepestLogged, type Seam, type Site, type WaterModel } from '../site/index.js';
 import {
   flotationOfFloor,
+  HEAVE_FACTOR_WANTED,
   headOfPressure,
   headOver,
   heaveFactor,
   holdingHead,
+  logWanted,
   plugLeft,
   plugWeight,
   plugWithLoad,
@@ -78,6 +81,7 @@ export function designSheetOf(a: Judged, situations: readonly Situation[]): Desi
       ? upkeepOf(measures.drain?.kind ?? 'cutoff', site.survey.site, isAsBuilt(measures))
       : [],
     rows: rows.map((row) => designRow(designed, row)),
+    unlooked: unlookedOf(designed),
   };
 }
 
@@ -107,6 +111,21 @@ function designRow(designed: Designed, row: Situation): DesignRow {
     drained: water?.which === 'drain' || water?.which === 'receiver' || situation === 'outlet-flood',
     allowed,
     why,
+  };
+}
+
+/** The ground that nobody looked at, taken at its worst. */
+export function unlookedOf({ site, measures, depth }: Designed, use: Use = unrecorded): Unlooked | null {
+  const log = deepestLogged(site.survey);
+  const deep = deepestDug(site, measures, depth, use);
+  if (!log || site.pond.existing || deep <= 0 || log.bottom <= deep) return null;
+  const weight = COVER_WEIGHT.mineral;
+  const left = use(plugLeft, log.bottom, use(levelOfDepth, deep));
+  return {
+    pit: log.pit,
+    to_m: log.bottom,
+    factor: use(heaveFactor, weight, left, log.bottom),
+    wanted_to_m: use(logWanted, deep, HEAVE_FACTOR_WANTED, weight),
   };
 }
 
@@ -187,7 +206,12 @@ export function overOf({ site, measures, depth }: Designed, row: Situation, use:
   if (row.situation !== 'seam') return overWith(site, measures, depth, row, use);
   // A row without a month is of a dig whose months are named.
   const months = row.month === null ? site.pond.builtIn! : [row.month];
-  return { floor: row.level_m, holds: row.level_m, months, exceeded: site.pond.acceptedRisk };
+  return {
+    floor: row.level_m,
+    holds: row.level_m,
+    months: pressedMonths(measures, months),
+    exceeded: site.pond.acceptedRisk,
+  };
 }
 
 /** The seam that decides in a row. */

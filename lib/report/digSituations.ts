@@ -1,5 +1,5 @@
 import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/index.js';
-import { dugDepth, openFactAt, plannedDigs, worstDig } from '../digging/index.js';
+import { deepestDug, dugDepth, openFactAt, plannedDigs, pressedMonths, worstDig } from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { LEVEL_RIM, type Site } from '../site/index.js';
 import { seamWater, spareOver, worstSeam } from './overSeam.js';
@@ -45,8 +45,13 @@ export function digSituations(told: Told): Situation[] {
       governs,
       assumptions: restingOn('dig', told.assumed),
     };
-    const floor = levelOfDepth.compute(dug);
-    const hole = { floor, holds: floor, months: plan.months, exceeded: acceptedRisk };
+    const floor = levelOfDepth.compute(deepestDug(site, measures, depth));
+    const hole = {
+      floor,
+      holds: floor,
+      months: pressedMonths(measures, plan.months),
+      exceeded: acceptedRisk,
+    };
     const seam = worstSeam(site, hole);
     if (!seam) return [row];
     const holds = chances.heave <= acceptedRisk;
@@ -55,7 +60,7 @@ export function digSituations(told: Told): Situation[] {
       {
         ...common,
         situation: 'seam',
-        level_m: -dug,
+        level_m: floor,
         water: {
           which: 'seam',
           statistic: { highest_of: 'dig', exceeded: acceptedRisk },

@@ -4,7 +4,7 @@ import { type Basis, drawdownOf } from '../basis/index.js';
 import type { DesignRow, Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { bestDig, dugDepth, plannedDigs, seamDepth } from '../digging/index.js';
+import { bestDig, deepestDug, dugDepth, plannedDigs, seamDepth } from '../digging/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import {
   emptiedHold,
@@ -195,7 +195,7 @@ function recordSeam(
   const { site, measures: m, depth } = designed;
   if (row.situation === 'seam') {
     r.tell(levelOfDepth, {});
-    r.use(levelOfDepth, dugDepth(site, m, depth, r.use));
+    r.use(levelOfDepth, deepestDug(site, m, depth, r.use));
     r.same(`${path}.level_m`);
   } else {
     recordPond(r, a, basis, m, depth, row);

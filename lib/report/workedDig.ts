@@ -6,7 +6,8 @@ import { levelOfDepth } from '../heads/index.js';
 import { strengthAt } from '../site/index.js';
 import { sayer } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { depthOver, heaveFactor, plugLeft } from '../uplift/index.js';
+import { depthOver, heaveFactor, logWanted, plugLeft } from '../uplift/index.js';
+import { unlookedOf } from './designSheet.js';
 import { tellLevels, tellSides } from './workedBasics.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 
@@ -26,6 +27,16 @@ export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
   );
   tellSides(tellLevels(r, site, measures, depth), site);
   if (weighedSide(site, measures.raise, dugDepth(site, measures, depth, r.use), r.use)) parts.push(r);
+  const below = new Recording(
+    'The ground below the deepest log',
+    'Taken at its worst: a layer begins there whose water stands at the ground.',
+    ground.layers.map((l) => l.row.origin),
+  );
+  tellLevels(below, site, measures, depth)
+    .tell(plugLeft, { T: 'pits.csv: end of the deepest log' })
+    .tell(heaveFactor, { g: weight, h: 'pits.csv: end of the deepest log' })
+    .tell(logWanted, { F: assumed('factor wanted against heave: our choice'), g: weight });
+  if (unlookedOf({ site, measures, depth, floor: 0 }, below.use)) parts.push(below);
   for (const seam of ground.seams) {
     const { months } = bestDig(site, a.basis.dig, measures, depth).plan;
     const head = headIn(seam, months);

@@ -63,7 +63,7 @@ export function standardParts(a: Judged): Recording[] {
   return checkedMeasures(a).map(({ option, m, depth }, index) => {
     const r = new Recording(
       `Deterministic check: EN 1997-1 (UPL) on the floor, ${m === NOTHING ? 'with nothing done' : 'as recommended'}`,
-      'Uplift from the head outside that 95 % of years stay below; factors 1.0 and 0.9 (recommended values); at most 1 is verified.',
+      'Uplift from the head outside that 95 % of years stay below; at most 1 is verified.',
       pondCells(site, 'depth', 'water_above_rim_ground', 'full_level', 'usual_drawdown', 'kept_within'),
     );
     tellLevels(r, site, m, depth);
@@ -77,7 +77,9 @@ export function standardParts(a: Judged): Recording[] {
       highs.yearly(m, CHECKED_SHARE),
     );
     drawnKept(r, a, basis, m, CHECKED_SHARE);
-    const factor = assumed('EN 1997-1 table A.15');
+    const factor = assumed(
+      site.country.rules === 'gb' ? 'EN 1997-1, UK national annex' : 'EN 1997-1 table A.15',
+    );
     r.tell(depthOver, { e: assumed('nought') }).tell(depthOver, {
       e: assumed('a film, so that the ratio has a number'),
     });

@@ -1,6 +1,7 @@
 export * from './assumptions.js';
 export { contradictions, evidenceAgainstEvidence } from './contradictions.js';
 export * from './country.js';
+export * from './deepestLogged.js';
 export * from './digWindow.js';
 export * from './dips.js';
 export * from './emptyingWater.js';

@@ -1,5 +1,6 @@
 /** What the sheet of design situations says, row by row and of all. */
-import type { DesignRow, DesignSheet } from '../contract/index.js';
+import type { DesignRow, DesignSheet, Unlooked } from '../contract/index.js';
+import { HEAVE_FACTOR_WANTED } from '../uplift/index.js';
 import { RULES_WORDS } from './designWords.js';
 import { monthName } from './monthWords.js';
 import { sentence } from './sentence.js';
@@ -85,4 +86,20 @@ export function designLevels(lowest: string, weight: string, plug: boolean): str
  */
 export function rulesLine({ country, rules }: DesignSheet): string {
   return `${sentence(RULES_WORDS[rules].name)}${country ? ` (${country})` : ', by the units shown: no country is said'}`;
+}
+
+/**
+ * What nobody looked at.
+ * @param unlooked - of the sheet
+ * @param to - depth of the deepest log, with its unit
+ * @param wanted - depth that would tell, with its unit
+ * @returns sentences
+ */
+export function unlookedWords({ pit, factor }: Unlooked, to: string, wanted: string): string {
+  const least = HEAVE_FACTOR_WANTED;
+  const found =
+    factor >= least
+      ? `the open hole would still have a factor of ${factor.toFixed(2)}`
+      : `the open hole would have a factor of ${factor.toFixed(2)} only, where ${least} is wanted; a log down to ${wanted} would rule that out`;
+  return `Below ${to}, where the log of ${pit} ends, nobody looked. If a layer began just there whose water stands at the ground, ${found}. ${factor >= least ? '' : 'Without such a log, watch the floor while digging, as said there, and stop when it rises, softens or boils.'}`.trim();
 }

@@ -194,3 +194,19 @@ export function sideCells(height: string, stands: string): [string, string] {
 export function boundedWords(ratio: string, wanted: number, most: boolean): string {
   return `${ratio}, at ${most ? 'most' : 'least'} ${wanted}`;
 }
+
+const HAND_CHECK: Readonly<Record<RulesName, string>> = {
+  en: 'recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds',
+  ie: 'recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds',
+  gb: 'with the UK national annex: 1.1 on what lifts, 0.9 on what holds',
+  us: 'recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds. It binds nobody in the United States and is here for comparison: the sheet to sign goes by EM 1110-2-2100',
+};
+
+/**
+ * What the check by hand goes by.
+ * @param rules - of the country
+ * @returns sentences
+ */
+export function handCheckStandard(rules: RulesName): string {
+  return `Uplift of the floor with the pond as it is kept. Standard: EN 1997-1:2004, limit state UPL (2.4.7.4), ${HAND_CHECK[rules]}. The water outside is the yearly highest that 95 % of years stay below; the sheet to sign has the rarer water that the answer goes by.`;
+}

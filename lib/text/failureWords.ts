@@ -9,6 +9,7 @@ export const FAILURE: Record<Governs, string> = {
   'lift-power-out': 'the liner would lift when the power fails',
   'floor-heave': 'the water under pressure below the clay would heave the floor',
   'side-slump': 'the sides would not stand with enough safety',
+  'working-slope': 'the sides would be too steep to work beside, so high',
   'sides-meet': 'the sloping sides would meet and leave no floor',
   'wet-dig':
     'more water would come into the hole than can be taken out while it is dug, or boil up through its floor',

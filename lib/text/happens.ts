@@ -8,6 +8,7 @@ export const HAPPENS: Record<Governs, string> = {
   'lift-power-out': 'the liner lifts when the power fails',
   'floor-heave': 'water from below breaks the floor up',
   'side-slump': 'the sides do not stand safely',
+  'working-slope': 'the sides are too high to work beside as steep as this',
   'sides-meet': 'the sloping sides meet and leave no floor',
   'wet-dig': 'more water comes in than you can pump out while you dig',
   fall: 'there is not enough fall to the outlet',

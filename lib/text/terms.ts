@@ -19,6 +19,7 @@ export const GOVERNS_WORDS: Record<Governs, string> = {
   'lift-power-out': 'liner lifts when the power fails',
   'floor-heave': 'floor heaves from water below the clay',
   'side-slump': 'sides slump while digging',
+  'working-slope': 'sides too steep to work beside',
   'sides-meet': 'sloping sides meet, no floor is left',
   'wet-dig': 'floor wet while digging',
   fall: 'not enough fall to the outlet',

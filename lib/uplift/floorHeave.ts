@@ -108,6 +108,22 @@ export const deepestCut = formula({
   source: 'the factor solved for the depth; worked example, public question bank (ques10 item 32989)',
 });
 
+/** How deep a log must go for a floor to be safe whatever lies below it. */
+export const logWanted = formula({
+  title: 'Depth of a log that rules out heave from a layer below it',
+  symbol: 'T',
+  unit: 'm',
+  expression: 'D*g/(g - F*9810)',
+  parameters: {
+    D: { meaning: 'deepest that is dug', unit: 'm', min: 0, max: 12 },
+    F: { meaning: 'factor of safety', unit: '-', min: 1, max: 1.4 },
+    g,
+  },
+  compute: (D: number, F: number, g: number) => (D * g) / (g - F * W),
+  validity: 'water of the layer at the ground; water that rises over the ground asks for more',
+  source: 'g(T − D) = F·9810·T, solved for the top of the layer',
+});
+
 /** Water that must stand over a plug of clay so that it keeps its factor. */
 export const waterOverPlug = formula({
   title: 'Water to be left over a floor above a seam under pressure',

@@ -45,6 +45,7 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['plugWithLoad', [18500, 9810], 28310],
   ['leaningCut', [2, 0.261, 3600, 18000], 1.8],
   ['sideFactor', [3, 1.5], 2],
+  ['logWanted', [1, 1, 19620], 2],
   ['seamDepth', [1.1, 2, 0.05], 1],
   ['facingThickness', [0.12, 0.75], 0.2],
   ['fullAt', [0.3, 0.2], 0.5],

@@ -65,8 +65,16 @@ function byHand(result: Result, sheet: DesignSheet, row: DesignRow): { lifts: nu
 
 describe.each(made)('$name', ({ said, by }) => {
   test('a country moves nothing but the sheet, by whose law the sides are dug, and what is told of the country', () => {
-    const rest = ({ design_sheet: _, survey: __, assumptions, recommendation, ...result }: Result) => ({
+    const rest = ({
+      design_sheet: _,
+      survey: __,
+      assumptions,
+      recommendation,
+      uplift_check,
+      ...result
+    }: Result) => ({
       ...result,
+      checked: uplift_check.map(({ high_m, pond_m, floor_m }) => [high_m, pond_m, floor_m]),
       recommendation: {
         ...recommendation,
         rules: recommendation.rules.map(({ text, ...rule }) =>
