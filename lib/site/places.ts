@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js';
 import type { LevelPoint, LevelRole, Origin, Survey } from '../survey/index.js';
 import { crossesLine, distanceToLine, type PlanPoint } from './boundary.js';
-import { rimLine } from './rimLine.js';
+import { reachBeyond, rimLine } from './rimLine.js';
 
 /** A place where a drain may end, with the water it meets there. Levels m above the lowest rim ground. */
 export interface Outlet {
@@ -60,6 +60,8 @@ export interface Places {
   discharges: PumpedTo[];
   /** outlets and discharges are left out, footings and houses taken at the pond's edge */
   unplaced: Unplaced[];
+  /** footings and houses counted so much nearer than drawn, m: the rim points on the plan do not tell on which side of them the pond lies */
+  shortOfRim?: { names: string[]; reach: number };
   footings: Footing[];
   /** lowest spill point, m, and the highest water there where the survey says it */
   spill?: number;
@@ -151,6 +153,13 @@ export function placesOf(survey: Survey): Places {
   const { length, width } = survey.pond;
   const rim = rimLine(rims.flatMap(onPlan), length && length * (width ?? length));
   const way = (p: LevelPoint) => distanceOf(p, rim);
+  const sides = [length ?? 0, width ?? length ?? 0].sort((a, b) => b - a);
+  const reach = reachBeyond(rim, sides[0]!, sides[1]!);
+  // Of what the dig may harm the least that it can be: the tape measured to the edge, the plan may have too few points.
+  const wayAtLeast = (p: LevelPoint) => {
+    const distance = way(p) ?? AT_EDGE;
+    return p.distance === undefined ? Math.max(distance - reach, AT_EDGE) : distance;
+  };
   const apart = (a: LevelPoint, b: LevelPoint) => {
     if (a.x !== undefined && a.y !== undefined && b.x !== undefined && b.y !== undefined)
       return Math.hypot(a.x - b.x, a.y - b.y);
@@ -163,6 +172,8 @@ export function placesOf(survey: Survey): Places {
     const near = points.filter((p) => apart(p, to) === least);
     return near.length > 0 ? Math.max(...near.map(level)) : undefined;
   };
+  const drawn = NEAR.flatMap((role) => of(role).filter((p) => p.distance === undefined));
+  const nearer = reach > 0 ? drawn.filter((p) => way(p) !== undefined) : [];
   const boundary = boundaryOf(of('boundary'), rims, survey);
   const spills = of('spill');
   const swale = spills.find((p) => level(p) === lowest(spills));
@@ -191,13 +202,14 @@ export function placesOf(survey: Survey): Places {
       distance,
     })),
     unplaced,
-    footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: way(p) ?? AT_EDGE })),
+    ...(nearer.length > 0 && { shortOfRim: { names: nearer.map((p) => p.point), reach } }),
+    footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: wayAtLeast(p) })),
     spill: lowest(spills),
     spillFlood: swale && nearest(of('flood'), swale),
     houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
       name: p.point,
       level: level(p),
-      distance: way(p) ?? AT_EDGE,
+      distance: wayAtLeast(p),
       neighbour: p.role === 'neighbour-house',
     })),
     boundary: boundary.distance,

@@ -22,6 +22,23 @@ export function rimLine(points: readonly PlanPoint[], area: number | undefined):
   return [...line, line[0]!];
 }
 
+/**
+ * How far the pond may reach beyond the line of its rim, m: fewer than three points, or points on one line, do not tell on
+ * which side of them it lies.
+ * @param line - from {@link rimLine}
+ * @param length - of the pond's rectangle, m
+ * @param width - of it, no more than the length, m
+ * @returns 0 where the line encloses it; with two points no more than what is left of the rectangle beside them, with one its diagonal
+ */
+export function reachBeyond(line: readonly PlanPoint[], length: number, width: number): number {
+  if (line.length > 2) return 0;
+  const [a, b] = line;
+  if (!a || !b) return Math.hypot(length, width);
+  // Of the way between them no more than the width lies across the pond; what is left of its length may lie beyond either.
+  const along = Math.sqrt(Math.max(lengthOf([a, b]) ** 2 - width ** 2, 0));
+  return Math.hypot(Math.max(length - along, 0), width);
+}
+
 /** Convex hull, counter-clockwise: the points sorted, the lower chain and the upper one. */
 function hullOf(points: readonly PlanPoint[]): PlanPoint[] {
   const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);

@@ -6,7 +6,18 @@ const LEFT_OUT = 'no pipe is led there: its run and fall are not known';
 const AT_EDGE = 'it is taken at the edge of the dig';
 
 /** What levels.csv does not say of the ways from the pond, each with what the answer does without it. */
-export function waysNotSaid(survey: Survey, { unplaced, outlets }: Places, assume: Assumptions): Warning[] {
+export function waysNotSaid(
+  survey: Survey,
+  { unplaced, outlets, shortOfRim }: Places,
+  assume: Assumptions,
+): Warning[] {
+  if (shortOfRim)
+    assume.add(
+      'rim on the plan',
+      shortOfRim.reach,
+      'm',
+      `with fewer than three rim points round it on the plan the pond may lie on any side of them: ${shortOfRim.names.join(', ')} counted so much nearer; give a third, or the distance`,
+    );
   const far = unplaced.map(({ name, role, origin }): Warning => {
     const near = role !== 'outlet' && role !== 'discharge';
     if (near) assume.add(`distance of ${name}`, 0, 'm', `levels.csv does not say how far the ${role} stands`);

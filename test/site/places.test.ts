@@ -35,9 +35,11 @@ describe('distances', () => {
     const p = places([
       'r1,rim,0,0,,10',
       'r2,rim,4,0,,10',
+      'r3,rim,4,-3,,10',
+      'r4,rim,0,-3,,10',
       'wall,footing,7,4,,9.5',
       'shed,footing,7,4,2.5,9.6',
-      'home,house,-3,-4,,10.4',
+      'home,house,-3,-7,,10.4',
       'next,neighbour-house,,,9,10.1',
       'b1,boundary,4,6,,10',
       'b2,boundary,10,0,,10',
