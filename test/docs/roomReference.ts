@@ -159,8 +159,6 @@ Types: ${names(types(from('underpond')))}.
 
 \`figures\`, as plain data: ${names(values(from('underpond figures')))}.
 
-\`text\`, words for what is found: ${names(values(from('underpond text')))}.
-
 ## From \`underpond/node\`, with all of the above
 
 ${lines(values(from('underpond/node')))}
