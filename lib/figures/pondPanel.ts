@@ -152,6 +152,8 @@ function waterParts(
   const uphill = pond.high_rim_m > LEVEL_RIM;
   const solid = (from: number, to: number) => line('blue', [from, y], [to, y], 3.5);
   const dots = (from: number, to: number) => line('blue', [from, y], [to, y], 2, '2 5');
+  // To where it would rise in a pipe, and its push from below.
+  if (which === 'seam') return [dots(left, right), ...upward(X, Y, wide, inset(floor), floor)];
   if (level_m < floor) {
     if (which === 'drain' || which === 'receiver') return [solid(a, b)];
     return [solid(left, right)];
@@ -163,6 +165,16 @@ function waterParts(
     dots(high ? x - 10 : a, low ? x + 10 : b),
     ...(low ? [] : [solid(b, right)]),
   ];
+}
+
+/** Arrows against the floor from below. */
+function upward(X: Places['X'], Y: Places['Y'], wide: number, inset: number, floor: number): string[] {
+  const foot = Y(floor) + 22;
+  return [0.25, 0.5, 0.75].map((share) => {
+    const x = X(inset + share * (wide - 2 * inset));
+    const tip = Y(floor) + 4;
+    return `<path d="M${px(x)} ${px(foot)}V${px(tip)}M${px(x - 4)} ${px(tip + 6)}L${px(x)} ${px(tip)}L${px(x + 4)} ${px(tip + 6)}" ${paint('blue')} stroke-width="2"/>`;
+  });
 }
 
 /** Where the month's highest water stands in eight years of ten. */

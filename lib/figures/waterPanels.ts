@@ -14,7 +14,7 @@ import { doneWords } from '../text/doneWords.js';
 import { emptyOrder, failsEmpty, notThen } from '../text/emptyOrder.js';
 import { monthName } from '../text/monthWords.js';
 import { sentence } from '../text/sentence.js';
-import { brieflyWords, decidingWater, FROM_BELOW, fillAgain, spareWords } from '../text/situationWords.js';
+import { brieflyWords, decidingWater, fillAgain, spareWords } from '../text/situationWords.js';
 import { WHY_WORDS } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 
@@ -106,26 +106,41 @@ function panelOf(
   units: UnitSystem,
   about: Pick<WaterPanel, 'title' | 'row' | 'depth_m' | 'raise_m' | 'pond_m' | 'drained' | 'note'>,
 ): WaterPanel {
-  const { row } = about;
-  const verdict = holdingOf(row);
-  const hours = hoursEmpty(row, report);
+  const { why } = about.row;
+  const verdict = holdingOf(about.row);
+  const hours = hoursEmpty(about.row, report);
+  const row = why === 'floor-heaves' ? fromBelow(report, about.row) : about.row;
   return {
     ...about,
-    note: noted([
-      row.why === 'floor-heaves' ? FROM_BELOW : null,
-      about.note ?? (verdict === 'briefly' && hours !== null ? fillAgain(hours) : null),
-    ]),
+    row,
+    note: about.note ?? (verdict === 'briefly' && hours !== null ? fillAgain(hours) : null),
     verdict,
-    word: verdict === 'briefly' ? brieflyWords(hours) : sentence(WHY_WORDS[row.why]),
+    word: verdict === 'briefly' ? brieflyWords(hours) : sentence(WHY_WORDS[why]),
     margin: spareWords(row.margin_m ?? 0, units),
     water: row.water ? decidingWater(row.water.which) : '',
     band: bandOf(report, row),
   };
 }
 
+const UNDER: Partial<Record<Situation['situation'], Situation['situation']>> = {
+  full: 'seam-full',
+  'drawn-down': 'seam-drawn-down',
+  emptied: 'seam-emptied',
+};
+
+/** The same pond over the water below the clay, which breaks its floor up. */
+function fromBelow({ result }: Report, row: Situation): Situation {
+  const below = UNDER[row.situation];
+  return (
+    result.situations.find(
+      ({ of, situation, month }) => of === row.of && situation === below && month === row.month,
+    ) ?? row
+  );
+}
+
 /** The month's highest water at the place that decides; with a drain what stands there without it. */
 function bandOf({ result, pond }: Report, { water, month }: Situation): WaterPanel['band'] {
-  if (!water) return null;
+  if (!water || water.which === 'seam') return null;
   const kept = water.which === 'drain' || water.which === 'receiver';
   const uphill = pond.high_rim_m > LEVEL_RIM && (water.which === 'uphill wall' || kept);
   const months = result.water.by_month.flatMap((each) => {

@@ -43,9 +43,6 @@ export function rareEnough(chance: number): string {
   return `rare enough: it fails ${oftenText(chance)}`;
 }
 
-/** What breaks a floor up is not the water that is drawn beside the pond. */
-export const FROM_BELOW = 'Water from below the floor breaks it up, not the water drawn here.';
-
 /** That it is to be full again within hours. */
 export function fillAgain(hours: number): string {
   return `Fill it again within ${timeWords(hours)}.`;

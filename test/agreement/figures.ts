@@ -17,10 +17,10 @@ export function figureClaims(figures: string[], told: Told, said: Claimer) {
 function waters(label: string, told: Told, said: Claimer) {
   neverClaims(label, 'which water', said);
   const pattern = new RegExp(
-    `(Full|At its usual low level|(?:Emptied|If emptied) in (${MONTH})), ([^:;]*): [^;]*?, (${LENGTH}|nothing) (to spare|too high);`,
+    `(Full|At its usual low level|(?:Emptied|If emptied) in (${MONTH})), ([^:;]*): [^;]*?, (${LENGTH}|nothing) (to spare|too high); (water below the clay)?`,
     'g',
   );
-  for (const [whole, state, month, by, size, side] of label.matchAll(pattern)) {
+  for (const [whole, state, month, by, size, side, below] of label.matchAll(pattern)) {
     const of = by === 'nothing done' ? 'no-drain' : told.of;
     const situation = month
       ? `emptied|${monthIn(month)}`
@@ -33,7 +33,7 @@ function waters(label: string, told: Told, said: Claimer) {
         ? { low: 0, high: 0.01 }
         : lengthIn(size!, side === 'to spare' ? 'down' : 'up', true);
     said.span(
-      `margin|${of}|${situation}`,
+      `margin|${of}|${below ? 'seam-' : ''}${situation}`,
       'which water',
       whole,
       side === 'to spare' ? span : { low: -span.high, high: -span.low },

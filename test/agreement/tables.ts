@@ -14,6 +14,9 @@ const SITUATION: Record<string, string> = {
   'emptied, outlet in flood': 'outlet-flood',
   'while it is dug': 'dig',
   'water below the clay, while it is dug': 'seam',
+  'water below the clay, pond full to the brim': 'seam-full',
+  'water below the clay, pond as low as it gets in use': 'seam-drawn-down',
+  'water below the clay, emptied': 'seam-emptied',
 };
 
 type Table = Page['tables'][number];
