@@ -1,9 +1,7 @@
-import type { Basis } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { monthsFree } from '../contract/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
-import { isAsBuilt, NOTHING, riseBelow } from '../heads/index.js';
-import { monthlyLimits } from '../reliability/index.js';
+import { riseBelow } from '../heads/index.js';
 import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
@@ -74,26 +72,4 @@ function levelRule(site: Site, d: Decision, { bound, level, excepted }: Bound, a
     else add('keep-above-level/level', { ...bounds, excepted }, bounds);
   }
   if (lifts) add('full-may-lift/undrained', { months: over }, { months: over });
-}
-
-/**
- * Work on a pond that is there already: it is emptied for it as it stands, with nothing yet built, and what lies under
- * the liner asks for the liner out.
- */
-export function rebuildRule(basis: Basis, { measures: m }: Decision, add: AddRule): void {
-  const under = (m.drain !== undefined && !isAsBuilt(m)) || m.raise > 0;
-  if (!under && m.ballast === 0) return;
-  const { lowestSafeLevel, barred } = monthlyLimits(basis, NOTHING, basis.site.pond.depth);
-  const causes = (['floor-heave', 'side-slump'] as const).filter((cause) => barred.includes(cause));
-  if (!barred.includes(null)) {
-    add('rebuild/barred', { causes });
-    return;
-  }
-  const free = monthsFree(lowestSafeLevel);
-  const never = barred.flatMap((cause, i) => (cause ? [i + 1] : []));
-  add(
-    'rebuild/emptied',
-    { liner: under, never, causes },
-    free.length > 0 && free.length < 12 ? { months: free } : {},
-  );
 }

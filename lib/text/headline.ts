@@ -19,6 +19,7 @@ import { briefly } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
+import { isRebuilt, rebuildWhen } from './rebuildWords.js';
 import { oftenText, orderText } from './say.js';
 import { listText } from './sentence.js';
 import { mayTurn } from './tippingText.js';
@@ -107,9 +108,9 @@ function answerWords(report: Report, units: UnitSystem): string {
   const walls = wallsUnjudged(recommendation) ? ', behind walls that an engineer designs' : '';
   const emptied = useOrder(report, size);
   if (report.pond.existing)
-    return built === 'no-drain' && raise_m === 0
+    return built === 'no-drain' && raise_m === 0 && !isRebuilt(recommendation)
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.`;
+      : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.${rebuildWhen(recommendation)}`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
   return `${yes}${BUILT[built]}${walls}${raised}${dry}${vent}${changed}${emptied}.`;
 }
