@@ -1,4 +1,4 @@
-import type { Recommendation } from '../contract/index.js';
+import type { Failing, Recommendation } from '../contract/index.js';
 import { duringMonths } from './monthWords.js';
 import { timeWords } from './situationWords.js';
 
@@ -56,3 +56,10 @@ export function briefly({ rules }: Ruled): { months: number[]; days: number } | 
   );
   return found.find((each) => each !== null) ?? undefined;
 }
+
+/** What is to be done to the pond that it holds, after that it does. */
+export const HOW_EMPTIED: Record<Failing['emptied'], string> = {
+  planned: '',
+  ruled: ', emptied only in the months given',
+  never: ', never emptied',
+};

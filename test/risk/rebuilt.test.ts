@@ -24,7 +24,7 @@ function there({ summer = 0.05, seam, clay = 'stiff', outlet, raise = 0, ksat = 
   const base = baseSurvey({ level: 0, drawdown: 0.15 });
   const kpa = clay === 'stiff' ? 60 : 9;
   const top = seam ? 1.3 : 2.6;
-  const files = {
+  const files: Files = {
     ...base,
     'pits.csv': `pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa
 P1,0,0.25,clay loam,rooted,none,firm,,
@@ -36,11 +36,14 @@ ${seam ? 'P1,1.3,2.2,sand,,,,,\nP1,2.2,3,clay,massive,,stiff,,\n' : ''}`,
     ].join('\n')}\n`,
     'levels.csv': `${base['levels.csv']}${outlet ? 'out,outlet,18,8.3\nd,ditch,18.5,8.1\nf,flood,18.5,8.2\n' : ''}`,
   };
-  return [
-    ['pond.csv', 'state', 'existing', ''],
-    ['pond.csv', 'highest_raise', `${raise}`, 'm'],
-    ['site.csv', 'discharge_allowed', outlet ? 'yes' : 'no', ''],
-  ].reduce((all, [file, item, value, unit]) => withItem(all, file as 'pond.csv', item!, value!, unit), files);
+  const raised = withItem(
+    withItem(files, 'pond.csv', 'state', 'existing'),
+    'pond.csv',
+    'highest_raise',
+    `${raise}`,
+    'm',
+  );
+  return withItem(raised, 'site.csv', 'discharge_allowed', outlet ? 'yes' : 'no');
 }
 
 interface There {
@@ -101,10 +104,8 @@ describe.each(SITES)('%s', (_, site, subject, months) => {
 
   test('as a pond would hold that was to be emptied for a week then', () => {
     for (const month of [2, 8]) {
-      const week = [
-        ['emptied_in', `${month}`, ''],
-        ['days_empty', '7', 'd'],
-      ].reduce((all, [item, value, unit]) => withItem(all, 'pond.csv', item!, value!, unit), files);
+      const then = withItem(files, 'pond.csv', 'emptied_in', `${month}`);
+      const week = withItem(then, 'pond.csv', 'days_empty', '7', 'd');
       const { basis } = judged(week);
       const { modes } = verdictAt(basis, NOTHING, 1).chance;
       const [lift = 0, slump = 0, heave = 0] = [
