@@ -15,7 +15,7 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
-import { briefly } from './emptiedWords.js';
+import { isTimed } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
@@ -96,7 +96,7 @@ function answerWords(report: Report, units: UnitSystem): string {
   // Of the months the rules know more than the one that was tried.
   const { emptied_in, ...others } = change ?? {};
   // The time that the rules give is never longer, and is told with the months.
-  const timed = briefly(recommendation) !== undefined;
+  const timed = isTimed(recommendation);
   const told = changeWords(timed ? { ...others, days_empty: undefined } : others, size);
   const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
