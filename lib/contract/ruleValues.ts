@@ -53,7 +53,8 @@ export interface DrainRules {
   'ring-outlet/flooded': Nothing;
   /** what the ring is filled with, where it lets the water through only slowly */
   'ring-outlet/open': { slow: string | null };
-  'keep-surface-water-out/led-away': Nothing;
+  /** `counted`: the answer rests on it */
+  'keep-surface-water-out/led-away': { counted: boolean };
   'keep-surface-water-out/rain': Nothing;
   'leave-gravel-out/no-outlet': Nothing;
   'ask-way/boundary': WayQuestion;

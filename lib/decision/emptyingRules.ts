@@ -58,6 +58,9 @@ interface Bound {
   excepted: boolean;
 }
 
+/** Nearer to the brim it is told as the brim, as on the card, m. */
+const TOLD = 0.01;
+
 /** The level to keep, never above the brim: where that is too low, no level of this pond is safe. */
 function levelRule(site: Site, d: Decision, { bound, level, excepted }: Bound, add: AddRule): void {
   const brim = site.pond.fullLevel + d.measures.raise;
@@ -67,8 +70,8 @@ function levelRule(site: Site, d: Decision, { bound, level, excepted }: Bound, a
   if (held.length > 0) {
     const highest = Math.min(Math.max(...held.map(level)), brim);
     const bounds = { months: held, level_m: highest };
-    if (over.length > 0 && !lifts)
-      add('keep-above-level/brim', { months: held, brim: over, excepted }, bounds);
+    const full = held.filter((month) => brim - level(month) < TOLD - 1e-9);
+    if (full.length > 0) add('keep-above-level/brim', { months: held, brim: full, excepted }, bounds);
     else add('keep-above-level/level', { ...bounds, excepted }, bounds);
   }
   if (lifts) add('full-may-lift/undrained', { months: over }, { months: over });

@@ -3,6 +3,7 @@ export * from './chance.js';
 export * from './countedYears.js';
 export * from './depths.js';
 export * from './drivers.js';
+export * from './keptLevel.js';
 export * from './monthlyLimits.js';
 export * from './seamLevel.js';
 export * from './upliftCheck.js';
