@@ -181,11 +181,13 @@ export function decide(
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
   const discharge = asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge');
   if (!wished && !kept && discharge) return askFirst();
-  const used = easedShallower(basis, candidates, judge, only, wished?.depth);
-  const emptied = used ?? wished;
+  const worthIt = (never: number, emptied = 0) =>
+    worthOf(site.pond, never, true) > worthOf(site.pond, emptied, false);
+  // All of the wish, never emptied, comes before less of it used otherwise.
+  if (kept && worthIt(wish, wished?.depth)) return decided(kept, { emptyingRuled: true });
+  const emptied = easedShallower(basis, candidates, judge, only, wished?.depth) ?? wished;
   const never = kept ? { ...kept, depth: wish } : deepestSafe(basis, passed, judge, true);
-  if (never && worthOf(site.pond, never.depth, true) > worthOf(site.pond, emptied?.depth ?? 0, false))
-    return kept ? decided(kept, { emptyingRuled: true }) : lessDeep(never, { emptyingRuled: true });
+  if (!kept && never && worthIt(never.depth, emptied?.depth)) return lessDeep(never, { emptyingRuled: true });
   const deeper = never && emptied && never.depth > emptied.depth + LEVEL_RESOLUTION;
   return emptied ? lessDeep(emptied, { unemptied: deeper ? never : undefined }) : nowhere();
 }
