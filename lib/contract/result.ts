@@ -204,7 +204,7 @@ export interface Result {
   /** the situations of what is recommended by the rules of the country; null where none could be reckoned */
   design_sheet: DesignSheet | null;
   recommendation: Recommendation;
-  /** beside a drain or slab: the wish used otherwise, which needs none; beside less depth: the wish, never emptied; null: neither */
+  /** beside a drain or slab: the wish used otherwise, which needs none; beside less depth: more of it, never emptied; null: neither */
   instead: Instead | null;
   drain: DrainResult | null;
   /** all that is to be dug, filled and bought as recommended; null where nothing is dug yet */

@@ -53,7 +53,8 @@ export interface DrainRules {
   'ring-outlet/flooded': Nothing;
   /** what the ring is filled with, where it lets the water through only slowly */
   'ring-outlet/open': { slow: string | null };
-  'keep-surface-water-out/led-away': Nothing;
+  /** `counted`: the answer rests on it */
+  'keep-surface-water-out/led-away': { counted: boolean };
   'keep-surface-water-out/rain': Nothing;
   'leave-gravel-out/no-outlet': Nothing;
   'ask-way/boundary': WayQuestion;
@@ -64,9 +65,15 @@ export interface DrainRules {
 
 /** Rules of building and rebuilding. m, N/m, m³/s; slopes horizontal to 1 vertical. */
 export interface BuildingRules {
-  /** `liner`: it comes out; `never`: months in which it may not be emptied, by what `causes` say */
-  'rebuild/emptied': { liner: boolean; never: number[]; causes: Barred[] };
-  'rebuild/barred': { causes: Barred[] };
+  /** `liner`: it comes out; the pond is emptied and filled again within `months` */
+  'rebuild/emptied': { liner: boolean; months: number[] };
+  /** the liner comes out, and the hole under it holds, though the water would lift it as long as it lies */
+  'rebuild/opened': { months: number[] };
+  /** the sides stand for `days` at most, and a slab needs `needed` of them */
+  'rebuild/too-brief': { months: number[]; days: number; needed: number };
+  /** the liner stays, and only pumping keeps the water from lifting it */
+  'rebuild/pumped': { months: number[] };
+  'rebuild/barred': { causes: Governs[] };
   'batter-sides/behind-wall': Nothing;
   'batter-sides/laid-back': { slope: number };
   /** `floor_m`: length and width of the floor that is left */

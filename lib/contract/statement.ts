@@ -32,8 +32,7 @@ export interface WishStatements {
     change: WishChange;
     kept_out: boolean;
     raise_m: number;
-    per_year: number;
-    accepted: number;
+    fails: Failing;
   };
   /** dug otherwise, what is built then serves; followed by why */
   'dug-otherwise': { change: WishChange };
@@ -67,7 +66,7 @@ export interface ServingStatements {
   /** `lowest`: no lower ground takes the water */
   'drain-to-sump': { lowest: boolean; fails: Failing };
   ballast: { head_m: number; fails: Failing };
-  shallower: { depth_m: number; ruled: boolean };
+  shallower: { depth_m: number; emptied: Failing['emptied'] };
   /** depth that a raised rim buys, and of the wish */
   'rim-buys': { raise_m: number; depth_m: number; wish_m: number };
   spot: { name: string; depth_m: number };

@@ -19,6 +19,8 @@ export interface WishChange {
 
 /** The pond as wished, but used otherwise: what would then be enough. */
 export interface Instead {
+  /** up to the wish, m */
+  depth_m: number;
   change: WishChange;
   option: OptionName;
   also: Advice[];

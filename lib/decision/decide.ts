@@ -2,14 +2,25 @@ import type { Basis } from '../basis/index.js';
 import type { Governs, Instead, OpenFact, OptionName, WishChange } from '../contract/index.js';
 import { type Advice, isOption, OPTIONS } from '../contract/index.js';
 import { openFactAt, worstDig } from '../digging/index.js';
+import { LEVEL_RESOLUTION } from '../formula/index.js';
 import type { Shift } from '../heads/index.js';
 import { isAsBuilt, type Measures, NOTHING, namesOf, oldDrainOf } from '../heads/index.js';
 import type { Option } from '../options/index.js';
 import { type Candidate, candidatesOf } from '../options/index.js';
 import { type Verdict, verdictsAt } from '../reliability/index.js';
 import type { Site, SpotHead } from '../site/index.js';
-import { DEARER, deepestSafe, EASY, easedBy, easedShallower, type Judge, type Weighed } from './easedWish.js';
+import {
+  DEARER,
+  deepestSafe,
+  EASY,
+  easedBy,
+  easedShallower,
+  type Judge,
+  type Less,
+  type Weighed,
+} from './easedWish.js';
 import { gasUnder, lacksEvidence, stopOf } from './stops.js';
+import { worthOf } from './worth.js';
 
 /** What is recommended, before it is put into words. */
 export interface Decision {
@@ -32,8 +43,8 @@ export interface Decision {
   changed?: Basis;
   /** what nobody looked up and alone stands against the wish with nothing done */
   open?: OpenFact;
-  /** the wish itself, which holds where it is never emptied; told beside less depth that may be */
-  unemptied?: Weighed;
+  /** deeper, up to the wish, where it is never emptied; told beside less depth that may be */
+  unemptied?: Weighed & { depth: number };
   /** verdicts that were passed over, in order */
   rejected: Weighed[];
 }
@@ -42,9 +53,6 @@ export interface Decision {
 export function builtBy({ option, also, measures }: Decision): OptionName {
   return [option, ...also].find(isOption) ?? namesOf(measures)[0];
 }
-
-/** Less depth that may be emptied comes before more that may not, down to this share of it. Our choice. */
-const WORTH_EMPTYING = 0.7;
 
 /** Answers with a liner laid, which gas gathers under. */
 const VENTED: ReadonlySet<Advice> = new Set([...OPTIONS, 'shallower']);
@@ -105,19 +113,19 @@ export function decide(
 
   const undone: Weighed = { candidate: { option: 'no-drain', measures: NOTHING }, verdict: nothing };
   const open = openFactAt(site, NOTHING, wish, nothing.governs);
-  /** No depth is safe as wished: the look that decides whether it is, less depth used otherwise, or another spot. */
-  const nowhere = (): Decision => {
-    if (open) return decided(undone, { option: 'measure-first', governs: nothing.governs, open });
-    return usedShallower() ?? decided(undone, { option: 'move' });
-  };
-  /** Less depth used otherwise, deeper than what is had as wished. */
-  const usedShallower = (over?: number): Decision | undefined => {
-    const found = easedShallower(basis, candidates, judge, only, over);
-    return (
-      found &&
-      decided(found, { option: 'shallower', depth: found.depth, change: found.change, changed: found.basis })
-    );
-  };
+  /** No depth is safe: the look that decides whether it is, or another spot. */
+  const nowhere = () =>
+    open
+      ? decided(undone, { option: 'measure-first', governs: nothing.governs, open })
+      : decided(undone, { option: 'move' });
+  const lessDeep = (found: Less, extra: Partial<Decision> = {}) =>
+    decided(found, {
+      option: 'shallower',
+      depth: found.depth,
+      open,
+      ...(found.change && { change: found.change, changed: found.basis }),
+      ...extra,
+    });
   if (lacksEvidence(site) && !nothing.dry)
     return decided(undone, { option: 'measure-first', governs: 'evidence' });
   // A drain that a look at the place may make possible comes before pump, concrete, less depth, and no pond.
@@ -156,7 +164,10 @@ export function decide(
       judge,
       ruledAnyway,
     );
-    if (!limited) return nowhere();
+    if (!limited) {
+      const used = easedShallower(basis, candidates, judge, only);
+      return used ? lessDeep(used) : nowhere();
+    }
     const emptyingRuled = ruledAnyway && !limited.verdict.safe;
     return decided(limited, { option: 'shallower', depth: limited.depth, emptyingRuled, open });
   }
@@ -165,25 +176,20 @@ export function decide(
   if (asking || unread) return askFirst();
   const kept = rejected.find(({ verdict }) => verdict.kept && verdict.diggable);
   const passed = rejected.map(({ candidate }) => candidate);
-  const shallower = deepestSafe(basis, passed, judge, false);
-  if (kept && !(shallower && shallower.depth >= WORTH_EMPTYING * wish))
-    return decided(kept, { emptyingRuled: true });
-  const unemptied = kept ? undefined : deepestSafe(basis, passed, judge, true);
-  /** Where it may not be emptied as wished: emptied otherwise, else only by its rules. */
-  const ruled = () =>
-    unemptied &&
-    (usedShallower(WORTH_EMPTYING * unemptied.depth) ??
-      decided(unemptied, { option: 'shallower', depth: unemptied.depth, emptyingRuled: true }));
-  if (!open && shallower && unemptied && shallower.depth < WORTH_EMPTYING * unemptied.depth) return ruled()!;
-  if (shallower)
-    return (
-      (kept || open ? undefined : usedShallower(shallower.depth)) ??
-      decided(shallower, { option: 'shallower', depth: shallower.depth, open, unemptied: kept })
-    );
+  const wished = deepestSafe(basis, passed, judge, false);
   // A question not yet asked; a flow that would never end is no question.
   const asked = site.survey.site.discharge_allowed ?? 'unknown';
-  if (asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge')) return askFirst();
-  return (open ? undefined : (usedShallower() ?? ruled())) ?? nowhere();
+  const discharge = asked === 'unknown' && options.some((o) => o.why?.governs === 'discharge');
+  if (!wished && !kept && discharge) return askFirst();
+  const worthIt = (never: number, emptied = 0) =>
+    worthOf(site.pond, never, true) > worthOf(site.pond, emptied, false);
+  // All of the wish, never emptied, comes before less of it used otherwise.
+  if (kept && worthIt(wish, wished?.depth)) return decided(kept, { emptyingRuled: true });
+  const emptied = easedShallower(basis, candidates, judge, only, wished?.depth) ?? wished;
+  const never = kept ? { ...kept, depth: wish } : deepestSafe(basis, passed, judge, true);
+  if (!kept && never && worthIt(never.depth, emptied?.depth)) return lessDeep(never, { emptyingRuled: true });
+  const deeper = never && emptied && never.depth > emptied.depth + LEVEL_RESOLUTION;
+  return emptied ? lessDeep(emptied, { unemptied: deeper ? never : undefined }) : nowhere();
 }
 
 /** What goes with an answer: the works it rests on, and a vent where gas gathers. */
@@ -197,7 +203,7 @@ function besides(site: Site, { option, measures }: Candidate, advice: Advice, de
 }
 
 /**
- * Beside works that serve the wish: the least change of it that makes them needless; beside less depth: the wish, never
+ * Beside works that serve the wish: the least change of it that makes them needless; beside less depth: more of it, never
  * emptied. Null where there is none, or nothing is built.
  */
 export function insteadOf(
@@ -214,6 +220,7 @@ export function insteadOf(
   if (!found) return null;
   const { change, candidate } = found;
   return {
+    depth_m: basis.site.pond.depth,
     change,
     option: candidate.option,
     also: besides(basis.site, candidate, candidate.option, basis.site.pond.depth),
@@ -222,11 +229,12 @@ export function insteadOf(
   };
 }
 
-function neverEmptied({ site }: Basis, { candidate, verdict }: Weighed): Instead {
+function neverEmptied({ site }: Basis, { candidate, verdict, depth }: Weighed & { depth: number }): Instead {
   return {
+    depth_m: depth,
     change: { emptied_in: [] },
     option: candidate.option,
-    also: besides(site, candidate, candidate.option, site.pond.depth),
+    also: besides(site, candidate, candidate.option, depth),
     raise_m: candidate.measures.raise,
     per_year: verdict.chance.modes['lift-drawn-down'] ?? 0,
   };

@@ -10,6 +10,7 @@ import { DEARER, EASY } from './easedWish.js';
 import { floorLeft } from './floorLeft.js';
 import type { Changed } from './leastChange.js';
 import { shapedAs, withSides } from './simulatedAs.js';
+import { worthOf } from './worth.js';
 
 export const dugOtherwiseMethod = method({
   title: 'The least change of the dig that makes it safe',
@@ -21,7 +22,7 @@ export const dugOtherwiseMethod = method({
     'the outline at the rim stays, so the floor shrinks: half a metre of it is left on its shorter side, or it is not offered',
     'a footing that the dig comes too near to is not answered by flatter sides: what is dug beside it is less',
     'flatter sides come before a rim raised to dig less, and both before less depth; where all of the wish cannot be had, that of ' +
-      'them which gives most, before another spot',
+      'them which gives most, never emptied at 0.7 of its depth, before another spot; pump and concrete only where nothing is had without',
   ],
   source: 'our choice of changes and order; chances as of any dig',
 });
@@ -61,7 +62,7 @@ export function toldOfWish(decision: Decision, dug: DugOtherwise | undefined): D
 /** The least change of the dig with which the depth wished for can be had; undefined where none is needed or none is enough. */
 export function dugOtherwise(basis: Basis, here: Decision): DugOtherwise | undefined {
   const { pond } = basis.site;
-  if (pond.existing || !here.verdict || here.governs === 'evidence' || here.open === 'seam') return undefined;
+  if (pond.existing || !here.verdict || here.governs === 'evidence') return undefined;
   const undone = verdictAt(basis, NOTHING, pond.depth);
   const slumps = isSlumping(basis, undone);
   const holds = isHad(basis, here);
@@ -72,34 +73,48 @@ export function dugOtherwise(basis: Basis, here: Decision): DugOtherwise | undef
     const easy = isOption(decision.option) && EASY.includes(decision.option) && decision.measures.raise === 0;
     if (isHad(dug, decision) && (easy || !holds)) return { change, undone, basis: dug, options, decision };
   }
-  const short = here.option === 'move' || here.option === 'shallower';
+  const short = here.option === 'move' || here.option === 'shallower' || here.open !== undefined;
   return short ? dugShallower(basis, here, undone, slumps) : undefined;
 }
 
-/** The change of the dig with which the deepest pond can be had, where that is deeper than what is had dug as wished. */
+/** The change of the dig with which most can be had, where that is more than what is had dug as wished. */
 function dugShallower(
   basis: Basis,
   here: Decision,
   undone: Verdict,
   slumps: boolean,
 ): DugOtherwise | undefined {
-  let over = depthHad(basis, here);
+  let over = worthHad(basis, here);
   let best: DugOtherwise | undefined;
   for (const { change, basis: dug } of shallowerChanges(basis, undone, slumps, over)) {
     const options = optionsOf(dug);
     const decision = decide(dug, options);
-    const depth = depthHad(dug, decision);
-    if (depth <= over + LEVEL_RESOLUTION || DEARER.includes(decision.also[0] as OptionName)) continue;
-    if (change.side_slope && Math.min(...floorLeft(dug.site.pond.shape, depth)) < LEAST_FLOOR) continue;
+    const worth = worthHad(dug, decision);
+    if (worth <= over + LEVEL_RESOLUTION) continue;
+    // Pump and concrete are no gain where something is had without.
+    if (over > 0 && isDear(decision) && !isDear(best?.decision ?? here)) continue;
+    if (
+      change.side_slope &&
+      Math.min(...floorLeft(dug.site.pond.shape, depthHad(dug, decision))) < LEAST_FLOOR
+    )
+      continue;
     best = { change, undone, basis: dug, options, decision };
-    over = depth;
+    over = worth;
   }
   return best;
 }
 
+const isDear = ({ option, also }: Decision) =>
+  [option, ...also].some((name) => DEARER.includes(name as OptionName));
+
 /** Depth that a decision lets be dug as it is used by it, m; none where it lets nothing be dug. */
 function depthHad({ site: { pond } }: Basis, { option, depth }: Decision): number {
   return option === 'shallower' ? depth : isOption(option) ? pond.depth : 0;
+}
+
+/** What that depth is worth, m. */
+function worthHad(basis: Basis, decision: Decision): number {
+  return worthOf(basis.site.pond, depthHad(basis, decision), decision.emptyingRuled);
 }
 
 /** Whether a decision gives the depth wished for, emptied as wished. */

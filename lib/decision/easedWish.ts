@@ -14,6 +14,9 @@ export interface Weighed {
   verdict: Verdict;
 }
 
+/** Less depth than was wished, perhaps used otherwise. */
+export type Less = Weighed & { depth: number } & Partial<Changed>;
+
 /** Gives the verdicts of measures at depths, of the pond as wished or as `changed`. */
 export type Judge = (m: Measures, depths: number[], changed?: Basis) => Verdict[];
 

@@ -1,9 +1,7 @@
-import type { Basis } from '../basis/index.js';
 import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { monthsFree } from '../contract/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
-import { isAsBuilt, NOTHING, riseBelow } from '../heads/index.js';
-import { monthlyLimits } from '../reliability/index.js';
+import { riseBelow } from '../heads/index.js';
 import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
@@ -60,6 +58,9 @@ interface Bound {
   excepted: boolean;
 }
 
+/** Nearer to the brim it is told as the brim, as on the card, m. */
+const TOLD = 0.01;
+
 /** The level to keep, never above the brim: where that is too low, no level of this pond is safe. */
 function levelRule(site: Site, d: Decision, { bound, level, excepted }: Bound, add: AddRule): void {
   const brim = site.pond.fullLevel + d.measures.raise;
@@ -69,31 +70,9 @@ function levelRule(site: Site, d: Decision, { bound, level, excepted }: Bound, a
   if (held.length > 0) {
     const highest = Math.min(Math.max(...held.map(level)), brim);
     const bounds = { months: held, level_m: highest };
-    if (over.length > 0 && !lifts)
-      add('keep-above-level/brim', { months: held, brim: over, excepted }, bounds);
+    const full = held.filter((month) => brim - level(month) < TOLD - 1e-9);
+    if (full.length > 0) add('keep-above-level/brim', { months: held, brim: full, excepted }, bounds);
     else add('keep-above-level/level', { ...bounds, excepted }, bounds);
   }
   if (lifts) add('full-may-lift/undrained', { months: over }, { months: over });
-}
-
-/**
- * Work on a pond that is there already: it is emptied for it as it stands, with nothing yet built, and what lies under
- * the liner asks for the liner out.
- */
-export function rebuildRule(basis: Basis, { measures: m }: Decision, add: AddRule): void {
-  const under = (m.drain !== undefined && !isAsBuilt(m)) || m.raise > 0;
-  if (!under && m.ballast === 0) return;
-  const { lowestSafeLevel, barred } = monthlyLimits(basis, NOTHING, basis.site.pond.depth);
-  const causes = (['floor-heave', 'side-slump'] as const).filter((cause) => barred.includes(cause));
-  if (!barred.includes(null)) {
-    add('rebuild/barred', { causes });
-    return;
-  }
-  const free = monthsFree(lowestSafeLevel);
-  const never = barred.flatMap((cause, i) => (cause ? [i + 1] : []));
-  add(
-    'rebuild/emptied',
-    { liner: under, never, causes },
-    free.length > 0 && free.length < 12 ? { months: free } : {},
-  );
 }

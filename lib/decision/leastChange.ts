@@ -15,6 +15,8 @@ export const leastChangeMethod = method({
     'in this order, what costs least first: emptied in the month whose water stands lowest; topped up within 5 cm (hose or ' +
       'float valve); both; emptied for two days at most; that with each of the others',
     'each with nothing built, then with surface water kept out, then with the rim raised',
+    'where none gives all of the wish: all of it never emptied, unless 0.7 of it may be emptied as wished; else what gives most, used ' +
+      'as wished or otherwise, or never emptied where that gives more than 1 ÷ 0.7 as much; what is deeper never emptied is told beside',
     'other habits and other days are run through the weather again',
   ],
   source: 'our choice of changes and order; chances as of any pond',

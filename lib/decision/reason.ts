@@ -23,22 +23,20 @@ export function reasonOf(judged: Judged): Statement[] {
   const stop = stopOf(site);
   if (stop) return stop.reason;
   const ask = questionOf(site, decision.measures);
-  return [
-    ...(ask ? [{ code: 'ask-first', values: ask } as const] : []),
-    ...(changed(site, decision) ?? why(judged)),
-  ];
+  return [...(ask ? [{ code: 'ask-first', values: ask } as const] : []), ...(changed(judged) ?? why(judged))];
 }
 
 /** The pond as wished does not hold, and with the least change it does. */
-function changed({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] | undefined {
+function changed({ site, decision: d, limits }: Judged): Statement[] | undefined {
+  const { pond } = site;
   if (!d.change || !d.verdict) return undefined;
   const { side_slope, built_in } = d.change;
   const dug = side_slope !== undefined || built_in !== undefined;
   if (dug && !(isOption(d.option) && EASY.includes(d.option))) return undefined;
   const first = d.rejected[0]?.verdict;
   return [
-    ...(dug
-      ? untreatedOf({ pond }, d)
+    ...(dug || d.open
+      ? untreatedOf(site, d)
       : first
         ? [
             {
@@ -54,8 +52,7 @@ function changed({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] | undef
         change: d.change,
         kept_out: d.measures.way === 'keptOut',
         raise_m: d.measures.raise,
-        per_year: d.verdict.chance.perYear,
-        accepted: pond.acceptedRisk,
+        fails: failing(site, d, limits),
       },
     },
   ];
@@ -69,7 +66,8 @@ function why(judged: Judged): Statement[] {
     case 'shallower':
       return [
         ...untreated,
-        { code: 'shallower', values: { depth_m: d.depth, ruled: d.emptyingRuled } },
+        ...dugAs(d),
+        { code: 'shallower', values: { depth_m: d.depth, emptied: failing(site, d, limits).emptied } },
         ...rimBuys(judged),
         ...outletFails(d),
       ];

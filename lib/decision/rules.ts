@@ -8,10 +8,11 @@ import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
 import type { Judged } from './assess.js';
 import type { Decision } from './decide.js';
-import { emptyingRules, rebuildRule } from './emptyingRules.js';
+import { emptyingRules } from './emptyingRules.js';
 import { withLowering } from './loweringRule.js';
 import { oldDrainRule } from './oldDrainRule.js';
 import { placeRules } from './placeRules.js';
+import { rebuildRule } from './rebuildRule.js';
 import { fillingRule, monthRule, pumpingRule, rimRule, sideRules, ventRule, wallRule } from './sideRules.js';
 import { stoppedRule } from './stoppedRule.js';
 import { stopOf } from './stops.js';
@@ -47,7 +48,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (site.warnings.some(({ code }) => code === 'pond-leaks')) add('mend-leak/pond', {});
   if (drain || cutoff !== undefined) stoppedRule(basis, d, add);
   if (way === 'keptOut' || ((drain || tub) && (catchment.uphillArea > 0 || catchment.roofArea > 0)))
-    add('keep-surface-water-out/led-away', {});
+    add('keep-surface-water-out/led-away', { counted: way === 'keptOut' });
   else if (rainStands(basis)) add('keep-surface-water-out/rain', {});
   if (gravelLeftOut(site, d.measures)) add('leave-gravel-out/no-outlet', {});
   if (tub?.exit && !drain) ringOutletRule(site, tub, add);

@@ -2,12 +2,13 @@ import type { Basis, YearsFailing } from '../basis/index.js';
 import type { Governs, Obstacle } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import type { Measures, Shift } from '../heads/index.js';
-import { type Estimate, meanOfReplicates, Remembered, replicateChance } from '../sampling/index.js';
+import { Remembered, replicateChance } from '../sampling/index.js';
 import { REPLICATES } from '../site/index.js';
 import { type Carrying, carryingOf } from './carrying.js';
 import { type CountedCourse, chanceAYear, sharesByYear } from './countedYears.js';
 import { type Course, coursesOf } from './courses.js';
 import { micrometres, searchable } from './depths.js';
+import { type ChanceError, errorOfYears } from './errorOfYears.js';
 import { type FailingYears, failingYears } from './failingYears.js';
 
 export const chanceMethod = method({
@@ -49,6 +50,7 @@ export class Chance {
       /** courses that were counted, and their years */
       counted(of: number | 'full' | 'drawn'): CountedCourse[];
       upkeep: number;
+      lifted: number;
       lacks?: Obstacle;
       /** share of failing years, one a sample, full and with the pump out */
       full: Shares;
@@ -66,6 +68,11 @@ export class Chance {
   /** what of `perYear` comes of a drain, flap or pump found out of order */
   get upkeep(): number {
     return this.shared.upkeep;
+  }
+
+  /** what of the chance as it is kept is of the liner lifted, whatever the floor does over a seam */
+  get lifted(): number {
+    return this.shared.lifted;
   }
 
   /**
@@ -133,27 +140,6 @@ export class Chance {
   }
 }
 
-/** Error of a chance; ± the half width covers the truth in 95 of 100 draws of samples and of weather. */
-type ChanceError = Pick<Estimate, 'standardError' | 'halfWidth95'>;
-
-/**
- * Error that a record's length leaves: s/√n between its years, with Student's quantile. Few years tell little of their
- * own scatter, but a year's share lies between 0 and 1: with mean p it cannot scatter wider than √(p (1 − p)).
- * @param shares - failing samples, one a year of the record
- */
-function errorOfYears(shares: Float64Array): ChanceError {
-  const n = shares.length;
-  const mean = shares.reduce((sum, share) => sum + share, 0) / n;
-  const widest = Math.sqrt(Math.max(mean * (1 - mean), 0) / n);
-  const bound = { standardError: widest, halfWidth95: 1.96 * widest };
-  if (n < 2) return bound;
-  const { standardError, halfWidth95 } = meanOfReplicates(shares);
-  return {
-    standardError: Math.min(standardError, bound.standardError),
-    halfWidth95: Math.min(halfWidth95, bound.halfWidth95),
-  };
-}
-
 /** Works out shares of failing years, one a sample. */
 type Shares = () => Float64Array;
 
@@ -214,6 +200,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
   const anyMeans = any.map((plan) => means(plan));
   const lifted = ofPlans('lift').map((plan) => means(plan));
   const sunk = courses[0].failing.heaved ? means((years) => years.heaved!) : undefined;
+  const lifts = courses[0].failing.heaved ? means((years) => years.lifted) : undefined;
   const slumped = ofPlans('slump').map((plan) => means(plan));
   const heaved = ofPlans('heave').map((plan) => means(plan));
   const pumpless = courses.filter(({ state }) => state === 'pumps-out' || state === 'power-out');
@@ -246,6 +233,7 @@ export function chancesOf(basis: Basis, m: Measures, depths: ArrayLike<number>, 
       record,
       counted: countedAt(d),
       upkeep: upkeep.length > 0 ? upkeep[plan][d] : 0,
+      lifted: lifts?.[d] ?? modes['lift-drawn-down']!,
       lacks: carrying[d]?.lacks,
       full: sharesAt(d, (years) => years.full),
       powerOut: pumpless.length > 0 ? sharesAt(d, drawn, pumpless) : undefined,

@@ -20,6 +20,8 @@ import { keptHeaves } from './keptHeaves.js';
 export interface FailingYears {
   full: YearsFailing;
   drawn: YearsFailing;
+  /** of `drawn`, those in which the liner lifts */
+  lifted: YearsFailing;
   /** as it is kept, by its floor over a seam; absent without a seam */
   heaved?: YearsFailing;
   /** by plan of emptying: lifted, slumped, its floor heaved, failing in any state */
@@ -142,6 +144,7 @@ function countFailing(
       keptHeave && ((i) => keptHeave.full[Math.floor(i / years)]!),
     ),
     drawn: keptYears,
+    lifted: drawn.years,
     heaved: dips && onsetsOf(samples, years, count, () => 0, dips),
     plans: emptied.plans.map(({ lift, slump }, p) => ({
       lift,

@@ -4,6 +4,7 @@ export * from './countedYears.js';
 export * from './depths.js';
 export * from './drivers.js';
 export * from './keptHeaves.js';
+export * from './keptLevel.js';
 export * from './monthlyLimits.js';
 export * from './seamLevel.js';
 export * from './upliftCheck.js';

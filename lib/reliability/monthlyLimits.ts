@@ -14,6 +14,7 @@ import {
   lowestUsual,
   secondsSidesAllow,
 } from '../uplift/index.js';
+import { keptLevel, lowestAsKept } from './keptLevel.js';
 import { type MonthWater, soonestLift } from './liftByMonth.js';
 import { seamLevel } from './seamLevel.js';
 
@@ -157,8 +158,8 @@ interface LowestLevel {
 }
 
 /**
- * How low the pond may be let in a month (1–12): to the water outside and the margin, to what the ground over a seam
- * needs, and no lower than usual where the sides slip as soon as they are bared.
+ * How low the pond may be let in a month (1–12): to the water outside and the margin, but not above what holds as it is
+ * kept, to what the ground over a seam needs, and no lower than usual where the sides slip as soon as they are bared.
  * @param water - head outside, and the highest while it stands empty, m above the datum
  */
 export function lowestLevel(
@@ -176,8 +177,13 @@ export function lowestLevel(
   const free = water.emptied <= holds + LEVEL_RESOLUTION;
   const sides = sidesAllow(site, m, depth, water.emptied);
   const heaved = seamLevel(basis, m, depth, month);
+  const byWater = () => {
+    const wanted = use(lowestOver, water.high, holds, margin, m.ballast);
+    const kept = keptLevel(basis, m, depth, month, wanted, water.high);
+    return kept === undefined ? wanted : use(lowestAsKept, wanted, kept);
+  };
   const levels = [
-    ...(free ? [] : [use(lowestOver, water.high, holds, margin, m.ballast)]),
+    ...(free ? [] : [byWater()]),
     ...(heaved === null ? [] : [heaved]),
     // A side that slips as soon as it is bared is held by the pond at its usual level.
     ...(sides === 0

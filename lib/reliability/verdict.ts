@@ -103,7 +103,7 @@ function drainLimit({ site }: Basis, m: Measures, depth: number): Governs | unde
 }
 
 function governing(
-  { modes, lacks }: Chance,
+  { modes, lacks, lifted }: Chance,
   dry: boolean,
   diggable: boolean,
   digging: Governs,
@@ -115,8 +115,8 @@ function governing(
   const of = (mode: Governs) => modes[mode] ?? 0;
   const drawn = of('lift-drawn-down');
   const emptied = Math.max(of('lift-emptied'), of('side-slump'));
-  // What heaves as it is kept is counted in what fails as it is kept.
-  if (of('floor-heave') > 0.5 * drawn && of('floor-heave') >= emptied) return 'floor-heave';
+  // What heaves as it is kept is counted in what fails as it is kept: the seam is named where the clay's water makes less of it.
+  if (of('floor-heave') > lifted && of('floor-heave') >= emptied) return 'floor-heave';
   if (of('side-slump') > Math.max(drawn, of('lift-emptied'))) return 'side-slump';
   if (of('lift-emptied') > drawn) return drainLimit() ?? 'lift-emptied';
   if (of('lift-power-out') > 0.5 * drawn) return 'lift-power-out';

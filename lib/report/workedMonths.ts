@@ -14,13 +14,14 @@ import {
   riseUphill,
   withoutDrain,
 } from '../heads/index.js';
-import { lowestOver, recordLowest, seamLevel } from '../reliability/index.js';
+import { keptLevel, lowestOver, monthlyDesign, recordLowest, seamLevel } from '../reliability/index.js';
 import { lowestMonthsNote, lowestMonthsTitle } from '../text/lowerWords.js';
 import { monthName } from '../text/monthWords.js';
 import { lowestUsual } from '../uplift/index.js';
 import { heldRow, tellLevels } from './workedBasics.js';
 import { drawnLacks, drawnRise, drawnWater } from './workedDrawn.js';
 import { assumed, pondItem, Recording } from './workedFrom.js';
+import { recordDay } from './workedKept.js';
 
 /** How far a pond may be let fall. */
 export const belowFull = formula({
@@ -95,7 +96,11 @@ function recordMonth(
   if (lowest_level_m === null) return;
   const p = 1 - basis.site.pond.acceptedRisk;
   const drawn = { of: 'month', month: month!, way: m.way, cutoff: m.cutoff } as const;
-  drawnWater(r, a, basis, drawn, p, basis.highs.monthly(m, month!, p));
+  const { high, holds } = monthlyDesign(basis, m, depth, month!);
+  const wanted = lowestOver.compute(high, holds, basis.site.pond.margin, m.ballast);
+  const kept = keptLevel(basis, m, depth, month!, wanted, high);
+  if (kept === undefined) drawnWater(r, a, basis, drawn, p, basis.highs.monthly(m, month!, p));
+  else recordDay(r, a, basis, m, depth, p, month!);
   emptiedHold(basis.site, m, depth, r.use);
   const heaved = seamLevel(basis, m, depth, month!);
   if (heaved !== null)

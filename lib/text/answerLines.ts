@@ -16,6 +16,7 @@ import { formatBound, formatQuantity, type UnitSystem } from '../units/display.j
 import { changeWords } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
+import { rebuildBriefly } from './rebuildWords.js';
 import { chanceText } from './say.js';
 import { adviceWords, GOVERNS_WORDS } from './terms.js';
 /**
@@ -40,6 +41,7 @@ export function answerLines(
       isDug({ recommendation, situations }) && `, dug ${size(depth_m)} deep`,
       raise_m > 0 && `, raised by ${size(raise_m)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
+      rebuildBriefly(recommendation),
     ]
       .filter(Boolean)
       .join(''),

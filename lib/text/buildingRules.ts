@@ -1,7 +1,8 @@
-import type { Barred, BuildingRules, Governs } from '../contract/index.js';
-import { BARS } from './failureWords.js';
+import type { BuildingRules, Governs } from '../contract/index.js';
+import { BARS, FAILURE } from './failureWords.js';
 import { duringMonths } from './monthWords.js';
 import type { Wording } from './say.js';
+import { timeWords } from './situationWords.js';
 import { hoursDown } from './when.js';
 
 const AGAINST: Partial<Record<Governs, string>> = {
@@ -10,16 +11,27 @@ const AGAINST: Partial<Record<Governs, string>> = {
   'side-slump': 'the sides may slip',
 };
 
-const barsOf = (causes: Barred[]) => causes.map((cause) => BARS[cause]).join('; ');
+const within = (months: number[]) =>
+  months.length === 12
+    ? 'in a dry month'
+    : `only ${duringMonths(months)}, begun so early that the pond is full again before another month begins`;
 
 /** What the rules of building and rebuilding say; the working slope goes by the country. */
 export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>> = {
-  'rebuild/emptied': ({ liner, never, causes }) =>
-    `The pond is emptied for this${liner ? ' and the liner comes out' : ''}: the work is done in the driest months, with the dip pipe read first and nothing left under an empty liner overnight.${
-      never.length > 0 ? ` Never ${duringMonths(never)}: ${barsOf(causes)}.` : ''
-    }`,
+  'rebuild/emptied': ({ liner, months }) =>
+    liner
+      ? `The pond is emptied for this and the liner comes out, ${within(months)}: read the dip pipe first, and leave nothing under an empty liner overnight. Until then keep it full.`
+      : `The pond is emptied for this, and filled again, ${within(months)}: read the dip pipe first, and every day until the concrete has set for a week; fill the pond at once if the water comes above the floor. Until then keep it full.`,
+  'rebuild/opened': ({ months }) =>
+    `The pond is emptied for this and the liner comes out, ${within(months)}. The water in the ground stands high enough to lift the liner as the pond goes down, so pump from under it as well, from the dip pipe or from under its edge: nobody steps on a liner that floats. Keep pumping until the new liner lies and the pond is full. Until then keep it full.`,
+  'rebuild/too-brief': ({ months, days, needed }) =>
+    `This work needs the pond empty for ${needed} days, until the concrete is hard, and its bared sides stand for no more than ${timeWords(24 * days)} ${duringMonths(months)}. Keep it full and ask a licensed engineer how the sides are held meanwhile.`,
+  'rebuild/pumped': ({ months }) =>
+    `This work needs the pond empty, and in no month does the water in the ground surely stay below the floor: it lifts the liner. ${
+      months.length < 12 ? `It can be done only ${duringMonths(months)}, with` : 'It can be done only with'
+    } that water pumped below the floor before the pond is lowered, and kept there day and night until the concrete is hard and the pond is full. Keep it full and ask a licensed engineer how, before anything is bought; where nobody can keep it low, this is not the way.`,
   'rebuild/barred': ({ causes }) =>
-    `This work needs the pond empty, and as it is it may not be emptied in any month: ${barsOf(causes)}. Keep it full and ask a licensed engineer how the work can be done.`,
+    `This work needs the pond empty, and as it is it may not be emptied in any month: ${causes.map((cause) => (cause === 'floor-heave' || cause === 'side-slump' ? BARS[cause] : FAILURE[cause])).join('; ')}. Keep it full and ask a licensed engineer how the work can be done.`,
   'batter-sides/behind-wall': () =>
     'Behind the wall the cut is laid back or shored while it is built; nobody works beside an upright cut.',
   'batter-sides/laid-back': ({ slope }) =>

@@ -4,6 +4,10 @@ import type { Wording } from './say.js';
 import { wayQuestionWords } from './wayQuestionWords.js';
 import { anyMonth, hoursDown } from './when.js';
 
+/** Of what helps, but was not counted on. */
+const UNCOUNTED =
+  'It helps, and nothing here rests on it: levels and chances are with the ring as it fills without.';
+
 /** What the rules that go with a drain say. */
 export const DRAIN_RULES: Wording<DrainRules> = {
   'flap/outlet': ({ below }) =>
@@ -35,10 +39,10 @@ export const DRAIN_RULES: Wording<DrainRules> = {
         ? ''
         : ` Water gets there through ${slow} only slowly: from the far side of the pond it stands higher than the swale.`
     }`,
-  'keep-surface-water-out/led-away': () =>
-    'Turn run-off and downpipes away uphill of the pond and cap the ring with clay tamped firm.',
+  'keep-surface-water-out/led-away': ({ counted }) =>
+    `Turn run-off and downpipes away uphill of the pond and cap the ring with clay tamped firm.${counted ? '' : ` ${UNCOUNTED}`}`,
   'keep-surface-water-out/rain': () =>
-    'Cap the ring with clay tamped firm: the rain that falls on it alone stands higher against the liner than the water in the ground.',
+    `Cap the ring with clay tamped firm: the rain that falls on it alone stands higher against the liner than the water in the ground. ${UNCOUNTED}`,
   'leave-gravel-out/no-outlet': () =>
     'Leave sand and gravel out from under and around the liner: without an outlet they only hold water there.',
   'ask-way/boundary': (question, say) => `Before anything is bought, ask ${wayQuestionWords(question, say)}.`,

@@ -1,4 +1,4 @@
-import type { Recommendation } from '../contract/index.js';
+import type { Failing, Recommendation } from '../contract/index.js';
 import { duringMonths } from './monthWords.js';
 import { timeWords } from './situationWords.js';
 
@@ -32,17 +32,20 @@ export function emptiedWords(recommendation: Ruled, months: number[]): string {
 }
 
 /**
- * The months themselves; those in which time alone keeps it down with that time.
+ * The months themselves, with how long it may stand empty where that ends.
  * @param recommendation - with its rules
  * @param months - in which it may be emptied, 1–12
- * @returns such as `in June for at most 45 hours`
+ * @returns such as `from July to September for at most 3 days, or in June for at most 45 hours`
  */
 export function whenEmptied(ruled: Ruled, months: number[]): string {
   const brief = briefly(ruled);
   const short = months.filter((month) => brief?.months.includes(month));
   const free = months.filter((month) => !short.includes(month));
+  const atMost = freely(ruled);
   return [
-    free.length > 0 ? duringMonths(free) : [],
+    free.length > 0
+      ? `${duringMonths(free)}${atMost === undefined ? '' : ` for at most ${timeWords(24 * atMost)}`}`
+      : [],
     brief && short.length > 0 ? `${duringMonths(short)} for at most ${timeWords(24 * brief.days)}` : [],
   ]
     .flat()
@@ -56,3 +59,21 @@ export function briefly({ rules }: Ruled): { months: number[]; days: number } | 
   );
   return found.find((each) => each !== null) ?? undefined;
 }
+
+/** Days that it may stand empty in the months that are free; undefined where it may stand so all of them. */
+function freely({ rules }: Ruled): number | undefined {
+  const days = rules.map((rule) =>
+    rule.code === 'empty-only-in' && rule.subject === 'free' ? rule.values.days : 0,
+  );
+  return days.find((each) => each > 0);
+}
+
+/** Whether the time that it may stand empty is told with the months. */
+export const isTimed = (ruled: Ruled) => briefly(ruled) !== undefined || freely(ruled) !== undefined;
+
+/** What is to be done to the pond that it holds, after that it does. */
+export const HOW_EMPTIED: Record<Failing['emptied'], string> = {
+  planned: '',
+  ruled: ', emptied only in the months given',
+  never: ', never emptied',
+};

@@ -15,10 +15,11 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
-import { briefly } from './emptiedWords.js';
+import { isTimed } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
+import { isRebuilt, rebuildWhen } from './rebuildWords.js';
 import { oftenText, orderText } from './say.js';
 import { listText } from './sentence.js';
 import { mayTurn } from './tippingText.js';
@@ -95,7 +96,7 @@ function answerWords(report: Report, units: UnitSystem): string {
   // Of the months the rules know more than the one that was tried.
   const { emptied_in, ...others } = change ?? {};
   // The time that the rules give is never longer, and is told with the months.
-  const timed = briefly(recommendation) !== undefined;
+  const timed = isTimed(recommendation);
   const told = changeWords(timed ? { ...others, days_empty: undefined } : others, size);
   const changed = told.length > 0 ? `, if it is ${told.join(' and ')}` : '';
   const raised = raise_m > 0 ? `, with rim and floor raised ${size(raise_m)}` : '';
@@ -107,9 +108,9 @@ function answerWords(report: Report, units: UnitSystem): string {
   const walls = wallsUnjudged(recommendation) ? ', behind walls that an engineer designs' : '';
   const emptied = useOrder(report, size);
   if (report.pond.existing)
-    return built === 'no-drain' && raise_m === 0
+    return built === 'no-drain' && raise_m === 0 && !isRebuilt(recommendation)
       ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.`;
+      : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.${rebuildWhen(recommendation)}`;
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
   return `${yes}${BUILT[built]}${walls}${raised}${dry}${vent}${changed}${emptied}.`;
 }

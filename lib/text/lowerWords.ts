@@ -51,7 +51,7 @@ export function keepAbove(margin: number, units: UnitSystem): string {
   const kept =
     margin < 0
       ? `no more than ${formatGap(-margin, units, 'down')} below that water: the slab holds no more`
-      : `${formatGap(margin, units, 'up')} above that water`;
+      : `${formatGap(margin, units, 'up')} above that water, or full where that is too much`;
   return `Read the dip pipe first. While water stands in it above the floor, keep the pond ${kept}.`;
 }
 
@@ -71,7 +71,7 @@ export function lowestMonthsTitle(situation: 'emptied' | 'drain-blocked'): strin
  * @returns sentences
  */
 export function lowestMonthsNote(): string {
-  return 'Of each month in which it may not be emptied at will: the highest water outside, as rare as is accepted, and the margin over it. The card tells it below full, to the centimetre on the safe side.';
+  return 'Of each month in which it may not be emptied at will: the highest water outside, as rare as is accepted, and the margin over it; where the pond holds as it is kept, no more than that. The card tells it below full, to the centimetre on the safe side.';
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Failing, Governs, ServingStatements } from '../contract/index.js';
 import { inflowWords, weakestWords } from './drainWords.js';
+import { HOW_EMPTIED } from './emptiedWords.js';
 import { FAILURE } from './failureWords.js';
 import { duringMonths } from './monthWords.js';
 import { obstacleIn } from './obstacleText.js';
@@ -40,8 +41,7 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `${lowest ? 'No lower ground can take the water by gravity, so it' : 'The water'} is pumped from a sump, as long as the alarm is heeded${failsWords(fails)}`,
   ballast: ({ head_m, fails }, { length }) =>
     `A concrete slab with facings inside the liner presses as much on floor and sides as ${length(head_m)} of water lifts${failsWords(fails)}`,
-  shallower: ({ depth_m, ruled }, { atMost }) =>
-    `At ${atMost(depth_m)} it is safe${ruled ? ', emptied only in the months given' : ''}.`,
+  shallower: ({ depth_m, emptied }, { atMost }) => `At ${atMost(depth_m)} it is safe${HOW_EMPTIED[emptied]}.`,
   'rim-buys': ({ raise_m, depth_m, wish_m }, { length, atMost }) =>
     `With the rim raised ${length(raise_m)} it may be ${atMost(depth_m)} deep, of the ${length(wish_m)} wished for: what the rim adds is not dug.`,
   spot: ({ name, depth_m }, { length }) =>

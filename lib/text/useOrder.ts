@@ -1,6 +1,7 @@
 /** How the pond is used, as the end of an order: how full it is kept, and when it may be emptied. */
 import { monthsPlanned, monthsToEmpty, type Report } from '../contract/index.js';
 import { emptiedWords } from './emptiedWords.js';
+import { isRebuilt } from './rebuildWords.js';
 
 /**
  * How full it is kept and when it is emptied, where that is not all one.
@@ -32,5 +33,5 @@ function emptiedOrder(report: Report): string {
   const { recommendation } = report.result;
   const months = monthsToEmpty(recommendation);
   if (months.length === 12 || (months.length > 0 && monthsPlanned(report).length === 0)) return '';
-  return `, ${emptiedWords(recommendation, months)}`;
+  return `, ${isRebuilt(recommendation) ? 'after that ' : ''}${emptiedWords(recommendation, months)}`;
 }

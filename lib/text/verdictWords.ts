@@ -109,7 +109,7 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
   const advised = advisedOption(result);
   const asWished = depth_m === pond.depth_m && !change;
   const dug = (depth: number) => ` and dug ${formatQuantity(depth, 'length', units)} deep`;
-  const when = asWished ? '' : depth_m === pond.depth_m ? ', as changed,' : dug(depth_m);
+  const when = `${depth_m === pond.depth_m ? '' : dug(depth_m)}${change ? ', as changed,' : ''}`;
   const wished = undrained && {
     free: monthsFree(undrained.lowest_safe_level_m),
     rules: [],
@@ -266,14 +266,14 @@ function recommendationWords(report: Report, units: UnitSystem): string {
 
 /** The same pond used otherwise: with no drain or slab, or as deep as wished; as a sentence. */
 export function insteadWords(
-  { change, option, also, raise_m, per_year }: Instead,
+  { depth_m, change, option, also, raise_m, per_year }: Instead,
   report: Report,
   units: UnitSystem,
 ): string {
   const size = (value: number) => formatQuantity(value, 'length', units);
   const besides = also.map((name) => ADVICE_NAMES[name].toLowerCase());
   const fails = `(${chanceText(per_year)} of years fail)`;
-  const { emptied_in: wished, depth_m } = report.pond;
+  const { emptied_in: wished } = report.pond;
   const { side_slope, built_in, ...use } = change;
   const dug = dugWords({ side_slope, built_in }, size);
   const wish = `as wished${dug.length > 0 ? ` but ${listText(dug)}` : ''}`;

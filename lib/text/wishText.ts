@@ -1,6 +1,7 @@
 import type { OpenFact, WishStatements } from '../contract/index.js';
 import { changeWords } from './changeWords.js';
 import { conditionIn } from './conditionText.js';
+import { HOW_EMPTIED } from './emptiedWords.js';
 import { FAILURE } from './failureWords.js';
 import { chanceText, oftenText, WITH_OPTION, type Wording } from './say.js';
 import { wayQuestionWords } from './wayQuestionWords.js';
@@ -16,14 +17,14 @@ const OPEN_FACT: Record<OpenFact, string> = {
 export const WISH_TEXT: Wording<WishStatements> = {
   'ask-first': (question, say) => `Ask first ${wayQuestionWords(question, say)}.`,
   'as-wished': ({ governs, per_year }) => `As wished, ${FAILURE[governs]} ${oftenText(per_year)}.`,
-  'as-changed': ({ depth_m, change, kept_out, raise_m, per_year, accepted }, { atMost, atLeast }) => {
+  'as-changed': ({ depth_m, change, kept_out, raise_m, fails }, { atMost, atLeast }) => {
     const done = [
       ...(depth_m === null ? [] : [`dug ${atMost(depth_m)} deep`]),
       ...changeWords(change, atMost),
       ...(kept_out ? ['with surface water kept out of the ring'] : []),
       ...(raise_m > 0 ? [`with rim and floor raised ${atLeast(raise_m)}`] : []),
     ];
-    return `As wished but ${done.join(' and ')} it holds: ${chanceText(per_year)} of years fail (${chanceText(accepted)} a year is accepted). No drain is needed.`;
+    return `As wished but ${done.join(' and ')} it holds${HOW_EMPTIED[fails.emptied]}: ${chanceText(fails.per_year)} of years fail (${chanceText(fails.accepted)} a year is accepted). No drain is needed.`;
   },
   'dug-otherwise': ({ change }, { atMost }) =>
     `It is to be ${changeWords(change, atMost).join(' and ')}; all that follows is for that.`,

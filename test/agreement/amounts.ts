@@ -132,6 +132,8 @@ export const WHEN = `(?:in|from) (${MONTHS_SAID})${AT_MOST}(?:, or (?:in|from) (
 export interface When {
   free: number[];
   brief: number[];
+  /** on any day, or for so long only: told with a time alike */
+  timed?: number[];
   /** of those for so long only, at least */
   hours?: Span;
 }
@@ -144,7 +146,7 @@ export function whenIn([, months, hours, others, otherHours]: RegExpExecArray): 
   // Of months that go before others, a time is what is planned.
   if (otherHours) return { free: first, brief: second, hours: atLeast(otherHours) };
   return hours
-    ? { free: [], brief: first, hours: atLeast(hours) }
+    ? { free: [], brief: [], timed: first, hours: atLeast(hours) }
     : { free: [...first, ...second], brief: [] };
 }
 

@@ -106,12 +106,16 @@ export function emptied(
   place: string,
   text: string,
   of: string,
-  { free, brief, hours }: When,
+  { free, brief, timed = [], hours }: When,
 ) {
+  const mayIn = (month: number) => {
+    if (timed.includes(month)) return ['free', 'limited', 'briefly'];
+    return free.includes(month) ? ['free', 'limited'] : brief.includes(month) ? ['briefly'] : ['no'];
+  };
   for (const month of YEAR) {
-    const may = free.includes(month) ? ['free', 'limited'] : brief.includes(month) ? ['briefly'] : ['no'];
-    said.says(`empty|${of}|${month}`, place, text, ...may);
-    if (hours && brief.includes(month)) said.span(`hours|${of}|${month}`, place, text, hours);
+    said.says(`empty|${of}|${month}`, place, text, ...mayIn(month));
+    if (hours && (brief.includes(month) || timed.includes(month)))
+      said.span(`hours|${of}|${month}`, place, text, hours);
   }
 }
 

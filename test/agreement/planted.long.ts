@@ -126,7 +126,7 @@ const PLANTED: Planted[] = [
   {
     name: 'an order that is missing',
     into: 'never',
-    plant: inPage('us', /, never emptied\./, '.'),
+    plant: inPage('us', /, (?:after that )?never emptied\./, '.'),
     about: /^empty\|[\w-]+\|\d+: /,
   },
   {

@@ -62,6 +62,7 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['soundInflow', [1, 2, 3, 4, 5], 15],
   ['inflowLeft', [10, 6, 0.05], 4.3],
   ['lowestOver', [0.12, -1, 0.1, 0.02], 0.2],
+  ['lowestAsKept', [0.12, 0.05], 0.05],
   ['higherLevel', [-0.3, 0.1], 0.1],
   ['belowFull', [0.3, 0.22], 0.08],
   ['overDipPipe', [0.1, 0.12, 0.05], 0.17],

@@ -47,16 +47,26 @@ describe('when the pond may be emptied', () => {
     expect(answerLines(deep.result, 'metric')[3]).toBe(answerLines(wished.result, 'metric')[3]);
   });
 
-  test('page, terminal and rules name the same months', () => {
-    for (const files of [swinging(0.6, 1.2, 1.5), swinging(0.6, 1.2, 1), swinging(0.1, 1.6, 1.5)]) {
+  test('headline, page, terminal and rules name the same months, for as long', () => {
+    const said: string[] = [];
+    for (const files of [
+      swinging(0.6, 1.2, 1.5),
+      swinging(0.6, 1.2, 1),
+      swinging(0.1, 1.6, 1.5),
+      swinging(0.7, 1.5, 1),
+    ]) {
       const report = reported(files);
       const rule = report.result.recommendation.rules.find(({ code }) => code === 'empty-only-in')!;
-      // With how long, where time alone keeps it down.
-      const brief = rule.subject === 'briefly' ? /for at most \d+ \w+/.exec(rule.text)![0] : undefined;
-      const only = `only ${duringMonths(rule.months!)}${brief ? ` ${brief}` : ''}`;
+      const [, only = ''] = /^Empty it (only .*?)(, and read the dip pipe first)?\.$/.exec(rule.text)!;
+      expect(only).toContain(duringMonths(rule.months!.slice(0, 1)).slice(3));
       expect(answerLines(report.result, 'metric')[3]).toContain(only);
       expect(lastOf(verdictWords(report).emptied)).toContain(only);
+      expect(headlineOf(report, 'metric').answer).toContain(only);
+      said.push(`${rule.subject} ${only}`);
     }
+    // Both a month that time alone keeps down, and months that are free but not for ever.
+    expect(said.join('; ')).toMatch(/briefly only .* for at most/);
+    expect(said.join('; ')).toMatch(/free only .* for at most/);
   });
 
   test('beside less depth that may be emptied stands the wish, never emptied, with its chance in steps', () => {
