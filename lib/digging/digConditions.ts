@@ -1,5 +1,5 @@
 /** What stands against a depth of the dig itself: sides that must be laid back, a footing, sides that meet. */
-import type { Condition } from '../contract/index.js';
+import type { Condition, Governs } from '../contract/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { layersInSide, SHALLOW_FOOTING, type Site, strengthAt } from '../site/index.js';
@@ -94,4 +94,20 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
       values: { depth_m: deepestFloor(site.pond.shape) },
     });
   return conditions;
+}
+
+/**
+ * What stands against a dig: a condition that no slope mends, then what goes wrong too often, then sides too steep to work beside.
+ * @param worst - of its chances, from `worstDig`
+ * @param acceptedRisk - 0–1
+ * @returns `none` where nothing does
+ */
+export function againstDig(
+  worst: { chance: number; governs: Governs },
+  conditions: readonly Condition[],
+  acceptedRisk: number,
+): Governs {
+  const broken = conditions.filter(({ met }) => met !== 'yes').map(({ governs }) => governs);
+  const firm = broken.find((governs) => governs !== 'working-slope');
+  return firm ?? (worst.chance > acceptedRisk ? worst.governs : (broken[0] ?? 'none'));
 }

@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import type { Condition, Governs, PerDig } from '../contract/index.js';
-import { digConditions, perDig, worstDig } from '../digging/index.js';
+import { againstDig, digConditions, perDig, worstDig } from '../digging/index.js';
 import { BED_LOSS } from '../drain/index.js';
 import type { Shift } from '../heads/index.js';
 import { drainLevel, emptiedHold, floorLevel, type Measures } from '../heads/index.js';
@@ -37,13 +37,12 @@ export function verdictsAt(basis: Basis, m: Measures, depths: number[], shift?: 
     const dig = perDig(basis.site, basis.dig, m, depth);
     const conditions = pond.existing ? [] : digConditions(basis.site, basis.dig, m, depth);
     const worst = worstDig(dig);
-    const broken = conditions.find((c) => c.met !== 'yes');
-    const diggable = pond.existing || (worst.chance <= pond.acceptedRisk && !broken);
+    const digging = againstDig(worst, conditions, pond.acceptedRisk);
+    const diggable = pond.existing || digging === 'none';
     const ends = diggable && chance.perYear <= pond.acceptedRisk ? tooBrief(basis, m, depth) : undefined;
     const brief = ends && BRIEF[ends];
     const drawn = chance.modes['lift-drawn-down'] ?? 0;
     const accepted = acceptedOf(basis, { diggable, brief, chance }, chance.perYear, drawn);
-    const digging = broken?.governs ?? worst.governs;
     const governs = governing(chance, accepted.dry, diggable, digging, () => drainLimit(basis, m, depth));
     return {
       ...accepted,

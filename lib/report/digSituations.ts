@@ -1,5 +1,13 @@
 import type { ChanceRange, Governs, Situation, SituationWhy } from '../contract/index.js';
-import { deepestDug, dugDepth, openFactAt, plannedDigs, pressedMonths, worstDig } from '../digging/index.js';
+import {
+  againstDig,
+  deepestDug,
+  dugDepth,
+  openFactAt,
+  plannedDigs,
+  pressedMonths,
+  worstDig,
+} from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { LEVEL_RIM, type Site } from '../site/index.js';
 import { seamWater, spareOver, worstSeam } from './overSeam.js';
@@ -20,12 +28,10 @@ export function digSituations(told: Told): Situation[] {
   // Nobody digs a pond that is there, nor one that stands on the ground.
   if (site.pond.existing || dug <= 0) return [];
   const { acceptedRisk } = site.pond;
-  const broken = verdict.conditions.find(({ met }) => met !== 'yes');
   const plans = plannedDigs(site, dig, measures, depth);
   return plans.flatMap(({ plan, chances }): Situation[] => {
     const worst = worstDig(chances);
-    const within = worst.chance <= acceptedRisk;
-    const governs = !within ? worst.governs : (broken?.governs ?? 'none');
+    const governs = againstDig(worst, verdict.conditions, acceptedRisk);
     const open = governs !== 'none' && openFactAt(site, measures, depth, governs);
     const month = plans.length > 1 ? plan.months[0]! : null;
     const common = { of: told.of, month, lowest_level_m: null, hours: null };

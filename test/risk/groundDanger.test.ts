@@ -365,7 +365,7 @@ describe('depth against slope', () => {
     const stiff = { ...DRY, ...pits('P1,0.3,4.8,clay,massive,,stiff,1e-9,70') };
     const deep = set(stiff, { depth: '4 m', side_slope: '0.2', length: '9 m', width: '8 m' });
     const r = told(deep);
-    expect(r).toMatchObject({ option: 'shallower', governs: 'working-slope' });
+    expect(r).toMatchObject({ option: 'shallower', governs: 'side-slump' });
     expect(r.depth_m).toBeLessThan(1.524);
     expect(r.rules.map(({ code }) => code)).toContain('ask-engineer');
     const flat = judged(
