@@ -91,8 +91,8 @@ export interface Unlooked {
   to_m: number;
   /** of safety against heave of the open hole, were it so */
   factor: number;
-  /** depth of a log that would show that it is at least 1.25 */
-  wanted_to_m: number;
+  /** depth of a log there that would show that it is at least 1.25; null: no log does, where peat lies over it */
+  wanted_to_m: number | null;
 }
 
 /** Every design situation of what is recommended, else of the wish with nothing done, by the rules of the country. */

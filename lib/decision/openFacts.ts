@@ -1,13 +1,13 @@
 import { type Basis, basisOf } from '../basis/index.js';
 import { firstOfSeason } from '../climate/index.js';
 import { KNOWN_BELOW, type Measurement, type NextMeasurement } from '../contract/index.js';
-import { perDig, UNIT_WEIGHT, worstDig } from '../digging/index.js';
+import { perDig, worstDig } from '../digging/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { FLOOD_ABOVE, floodOf } from '../heads/index.js';
 import { type Option, optionsOf, outletsOf } from '../options/index.js';
-import type { Seam, Site } from '../site/index.js';
+import { deepestLogged, type Seam, type Site } from '../site/index.js';
 import { decide } from './decide.js';
 import { type Loss, lossesOf } from './loss.js';
 
@@ -81,7 +81,7 @@ export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeas
 
 function factsOf(basis: Basis): OpenFact[] {
   const { site, highs } = basis;
-  const { places, pond, survey, ground } = site;
+  const { places, pond, ground } = site;
   const facts: OpenFact[] = [];
   const month = firstOfSeason(site.wetMonths);
   const marked = outletsOf(basis).filter(({ ditch, flood }) => ditch !== undefined && flood === undefined);
@@ -107,27 +107,29 @@ function factsOf(basis: Basis): OpenFact[] {
         },
       })),
     });
-  const bottom = Math.max(...survey.layers.map((layer) => layer.bottom), 0);
+  const log = deepestLogged(site);
+  const bottom = log && log.bottom - log.ground;
   if (
     !pond.existing &&
     ground.seams.length === 0 &&
-    bottom > 0 &&
-    bottom < pond.depth + BED_THICKNESS + KNOWN_BELOW
+    log &&
+    bottom! > 0 &&
+    bottom! < pond.depth + BED_THICKNESS + KNOWN_BELOW
   ) {
     const pressure = highs.yearly({ way: 'asIs' }, 0.5);
     const seam: Seam = {
-      pit: survey.layers[0].pit,
-      top: bottom,
+      pit: log.pit,
+      top: bottom!,
       heads: new Array(12).fill(-pressure),
       headDepth: -pressure,
       headSpread: SEAM_SPREAD,
       assumed: false,
-      coverWeight: UNIT_WEIGHT.mean,
+      coverWeight: log.weight,
       from: [],
     };
     facts.push({
       what: 'deeper-hole',
-      where: survey.layers[0].pit,
+      where: log.pit,
       month,
       cases: [
         { chance: 1 - SEAM_CHANCE, site },

@@ -18,9 +18,13 @@ export function unknownRules(site: Site, d: Decision, add: AddRule): void {
       deepest_m: Math.max(deepestOver(seam, seam.headDepth), d.verdict?.safe ? dug : 0),
     });
   if (pond.existing) return;
-  const known = deepestLogged(site.survey);
-  if (known && known.bottom < dug)
-    add('look-deeper/hole', { pit: known.pit, known_m: known.bottom, to_m: dug + KNOWN_BELOW });
+  const known = deepestLogged(site);
+  if (known && known.bottom - known.ground < dug)
+    add('look-deeper/hole', {
+      pit: known.pit,
+      known_m: known.bottom,
+      to_m: dug + known.ground + KNOWN_BELOW,
+    });
   const limit = footingLimit(site);
   const near = places.footings.filter((f) => f.assumed && f.distance < Math.max(NEAR_HOUSE, dug));
   if (near.length > 0)

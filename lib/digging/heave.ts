@@ -30,7 +30,7 @@ export const seamDepth = formula({
   expression: 'm - z*s',
   parameters: {
     m: { meaning: 'middle of what is known of its depth', unit: 'm', min: -5, max: 30 },
-    z: { meaning: 'standard normal score of the chance', unit: '-', min: 0, max: 6 },
+    z: { meaning: 'standard normal score of the chance, no less than nought', unit: '-', min: 0, max: 6 },
     s: { meaning: 'spread of what is known, standard deviation', unit: 'm', min: 0, max: 5 },
   },
   compute: (m: number, z: number, s: number) => m - z * s,

@@ -1,7 +1,7 @@
 /** The garden from above: which points of the levels have a place on it, and what a tap on it writes. */
 import { outlineOf } from '../figures/outline.js';
 import { distanceToLine, type PlanPoint } from '../site/boundary.js';
-import { planOf } from '../site/pond.js';
+import { planOf } from '../site/planOf.js';
 import { type Frame, frameOf, placeOn } from '../site/pondAxes.js';
 import type { LevelRole } from '../survey/index.js';
 import { SKETCH_NOTE } from '../text/sketchWords.js';

@@ -60,7 +60,7 @@ export function designSection({ result }: Report, units: UnitSystem): string {
               unlookedWords(
                 sheet.unlooked,
                 `${level(sheet.unlooked.to_m)} ${length}`,
-                `${level(sheet.unlooked.wanted_to_m)} ${length}`,
+                sheet.unlooked.wanted_to_m === null ? null : `${level(sheet.unlooked.wanted_to_m)} ${length}`,
               ),
             ]
           : []),

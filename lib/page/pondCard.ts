@@ -3,7 +3,7 @@
 import type { Report } from '../contract/index.js';
 import { loweringYear, type MonthLowering } from '../contract/index.js';
 import { px } from '../figures/svgParts.js';
-import { cardFoot, cardTitle, keepAbove, lowerWords, notEvenFull } from '../text/lowerWords.js';
+import { cardFoot, cardTitle, keepAbove, lowerWords, notByPipe, notEvenFull } from '../text/lowerWords.js';
 import { monthName, monthShort } from '../text/monthWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { text } from './markup.js';
@@ -61,7 +61,8 @@ function bodyOf(report: Report, units: UnitSystem): string {
     (one, at) =>
       `<tr><td><abbr title="${monthName(one.month)}">${monthShort(one.month)}</abbr></td>${cell(one)}${blocked ? cell(blocked[at]!) : ''}</tr>`,
   );
+  const barred = [...new Set(report.limits.barred.filter((cause) => cause !== null))];
   const lifts = [...works, ...(blocked ?? [])].some(({ says }) => says === 'not-even-full');
   return `${waits ? '<p><b>Not to be dug yet.</b> As wished, with nothing built:</p>' : ''}<table><thead><tr><th scope="col">month</th><th scope="col" colspan="2">${blocked ? 'drain works' : 'from full'}</th>${blocked ? '<th scope="col" colspan="2">drain blocked or stopped</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>
-<ol><li>${text(keepAbove(report.pond.margin_m + report.lower_by_reading.rise_m, units))}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${lifts ? `<li>${text(notEvenFull(blocked !== undefined))}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
+<ol><li>${text(keepAbove(report.pond.margin_m + report.lower_by_reading.rise_m, units))}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${barred.length > 0 ? `<li>${text(notByPipe(barred))}</li>` : ''}${lifts ? `<li>${text(notEvenFull(blocked !== undefined))}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
 }

@@ -2,9 +2,10 @@
 
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
 import { underLiner } from '../figures/sheetSection.js';
+import { CUTOFF } from '../options/index.js';
 import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
 import { duringMonths, monthWords } from '../text/index.js';
-import { digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
+import { cutoffStep, digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
 import { paragraph, section, text } from './markup.js';
@@ -89,7 +90,11 @@ export function stepsSection(report: Report, units: UnitSystem): string {
   // Marked up already.
   const own: Partial<Record<Phase, string[]>> = {
     ask: dug ? SAFETY : [],
-    dig: dug ? [text(digStep(report.result, underLiner(report), units)), text(STOP)] : [],
+    dig: dug
+      ? [cutoffStep(report, CUTOFF, units), digStep(report.result, underLiner(report), units), STOP]
+          .filter((words) => words !== '')
+          .map(text)
+      : [],
     build: drained && dug ? [text(LAY)] : [],
     fill: dug ? [text(lineStep(report))] : [],
   };

@@ -13,7 +13,7 @@ import type {
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { deepestDug, dugDepth, pressedMonths, weighedSide } from '../digging/index.js';
-import { LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
+import { LEVEL_RESOLUTION, UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
 import {
   floorLevel,
   isAsBuilt,
@@ -23,7 +23,7 @@ import {
   NOTHING,
   upkeepOf,
 } from '../heads/index.js';
-import { COVER_WEIGHT, deepestLogged, type Seam, type Site, type WaterModel } from '../site/index.js';
+import { deepestLogged, type Seam, type Site, type WaterModel } from '../site/index.js';
 import {
   flotationOfFloor,
   HEAVE_FACTOR_WANTED,
@@ -81,7 +81,7 @@ export function designSheetOf(a: Judged, situations: readonly Situation[]): Desi
       ? upkeepOf(measures.drain?.kind ?? 'cutoff', site.survey.site, isAsBuilt(measures))
       : [],
     rows: rows.map((row) => designRow(designed, row)),
-    unlooked: unlookedOf(designed),
+    unlooked: unlookedOf(designed, deepestDug(site, measures, depth)),
   };
 }
 
@@ -114,18 +114,27 @@ function designRow(designed: Designed, row: Situation): DesignRow {
   };
 }
 
-/** The ground that nobody looked at, taken at its worst. */
-export function unlookedOf({ site, measures, depth }: Designed, use: Use = unrecorded): Unlooked | null {
-  const log = deepestLogged(site.survey);
-  const deep = deepestDug(site, measures, depth, use);
-  if (!log || site.pond.existing || deep <= 0 || log.bottom <= deep) return null;
-  const weight = COVER_WEIGHT.mineral;
-  const left = use(plugLeft, log.bottom, use(levelOfDepth, deep));
+/**
+ * The ground that nobody looked at, taken at its worst.
+ * @param deep - of what is dug, m below the datum
+ */
+export function unlookedOf(
+  { site }: Pick<Designed, 'site'>,
+  deep: number,
+  use: Use = unrecorded,
+): Unlooked | null {
+  const log = deepestLogged(site);
+  if (!log || site.pond.existing || deep <= 0 || log.bottom - log.ground <= deep) return null;
+  const { pit, bottom, ground, weight } = log;
+  const left = use(plugLeft, bottom - ground, use(levelOfDepth, deep));
   return {
-    pit: log.pit,
-    to_m: log.bottom,
-    factor: use(heaveFactor, weight, left, log.bottom),
-    wanted_to_m: use(logWanted, deep, HEAVE_FACTOR_WANTED, weight),
+    pit,
+    to_m: bottom,
+    factor: use(heaveFactor, weight, left, bottom),
+    wanted_to_m:
+      weight > HEAVE_FACTOR_WANTED * UNIT_WEIGHT_OF_WATER
+        ? use(logWanted, deep, HEAVE_FACTOR_WANTED, weight, ground)
+        : null,
   };
 }
 
@@ -230,7 +239,12 @@ function plugOf(designed: Designed, row: Situation, use: Use): UpliftActions {
   const plug = thickness > 0 ? use(plugWeight, seam.coverWeight, thickness) : 0;
   const load = holds > floor ? use(waterPressure, use(headOver, holds, floor)) : 0;
   const holding = plug > 0 && load > 0 ? use(plugWithLoad, plug, load) : plug + load;
-  const by = plug > 0 ? (load > 0 ? 'plug-and-load' : 'plug') : load > 0 ? 'both' : 'nothing';
+  const weight = Math.min(
+    designed.site.pond.floorBallast + designed.measures.ballast,
+    load / UNIT_WEIGHT_OF_WATER,
+  );
+  const bare = heldBy(load / UNIT_WEIGHT_OF_WATER - weight, weight);
+  const by = plug > 0 ? (load > 0 ? 'plug-and-load' : 'plug') : bare;
   const alone = plug > 0 && load === 0 ? { weight: seam.coverWeight, thickness } : undefined;
   return weighed(designed, row, { lifting, holding, by, ...(alone && { plug: alone }) }, use);
 }

@@ -27,7 +27,7 @@ export interface OverSeam {
 
 /** Depth of the water in a seam that is held against a floor, m below the datum ground. */
 export function seamWater(seam: Seam, { months, exceeded }: OverSeam, use: Use = unrecorded): number {
-  return use(seamDepth, headIn(seam, months), normalQuantile(1 - exceeded), seam.headSpread);
+  return use(seamDepth, headIn(seam, months), Math.max(normalQuantile(1 - exceeded), 0), seam.headSpread);
 }
 
 /** That the water in a seam may rise before the floor over it lacks its factor; before it lifts the liner of a floor cut into the seam, m. */

@@ -2,10 +2,28 @@
 
 import { keptSum, waterOfSum } from '../basis/index.js';
 import type { Judged } from '../decision/index.js';
-import { dugTo, gravelLeftOut, sideHeight } from '../digging/index.js';
-import { BED_THICKNESS, bedUnderside, fallNeeded, LEAST_FALL, runLength } from '../drain/index.js';
+import { deepestDug, dugTo, gravelLeftOut, sideHeight } from '../digging/index.js';
+import {
+  BED_THICKNESS,
+  bedUnderside,
+  fallNeeded,
+  LEAST_FALL,
+  runLength,
+  strokeTo,
+  sumpDug,
+} from '../drain/index.js';
 import { relievedHead } from '../groundwater/index.js';
-import { FLOOD_ABOVE, floodAbove, floodOf, floorAt, fullAt, holdAt, type Measures } from '../heads/index.js';
+import {
+  drainLevel,
+  FLOOD_ABOVE,
+  floodAbove,
+  floodOf,
+  floorAt,
+  floorLevel,
+  fullAt,
+  holdAt,
+  type Measures,
+} from '../heads/index.js';
 import { overDatum, type Site } from '../site/index.js';
 import type { LevelPoint, LevelRole } from '../survey/index.js';
 import {
@@ -173,4 +191,16 @@ export function tellSides(r: Recording, site: Site): Recording {
       q: pond.edgingLoad > 0 ? pondRow(site, 'edging_load') : assumed('nothing stands at the edge'),
       g: weight,
     });
+}
+
+/** How deep the deepest of what is dug lies, recorded; of a sump the height between start and stop has its steps under the drain. */
+export function knownDeepest(r: Recording, site: Site, m: Measures, depth: number): number {
+  const { drain } = m;
+  if (drain?.kind !== 'sump') return deepestDug(site, m, depth, r.use);
+  const floor = floorLevel(depth, m, r.use);
+  r.tell(sumpDug, {
+    t: assumed(`a bed ${BED_THICKNESS} m thick: common practice`),
+    s: assumed('what an ordinary pump starts and stops between, worked out under the drain'),
+  });
+  return r.use(sumpDug, BED_THICKNESS, floor, strokeTo(drainLevel(m, floor), drain.to).stroke);
 }

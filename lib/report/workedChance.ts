@@ -7,6 +7,7 @@ import { type Assessment, changesOf, isJust, type Judged } from '../decision/ind
 import {
   BATTERY_FAILS,
   type DrainKind,
+  floorLevel,
   type Measures,
   NOTHING,
   oldDrainWorks,
@@ -19,6 +20,7 @@ import type { Site } from '../site/index.js';
 import { type CountedStateName, countedNote, countedWords, emptiedState } from '../text/chanceStepWords.js';
 import { recordCounted } from './countedSteps.js';
 import { emptiedCounted } from './emptiedCounted.js';
+import { tellLevels } from './workedBasics.js';
 import { assumed, Recording, siteRow, YEARLY_HEADS } from './workedFrom.js';
 
 /** Chances of what is recommended, state by state, of the pond as wished with nothing done, and of what would do instead. */
@@ -35,7 +37,7 @@ export function chanceParts(a: Judged & Partial<Assessment>, situations: Situati
     parts.push(r);
   }
   if (!instead) return parts;
-  const { change, option, raise_m } = instead;
+  const { change, option, raise_m, depth_m: depth } = instead;
   const candidate = candidatesOf(basis, a.options).find(
     ({ option: name, measures }) => name === option && measures.raise === raise_m,
   );
@@ -43,7 +45,8 @@ export function chanceParts(a: Judged & Partial<Assessment>, situations: Situati
   const { measures } = candidate;
   const part = (so: Basis, state: CountedStateName) => {
     const r = partOf('as wished, used otherwise, without what is recommended', measures);
-    const { chance } = verdictAt(so, measures, site.pond.depth);
+    floorLevel(depth, measures, tellLevels(r, so.site, measures, depth).use);
+    const { chance } = verdictAt(so, measures, depth);
     recordChance(r, so, chance, state, 'instead', 'instead.per_year');
     parts.push(r);
   };

@@ -4,7 +4,7 @@ import { type Basis, drawdownOf } from '../basis/index.js';
 import type { DesignRow, Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { bestDig, deepestDug, dugDepth, plannedDigs, seamDepth } from '../digging/index.js';
+import { bestDig, dugDepth, plannedDigs, seamDepth } from '../digging/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import {
   emptiedHold,
@@ -41,7 +41,7 @@ import {
 } from './designSheet.js';
 import { seamWater, spareOver } from './overSeam.js';
 import { shownRows } from './shownRows.js';
-import { heldRow, tellLevels, tellSides } from './workedBasics.js';
+import { heldRow, knownDeepest, tellLevels, tellSides } from './workedBasics.js';
 import { drawnDig, drawnLacks, drawnWater } from './workedDrawn.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 import { recordDay } from './workedKept.js';
@@ -195,7 +195,7 @@ function recordSeam(
   const { site, measures: m, depth } = designed;
   if (row.situation === 'seam') {
     r.tell(levelOfDepth, {});
-    r.use(levelOfDepth, deepestDug(site, m, depth, r.use));
+    r.use(levelOfDepth, knownDeepest(r, site, m, depth));
     r.same(`${path}.level_m`);
   } else {
     recordPond(r, a, basis, m, depth, row);
@@ -219,7 +219,7 @@ function recordSeam(
   r.tell(depthOver, { h: top, e: assumed('nought') });
   r.tell(plugLeft, { T: top }).tell(plugWeight, { g: weight }).tell(heaveFactor, { g: weight });
   r.tell(waterOverPlug, { F: wanted, g: weight }).tell(plugSpare, {
-    ...(row.situation === 'seam' && { o: assumed('the hole is empty') }),
+    ...(over.holds <= over.floor && { o: assumed('nothing is over the floor') }),
     F: wanted,
   });
   spareOver(seam, over, r.use);

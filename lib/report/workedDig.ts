@@ -1,14 +1,14 @@
 /** Sides and floor of the dig. */
 
 import type { Judged } from '../decision/index.js';
-import { bestDig, dugDepth, headIn, weighedSide } from '../digging/index.js';
+import { bestDig, dugDepth, headIn, sideUphill, weighedSide } from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { strengthAt } from '../site/index.js';
 import { sayer } from '../text/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { depthOver, heaveFactor, logWanted, plugLeft } from '../uplift/index.js';
 import { unlookedOf } from './designSheet.js';
-import { tellLevels, tellSides } from './workedBasics.js';
+import { knownDeepest, tellLevels, tellSides } from './workedBasics.js';
 import { assumed, Recording, rowsWords } from './workedFrom.js';
 
 /** How the sides and the floor over a seam stand while it is dug. */
@@ -22,7 +22,7 @@ export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
   const weight = assumed('unit weight of wet ground: common practice');
   const r = new Recording(
     'The sides while digging',
-    `Dug ${say.length(dug)} deep; a side should stand 1.5 times as high as it is. ${strengthAt(ground, dug)?.evidence.join(', ') ?? ''}`.trim(),
+    `Dug ${say.length(dug)} deep; a side should stand 1.5 times as high as it is. ${strengthAt(ground, sideUphill(site, dug))?.evidence.join(', ') ?? ''}`.trim(),
     ground.layers.map((l) => l.row.origin),
   );
   tellSides(tellLevels(r, site, measures, depth), site);
@@ -35,8 +35,12 @@ export function diggingParts(a: Judged, units: UnitSystem): Recording[] {
   tellLevels(below, site, measures, depth)
     .tell(plugLeft, { T: 'pits.csv: end of the deepest log' })
     .tell(heaveFactor, { g: weight, h: 'pits.csv: end of the deepest log' })
-    .tell(logWanted, { F: assumed('factor wanted against heave: our choice'), g: weight });
-  if (unlookedOf({ site, measures, depth, floor: 0 }, below.use)) parts.push(below);
+    .tell(logWanted, {
+      F: assumed('factor wanted against heave: our choice'),
+      g: weight,
+      e: 'levels.csv: ground at that hole',
+    });
+  if (unlookedOf({ site }, knownDeepest(below, site, measures, depth), below.use)) parts.push(below);
   for (const seam of ground.seams) {
     const { months } = bestDig(site, a.basis.dig, measures, depth).plan;
     const head = headIn(seam, months);

@@ -4,7 +4,7 @@ import type { Assumptions } from './assumptions.js';
 /** Whose rules a design is checked by: of the UK, Ireland, the US, or EN 1997-1 with its recommended values. */
 export type RulesName = 'gb' | 'ie' | 'us' | 'en';
 
-/** The country of a site, and whose rules it goes by; it moves nothing that is reckoned. */
+/** The country of a site, and whose rules it goes by; it moves nothing of the answer: the sheet to sign and the check by hand only. */
 export interface Country {
   /** ISO 3166-1 alpha-2; absent: the survey does not say */
   code?: string;
@@ -32,7 +32,7 @@ export function countryOf({ site }: Survey, assume: Assumptions): Country {
     'country',
     us ? 'US' : 'EN 1997-1, recommended values',
     '',
-    `no country is said: the sheet for an inspector and the rules for digging go by the units of the answer (${us ? 'feet' : 'metres'}); no number of the answer hangs on it`,
+    `no country is said: the sheet for an inspector and the rules for digging go by the units of the answer (${us ? 'feet' : 'metres'}); no depth or chance hangs on it`,
   );
   return { rules: us ? 'us' : 'en' };
 }

@@ -15,6 +15,7 @@ export * from './monthlyHighs.js';
 export * from './monthlyWater.js';
 export * from './monthValues.js';
 export * from './places.js';
+export * from './planOf.js';
 export * from './pond.js';
 export * from './pondAxes.js';
 export * from './pondGroundOf.js';

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js';
 import type { LevelPoint, LevelRole, Origin, Survey } from '../survey/index.js';
 import { crossesLine, distanceToLine, type PlanPoint } from './boundary.js';
+import { planOf } from './planOf.js';
 import { reachBeyond, rimLine } from './rimLine.js';
 
 /** A place where a drain may end, with the water it meets there. Levels m above the lowest rim ground. */
@@ -150,11 +151,11 @@ export function placesOf(survey: Survey): Places {
   const datum = ground.length > 0 ? Math.min(...ground.map((p) => p.level)) : 0;
   const level = (p: LevelPoint) => overDatum.compute(p.level, datum);
   const lowest = (points: LevelPoint[]) => (points.length > 0 ? Math.min(...points.map(level)) : undefined);
-  const { length, width } = survey.pond;
-  const rim = rimLine(rims.flatMap(onPlan), length && length * (width ?? length));
+  const plan = planOf(survey.pond);
+  const [long, wide] = [plan.length, plan.width].sort((a, b) => b - a) as [number, number];
+  const rim = rimLine(rims.flatMap(onPlan), long * wide || undefined);
   const way = (p: LevelPoint) => distanceOf(p, rim);
-  const sides = [length ?? 0, width ?? length ?? 0].sort((a, b) => b - a);
-  const reach = reachBeyond(rim, sides[0]!, sides[1]!);
+  const reach = reachBeyond(rim, long, wide);
   // Of what the dig may harm the least that it can be: the tape measured to the edge, the plan may have too few points.
   const wayAtLeast = (p: LevelPoint) => {
     const distance = way(p) ?? AT_EDGE;

@@ -10,6 +10,7 @@ import {
 } from '../uplift/index.js';
 import type { Assumptions } from './assumptions.js';
 import { overDatum } from './places.js';
+import { planOf } from './planOf.js';
 import { keptOf, type PondKept } from './pondKept.js';
 
 /** The planned pond with every gap filled. Levels m above the lowest natural ground at the rim. */
@@ -60,16 +61,6 @@ function shelfOf({ shelf_depth, shelf_width }: PondFacts, assume: Assumptions): 
   if (shelf_depth === undefined || shelf_depth === 0) return undefined;
   const width = assume.or(shelf_width, 'shelf_width', 0.3, 'm', 'a plant basket stands on it');
   return width > 0 ? { depth: shelf_depth, width } : undefined;
-}
-
-/** Length and width at the rim, m: as said, or what the area makes of them; as wide as long where only one is said. */
-export function planOf({ shape, area, length, width }: PondFacts): { length: number; width: number } {
-  const round = shape === 'round' || shape === 'oval';
-  const around = area === undefined ? undefined : round ? (area * 4) / Math.PI : area;
-  const other = (side: number) => (around === undefined ? side : around / side);
-  if (length !== undefined) return { length, width: width ?? other(length) };
-  const across = width ?? Math.sqrt(around ?? 0);
-  return { length: other(across), width: across };
 }
 
 /** @throws SurveyError where the full pond would hold no water above its floor */

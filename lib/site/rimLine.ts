@@ -5,8 +5,8 @@ import type { PlanPoint } from './boundary.js';
 const CORNERS = 0.75;
 
 /**
- * The line of the rim, closed. Points at the corners are joined; where they mark the middles of the sides, the rectangle
- * through them along the longest way between two of them.
+ * The line of the rim, closed. Points at the corners are joined, of three the fourth is put where it makes a rectangle of them;
+ * where they mark the middles of the sides, the rectangle through them along the longest way between two of them.
  * @param points - levelled on the rim
  * @param area - of the rectangle around the pond, m²; absent: not known
  * @returns points to be joined in order; as they are where there are fewer than three
@@ -17,25 +17,37 @@ export function rimLine(points: readonly PlanPoint[], area: number | undefined):
   const within = areaOf(hull);
   // All at one place, or on one line.
   if (within === 0) return hull;
-  const corners = area === undefined || within >= CORNERS * area;
-  const line = corners ? hull : rectangle(points);
+  const line =
+    area === undefined || within >= CORNERS * area
+      ? hull
+      : hull.length === 3
+        ? withFourth(hull, area)
+        : rectangle(points);
   return [...line, line[0]!];
 }
 
+/** Three corners with the fourth across from the widest of their angles; as they are where that leaves too little for a pond. */
+function withFourth(hull: readonly PlanPoint[], area: number): PlanPoint[] {
+  const sides = hull.map((_, i) => lengthOf([hull[(i + 1) % 3]!, hull[(i + 2) % 3]!]));
+  const widest = sides.indexOf(Math.max(...sides));
+  const [b, c, a] = [0, 1, 2].map((i) => hull[(widest + i) % 3]!) as [PlanPoint, PlanPoint, PlanPoint];
+  const line = [a, b, c, { x: a.x + c.x - b.x, y: a.y + c.y - b.y }];
+  return areaOf(line) >= CORNERS * area ? line : [...hull];
+}
+
 /**
- * How far the pond may reach beyond the line of its rim, m: fewer than three points, or points on one line, do not tell on
- * which side of them it lies.
+ * How far the pond may reach beyond the line of its rim, m: points that enclose too little of it do not tell on which side of
+ * them it lies.
  * @param line - from {@link rimLine}
  * @param length - of the pond's rectangle, m
  * @param width - of it, no more than the length, m
- * @returns 0 where the line encloses it; with two points no more than what is left of the rectangle beside them, with one its diagonal
+ * @returns 0 where the line encloses it; else no more than what is left of the rectangle beside the longest way between two
  */
 export function reachBeyond(line: readonly PlanPoint[], length: number, width: number): number {
-  if (line.length > 2) return 0;
-  const [a, b] = line;
-  if (!a || !b) return Math.hypot(length, width);
-  // Of the way between them no more than the width lies across the pond; what is left of its length may lie beyond either.
-  const along = Math.sqrt(Math.max(lengthOf([a, b]) ** 2 - width ** 2, 0));
+  if (line.length > 2 && areaOf(line) >= CORNERS * length * width) return 0;
+  const longest = Math.max(0, ...line.flatMap((a, i) => line.slice(i + 1).map((b) => lengthOf([a, b]))));
+  // Of the way between two no more than the width lies across the pond; what is left of its length may lie beyond either.
+  const along = Math.sqrt(Math.max(longest ** 2 - width ** 2, 0));
   return Math.hypot(Math.max(length - along, 0), width);
 }
 

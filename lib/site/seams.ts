@@ -29,6 +29,7 @@ export const seamsMethod = method({
     'a seam that no hole is open to has the pressure of one in another hole, with 0.2 m of spread (our choice)',
     'water struck below the end of the log comes from a seam there; water struck at a layer that is no clay, or standing above it ' +
       'in a pipe open to it alone, makes it a seam however permeable it is',
+    'ground that nobody described above a seam counts as part of it',
     'what heads.csv says of the site or of a hole is of a seam too where the dig reaches it, unless one is told by itself, or was seen 0.1 m higher than that',
     'a hole that pits.csv does not log is read for every seam it is open to, its levels carried over',
   ],
@@ -163,17 +164,21 @@ function loggedSeams(
     log.some(({ row, texture }) => texture === 'peat' && row.top < top)
       ? COVER_WEIGHT.peat
       : COVER_WEIGHT.mineral;
+  /** What nobody described over a layer may be the same. */
+  const topOf = ({ row }: GroundLayer) =>
+    Math.max(...log.map((above) => above.row.bottom).filter((bottom) => bottom <= row.top + 1e-9), 0);
   const add = (layer: GroundLayer, bottom: number) => {
-    const { row, ksat } = layer;
+    const { ksat } = layer;
+    const top = topOf(layer);
     const last = seams.at(-1);
-    if (last && last.bottom >= row.top - 1e-9) last.bottom = bottom;
+    if (last && last.bottom >= top - 1e-9) last.bottom = bottom;
     else
       seams.push({
         pit,
-        top: row.top,
+        top,
         bottom,
         conductivity: ksat.median * Math.exp(-SCORE_95 * ksat.spread),
-        coverWeight: coverWeight(row.top),
+        coverWeight: coverWeight(top),
       });
   };
   for (const [i, layer] of log.entries()) {

@@ -92,14 +92,14 @@ export function rulesLine({ country, rules }: DesignSheet): string {
  * What nobody looked at.
  * @param unlooked - of the sheet
  * @param to - depth of the deepest log, with its unit
- * @param wanted - depth that would tell, with its unit
+ * @param wanted - depth that would tell, with its unit; null: none would
  * @returns sentences
  */
-export function unlookedWords({ pit, factor }: Unlooked, to: string, wanted: string): string {
+export function unlookedWords({ pit, factor }: Unlooked, to: string, wanted: string | null): string {
   const least = HEAVE_FACTOR_WANTED;
   const found =
     factor >= least
       ? `the open hole would still have a factor of ${factor.toFixed(2)}`
-      : `the open hole would have a factor of ${factor.toFixed(2)} only, where ${least} is wanted; a log down to ${wanted} would rule that out`;
+      : `the open hole would have a factor of ${factor.toFixed(2)} only, where ${least} is wanted${wanted === null ? '' : `; a log down to ${wanted} would rule that out`}`;
   return `Below ${to}, where the log of ${pit} ends, nobody looked. If a layer began just there whose water stands at the ground, ${found}. ${factor >= least ? '' : 'Without such a log, watch the floor while digging, as said there, and stop when it rises, softens or boils.'}`.trim();
 }

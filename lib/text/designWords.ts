@@ -162,7 +162,7 @@ export function designNotes({ rules, rows, upkeep }: DesignSheet): string[] {
       : []),
     ...(rows.some(({ water }) => water?.which === 'seam')
       ? [
-          'Below the clay the water presses on the ground down to that layer. Its water is as high as is rare enough by what is known of it, and alike in every year. The margin of these rows is counted to a factor of 1.25, as the answer is, not to balance, and all months of the year are taken together where the pond is full or low.',
+          'Below the clay the water presses on the ground down to that layer. Its water is as high as is rare enough by what is known of it, and alike in every year. The weight of the ground is its middle, while the answer draws that too. The margin of these rows is counted to a factor of 1.25, as the answer is, not to balance, and all months of the year are taken together where the pond is full or low.',
         ]
       : []),
     ...(rows.some(({ sides }) => sides)
@@ -181,7 +181,7 @@ export function designNotes({ rules, rows, upkeep }: DesignSheet): string[] {
  * @returns what it is, and what it would be, for two cells
  */
 export function sideCells(height: string, stands: string): [string, string] {
-  return [`a side ${height} high`, `it stands ${stands}`];
+  return [`a side ${height} high, bank and all`, `it stands ${stands}`];
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { MonthLowering, OptionName, Result } from '../contract/index.js';
+import type { Barred, MonthLowering, OptionName, Result } from '../contract/index.js';
 import { formatGap, type UnitSystem } from '../units/display.js';
 import { timeWords } from './situationWords.js';
 import { ADVICE_NAMES } from './terms.js';
@@ -53,6 +53,16 @@ export function keepAbove(margin: number, units: UnitSystem): string {
       ? `no more than ${formatGap(-margin, units, 'down')} below that water: the slab holds no more`
       : `${formatGap(margin, units, 'up')} above that water, or full where that is too much`;
   return `Read the dip pipe first. While water stands in it above the floor, keep the pond ${kept}.`;
+}
+
+/**
+ * What no reading of the pipe lets be done.
+ * @param causes - that keep an emptied pond from standing
+ * @returns a sentence
+ */
+export function notByPipe(causes: readonly Barred[]): string {
+  const seam = causes.includes('floor-heave');
+  return `Never lower than the month says, not even when the pipe is dry: ${seam ? 'water below the clay, which the pipe does not show, breaks the floor up' : 'the bared sides slip'}.`;
 }
 
 /**

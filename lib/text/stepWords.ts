@@ -20,6 +20,30 @@ export function lineStep(report: Report): string {
 /** How a drain is begun. Common practice. */
 export const LAY = 'Lay the drain from its outlet upwards, as drawn under Build.';
 
+/**
+ * How the drain uphill is laid. Common practice.
+ * @param report - with what is recommended
+ * @param trench - how far from the rim, and how deep at most, m
+ * @param units - how numbers are written
+ * @returns sentences; empty where none is
+ */
+export function cutoffStep(
+  { result, pond, next_door }: Report,
+  trench: { distance: number; depth: number },
+  units: UnitSystem,
+): string {
+  const { option, also, depth_m } = result.recommendation;
+  const { exit } = next_door;
+  if (option !== 'cutoff-drain' && !also.includes('cutoff-drain')) return '';
+  const size = (value: number) => formatQuantity(value, 'length', units);
+  const deep = Math.min(trench.depth, depth_m + pond.high_rim_m);
+  return (
+    `The trench for the drain uphill first: along the whole uphill side and past both its corners, ${size(trench.distance)} from the rim, ${size(deep)} deep there. ` +
+    `Begin at ${exit.kind === 'cutoff' ? exit.name : 'its end'} and dig upwards, so that it falls all the way, 1 in 100 at least. Lay perforated pipe in washed stone, the stone wrapped in fabric to a hand below the ground, and solid pipe past the pond. ` +
+    'Its sides are upright and may cave in: lay the pipe from above, and let nobody climb or bend down into it.'
+  );
+}
+
 /** What to do where the full pond stays down even with its drain stopped; where it may lift a rule says so. */
 export const STOPPED =
   'Water that stands in the inspection pipe says that the drain has stopped. The full pond still stays down: fill it to the brim, do not lower it, and free the drain.';

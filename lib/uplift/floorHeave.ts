@@ -113,15 +113,16 @@ export const logWanted = formula({
   title: 'Depth of a log that rules out heave from a layer below it',
   symbol: 'T',
   unit: 'm',
-  expression: 'D*g/(g - F*9810)',
+  expression: '(D*g + F*9810*e)/(g - F*9810) + e',
   parameters: {
     D: { meaning: 'deepest that is dug', unit: 'm', min: 0, max: 12 },
     F: { meaning: 'factor of safety', unit: '-', min: 1, max: 1.4 },
     g,
+    e: { meaning: 'ground at the log above the lowest at the rim', unit: 'm', min: -10, max: 10 },
   },
-  compute: (D: number, F: number, g: number) => (D * g) / (g - F * W),
-  validity: 'water of the layer at the ground; water that rises over the ground asks for more',
-  source: 'g(T − D) = F·9810·T, solved for the top of the layer',
+  compute: (D: number, F: number, g: number, e: number) => (D * g + F * W * e) / (g - F * W) + e,
+  validity: 'water of the layer at the ground of the log; water that rises over it asks for more',
+  source: 'g(T − D) = F·9810·(T + e), solved for the top T of the layer, and e to the ground there',
 });
 
 /** Water that must stand over a plug of clay so that it keeps its factor. */
