@@ -140,16 +140,19 @@ export function workOf(basis: Basis, m: Measures, depth: number, use: Use = unre
   }
   if (m.ballast > 0) {
     const thickness = use(slabThickness, 1, m.ballast, CONCRETE_UNIT_WEIGHT);
-    const facing = facingOf(thickness, shape.sideSlope, use) ?? thickness;
-    const concrete = together(
+    const facing = facingOf(thickness, shape.sideSlope, use);
+    const floor = use(layerVolume, planArea(shape, depth, use), thickness);
+    const concrete =
+      facing === null
+        ? floor
+        : together('m³', [floor, use(layerVolume, sidesArea(shape, depth, use), facing)], use);
+    add(
+      facing === null
+        ? 'concrete for the slab, walls on the sides not counted'
+        : 'concrete for slab and facings',
+      concrete,
       'm³',
-      [
-        use(layerVolume, planArea(shape, depth, use), thickness),
-        use(layerVolume, sidesArea(shape, depth, use), facing),
-      ],
-      use,
     );
-    add('concrete for slab and facings', concrete, 'm³');
     besides.filled.push(concrete);
   }
   const drain = drainFor(basis, m, depth);

@@ -127,7 +127,8 @@ function usedOtherwise(
     ({ situation, month }) =>
       (situation === 'full' || situation === 'drawn-down' || situation === 'power-out') && month === null,
   );
-  const dug = mine.filter(({ situation }) => situation === 'dig');
+  // Dug in a month in which it may be.
+  const dug = mine.filter(({ situation, allowed }) => situation === 'dig' && allowed);
   const most = (rows: Situation[]) => Math.max(0, ...rows.map(({ chance }) => chance?.middle ?? 0));
   // Emptied in the months that are left: the chance of each is its own.
   const [year, dig] = [most([...kept, ...emptied.filter(({ allowed }) => allowed)]), most(dug)];
