@@ -8,6 +8,7 @@ import { duringMonths } from '../../lib/text/index.js';
 import { verdictWords } from '../../lib/text/verdictWords.js';
 import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
+import { sweep } from '../sweep.js';
 
 /** Water that swings between two depths, m below the ground, deepest in August; emptied then. */
 function swinging(wet: number, dry: number, depth: number): Record<string, string> {
@@ -29,10 +30,15 @@ const reported = (files: Record<string, string>) =>
 const lastOf = (words: string) => words.split(/(?=With )/).at(-1)!;
 
 describe('when the pond may be emptied', () => {
-  test.each([
-    [0.6, 1.2, 1.4],
-    [0.9, 2, 2],
-  ])('water between %f and %f m, %f m wished: told of the depth recommended', (wet, dry, wish) => {
+  test.each(
+    sweep(
+      [
+        [0.6, 1.2, 1.4],
+        [0.9, 2, 2],
+      ],
+      1,
+    ),
+  )('water between %f and %f m, %f m wished: told of the depth recommended', (wet, dry, wish) => {
     const deep = reported(swinging(wet, dry, wish));
     const { option, depth_m } = deep.result.recommendation;
     expect(option).toBe('shallower');

@@ -12,6 +12,7 @@ import { verdictAt } from '../../lib/reliability/index.js';
 import { resultOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
+import { sweep } from '../sweep.js';
 
 const OPTIONS = { seed: 1, samples: 48 };
 const hollow = briefDemo('clay-hollow');
@@ -21,14 +22,19 @@ const said = (files: Record<string, string>, item: string, value: string, unit =
 const free = said(hollow, 'highest_raise', '0.6', 'm');
 
 describe('side slope', () => {
-  it.each([
-    ['clay-hollow', '1.2'],
-    // Laid back by the ground, as a survey that says it is.
-    ['clay-hollow', '0.1'],
-    ['loam-terrace', '0.75'],
-    // Its sides meet.
-    ['loam-terrace', '4'],
-  ])('of %s at %s is the analysis of a survey that says so', (name, slope) => {
+  it.each(
+    sweep(
+      [
+        ['clay-hollow', '1.2'],
+        // Laid back by the ground, as a survey that says it is.
+        ['clay-hollow', '0.1'],
+        ['loam-terrace', '0.75'],
+        // Its sides meet.
+        ['loam-terrace', '4'],
+      ],
+      1,
+    ),
+  )('of %s at %s is the analysis of a survey that says so', (name, slope) => {
     const files = briefDemo(name);
     const own = resultOf(judged(siteModel(surveyOf(said(files, 'side_slope', slope)), OPTIONS)));
     const judge = explorer(surveyOf(files), OPTIONS);
@@ -67,7 +73,7 @@ describe('raised rim', () => {
     }
   });
 
-  it.each(['raise-pond', 'surface-water-only', 'no-drain'] as const)(
+  it.each(sweep(['raise-pond', 'surface-water-only', 'no-drain'] as const, 1))(
     'with %s is built so high, and no higher than the survey allows',
     (option) => {
       const judge = explorer(surveyOf(free), OPTIONS);

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { briefDemo, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
+import { sweep } from '../sweep.js';
 import { movedByWish, pipeLengths, STEPS, worsenings } from './safer.js';
 import { dippedGarden, plannedGarden } from './sites.js';
 
@@ -13,7 +14,7 @@ const SITES: [string, Record<string, string>, RegExp][] = [
   ['loam-terrace', briefDemo('loam-terrace'), /less rain/],
 ];
 
-describe.each(SITES)('%s', (_, files, chosen) => {
+describe.each(sweep(SITES, 2))('%s', (_, files, chosen) => {
   test.each(STEPS.filter(({ name }) => chosen.test(name)).map((steps) => [steps.name, steps] as const))(
     '%s',
     (_name, steps) => {
@@ -23,16 +24,21 @@ describe.each(SITES)('%s', (_, files, chosen) => {
 });
 
 const CLAYS = 'pit,top_m,bottom_m,texture,structure,mottles,consistency,ksat_m_s,strength_kpa';
-test.each([
-  ['one clay', emptied],
-  [
-    'soft clay under firm, over a loam that lets more through',
-    {
-      ...emptied,
-      'pits.csv': `${CLAYS}\nP1,0,0.25,clay loam,rooted,,firm,,\nP1,0.25,0.9,clay,blocky,,firm,1e-8,40\nP1,0.9,1.4,silty clay,massive,,soft,3e-9,14\nP1,1.4,3,clay loam,blocky,,firm,1e-7,50\n`,
-    },
-  ],
-])('another wish moves no chance at a depth, in %s without a ring', (_, files) => {
+test.each(
+  sweep(
+    [
+      ['one clay', emptied],
+      [
+        'soft clay under firm, over a loam that lets more through',
+        {
+          ...emptied,
+          'pits.csv': `${CLAYS}\nP1,0,0.25,clay loam,rooted,,firm,,\nP1,0.25,0.9,clay,blocky,,firm,1e-8,40\nP1,0.9,1.4,silty clay,massive,,soft,3e-9,14\nP1,1.4,3,clay loam,blocky,,firm,1e-7,50\n`,
+        },
+      ],
+    ],
+    1,
+  ),
+)('another wish moves no chance at a depth, in %s without a ring', (_, files) => {
   expect(movedByWish(files, ['0.8', '1.2', '1.5'])).toEqual([]);
 });
 
