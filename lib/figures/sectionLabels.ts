@@ -119,10 +119,12 @@ export function liftArrows(
       font: { color, size: LABEL_SIZE[size] - 0.5 },
     });
   const most = Math.max(12, Math.floor((0.72 * width * pixels) / (0.6 * LABEL_SIZE[size])));
-  const undrained = result.drain !== null;
-  const pushed = lift > 0.01 ? pushedUpLabel(lifted, undrained) : NOT_PUSHED_UP;
+  const { option, also } = result.recommendation;
+  const keptOff = [option, ...also].some((name) => name === 'cutoff-drain' || name === 'surface-water-only');
+  const undone = result.drain !== null ? 'drain' : keptOff ? 'all' : 'nothing';
+  const pushed = lift > 0.01 ? pushedUpLabel(lifted, undone) : NOT_PUSHED_UP;
   const push = size === 'wide' ? folded(pushed.full, most) : pushed.short.join('<br>');
-  const full = fullSpareLabel(spare, undrained, units);
+  const full = fullSpareLabel(spare, undone, units);
   return [
     ...(lift > 0.01
       ? [

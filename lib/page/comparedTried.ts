@@ -37,7 +37,7 @@ export interface TriedColumn {
   Depth: string;
   Sides: string;
   'Rim raised by': string;
-  'It fails': string;
+  'It fails, used as wished': string;
   'To spare': string;
   'May be emptied': string;
 }
@@ -53,7 +53,7 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
       Depth,
       Sides,
       'Rim raised by': none,
-      'It fails': none,
+      'It fails, used as wished': none,
       'To spare': none,
       'May be emptied': none,
     };
@@ -64,7 +64,7 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
     Depth,
     Sides,
     'Rim raised by': measures.raise > 0 ? formatQuantity(measures.raise, 'length', units) : 'nothing',
-    'It fails': verdict.chance.lacks ? 'it does not work' : yearsText(triedVerdict(verdict)),
+    'It fails, used as wished': verdict.chance.lacks ? 'it does not work' : yearsText(triedVerdict(verdict)),
     'To spare':
       margin === undefined
         ? 'not known'

@@ -1,6 +1,15 @@
 /** Notes and labels of the section through a pond. */
 import { formatBound, type UnitSystem } from '../units/index.js';
 
+/** What keeps water off and is not counted where the water outside is drawn. */
+export type Undone = 'nothing' | 'drain' | 'all';
+
+const WITHOUT: Readonly<Record<Undone, string>> = {
+  nothing: '',
+  drain: 'with no drain, ',
+  all: 'with nothing done, ',
+};
+
 /**
  * How heights are drawn.
  * @param stretch - times the lengths
@@ -31,12 +40,12 @@ export function layersAsIn(pit: string): string {
 /**
  * What the water outside does to an emptied liner.
  * @param lifted - by how much, written
- * @param undrained - there is a drain, which is not counted
+ * @param undone - what is built and not counted here
  * @returns in full, and in short for a phone, a row each
  */
-export function pushedUpLabel(lifted: string, undrained: boolean): { full: string; short: string[] } {
+export function pushedUpLabel(lifted: string, undone: Undone): { full: string; short: string[] } {
   return {
-    full: `emptied, ${undrainedWords(undrained)}1 year in 10: pushed up by ${lifted} of water`,
+    full: `emptied, ${WITHOUT[undone]}1 year in 10: pushed up by ${lifted} of water`,
     short: ['pushed', 'up by', lifted],
   };
 }
@@ -50,21 +59,19 @@ export const NOT_PUSHED_UP = {
 /**
  * What a full pond has to spare over the water outside, or lacks.
  * @param spare - m; below nought: it lacks
- * @param undrained - there is a drain, which is not counted
+ * @param undone - what is built and not counted here
  * @param units - how numbers are written
  * @returns in full, and in short for a phone
  */
 export function fullSpareLabel(
   spare: number,
-  undrained: boolean,
+  undone: Undone,
   units: UnitSystem,
 ): { full: string; short: string } {
   const size = formatBound(Math.abs(spare), 'length', units, 'down');
   if (spare >= 0) return { full: `full: ${size} to spare`, short: `full: ${size} to spare` };
   return {
-    full: `full, ${undrainedWords(undrained)}1 year in 10: ${size} short`,
+    full: `full, ${WITHOUT[undone]}1 year in 10: ${size} short`,
     short: `full: ${size} short`,
   };
 }
-
-const undrainedWords = (undrained: boolean) => (undrained ? 'with no drain, ' : '');

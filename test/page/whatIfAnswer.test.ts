@@ -64,7 +64,7 @@ describe('the answer to what is tried', () => {
       'Depth',
       'Sides',
       'Rim raised by',
-      'It fails',
+      'It fails, used as wished',
       'To spare',
       'May be emptied',
     ]);
