@@ -35,6 +35,9 @@ const SITES: [string, Record<string, string>][] = [
   ['topped up in daily weather', flush('kept_within', '0.05', { ring: '0.3', level: '0.15' })],
 ];
 
+/** Months that the card was held against, and rules. */
+const seen = { months: 0, brim: 0 };
+
 describe.each(SITES)('%s', (_, files) => {
   const report = reported(files);
   const { situations, recommendation } = report.result;
@@ -48,6 +51,7 @@ describe.each(SITES)('%s', (_, files) => {
       const kept = rows.find((row) => row.situation === 'drawn-down' && row.month === month)!;
       if (empty.lowest_level_m === null) continue;
       // The card is told to the centimetre, down.
+      if (year!.allowed && kept.margin_m! >= 0) seen.months++;
       if (year!.allowed && kept.margin_m! >= 0)
         expect(below!).toBeGreaterThan(full - kept.level_m - 0.01 - 1e-9);
       expect(full - below!).toBeGreaterThanOrEqual(Math.min(kept.water!.level_m, full) - 1e-6);
@@ -60,6 +64,11 @@ describe.each(SITES)('%s', (_, files) => {
     for (const month of rule.values.brim) {
       const kept = rows.find((row) => row.situation === 'drawn-down' && row.month === month)!;
       if (kept.margin_m! >= 0) expect(full - kept.level_m).toBeLessThan(0.01);
+      seen.brim++;
     }
   });
+});
+
+test('months were held against it', () => {
+  expect(seen.months).toBeGreaterThan(20);
 });

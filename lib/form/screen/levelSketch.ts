@@ -177,7 +177,7 @@ export const levelSketch = (session: Session): VNode => view`<${Sketch} session=
 
 /** Puts a point on the sketch that has no place, beside the pond, to be moved from there. */
 export function sketchButton(session: Session, row: FormRow): VNode | null {
-  if (textOf(row, 'x') !== '' || textOf(row, 'y') !== '') return null;
+  if (textOf(row, 'x') !== '' && textOf(row, 'y') !== '') return null;
   const put = () => {
     const { answers } = session.shown;
     const sketch = sketchOf(answers);
