@@ -152,6 +152,15 @@ function unitApart(value: string, unit: string | undefined, column: Column<unkno
     );
   }
   const cell = findUnit(unit, dimension);
+  if (!cell && /^\d+$/.test(unit)) {
+    // A comma that meant decimals has cut the value in two.
+    throw new CellFault(
+      'unknown-unit',
+      `unknown unit '${unit}' - the number may have been '${value},${unit}', with a comma for its decimals`,
+      `a unit of ${dimension}`,
+      `Write ${value}.${unit}, or put the number in quotes.`,
+    );
+  }
   if (!cell) readQuantity(`1 ${unit}`, dimension);
   const own = unitsBeside(value, dimension);
   const same = own.some((name) => {

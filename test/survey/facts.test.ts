@@ -262,3 +262,9 @@ test.each(['m', 'cm', 'mm', 'ft', 'in'])('a range told in %s can be written, to 
       8,
     );
 });
+
+test('a comma for decimals that cut a value in two is asked about', () => {
+  const { message, remedy } = problem({ 'pond.csv': `${HEADER}length,5,25,m,\nwidth,3,m,\ndepth,1,m,\n` });
+  expect(message).toMatch(/'25'.*'5,25'/);
+  expect(remedy).toContain('5.25');
+});
