@@ -166,7 +166,10 @@ function loggedSeams(
       : COVER_WEIGHT.mineral;
   /** What nobody described over a layer may be the same. */
   const topOf = ({ row }: GroundLayer) =>
-    Math.max(...log.map((above) => above.row.bottom).filter((bottom) => bottom <= row.top + 1e-9), 0);
+    log.reduce(
+      (top, above) => (above.row.top < row.top ? Math.max(top, Math.min(above.row.bottom, row.top)) : top),
+      0,
+    );
   const add = (layer: GroundLayer, bottom: number) => {
     const { ksat } = layer;
     const top = topOf(layer);

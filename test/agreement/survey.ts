@@ -117,12 +117,10 @@ export function resultClaims(outputs: Outputs, told: Told) {
     if (row.situation === 'emptied') {
       // A level that no water reaches, of a pond that fails oftener than accepted as it is kept.
       const brim = told.full + (row.of === 'recommended' ? told.raise : 0);
-      const yearly = (situation: string) =>
-        result.situations.find(
-          (each: Json) => each.of === row.of && each.situation === situation && each.month === null,
-        );
-      const holds = yearly('drawn-down').allowed || yearly('full').allowed;
-      const lifts = row.lowest_level_m !== null && row.lowest_level_m > brim && !holds;
+      const kept = result.situations.find(
+        (each: Json) => each.of === row.of && each.situation === 'drawn-down' && each.month === null,
+      );
+      const lifts = row.lowest_level_m !== null && row.lowest_level_m > brim && !kept.allowed;
       says(`even full|${of}|${row.month}`, lifts ? 'lifts' : 'holds');
     }
   }
