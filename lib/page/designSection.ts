@@ -149,7 +149,8 @@ function pressuresOf(
 function sideOf({ height_m, stands_m, factor, wanted }: SideActions, units: UnitSystem) {
   const { length, level } = handNumbers(units);
   const [lifts, holds] = sideCells(`${level(height_m)} ${length}`, `${level(stands_m)} ${length}`);
-  const ratio = Number(level(stands_m)) / Number(level(height_m));
+  const printed = (metres: number) => Number(level(metres).replace('\u2212', '-'));
+  const ratio = printed(stands_m) / printed(height_m);
   return { lifts, holds, ratio: boundedWords(ratioText(ratio, factor, wanted, false), wanted, false) };
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
-import { onTestFinished } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
 import { GRID } from '../../lib/form/sketchWindow.js';
 import { formText } from '../../lib/notebook/formFile.js';
 
@@ -67,8 +67,8 @@ export async function typeSaturday(page: Page): Promise<void> {
   await asked(page, 'Down to').fill('0.3');
   await asked(page, 'How does it feel between thumb and fingers?').selectOption('clay loam');
   await press(page, 'Add the layer below');
-  // Drawn after the press: until then the last field is that of the layer above.
-  await page.getByText(/^Layer 2\b/).waitFor();
+  // Drawn after the press, its fields after its name: until then the last are those of the layer above.
+  await expect.poll(() => asked(page, 'From').inputValue(), { timeout: 20_000 }).toBe('0.3');
   await asked(page, 'Down to').fill('1.8');
   await asked(page, 'How does it feel between thumb and fingers?').selectOption('clay');
   await asked(page, 'Are there rusty and grey spots?').selectOption('many');

@@ -169,3 +169,19 @@ describe.each(sweep(PLACES, 3))('%s in %s', (name, country) => {
     expect(printed).toEqual(made);
   });
 });
+
+test('a side that carries less than what stands at its edge has a ratio below nought, in either units', () => {
+  const files = {
+    'pond.csv':
+      'item,value,unit,note\ndepth,0.8,m,\nlength,4,m,\nwidth,3,m,\nside_slope,1,,\nedging_load,90,kPa,\nhighest_raise,0,m,\nbedding,none,,\nbuilt_in,8,,\n',
+    'pits.csv': 'pit,top_m,bottom_m,texture,strength_kpa\nP1,0,3,clay,20\n',
+    'heads.csv': 'place,month,depth_m,spread_m\nsite,high,1.6,0.05\n',
+    'site.csv': 'item,value,unit,note\nlatitude,52,deg,\n',
+  };
+  const sheet = reportOf(judge(siteModel(parseSurvey(files, { name: 'edge' }), { seed: 7, samples: 16 })))
+    .result.design_sheet!;
+  const at = shownRows(sheet).findIndex(({ situation }) => situation === 'dig');
+  expect(sheet.rows.find(({ sides }) => sides)!.sides!.stands_m).toBeLessThan(0);
+  for (const units of ['metric', 'us'] as const)
+    expect(designTable(sheet, units).rows[at]![6]).toMatch(/^-\d+\.\d\d, at least 1\.5$/);
+});
