@@ -64,12 +64,11 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (d.governs === 'footing') {
     add('ask-engineer/footing', {});
     add('notify-neighbour/footing', {});
-  } else if (ballast > 0) add('ask-engineer/slab', {});
-  else if (
-    d.governs === 'floor-heave' ||
-    (!isWishHad(site, d) && isPressed(site, dugDepth(site, NOTHING, pond.depth)))
-  )
-    add('ask-engineer/pressure', {});
+  } else {
+    const pressed = !isWishHad(site, d) && isPressed(site, dugDepth(site, NOTHING, pond.depth));
+    if (ballast > 0) add('ask-engineer/slab', {});
+    if (d.governs === 'floor-heave' || pressed) add('ask-engineer/pressure', {});
+  }
   if (
     (drain || cutoff !== undefined) &&
     survey.site.shrinkable_clay === 'yes' &&

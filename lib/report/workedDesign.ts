@@ -176,7 +176,6 @@ function recordDig(
   const { plan } =
     plannedDigs(site, dig, m, depth).find(({ plan }) => row.month !== null && plan.months[0] === row.month) ??
     bestDig(site, dig, m, depth);
-  if (row.situation === 'seam') return;
   drawnDig(r, a, basis, plan.months, 0.9, plan.wetWater);
   r.same(`${path}.water.level_m`);
   r.use(spareHead, -dug, plan.wetWater);

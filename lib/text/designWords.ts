@@ -196,17 +196,21 @@ export function boundedWords(ratio: string, wanted: number, most: boolean): stri
 }
 
 const HAND_CHECK: Readonly<Record<RulesName, string>> = {
-  en: 'recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds',
-  ie: 'recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds',
-  gb: 'with the UK national annex: 1.1 on what lifts, 0.9 on what holds',
-  us: 'recommended factors of table A.15: 1.0 on what lifts, 0.9 on what holds. It binds nobody in the United States and is here for comparison: the sheet to sign goes by EM 1110-2-2100',
+  en: 'recommended factors of table A.15',
+  ie: 'recommended factors of table A.15',
+  gb: 'factors of the UK national annex',
+  us: 'recommended factors of table A.15, which bind nobody in the United States and are here for comparison with the sheet to sign',
 };
 
 /**
  * What the check by hand goes by.
  * @param rules - of the country
+ * @param factor - partial factors on what lifts and what holds
  * @returns sentences
  */
-export function handCheckStandard(rules: RulesName): string {
-  return `Uplift of the floor with the pond as it is kept. Standard: EN 1997-1:2004, limit state UPL (2.4.7.4), ${HAND_CHECK[rules]}. The water outside is the yearly highest that 95 % of years stay below; the sheet to sign has the rarer water that the answer goes by.`;
+export function handCheckStandard(
+  rules: RulesName,
+  { lifting, holding }: { lifting: number; holding: number },
+): string {
+  return `Uplift of the floor with the pond as it is kept. Standard: EN 1997-1:2004, limit state UPL (2.4.7.4): ${lifting.toFixed(1)} times what lifts is at most ${holding.toFixed(1)} times what holds (${HAND_CHECK[rules]}). The water outside is the yearly highest that 95 % of years stay below; the sheet to sign has the rarer water that the answer goes by.`;
 }

@@ -58,10 +58,7 @@ export async function typeSaturday(page: Page): Promise<void> {
   await asked(page, 'How deep do you wish it?').fill('1');
   await asked(page, 'How long?').fill('4.2');
   await asked(page, 'How wide?').fill('310');
-  // No hand is at the unit before the number is drawn.
-  await page.waitForTimeout(200);
   await page.getByLabel('Unit: How wide?').selectOption('cm');
-  await page.waitForTimeout(200);
   await press(page, /^Next/);
   await asked(page, 'How far north is it (latitude)?').fill('52');
   await press(page, /^Next/);

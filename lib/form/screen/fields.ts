@@ -69,6 +69,11 @@ function options(choices: readonly Choice[]): VNode[] {
   });
 }
 
+/** What number or unit stands beside the other just now: it may not have been drawn again since it was changed. */
+const besideIt = (event: Event, what: 'input' | 'select') =>
+  (event.target as Element).closest('.number')?.querySelector<HTMLInputElement | HTMLSelectElement>(what)
+    ?.value;
+
 /** The unit of a number, which may be chosen where the number does not carry its own. */
 function numberControl(props: FieldProps, common: object, written: (event: Event) => string): VNode {
   const { id, question, text, units, onWrite } = props;
@@ -83,7 +88,7 @@ function numberControl(props: FieldProps, common: object, written: (event: Event
   return view`<div class="number">
     <input ...${common} type="text" inputmode=${units === 'us' || /-/.test(text) || question.why.includes('minus') ? 'text' : 'decimal'}
       autocomplete="off" disabled=${isWord} value=${isWord ? '' : text}
-      onInput=${(e: Event) => onWrite(written(e), unit || undefined)} />
+      onInput=${(e: Event) => onWrite(written(e), besideIt(e, 'select') ?? (unit || undefined))} />
     ${
       unit === '' || isWord
         ? null
@@ -91,7 +96,7 @@ function numberControl(props: FieldProps, common: object, written: (event: Event
           ? view`<span class="unit">as written</span>`
           : choices.length < 2
             ? view`<span class="unit">${name(unit)}</span>`
-            : view`<select aria-label=${`Unit: ${question.ask}`} value=${unit} onChange=${(e: Event) => onWrite(text, written(e))}>
+            : view`<select aria-label=${`Unit: ${question.ask}`} value=${unit} onChange=${(e: Event) => onWrite(besideIt(e, 'input') ?? text, written(e))}>
       ${all.map((each) => view`<option value=${each}>${name(each)}</option>`)}
     </select>`
     }
