@@ -2,7 +2,7 @@
 
 import { comparedTitle, SAME_ANSWER, SAME_INPUTS } from '../text/changedText.js';
 import { type Case, changesOf } from './changes.js';
-import { list, paragraph, table, text } from './markup.js';
+import { html, list, Markup, paragraph, table } from './markup.js';
 import { policyOf } from './policy.js';
 
 const STYLE = `
@@ -29,26 +29,26 @@ export function changesPage(
   noticed: readonly string[] = [],
 ): string {
   const { answer, inputs } = changesOf(before, after);
-  const title = text(comparedTitle(before.called, after.called));
+  const title = comparedTitle(before.called, after.called);
   const said = noticed.filter((line) => line.trim() !== '');
-  return `<!doctype html>
+  return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policyOf([], STYLE)}">
+<meta http-equiv="Content-Security-Policy" content="${new Markup(policyOf([], STYLE))}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <title>${title}</title>
-<style>${STYLE}</style>
+<style>${new Markup(STYLE)}</style>
 </head>
 <body>
 <main>
 <h1>${title}</h1>
-${table(answer) || paragraph(SAME_ANSWER)}
-${table(inputs) || paragraph(SAME_INPUTS)}
-${said.length > 0 ? `<section><h2>What was said of the files</h2>${list(said.map(text))}</section>` : ''}
+${answer.rows.length > 0 ? table(answer) : paragraph(SAME_ANSWER)}
+${inputs.rows.length > 0 ? table(inputs) : paragraph(SAME_INPUTS)}
+${said.length > 0 ? html`<section><h2>What was said of the files</h2>${list(said)}</section>` : ''}
 </main>
 </body>
 </html>
-`;
+`.html;
 }

@@ -4,9 +4,9 @@ import type { Report } from '../contract/index.js';
 import { handCheckStandard } from '../text/designWords.js';
 import { upliftLine } from '../text/upliftLine.js';
 import type { UnitSystem } from '../units/index.js';
-import { paragraph, section } from './markup.js';
+import { type Markup, paragraph, section } from './markup.js';
 
-export function checkSection(report: Report, units: UnitSystem): string {
+export function checkSection(report: Report, units: UnitSystem): Markup {
   const { result } = report;
   return section(
     'check',

@@ -27,11 +27,11 @@ import {
   WATER_NAMES,
 } from '../text/index.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { list, type Markup, NONE, paragraph, section, table } from './markup.js';
 
-export function designSection({ result }: Report, units: UnitSystem): string {
+export function designSection({ result }: Report, units: UnitSystem): Markup {
   const sheet = result.design_sheet;
-  if (!sheet) return '';
+  if (!sheet) return NONE;
   const { length, level, weight } = handNumbers(units);
   const { standard, source } = RULES_WORDS[sheet.rules];
   const drained = sheet.rows.some((row) => row.drained);
@@ -52,20 +52,18 @@ export function designSection({ result }: Report, units: UnitSystem): string {
       ),
       'note',
     ),
-    list(
-      [
-        ...designNotes(sheet),
-        ...(sheet.unlooked
-          ? [
-              unlookedWords(
-                sheet.unlooked,
-                `${level(sheet.unlooked.to_m)} ${length}`,
-                sheet.unlooked.wanted_to_m === null ? null : `${level(sheet.unlooked.wanted_to_m)} ${length}`,
-              ),
-            ]
-          : []),
-      ].map(text),
-    ),
+    list([
+      ...designNotes(sheet),
+      ...(sheet.unlooked
+        ? [
+            unlookedWords(
+              sheet.unlooked,
+              `${level(sheet.unlooked.to_m)} ${length}`,
+              sheet.unlooked.wanted_to_m === null ? null : `${level(sheet.unlooked.wanted_to_m)} ${length}`,
+            ),
+          ]
+        : []),
+    ]),
   );
 }
 

@@ -11,9 +11,9 @@ import { drainWords } from '../text/index.js';
 import { workPlan } from '../text/workPlan.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, lines, list, type Markup, NONE, paragraph, section, table } from './markup.js';
 
-export function drainSection(report: Report, units: UnitSystem): string {
+export function drainSection(report: Report, units: UnitSystem): Markup {
   const { drain, result } = report;
   if (!drain) {
     const wait = BEFORE_DIGGING.includes(result.recommendation.option);
@@ -51,43 +51,43 @@ export function drainSection(report: Report, units: UnitSystem): string {
           'Heights to scale, lengths not. Levels count from the lowest natural ground at the rim.',
         )
       : '',
-    '<div class="pair">',
-    figureHtml(
-      'drain-plan',
-      'The drain from above',
-      (size) => drainPlanFigure(drain, units, size),
-      'The run to its end is shortened at the break.',
-    ),
-    figureHtml(
-      'drain-cut',
-      'The bed, cut across the pipe',
-      (size) => drainSectionFigure(drain, units, size),
-      'Heights in the bed to scale.',
-    ),
-    list(words.outlet.map(text)),
-    '</div>',
+    html`<div class="pair">\n${lines(
+      figureHtml(
+        'drain-plan',
+        'The drain from above',
+        (size) => drainPlanFigure(drain, units, size),
+        'The run to its end is shortened at the break.',
+      ),
+      figureHtml(
+        'drain-cut',
+        'The bed, cut across the pipe',
+        (size) => drainSectionFigure(drain, units, size),
+        'Heights in the bed to scale.',
+      ),
+      list(words.outlet),
+    )}\n</div>`,
     toBuild(report, units),
-    `<h3>To look after</h3>${list(words.upkeep.map(text))}`,
+    html`<h3>To look after</h3>${list(words.upkeep)}`,
   );
 }
 
 /** Everything to buy and to dig, how long it takes and what it costs; nothing where nothing is dug yet. */
-function toBuild(report: Report, units: UnitSystem): string {
+function toBuild(report: Report, units: UnitSystem): Markup {
   const { build } = report.result;
-  if (!build || build.quantities.length === 0) return '';
+  if (!build || build.quantities.length === 0) return NONE;
   const more = [hoursWords(build), workPlan(report, units), costWords(build)].filter((words) => words !== '');
-  return `<details class="to-buy"><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units, wallsUnjudged(report.result.recommendation)), 'note')}${more.map((words) => paragraph(words)).join('')}</details>`;
+  return html`<details class="to-buy"><summary>To buy and to dig</summary>${table(carried(report, units))}${paragraph(amountsNote(units, wallsUnjudged(report.result.recommendation)), 'note')}${more.map((words) => paragraph(words))}</details>`;
 }
 
 /** What the drain must carry and can, and other beds; for whoever checks it. */
-export function drainNumbers({ drain }: Report, units: UnitSystem): string {
-  if (!drain) return '';
+export function drainNumbers({ drain }: Report, units: UnitSystem): Markup {
+  if (!drain) return NONE;
   const { inflow, weakest, pipe, relief, otherBeds } = drainWords(drain, units);
   return section(
     'drain-numbers',
     'The drain in numbers',
     ...[inflow, weakest, pipe, relief].map((words) => paragraph(words)),
-    otherBeds.length > 0 ? `<h3>Other beds the merchant may have</h3>${list(otherBeds.map(text))}` : '',
+    otherBeds.length > 0 ? html`<h3>Other beds the merchant may have</h3>${list(otherBeds)}` : '',
   );
 }
 

@@ -12,13 +12,13 @@ import {
   tieText,
 } from '../text/settingOutWords.js';
 import type { UnitSystem } from '../units/index.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, list, Markup, NONE, paragraph, section, table } from './markup.js';
 
-export function drawingsSection(report: Report, units: UnitSystem, issued?: string): string {
-  if (!report.setting_out) return '';
+export function drawingsSection(report: Report, units: UnitSystem, issued?: string): Markup {
+  if (!report.setting_out) return NONE;
   const sheets = drawingSheets(report, units, issued).map(
     ({ name, paper, svg }) =>
-      `<figure class="sheet ${paper}"><h3>${text(name)}</h3><div class="paper" tabindex="0" role="group" aria-label="${text(name)}">${svg}</div></figure>`,
+      html`<figure class="sheet ${paper}"><h3>${name}</h3><div class="paper" tabindex="0" role="group" aria-label="${name}">${new Markup(svg)}</div></figure>`,
   );
   return section(
     'drawings',
@@ -28,8 +28,8 @@ export function drawingsSection(report: Report, units: UnitSystem, issued?: stri
       'note',
     ),
     ...sheets,
-    '<h3>Setting out</h3>',
-    list(settingOutWords(report, units).map(text)),
+    html`<h3>Setting out</h3>`,
+    list(settingOutWords(report, units)),
     table(settingOutTable(report, units), 'design'),
   );
 }

@@ -2,7 +2,7 @@
 
 import type { Report } from '../contract/index.js';
 import { GLOSSARY, type GlossaryEntry } from '../text/glossary.js';
-import { text } from './markup.js';
+import { html, Markup, NONE } from './markup.js';
 
 /** In these no word is marked: drawings, headings, controls and links. */
 const PLAIN =
@@ -35,16 +35,16 @@ function namesOf({ result, outlet, points, pits, next_door }: Report): string[] 
     .filter(
       (name): name is string => typeof name === 'string' && name !== '' && !ours.has(name.toLowerCase()),
     )
-    .map(text)
+    .map((name) => html`${name}`.html)
     .sort((a, b) => b.length - a.length);
 }
 
 /** Marks one piece of markup after another, and lists what was marked. */
 export interface WordMarker {
-  /** @param html - built markup, in the order of the page */
-  mark(html: string): string;
+  /** @param part - of the page, in its order */
+  mark(part: Markup): Markup;
   /** what the marked words mean; empty where none was */
-  list(): string;
+  list(): Markup;
 }
 
 /**
@@ -73,23 +73,23 @@ export function wordMarker(report: Report): WordMarker {
     });
   };
   return {
-    mark(html) {
+    mark(part) {
       let plain = 0;
-      return html.replace(PIECES, (piece) => {
+      const marked = part.html.replace(PIECES, (piece) => {
         if (!piece.startsWith('<')) return plain > 0 ? piece : markText(piece);
         const tag = PLAIN.exec(piece);
         if (tag) plain += tag[1] ? -1 : 1;
         return piece;
       });
+      return new Markup(marked);
     },
     list() {
       const entries = GLOSSARY.filter((entry) => found.has(entry)).map(
-        (entry) =>
-          `<div id="${anchorOf(entry)}"><dt>${text(entry.word)}</dt><dd>${text(entry.meaning)}</dd></div>`,
+        (entry) => html`<div id="${anchorOf(entry)}"><dt>${entry.word}</dt><dd>${entry.meaning}</dd></div>`,
       );
       return entries.length === 0
-        ? ''
-        : `<details id="words"><summary><h2>Words used here</h2></summary>\n<dl>${entries.join('')}</dl>\n</details>`;
+        ? NONE
+        : html`<details id="words"><summary><h2>Words used here</h2></summary>\n<dl>${entries}</dl>\n</details>`;
     },
   };
 }

@@ -5,7 +5,7 @@ import { headlineOf } from '../text/headline.js';
 import { lookedWords } from '../text/lookedWords.js';
 import type { UnitSystem } from '../units/index.js';
 import type { PrivatePart } from './leaveOut.js';
-import { paragraph, text } from './markup.js';
+import { html, type Markup, paragraph } from './markup.js';
 
 /**
  * The head of the page.
@@ -16,17 +16,17 @@ export function headerHtml(
   report: Report,
   units: UnitSystem,
   { issued, leftOut }: { issued?: string; leftOut: readonly PrivatePart[] },
-  figure: string,
-): string {
+  figure: Markup,
+): Markup {
   const { answer, margin, otherwise, chance, inHand, next } = headlineOf(report, units);
-  const fact = (title: string, words: string) => `<div><dt>${title}</dt><dd>${text(words)}</dd></div>`;
+  const fact = (title: string, words: string) => html`<div><dt>${title}</dt><dd>${words}</dd></div>`;
   const meta = [
     ...(leftOut.includes('looks') ? [] : lookedWords(report)),
     ...(issued ? [`page of ${issued}`] : []),
   ].join(' · ');
-  return `<header>
-<div class="place"><h1>${text(report.result.survey.name)}</h1><p class="what">${text(meta)}</p></div>
-<div class="headline"><p class="order">${text(answer)}</p>${paragraph(margin)}${otherwise ? paragraph(otherwise, 'otherwise') : ''}</div>
+  return html`<header>
+<div class="place"><h1>${report.result.survey.name}</h1><p class="what">${meta}</p></div>
+<div class="headline"><p class="order">${answer}</p>${paragraph(margin)}${otherwise ? paragraph(otherwise, 'otherwise') : ''}</div>
 <dl class="facts">
 ${fact('How often it fails', chance)}
 ${fact('Safety margin', inHand)}

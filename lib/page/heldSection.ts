@@ -1,7 +1,7 @@
 /** What the file holds, said before it is handed on. */
 import { heldInFile, leftOutOfCopy } from '../text/handedOn.js';
 import { heldWords, type PageContent, PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
-import { paragraph, section } from './markup.js';
+import { html, type Markup, paragraph, section } from './markup.js';
 
 const NAMES: Record<PrivatePart, string> = {
   photos: 'my photos',
@@ -24,12 +24,12 @@ const HAS: Record<PrivatePart, (content: Pick<PageContent, 'survey' | 'photos'>)
 export function heldSection(
   content: Pick<PageContent, 'survey' | 'photos'>,
   leftOut: readonly PrivatePart[],
-): string {
+): Markup {
   const held = heldWords(content);
   const named = (parts: readonly PrivatePart[]) =>
     parts.map((part) => NAMES[part].replace('my', 'the')).join(', ');
   const choices = PRIVATE_PARTS.filter((part) => HAS[part](content)).map(
-    (part) => `<label><input type="checkbox" value="${part}"> leave out ${NAMES[part]}</label>`,
+    (part) => html`<label><input type="checkbox" value="${part}"> leave out ${NAMES[part]}</label> `,
   );
   return section(
     'held',
@@ -41,7 +41,7 @@ export function heldSection(
     ),
     leftOut.length > 0 ? paragraph(leftOutOfCopy(named(leftOut))) : '',
     choices.length > 0
-      ? `<form class="share" hidden>${choices.join(' ')} <button>Save a copy without</button></form>`
+      ? html`<form class="share" hidden>${choices}<button>Save a copy without</button></form>`
       : '',
     choices.length > 0
       ? paragraph(

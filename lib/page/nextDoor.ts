@@ -15,30 +15,30 @@ import {
   stormWords,
 } from '../text/nextDoorWords.js';
 import type { UnitSystem } from '../units/index.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, lines, list, type Markup, paragraph, section, table } from './markup.js';
 
 const NOT_KNOWN = 'not known yet';
 
-export function neighbourSection(report: Report, units: UnitSystem): string {
+export function neighbourSection(report: Report, units: UnitSystem): Markup {
   const { next_door: door } = report;
   const raised = nextDoorRim(report, units);
   return section(
     'neighbour',
     'What changes for you next door',
     // Of another reader: closed on a screen, on a sheet of its own in print.
-    '<details><summary>A sheet for your neighbour: open it, print it, hand it over</summary>',
-    paragraph(NEXT_DOOR_READER, 'note'),
-    '<h3>Where its water goes</h3>',
-    paragraph(nextDoorExit(door, units)),
-    '<h3>How much water</h3>',
-    table(flowTable(door, units)),
-    paragraph(nextDoorFlow(door, units), 'note'),
-    '<h3>The water in your ground</h3>',
-    paragraph(nextDoorGround(report, units)),
-    `<h3>When something goes wrong</h3>${list(nextDoorTroubles(report, units).map(text))}`,
-    `<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report).map(text))}`,
-    raised ? paragraph(raised) : '',
-    '</details>',
+    html`<details><summary>A sheet for your neighbour: open it, print it, hand it over</summary>\n${lines(
+      paragraph(NEXT_DOOR_READER, 'note'),
+      html`<h3>Where its water goes</h3>`,
+      paragraph(nextDoorExit(door, units)),
+      html`<h3>How much water</h3>`,
+      table(flowTable(door, units)),
+      paragraph(nextDoorFlow(door, units), 'note'),
+      html`<h3>The water in your ground</h3>`,
+      paragraph(nextDoorGround(report, units)),
+      html`<h3>When something goes wrong</h3>${list(nextDoorTroubles(report, units))}`,
+      html`<h3>What to look for, from your side of the fence</h3>${list(nextDoorSigns(report))}`,
+      raised ? paragraph(raised) : '',
+    )}\n</details>`,
   );
 }
 

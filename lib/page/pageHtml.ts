@@ -14,7 +14,7 @@ import { heldSection } from './heldSection.js';
 import { leaveOut, type PageContent, type PrivatePart } from './leaveOut.js';
 import type { LiveData } from './liveData.js';
 import { partsOf } from './liveScripts.js';
-import { text } from './markup.js';
+import { html, lines, Markup, NONE } from './markup.js';
 import { neighbourSection } from './nextDoor.js';
 import { inlineScript, policyOf, scriptElement } from './policy.js';
 import { assumptionsSection, groundSection, methodsSection, type Photos } from './record.js';
@@ -68,30 +68,32 @@ export function pageHtml(
   // The library runs in a worker made of its text; its hash lets the page run it where there is none.
   const policy =
     library === '' ? policyOf(scripts, STYLE) : `${policyOf(scripts, STYLE, [allowed])}; worker-src blob:`;
-  return `<!doctype html>
+  return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta http-equiv="Content-Security-Policy" content="${new Markup(policy)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
-<title>${text(pageTitle(report.result.survey.name))}</title>
-<style>${STYLE}</style>
+<title>${pageTitle(report.result.survey.name)}</title>
+<style>${new Markup(STYLE)}</style>
 </head>
 <body data-units="${report.units}">
 <a class="skip" href="#main">To the content</a>
 ${bodyHtml(content, { version, leftOut, issued })}
-${data ? scriptElement(scriptJson(data), ` type="application/json" id="survey"${live?.tried ? ` data-tried="${text(live.tried)}"` : ''}`) : ''}${library === '' ? '' : scriptElement(library, ` type="application/octet-stream" id="library" data-allowed="${text(allowed)}"`)}${scripts.map((script) => scriptElement(script)).join('')}</body>
+${data ? script(scriptJson(data), html` type="application/json" id="survey"${live?.tried ? html` data-tried="${live.tried}"` : ''}`) : ''}${library === '' ? '' : script(library, html` type="application/octet-stream" id="library" data-allowed="${allowed}"`)}${scripts.map((own) => script(own))}</body>
 </html>
-`;
+`.html;
 }
+
+const script = (held: string, attributes = NONE) => new Markup(scriptElement(held, attributes.html));
 
 /** Everything between the tags of the body but the scripts, in a system of units. */
 export function bodyHtml(
   { report, worked, photos, survey }: PageContent,
   { version, leftOut, issued }: { version: string; leftOut: readonly PrivatePart[]; issued?: string },
   units: UnitSystem = report.units,
-): string {
+): Markup {
   const words = wordMarker(report);
   // In the order in which it is read: the first of each word is marked.
   const head = words.mark(headerHtml(report, units, { issued, leftOut }, firstFigure(report, units)));
@@ -103,10 +105,10 @@ export function bodyHtml(
     sureSection(report, units),
     limitsSection(report),
   ]
-    .filter(Boolean)
+    .filter(({ html }) => html !== '')
     .map((part) => words.mark(part));
   // A sheet of its own in print, so that it comes after the words, which it marks too.
-  const nextDoor = [words.mark(neighbourSection(report, units))].filter(Boolean);
+  const nextDoor = words.mark(neighbourSection(report, units));
   const evidence = [
     drawingsSection(report, units, issued),
     checkSection(report, units),
@@ -123,28 +125,25 @@ export function bodyHtml(
     methodsSection(),
     heldSection({ survey, photos }, leftOut),
     signSection(report, units, { version, issued }),
-  ].filter(Boolean);
-  return `${head}
+  ].filter(({ html }) => html !== '');
+  return html`${head}
 <div class="columns">
-${contents([...parts, ...nextDoor], evidence)}
+${contents([...parts, nextDoor], evidence)}
 <main id="main" tabindex="-1">
-${parts.join('\n')}
-${[words.list(), ...nextDoor].join('\n')}
+${lines(...parts, words.list(), nextDoor)}
 <details id="evidence"><summary><h2>Evidence: every number, for whoever checks it</h2></summary>
-${evidence.join('\n')}
+${lines(...evidence)}
 </details>
 </main>
 </div>`;
 }
 
 /** Table of contents, from the headings of the parts. */
-function contents(parts: string[], evidence: string[]): string {
-  const entries = (of: string[]) =>
-    of
-      .map((part) => {
-        const [, id, title] = /^<section id="([a-z-]+)"[^>]*>\n<h2 [^>]*>(.*?)<\/h2>/.exec(part)!;
-        return `<li><a href="#${id}">${title}</a></li>`;
-      })
-      .join('');
-  return `<nav aria-labelledby="contents-title"><h2 id="contents-title">On this page</h2><ol>${entries(parts)}<li><a href="#evidence">Evidence</a><ol>${entries(evidence)}</ol></li></ol></nav>`;
+function contents(parts: Markup[], evidence: Markup[]): Markup {
+  const entries = (of: Markup[]) =>
+    of.map((part) => {
+      const [, id, title] = /^<section id="([a-z-]+)"[^>]*>\n<h2 [^>]*>(.*?)<\/h2>/.exec(part.html)!;
+      return html`<li><a href="#${id!}">${new Markup(title!)}</a></li>`;
+    });
+  return html`<nav aria-labelledby="contents-title"><h2 id="contents-title">On this page</h2><ol>${entries(parts)}<li><a href="#evidence">Evidence</a><ol>${entries(evidence)}</ol></li></ol></nav>`;
 }

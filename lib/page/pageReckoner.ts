@@ -11,7 +11,7 @@ import { type TriedColumn, toldTried } from './comparedTried.js';
 import { type Holder, holder, type Tried } from './heldMeasures.js';
 import { hasWeatherYears } from './inYears.js';
 import type { LiveData } from './liveData.js';
-import { table } from './markup.js';
+import { html, table } from './markup.js';
 import { bodyHtml, pageHtml } from './pageHtml.js';
 import type { Choice, Controls, Drawn, PageReply, PageRequest, Questions, Said } from './pageQuestions.js';
 import { surveyedNumbers } from './tried.js';
@@ -80,7 +80,7 @@ function said(opened: Opened, { change, units }: Questions['try']['ask']): Said 
   const tried = asked(opened, change);
   const { compared, ...view } = viewOf(holder, tried, opened.columns[units], units);
   const raise = tried.held?.decision.measures.raise;
-  return { ...view, compared: table(compared), built: raise === undefined ? {} : { raise } };
+  return { ...view, compared: table(compared).html, built: raise === undefined ? {} : { raise } };
 }
 
 function drawn(opened: Opened, { change, units, size, name }: Questions['draw']['ask']): Drawn {
@@ -89,10 +89,10 @@ function drawn(opened: Opened, { change, units, size, name }: Questions['draw'][
   const svg = (which: 'section' | 'risk') =>
     figureSvg(pictured[which], DESIGN_WIDTH[size], `${name}-${which}`);
   return {
-    buy:
-      pictured.buy.rows.length > 0
-        ? table(pictured.buy)
-        : '<p>No drain: nothing to buy or to dig for one.</p>',
+    buy: (pictured.buy.rows.length > 0
+      ? table(pictured.buy)
+      : html`<p>No drain: nothing to buy or to dig for one.</p>`
+    ).html,
     section: svg('section'),
     risk: svg('risk'),
   };
@@ -115,7 +115,7 @@ function body(opened: Opened, { units, photos }: Questions['body']['ask']): stri
     },
     data,
     units,
-  );
+  ).html;
 }
 
 function copy(opened: Opened, { units, photos, script, parts, tried }: Questions['copy']['ask']): string {

@@ -6,7 +6,7 @@ import { px } from '../figures/svgParts.js';
 import { cardFoot, cardTitle, keepAbove, lowerWords, notByPipe, notEvenFull } from '../text/lowerWords.js';
 import { monthName, monthShort } from '../text/monthWords.js';
 import type { UnitSystem } from '../units/index.js';
-import { text } from './markup.js';
+import { html, Markup } from './markup.js';
 import { sourceHash } from './policy.js';
 
 const STYLE = `
@@ -18,12 +18,12 @@ abbr { text-decoration: none; } .no { font-weight: 700; } footer { font-size: 6.
 `;
 
 /** A stick of which the water covers what must stay; full at the top. */
-function stickSvg({ below, says }: MonthLowering, depth: number): string {
+function stickSvg({ below, says }: MonthLowering, depth: number): Markup {
   const down = says === 'empty' ? 1 : Math.min((below ?? depth) / depth, 1);
   const cross =
-    says === 'not-even-full' ? '<path d="M2 2L18 18M18 2L2 18" stroke="#111" stroke-width="3"/>' : '';
-  const water = `<rect x="3" y="${px(1 + 18 * down)}" width="14" height="${px(18 * (1 - down))}" fill="#1f5f8b"/>`;
-  return `<svg viewBox="0 0 20 20" aria-hidden="true">${water}<rect x="3" y="1" width="14" height="18" fill="none" stroke="#111" stroke-width="1.5"/>${cross}</svg>`;
+    says === 'not-even-full' ? html`<path d="M2 2L18 18M18 2L2 18" stroke="#111" stroke-width="3"/>` : '';
+  const water = html`<rect x="3" y="${px(1 + 18 * down)}" width="14" height="${px(18 * (1 - down))}" fill="#1f5f8b"/>`;
+  return html`<svg viewBox="0 0 20 20" aria-hidden="true">${water}<rect x="3" y="1" width="14" height="18" fill="none" stroke="#111" stroke-width="1.5"/>${cross}</svg>`;
 }
 
 /**
@@ -33,36 +33,36 @@ function stickSvg({ below, says }: MonthLowering, depth: number): string {
  */
 export function pondCardHtml(report: Report): string {
   const { units, result } = report;
-  const name = text(result.survey.name);
-  return `<!doctype html>
+  const name = result.survey.name;
+  return html`<!doctype html>
 <html lang="en"><head><meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${sourceHash(STYLE)}; base-uri 'none'; form-action 'none'">
-<meta name="viewport" content="width=device-width, initial-scale=1"><title>Pond card: ${name}</title><style>${STYLE}</style></head>
-<body><main><h1>${text(cardTitle(result.survey.name))}</h1>
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ${new Markup(sourceHash(STYLE))}; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1"><title>Pond card: ${name}</title><style>${new Markup(STYLE)}</style></head>
+<body><main><h1>${cardTitle(result.survey.name)}</h1>
 ${bodyOf(report, units)}
-<footer>${text(cardFoot(result))}</footer></main></body></html>
-`;
+<footer>${cardFoot(result)}</footer></main></body></html>
+`.html;
 }
 
 /** Advice that leaves nothing to be kept at a level. */
 const NO_POND: readonly string[] = ['do-not-dig', 'move'];
 
-function bodyOf(report: Report, units: UnitSystem): string {
+function bodyOf(report: Report, units: UnitSystem): Markup {
   const { option } = report.result.recommendation;
-  if (NO_POND.includes(option)) return '<p>No pond is to be dug here as planned; see the page.</p>';
+  if (NO_POND.includes(option)) return html`<p>No pond is to be dug here as planned; see the page.</p>`;
   const waits = option === 'measure-first' && !report.pond.existing;
   const { works, blocked } = loweringYear(report);
   const depth = report.pond.full_level_m + (report.result.recommendation.depth_m || report.pond.depth_m);
   const cell = (one: MonthLowering) => {
     const stop = one.says === 'not-even-full' || one.says === 'keep-full';
-    return `<td class="stick">${stickSvg(one, depth)}</td><td${stop ? ' class="no"' : ''}>${text(lowerWords(one, report.pond.days_empty, units))}</td>`;
+    return html`<td class="stick">${stickSvg(one, depth)}</td><td${stop ? html` class="no"` : ''}>${lowerWords(one, report.pond.days_empty, units)}</td>`;
   };
   const rows = works.map(
     (one, at) =>
-      `<tr><td><abbr title="${monthName(one.month)}">${monthShort(one.month)}</abbr></td>${cell(one)}${blocked ? cell(blocked[at]!) : ''}</tr>`,
+      html`<tr><td><abbr title="${monthName(one.month)}">${monthShort(one.month)}</abbr></td>${cell(one)}${blocked ? cell(blocked[at]!) : ''}</tr>`,
   );
   const barred = [...new Set(report.limits.barred.filter((cause) => cause !== null))];
   const lifts = [...works, ...(blocked ?? [])].some(({ says }) => says === 'not-even-full');
-  return `${waits ? '<p><b>Not to be dug yet.</b> As wished, with nothing built:</p>' : ''}<table><thead><tr><th scope="col">month</th><th scope="col" colspan="2">${blocked ? 'drain works' : 'from full'}</th>${blocked ? '<th scope="col" colspan="2">drain blocked or stopped</th>' : ''}</tr></thead><tbody>${rows.join('')}</tbody></table>
-<ol><li>${text(keepAbove(report.pond.margin_m + report.lower_by_reading.rise_m, units))}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${barred.length > 0 ? `<li>${text(notByPipe(barred))}</li>` : ''}${lifts ? `<li>${text(notEvenFull(blocked !== undefined))}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
+  return html`${waits ? html`<p><b>Not to be dug yet.</b> As wished, with nothing built:</p>` : ''}<table><thead><tr><th scope="col">month</th><th scope="col" colspan="2">${blocked ? 'drain works' : 'from full'}</th>${blocked ? html`<th scope="col" colspan="2">drain blocked or stopped</th>` : ''}</tr></thead><tbody>${rows}</tbody></table>
+<ol><li>${keepAbove(report.pond.margin_m + report.lower_by_reading.rise_m, units)}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${barred.length > 0 ? html`<li>${notByPipe(barred)}</li>` : ''}${lifts ? html`<li>${notEvenFull(blocked !== undefined)}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
 }

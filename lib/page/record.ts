@@ -22,12 +22,12 @@ import { takenText } from '../text/takenText.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import * as uplift from '../uplift/index.js';
 import * as works from '../works/index.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, list, type Markup, NONE, paragraph, section, table } from './markup.js';
 
 /** Photos of the pits by the file name the survey gives, as data URIs. */
 export type Photos = Readonly<Record<string, string>>;
 
-export function groundSection({ result, pits }: Report, units: UnitSystem, photos: Photos): string {
+export function groundSection({ result, pits }: Report, units: UnitSystem, photos: Photos): Markup {
   const rows = result.ground.layers.map(({ pit, top_m, bottom_m, texture, ksat_m_s, evidence }) => [
     pit,
     `${formatQuantity(top_m, 'length', units)} to ${formatQuantity(bottom_m, 'length', units)}`,
@@ -53,22 +53,22 @@ export function groundSection({ result, pits }: Report, units: UnitSystem, photo
       rows,
     }),
     paragraph(balanceNote(model, closure_mm), 'note'),
-    list(pits.flatMap(({ pit, note }) => (note ? [`<strong>${text(pit)}</strong>: ${text(note)}`] : []))),
-    pits.map((pit) => photoHtml(pit, photos)).join(''),
+    list(pits.flatMap(({ pit, note }) => (note ? [html`<strong>${pit}</strong>: ${note}`] : []))),
+    pits.map((pit) => photoHtml(pit, photos)),
   );
 }
 
-function photoHtml({ pit, photo, note }: Report['pits'][number], photos: Photos): string {
-  if (photo === null) return '';
+function photoHtml({ pit, photo, note }: Report['pits'][number], photos: Photos): Markup {
+  if (photo === null) return NONE;
   const words = photoWords(pit, note);
   // Only the names the survey gives are looked up, none that every object has.
   const data = Object.hasOwn(photos, photo) ? photos[photo]! : undefined;
   return data === undefined || !/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/=]+$/.test(data)
     ? paragraph(unshownPhoto(pit, note, photo), 'note')
-    : `<figure class="photo"><img src="${data}" data-photo="${text(photo)}" alt="${text(words)}"><figcaption>${text(words)}</figcaption></figure>`;
+    : html`<figure class="photo"><img src="${data}" data-photo="${photo}" alt="${words}"><figcaption>${words}</figcaption></figure>`;
 }
 
-export function assumptionsSection({ result }: Report, units: UnitSystem): string {
+export function assumptionsSection({ result }: Report, units: UnitSystem): Markup {
   const assumptions: Table = {
     name: 'Assumed, not measured',
     columns: [
@@ -84,18 +84,18 @@ export function assumptionsSection({ result }: Report, units: UnitSystem): strin
   };
   const warnings = result.warnings.map(({ file, line, column, message }) => {
     const place = [file, line].filter((part) => part !== undefined).join(':') + (column ? ` ${column}` : '');
-    return `<code>${text(place)}</code> ${text(message)}`;
+    return html`<code>${place}</code> ${message}`;
   });
   return section(
     'assumptions',
     'Assumptions and defaults, and what the reading noticed',
     table(assumptions),
-    warnings.length > 0 ? `<h3>Warnings</h3>${list(warnings)}` : '',
+    warnings.length > 0 ? html`<h3>Warnings</h3>${list(warnings)}` : '',
   );
 }
 
 /** Every method of the library with its source; formulas stand with theirs in the worked steps. */
-export function methodsSection(): string {
+export function methodsSection(): Markup {
   const rooms = [
     climate,
     soil,
@@ -117,8 +117,7 @@ export function methodsSection(): string {
   return section(
     'methods',
     'Methods and sources',
-    `<details><summary>${methodsCount(entries.filter(({ kind }) => kind === 'method').length)}</summary>`,
-    table(
+    html`<details><summary>${methodsCount(entries.filter(({ kind }) => kind === 'method').length)}</summary>\n${table(
       {
         name: 'Methods',
         columns: [
@@ -131,8 +130,7 @@ export function methodsSection(): string {
         ),
       },
       'methods',
-    ),
-    '</details>',
+    )}\n</details>`,
     paragraph(
       'A site uses those its survey calls for; the formulas stand with their sources in the worked calculation.',
       'note',

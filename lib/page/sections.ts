@@ -18,13 +18,13 @@ import { verdictWords } from '../text/verdictWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { acceptedRisksTable } from './acceptedRisks.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, list, type Markup, NONE, paragraph, section, table } from './markup.js';
 
 /** The picture of the first screen; nothing where no situation could be reckoned. */
-export function firstFigure(report: Report, units: UnitSystem): string {
+export function firstFigure(report: Report, units: UnitSystem): Markup {
   const drawn = whichWaterFigure(report, units);
   return drawn.wide === ''
-    ? ''
+    ? NONE
     : drawingHtml(
         'which-water',
         'Which water wins?',
@@ -35,7 +35,7 @@ export function firstFigure(report: Report, units: UnitSystem): string {
 }
 
 /** The pond cut through, with its ground; for whoever checks it. */
-export function cutSection(report: Report, units: UnitSystem): string {
+export function cutSection(report: Report, units: UnitSystem): Markup {
   return section(
     'cut',
     'The pond cut through',
@@ -50,7 +50,7 @@ export function cutSection(report: Report, units: UnitSystem): string {
 }
 
 /** The plan, or the levelled points where the survey gives no places. */
-export function planHtml(report: Report, units: UnitSystem): string {
+export function planHtml(report: Report, units: UnitSystem): Markup {
   return hasPlan(report)
     ? figureHtml(
         'plan-figure',
@@ -81,14 +81,14 @@ function placesTable({ points }: Report, units: UnitSystem): Table {
 }
 
 /** How deep is safe, and the what-if. */
-export function depthSection(report: Report, units: UnitSystem, live: boolean): string {
+export function depthSection(report: Report, units: UnitSystem, live: boolean): Markup {
   const spots = spotWords(report, units);
   return section(
     'depth',
     'How deep, with what',
-    `<h3>${text(wishQuestion(report, units))}</h3>`,
+    html`<h3>${wishQuestion(report, units)}</h3>`,
     paragraph(wishWords(report, units)),
-    `<details><summary>Why, with the numbers</summary>${paragraph(verdictWords(report, units).recommendation)}</details>`,
+    html`<details><summary>Why, with the numbers</summary>${paragraph(verdictWords(report, units).recommendation)}</details>`,
     drawingHtml(
       'how-deep',
       'How deep, with what?',
@@ -96,10 +96,10 @@ export function depthSection(report: Report, units: UnitSystem, live: boolean): 
       'Solid: safe by every measure, digging included. Hatched: it fails, by what is named at the edge.',
     ),
     spots.length > 0
-      ? `<h3>Where in the garden, the best spot first</h3><ol>${spots.map((one) => `<li>${text(one)}</li>`).join('')}</ol>`
+      ? html`<h3>Where in the garden, the best spot first</h3><ol>${spots.map((one) => html`<li>${one}</li>`)}</ol>`
       : '',
     live
-      ? `<div id="try"><h3 id="try-title">What if?</h3>${paragraph(
+      ? html`<div id="try"><h3 id="try-title">What if?</h3>${paragraph(
           'Try another depth, size, level or drain: it is computed again, here and offline. What is tried is no part of the record and is not printed.',
         )}<div id="what-if"><p class="note">The controls need the script of this page.</p></div></div>`
       : '',
@@ -107,14 +107,14 @@ export function depthSection(report: Report, units: UnitSystem, live: boolean): 
 }
 
 /** Every option side by side, for whoever checks it. */
-export function comparedSection(report: Report, units: UnitSystem): string {
+export function comparedSection(report: Report, units: UnitSystem): Markup {
   const { options } = report.result;
   const possible = options.filter((option) => option.possible);
   const out = options
     .filter((option) => !option.possible)
     .map(
       ({ option, why_not }) =>
-        `<strong>${ADVICE_NAMES[option]}</strong>: ${text(why_not ?? 'no reason given')}`,
+        html`<strong>${ADVICE_NAMES[option]}</strong>: ${why_not ?? 'no reason given'}`,
     );
   const { full, emptied, water, unknown } = verdictWords(report, units);
   const said = {
@@ -126,7 +126,7 @@ export function comparedSection(report: Report, units: UnitSystem): string {
   return section(
     'compared',
     'What was compared',
-    ...Object.entries(said).map(([title, words]) => `<h3>${title}</h3>${paragraph(words)}`),
+    ...Object.entries(said).map(([title, words]) => html`<h3>${title}</h3>${paragraph(words)}`),
     figureHtml(
       'risk-figure',
       'Risk against depth',
@@ -135,23 +135,23 @@ export function comparedSection(report: Report, units: UnitSystem): string {
     ),
     table(optionTable({ ...report, result: { ...report.result, options: possible } }, units), 'options'),
     paragraph(countedWords(report), 'note'),
-    out.length > 0 ? `<p>Not possible or not needed here:</p>${list(out)}` : '',
+    out.length > 0 ? html`<p>Not possible or not needed here:</p>${list(out)}` : '',
     table(acceptedRisksTable(report, units)),
   );
 }
 
 /** What the country asks of whoever digs. */
-function lawHtml(rules: Report['rules']): string[] {
+function lawHtml(rules: Report['rules']): Markup[] {
   const { title, points } = diggingLaw(rules);
-  return [`<h3>${text(title)}</h3>`, list(points.map(text))];
+  return [html`<h3>${title}</h3>`, list(points)];
 }
 
 /** What the numbers do not cover, and what no number covers; where it is dug the steps have said some of it. */
-export function limitsSection({ result, rules }: Report): string {
+export function limitsSection({ result, rules }: Report): Markup {
   const dug = isDug(result);
   const items = CAUTIONS.filter(
     ({ title, drained }) => (!drained || result.drain !== null) && !(dug && SAID_FIRST.includes(title)),
-  ).map(({ title, text: words }) => `<strong>${title}.</strong> ${text(words)}`);
+  ).map(({ title, text: words }) => html`<strong>${title}.</strong> ${words}`);
   return section(
     'limits',
     'Limits and cautions',
@@ -161,7 +161,7 @@ export function limitsSection({ result, rules }: Report): string {
       'One water table for the clay; no frost, earthquake, tree roots or flow in three dimensions.',
       'Slabs, walls and raised banks are sized for water only; their structure needs an engineer.',
     ]),
-    '<h3>Cautions</h3>',
+    html`<h3>Cautions</h3>`,
     list(items),
     ...lawHtml(rules),
   );

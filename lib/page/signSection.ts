@@ -7,16 +7,16 @@ import { CONSENTS, DIGEST_RECIPE, issuedLine, SIGN_LINES } from '../text/index.j
 import { pondWords } from '../text/pondWords.js';
 import { drawnWith, surveyNamed } from '../text/recordWords.js';
 import type { UnitSystem } from '../units/index.js';
-import { list, paragraph, section, text } from './markup.js';
+import { html, list, type Markup, paragraph, section } from './markup.js';
 
 /** A line with room to write on. */
-const blank = (title: string, note: string) => `<div><dt>${text(title)}</dt><dd>${text(note)}</dd></div>`;
+const blank = (title: string, note: string) => html`<div><dt>${title}</dt><dd>${note}</dd></div>`;
 
 export function signSection(
   report: Report,
   units: UnitSystem,
   { version, issued }: { version: string; issued?: string },
-): string {
+): Markup {
   const { result, drawn } = report;
   const { survey, design_sheet: sheet } = result;
   const drained = result.drain !== null;
@@ -26,25 +26,24 @@ export function signSection(
     'Inputs, digest and sign-off',
     paragraph(pondWords(report, units)),
     list([
-      text(issuedLine(issued)),
-      ...(sheet ? [`Rules: ${text(rulesLine(sheet))}.`] : []),
-      text(drawnWith(version, drawn.seed, drawn.samples)),
-      ...(flood ? [text(flood)] : []),
+      issuedLine(issued),
+      ...(sheet ? [`Rules: ${rulesLine(sheet)}.`] : []),
+      drawnWith(version, drawn.seed, drawn.samples),
+      ...(flood ? [flood] : []),
     ]),
-    `<p>${text(surveyNamed(survey.name))} SHA-256 of its files: <code class="digest">${text(survey.sha256)}</code>. The same survey gives the same numbers.</p>`,
+    html`<p>${surveyNamed(survey.name)} SHA-256 of its files: <code class="digest">${survey.sha256}</code>. The same survey gives the same numbers.</p>`,
     list(
       Object.entries(survey.files).map(
-        ([file, digest]) =>
-          `<code class="digest" data-file="${text(file)}">${text(digest)}</code> ${text(file)}`,
+        ([file, digest]) => html`<code class="digest" data-file="${file}">${digest}</code> ${file}`,
       ),
     ),
     paragraph(DIGEST_RECIPE, 'note'),
-    '<h3>Leave that may be needed</h3>',
+    html`<h3>Leave that may be needed</h3>`,
     paragraph('Whoever is in charge says whether it is. A line left empty was not asked.', 'note'),
-    `<dl class="sign">${CONSENTS.filter((each) => !each.drained || drained)
-      .map(({ what }) => blank(what, 'reference, date'))
-      .join('')}</dl>`,
-    '<h3>Who answers for what</h3>',
-    `<dl class="sign">${SIGN_LINES.map(({ who, covers }) => blank(`${who}: ${covers}`, 'name, date')).join('')}</dl>`,
+    html`<dl class="sign">${CONSENTS.filter((each) => !each.drained || drained).map(({ what }) =>
+      blank(what, 'reference, date'),
+    )}</dl>`,
+    html`<h3>Who answers for what</h3>`,
+    html`<dl class="sign">${SIGN_LINES.map(({ who, covers }) => blank(`${who}: ${covers}`, 'name, date'))}</dl>`,
   );
 }

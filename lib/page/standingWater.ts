@@ -6,7 +6,7 @@ import type { Table } from '../figures/table.js';
 import { monthName } from '../text/monthWords.js';
 import { dryWords, evidenceWords, pumpTitle, ringWords } from '../text/standingWater.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
-import { list, paragraph, table, text } from './markup.js';
+import { html, list, type Markup, paragraph, table } from './markup.js';
 
 /** Water to pump a day from a dig to about the depth wished. */
 export function pumpTable(report: Report, units: UnitSystem): Table | undefined {
@@ -30,15 +30,15 @@ export function pumpTable(report: Report, units: UnitSystem): Table | undefined 
 }
 
 /** All of it, for the section on the year. */
-export function standingWater(report: Report, units: UnitSystem): string {
+export function standingWater(report: Report, units: UnitSystem): Markup {
   const pumped = pumpTable(report, units);
   const group = (title: string, sentences: string[]) =>
-    sentences.length > 0 ? `<h3>${title}</h3>${list(sentences.map(text))}` : '';
-  return [
+    sentences.length > 0 ? html`<h3>${title}</h3>${list(sentences)}` : '';
+  return html`${[
     group('When the dig stays dry', dryWords(report, units)),
     pumped ? table(pumped) : '',
     pumped ? paragraph('At the highest water of the month, through the floor of the open dig.', 'note') : '',
     group('Water in the ring', ringWords(report, units)),
     group('What else tells of the highest water', evidenceWords(report, units)),
-  ].join('');
+  ]}`;
 }

@@ -8,7 +8,7 @@ import { duringMonths, monthWords } from '../text/index.js';
 import { cutoffStep, digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
-import { paragraph, section, text } from './markup.js';
+import { html, type Markup, NONE, type Part, paragraph, section } from './markup.js';
 
 /** When something is done. */
 type Phase = 'ask' | 'dig' | 'build' | 'fill' | 'keep' | 'empty';
@@ -60,7 +60,7 @@ const OF: Record<string, Phase> = {
 
 /** What comes before the first spade. */
 const SAFETY = CAUTIONS.filter(({ title }) => SAID_FIRST.includes(title)).map(
-  ({ title, text: words }) => `<strong>${text(title)}.</strong> ${text(words)}`,
+  ({ title, text: words }) => html`<strong>${title}.</strong> ${words}`,
 );
 
 /** A rule after its name; a name or months that its sentence says itself are not said before it. */
@@ -68,14 +68,14 @@ function ruleItem({
   code,
   months,
   text: words,
-}: Report['result']['recommendation']['rules'][number]): string {
+}: Report['result']['recommendation']['rules'][number]): Markup {
   const name = ruleWords(code);
   const within = months && months.length > 0 && months.length < 12 ? monthWords(months) : '';
   const isSaid = words.includes(within) || words.includes(duringMonths(months ?? []));
-  const when = within !== '' && !isSaid ? ` <span class="when">${text(within)}</span>` : '';
+  const when = within !== '' && !isSaid ? html` <span class="when">${within}</span>` : '';
   return words.startsWith(name)
-    ? `<li><strong>${text(name)}</strong>${when}${text(words.slice(name.length))}</li>`
-    : `<li><strong>${text(name)}.</strong>${when} ${text(words)}</li>`;
+    ? html`<li><strong>${name}</strong>${when}${words.slice(name.length)}</li>`
+    : html`<li><strong>${name}.</strong>${when} ${words}</li>`;
 }
 
 /**
@@ -83,48 +83,50 @@ function ruleItem({
  * @param report - from {@link reportOf}
  * @param units - how numbers are written
  */
-export function stepsSection(report: Report, units: UnitSystem): string {
+export function stepsSection(report: Report, units: UnitSystem): Markup {
   const { rules, option } = report.result.recommendation;
   const dug = isDug(report.result);
   const drained = report.result.drain && !report.result.recommendation.as_built;
-  // Marked up already.
-  const own: Partial<Record<Phase, string[]>> = {
+  const own: Partial<Record<Phase, Part[]>> = {
     ask: dug ? SAFETY : [],
     dig: dug
-      ? [cutoffStep(report, CUTOFF, units), digStep(report.result, underLiner(report), units), STOP]
-          .filter((words) => words !== '')
-          .map(text)
+      ? [cutoffStep(report, CUTOFF, units), digStep(report.result, underLiner(report), units), STOP].filter(
+          (words) => words !== '',
+        )
       : [],
-    build: drained && dug ? [text(LAY)] : [],
-    fill: dug ? [text(lineStep(report))] : [],
+    build: drained && dug ? [LAY] : [],
+    fill: dug ? [lineStep(report)] : [],
   };
   const waits = BEFORE_DIGGING.includes(option);
   const told = rules.some(({ code }) => code === 'if-drain-stops' || code === 'full-if-power-fails');
   const stopped =
     report.result.drain && !told
-      ? [`<li><strong>${text(ruleWords('if-drain-stops'))}.</strong> ${text(STOPPED)}</li>`]
+      ? [html`<li><strong>${ruleWords('if-drain-stops')}.</strong> ${STOPPED}</li>`]
       : [];
   const steps = (Object.keys(TITLES) as Phase[]).map((phase) => {
-    const first = (own[phase] ?? []).map((words) => `<li>${words}</li>`);
+    const first = (own[phase] ?? []).map((words) => html`<li>${words}</li>`);
     const told = rules.filter(({ code }) => (OF[code] ?? 'keep') === phase).map(ruleItem);
     const items = [...first, ...told, ...(phase === 'keep' ? stopped : [])];
     const title = phase === 'build' && !dug ? 'Around the liner' : TITLES[phase];
     return {
       phase,
-      html: items.length === 0 ? '' : `<li><h3>${title}</h3><ul>${items.join('')}</ul></li>`,
+      item: items.length === 0 ? [] : [html`<li><h3>${title}</h3><ul>${items}</ul></li>`],
     };
   });
   const listed = (of: typeof steps) => {
-    const all = of.map(({ html }) => html).join('');
-    return all && `<ol class="steps">${all}</ol>`;
+    const all = of.flatMap(({ item }) => item);
+    return all.length === 0 ? NONE : html`<ol class="steps">${all}</ol>`;
   };
   if (!waits) return section('do', 'Do this', listed(steps));
+  const now = listed(steps.filter(({ phase }) => phase === 'ask'));
   // What would hold of a pond that is not to be dug now is for later.
   const later = listed(steps.filter(({ phase }) => phase !== 'ask'));
   return section(
     'do',
     'What to do now',
-    listed(steps.filter(({ phase }) => phase === 'ask')) || paragraph('Buy and dig nothing.'),
-    later && `<details><summary>Rules that would hold for the pond as wished</summary>${later}</details>`,
+    now.html === '' ? paragraph('Buy and dig nothing.') : now,
+    later.html === ''
+      ? NONE
+      : html`<details><summary>Rules that would hold for the pond as wished</summary>${later}</details>`,
   );
 }

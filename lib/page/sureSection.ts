@@ -9,36 +9,36 @@ import { assumedCount } from '../text/takenText.js';
 import { tippingText } from '../text/tippingText.js';
 import { weatherGainWords } from '../text/weatherGain.js';
 import type { UnitSystem } from '../units/index.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, lines, list, type Markup, NONE, paragraph, section, table } from './markup.js';
 
 /** What the answer hangs on. */
-export function sureSection(report: Report, units: UnitSystem): string {
+export function sureSection(report: Report, units: UnitSystem): Markup {
   const { result } = report;
   const { measure_next, close_call } = result.recommendation;
-  const next = measure_next.map((one) => text(`${sentence(measurementWords(one))}.`));
+  const next = measure_next.map((one) => `${sentence(measurementWords(one))}.`);
   const gain = weatherGainWords(report, units);
   return section(
     'sure',
     'How sure is this',
     close_call
-      ? '<p>It is a close call: within the error of the sampling the verdict could go either way.</p>'
+      ? html`<p>It is a close call: within the error of the sampling the verdict could go either way.</p>`
       : '',
-    '<h3>What the answer hangs on</h3>',
+    html`<h3>What the answer hangs on</h3>`,
     paragraph(doubtWords(report)),
     paragraph(assumedCount(report)),
-    '<details><summary>Safety margin, situation by situation</summary>',
-    table(situationTable(report, units)),
-    paragraph('Levels count from the lowest natural ground at the rim: + above it, − below.', 'note'),
-    '</details>',
+    html`<details><summary>Safety margin, situation by situation</summary>\n${lines(
+      table(situationTable(report, units)),
+      paragraph('Levels count from the lowest natural ground at the rim: + above it, − below.', 'note'),
+    )}\n</details>`,
     next.length > 0
-      ? `<h3>To measure next, the most telling first</h3>${list(next)}`
-      : '<p>No measurement that was tried would change the answer.</p>',
-    gain ? `<h4>What daily weather would settle</h4>${paragraph(gain)}` : '',
+      ? html`<h3>To measure next, the most telling first</h3>${list(next)}`
+      : html`<p>No measurement that was tried would change the answer.</p>`,
+    gain ? html`<h4>What daily weather would settle</h4>${paragraph(gain)}` : '',
   );
 }
 
 /** Every water by its name, for whoever checks it. */
-export function ladderSection(report: Report, units: UnitSystem): string {
+export function ladderSection(report: Report, units: UnitSystem): Markup {
   return section(
     'ladder',
     'How high the water comes',
@@ -51,14 +51,14 @@ export function ladderSection(report: Report, units: UnitSystem): string {
 }
 
 /** The values at which another answer comes, for whoever checks it. */
-export function turnsSection({ result }: Report, units: UnitSystem): string {
-  const turns = result.tipping_points.map((point) => text(tippingText(point, units)));
+export function turnsSection({ result }: Report, units: UnitSystem): Markup {
+  const turns = result.tipping_points.map((point) => tippingText(point, units));
   return turns.length === 0
-    ? ''
+    ? NONE
     : section(
         'turns',
         'What would turn the answer',
-        '<p>It turns when one value alone comes to:</p>',
+        html`<p>It turns when one value alone comes to:</p>`,
         list(turns),
       );
 }

@@ -3,7 +3,7 @@
 import { STEP_DIGITS, type WorkedPart, type WorkedStep } from '../report/index.js';
 import { againWords, formulaName, workedIntro } from '../text/workedWords.js';
 import { formatQuantity, type QuantityKind, type UnitSystem } from '../units/index.js';
-import { paragraph, section, text } from './markup.js';
+import { html, type Markup, paragraph, section } from './markup.js';
 
 const KINDS: Record<string, QuantityKind> = {
   m: 'length',
@@ -22,7 +22,7 @@ function withUnit(value: number, unit: string): string {
   return `${stepNumber(value)}${unit === '-' ? '' : ` ${unit}`}`;
 }
 
-export function workedSection(parts: WorkedPart[], units: UnitSystem): string {
+export function workedSection(parts: WorkedPart[], units: UnitSystem): Markup {
   const steps = parts.flatMap((part) => part.steps);
   return section(
     'worked',
@@ -30,11 +30,11 @@ export function workedSection(parts: WorkedPart[], units: UnitSystem): string {
     paragraph(workedIntro(STEP_DIGITS, steps.length)),
     ...parts.map(
       ({ heading, note, steps, again }) =>
-        `<h3>${text(heading)}</h3>${paragraph(`${note}${againWords(again)}`, 'note')}<ol class="worked">${steps
-          .map((step) => stepHtml(step, units))
-          .join('')}</ol>`,
+        html`<h3>${heading}</h3>${paragraph(`${note}${againWords(again)}`, 'note')}<ol class="worked">${steps.map(
+          (step) => stepHtml(step, units),
+        )}</ol>`,
     ),
-    `<details><summary>${text(formulaName())}</summary>${formulaList(steps)}</details>`,
+    html`<details><summary>${formulaName()}</summary>${formulaList(steps)}</details>`,
   );
 }
 
@@ -42,23 +42,18 @@ export function workedSection(parts: WorkedPart[], units: UnitSystem): string {
 function stepHtml(
   { title, symbol, unit, expression, inputs, shown, number }: WorkedStep,
   units: UnitSystem,
-): string {
+): Markup {
   const kind = unit === 'm/s' && symbol !== 'K' ? undefined : KINDS[unit];
   const read = kind && Number.isFinite(shown) ? ` (${formatQuantity(shown, kind, units)})` : '';
-  const put = inputs
-    .map(
-      (input) =>
-        `${text(`${input.symbol} = ${withUnit(input.shown, input.unit)}`)} <small>[${text(input.from)}]</small>`,
-    )
-    .join('; ');
-  return (
-    `<li id="step-${number}">${number}. ${text(title)}: <span class="equation">${text(`${symbol} = ${expression}`)}</span>` +
-    `; ${put}; <strong>${text(`${symbol} = ${withUnit(shown, unit)}`)}</strong>${text(read)}</li>`
+  const put = inputs.map(
+    (input, at) =>
+      html`${at === 0 ? '' : '; '}${`${input.symbol} = ${withUnit(input.shown, input.unit)}`} <small>[${input.from}]</small>`,
   );
+  return html`<li id="step-${number}">${number}. ${title}: <span class="equation">${`${symbol} = ${expression}`}</span>; ${put}; <strong>${`${symbol} = ${withUnit(shown, unit)}`}</strong>${read}</li>`;
 }
 
 /** Every formula once, with what its symbols mean. */
-function formulaList(steps: readonly WorkedStep[]): string {
+function formulaList(steps: readonly WorkedStep[]): Markup {
   const once = [...new Map(steps.map((step) => [formulaOf(step), step])).values()];
   const items = once.map((step) => {
     const { symbol, unit, inputs, validity, source } = step;
@@ -66,9 +61,9 @@ function formulaList(steps: readonly WorkedStep[]): string {
       `${symbol}: result${unit === '-' ? '' : `, ${unit}`}`,
       ...inputs.map((put) => `${put.symbol}: ${put.meaning}${put.unit === '-' ? '' : `, ${put.unit}`}`),
     ];
-    return `<li><strong>${text(formulaOf(step))}</strong>. ${text(`${symbols.join('; ')}. ${validity}. Source: ${source}`)}</li>`;
+    return html`<li><strong>${formulaOf(step)}</strong>. ${`${symbols.join('; ')}. ${validity}. Source: ${source}`}</li>`;
   });
-  return `<ul class="worked">${items.join('')}</ul>`;
+  return html`<ul class="worked">${items}</ul>`;
 }
 
 /** Name of a formula, of however many parts. */

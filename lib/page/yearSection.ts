@@ -10,25 +10,25 @@ import { fittedNote } from '../text/fittedWords.js';
 import { yearWords } from '../text/yearWords.js';
 import type { UnitSystem } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
-import { list, paragraph, section, table, text } from './markup.js';
+import { html, list, type Markup, paragraph, section, table } from './markup.js';
 import { pondYear } from './pondYear.js';
 import { standingWater } from './standingWater.js';
 import { todayHtml } from './today.js';
 
 /** When to dig and when to lower, in a picture, and the question of the day. */
-export function yearSection(report: Report, units: UnitSystem): string {
+export function yearSection(report: Report, units: UnitSystem): Markup {
   return section(
     'year',
     'Your year',
     drawingHtml('your-year', 'When to dig, when to lower', yearFigure(report, units)),
-    '<p class="month-words" aria-live="polite" hidden></p>',
-    `<details class="months"><summary>The year in words, month by month</summary>${list(yearWords(report, units).map(text))}</details>`,
+    html`<p class="month-words" aria-live="polite" hidden></p>`,
+    html`<details class="months"><summary>The year in words, month by month</summary>${list(yearWords(report, units))}</details>`,
     todayHtml(report, units),
   );
 }
 
 /** The water by the day and the month, for whoever checks it. */
-export function waterSection(report: Report, units: UnitSystem): string {
+export function waterSection(report: Report, units: UnitSystem): Markup {
   const { digging, pond } = report;
   return section(
     'water',

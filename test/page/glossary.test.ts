@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it, vi } from 'vitest';
 import { assess } from '../../lib/decision/index.js';
 import { wordMarker } from '../../lib/page/glossary.js';
+import { Markup } from '../../lib/page/markup.js';
 import { bodyHtml } from '../../lib/page/pageHtml.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -20,7 +21,7 @@ const reportFor = (files: Record<string, string>) =>
   reportOf(assess(siteModel(surveyOf(files), { seed: 1, samples: 32 })));
 
 const answerOf = (report: ReturnType<typeof reportFor>, units: 'metric' | 'us' = 'metric') => {
-  const body = bodyHtml({ report, worked: [], photos: {} }, { version: '0', leftOut: [] }, units);
+  const body = bodyHtml({ report, worked: [], photos: {} }, { version: '0', leftOut: [] }, units).html;
   return body.slice(0, body.indexOf('<details id="evidence">'));
 };
 
@@ -115,14 +116,16 @@ describe('what somebody wrote', () => {
   it('is left as it stands, markup or not', () => {
     const { mark } = wordMarker(report);
     const own = `<p>At ${escaped} fit a flap.</p>`;
-    expect(mark(own)).toBe(`<p>At ${escaped} fit a <a class="word" href="#word-flap">flap</a>.</p>`);
+    expect(mark(new Markup(own)).html).toBe(
+      `<p>At ${escaped} fit a <a class="word" href="#word-flap">flap</a>.</p>`,
+    );
     expect(answerOf(report)).not.toContain('<img');
   });
 
   it('changes neither tag nor entity, whatever is in them', () => {
     const { mark } = wordMarker(report);
     const own = '<p data-x="liner" title="rim">&lt;liner&gt; &amp;bed; <code>brim</code></p>';
-    const marked = mark(own);
+    const marked = mark(new Markup(own)).html;
     expect(marked.replace(/<a class="word" href="#word-[\w-]+">([^<]*)<\/a>/g, '$1')).toBe(own);
     expect(marked).toContain('data-x="liner" title="rim"');
     expect(marked).toContain('<code>brim</code>');

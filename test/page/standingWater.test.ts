@@ -13,7 +13,7 @@ describe.each(['clay-slope', 'clay-hollow', 'loam-terrace'])('of %s', (name) => 
   const written = JSON.parse(JSON.stringify(resultOf(assessment)));
   const { units } = report;
   const html = waterSection(report, units)
-    .replace(/<[^>]+>/g, '\n')
+    .html.replace(/<[^>]+>/g, '\n')
     .replaceAll('&#39;', "'")
     .replaceAll('&quot;', '"')
     .replaceAll('\u00a0', ' ');

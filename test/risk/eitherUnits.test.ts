@@ -69,7 +69,7 @@ describe.each(sweep(['clay-hollow', 'clay-slope', 'loam-terrace'], 1))('%s', (na
       },
       data,
       'us',
-    );
+    ).html;
     const rules = /id="do"[\s\S]*?<\/section>/.exec(html)![0].replace(/<[^>]+>/g, ' ');
     expect(rules.length).toBeGreaterThan(200);
     expect(FOREIGN.us.exec(rules)).toBeNull();
