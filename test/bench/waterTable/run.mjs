@@ -43,6 +43,7 @@ const priors = {
   drainDepth: prior(0.5),
   drainRate: prior(0.1),
   meltFactor: prior(0.003),
+  standing: 0,
 };
 const sets = Array.from({ length: SETS }, (_, i) => ({
   ...parametersAt(priors, []),
