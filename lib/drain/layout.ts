@@ -61,16 +61,6 @@ const CONDUCTIVITY: Record<Granular, number> = {
 };
 
 /**
- * Conductivity times thickness of a bed.
- * @param bed - what is laid
- * @param thickness - of all its layers, m; a mat keeps its own
- * @returns m²/s
- */
-export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
-  return strataOf(bed, thickness).reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
-}
-
-/**
  * Height of the water above the underside of a bed at its pipe: the pipe half full, or the middle of a mat.
  * @param bed - what is laid
  * @param diameter - inside, of the pipe, m

@@ -29,9 +29,6 @@ export const fallForVelocity = formula({
   source: 'Manning, solved for the fall',
 });
 
-/** Manning's n of corrugated drain pipe at its rough end, with which pipes are sized, s/m^(1/3). */
-export const CORRUGATED_ROUGHNESS = ROUGHNESS.corrugated.rough;
-
 /** Least fall laid in a garden, m/m: 1 %, steep enough to see with a string line. Common practice. */
 export const LEAST_FALL = 0.01;
 

@@ -8,7 +8,6 @@ export * from './diggingLaw.js';
 export * from './drainNames.js';
 export * from './drainWords.js';
 export * from './emptiedWords.js';
-export * from './flotationWords.js';
 export { type Headline, headlineOf } from './headline.js';
 export * from './inputNames.js';
 export * from './measurementText.js';

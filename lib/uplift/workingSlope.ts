@@ -21,8 +21,6 @@ export type SoilType = 'A' | 'B' | 'C';
 export const TYPE_LIMITS = { A: 144_000, B: 48_000 };
 /** Steepest slope by type, horizontal to 1 vertical, up to 20 ft (6.1 m) deep. */
 export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 };
-/** Type A, open for at most a day and at most 12 ft deep: horizontal to 1 vertical, m, h. */
-export const SHORT_TERM_A = { slope: 0.5, depth: 12 * 0.3048, hours: 24 };
 /** Depth from which sides must be laid back or held, m: 5 ft by the rule, taken as the round metres of other countries. */
 export const PROTECTION_DEPTH = 1.5;
 /** Depth beyond which an engineer designs the protection, m (20 ft). */
