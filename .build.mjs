@@ -6,7 +6,7 @@ import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { deflateSync } from 'node:zlib';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 
 process.chdir(import.meta.dirname);
 
@@ -29,6 +29,11 @@ if (process.argv.includes('--if-changed')) {
 execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.json'], {
   stdio: 'inherit',
 });
+
+for (const file of readdirSync('lib', { recursive: true }).filter((name) => name.endsWith('.css'))) {
+  const { code } = await transform(readFileSync(join('lib', file), 'utf8'), { loader: 'css', minify: true });
+  writeFileSync(join('dist', `${file}.js`), `export const css = ${JSON.stringify(code.trim())};\n`);
+}
 
 /** Packages built into a file of `dist/`, by the file. */
 const builtIn = new Map();

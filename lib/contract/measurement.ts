@@ -4,7 +4,13 @@ import type { Recommendation } from './result.js';
 export const KNOWN_BELOW = 0.5;
 
 /** What may still be looked up, by code. */
-export type Measurement = 'season-of-dips' | 'recovery-test' | 'ditch-in-flood' | 'deeper-hole' | 'seam-pipe';
+export type Measurement =
+  | 'season-of-dips'
+  | 'recovery-test'
+  | 'ditch-in-flood'
+  | 'outlet-at-spill'
+  | 'deeper-hole'
+  | 'seam-pipe';
 
 /** A measurement that may still be taken, and what it is worth; see {@link Recommendation}. */
 export type NextMeasurement = Omit<Recommendation['measure_next'][number], 'what' | 'where'> & {

@@ -14,7 +14,8 @@ export interface ObstacleValues {
   'endless-flow': { flow_m3_s: number; limit_m3_s: number };
   /** level at which the water is held */
   'outlet-too-high': { outlet: string; level_m: number };
-  'no-outlet': Nothing;
+  /** `spill`: low way out of the ring, where the survey has one below the ground at the rim */
+  'no-outlet': { spill: string | null };
   'outlet-not-placed': { outlets: string[] };
   'outlets-beyond-boundary': Nothing;
   'outlet-near-boundary': { outlet: string; to_boundary_m: number; setback_m: number };

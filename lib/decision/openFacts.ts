@@ -17,7 +17,9 @@ export const openFactsMethod = method({
     'A fact of the site that nobody looked up may turn out in a few ways. The site is decided anew for each; the worth of ' +
     'looking is the expected loss of the best choice made blindly less that of the best choice in each case.',
   assumptions: [
-    'a ditch without a flood mark floods 0.2, 0.4 or 0.8 m above its ordinary water, with chances of 3, 4 and 3 in 10 (our choice)',
+    'a ditch without a flood mark floods 0.2, 0.4 or 0.8 m above its ordinary water, with chances of 3, 4 and 3 in 10; where an ' +
+      'outlet has no ditch, water stands at it, 0.4 or 0.8 m above it, with the same chances (our choice)',
+    'a drain may end at a low way out of the ring in one of two (our choice)',
     'below a log that ends less than 0.5 m under the dig a seam under the pressure of the wet season is found once in 10 ' +
       'holes (our choice)',
     'a seam that nobody looked into in the wet half-year stands no higher than it was seen in one of two (our choice)',
@@ -41,6 +43,14 @@ interface OpenFact {
   cases: Case[];
 }
 
+/** How high a flood that nobody marked may be, m above the ordinary water of a ditch, and above an outlet without one. Our choice. */
+const FLOODS = [
+  { chance: 0.3, above: FLOOD_ABOVE / 2, atOutlet: 0 },
+  { chance: 0.4, above: FLOOD_ABOVE, atOutlet: FLOOD_ABOVE },
+  { chance: 0.3, above: 2 * FLOOD_ABOVE, atOutlet: 2 * FLOOD_ABOVE },
+];
+/** Chance that a drain may end at the low way out of the ring, with no water standing over it. Our choice. */
+const MAY_END_THERE = 0.5;
 const SEAM_CHANCE = 0.1;
 /** Chance that a seam stands no higher in the wet half-year than it was seen, or than its top. Our choice. */
 const SEAM_AT_REST = 0.5;
@@ -84,28 +94,43 @@ function factsOf(basis: Basis): OpenFact[] {
   const { places, pond, ground } = site;
   const facts: OpenFact[] = [];
   const month = firstOfSeason(site.wetMonths);
-  const marked = outletsOf(basis).filter(({ ditch, flood }) => ditch !== undefined && flood === undefined);
-  if (marked.length > 0)
+  const unmarked = outletsOf(basis).filter(({ flood }) => flood === undefined);
+  if (unmarked.length > 0)
     facts.push({
       what: 'ditch-in-flood',
-      where: marked[0].name,
+      where: unmarked[0].name,
       month,
-      cases: [
-        [0.3, FLOOD_ABOVE / 2],
-        [0.4, FLOOD_ABOVE],
-        [0.3, 2 * FLOOD_ABOVE],
-      ].map(([chance, above]) => ({
+      cases: FLOODS.map(({ chance, above, atOutlet }) => ({
         chance,
         site: {
           ...site,
           places: {
             ...places,
             outlets: places.outlets.map((o) =>
-              o.ditch === undefined || o.flood !== undefined ? o : { ...o, flood: o.ditch + above },
+              o.flood !== undefined
+                ? o
+                : { ...o, flood: o.ditch === undefined ? o.level + atOutlet : o.ditch + above },
             ),
           },
         },
       })),
+    });
+  const { lowWayOut } = places;
+  if (lowWayOut && places.outlets.length === 0 && site.survey.site.discharge_allowed === 'yes')
+    facts.push({
+      what: 'outlet-at-spill',
+      where: lowWayOut.name,
+      month,
+      cases: [
+        { chance: 1 - MAY_END_THERE, site },
+        {
+          chance: MAY_END_THERE,
+          site: {
+            ...site,
+            places: { ...places, outlets: [{ ...lowWayOut, flood: lowWayOut.flood ?? lowWayOut.level }] },
+          },
+        },
+      ],
     });
   const log = deepestLogged(site);
   const bottom = log && log.bottom - log.ground;

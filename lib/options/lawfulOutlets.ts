@@ -8,7 +8,7 @@ import type { Outlet, Site } from '../site/index.js';
  */
 export function lawfulOutlets({ places, survey }: Site): { outlets: Outlet[]; why?: Obstacle } {
   const all = places.outlets;
-  if (all.length === 0) return { outlets: [], why: noOutlet(places.unplaced) };
+  if (all.length === 0) return { outlets: [], why: noOutlet(places) };
   const within = all.filter((o) => !o.beyondBoundary);
   if (within.length === 0)
     return {
@@ -30,10 +30,10 @@ export function lawfulOutlets({ places, survey }: Site): { outlets: Outlet[]; wh
   };
 }
 
-function noOutlet(unplaced: Site['places']['unplaced']): Obstacle {
+function noOutlet({ unplaced, lowWayOut }: Site['places']): Obstacle {
   const outlets = unplaced.filter(({ role }) => role === 'outlet').map(({ name }) => name);
   return outlets.length === 0
-    ? { governs: 'fall', code: 'no-outlet', values: {} }
+    ? { governs: 'fall', code: 'no-outlet', values: { spill: lowWayOut?.name ?? null } }
     : {
         governs: 'fall',
         asks: true,

@@ -67,6 +67,8 @@ export interface Places {
   /** lowest spill point, m, and the highest water there where the survey says it */
   spill?: number;
   spillFlood?: number;
+  /** that point where it lies below the ground at the rim and how far off is known: a drain might end there */
+  lowWayOut?: Outlet;
   /** `distance` from the pond's edge, m */
   houses: { name: string; level: number; distance: number; neighbour: boolean }[];
   /** from the pond's edge to the line that joins the boundary points, m */
@@ -183,20 +185,21 @@ export function placesOf(survey: Survey): Places {
       const distance = way(point);
       return distance === undefined ? [] : [{ point, distance }];
     });
+  const outletAt = ({ point, distance }: { point: LevelPoint; distance: number }): Outlet => ({
+    name: point.point,
+    level: level(point),
+    distance,
+    ditch: nearest(of('ditch'), point),
+    flood: nearest(of('flood'), point),
+    ...boundary.against(point, distance),
+  });
   const unplaced = ([...REACHED, ...NEAR] as const).flatMap((role) =>
     of(role).flatMap((p) => (way(p) === undefined ? [{ name: p.point, role, origin: p.origin }] : [])),
   );
   return {
     datum,
     highRim: ground.length > 0 ? Math.max(...ground.map(level)) : 0,
-    outlets: placed(of('outlet')).map(({ point, distance }) => ({
-      name: point.point,
-      level: level(point),
-      distance,
-      ditch: nearest(of('ditch'), point),
-      flood: nearest(of('flood'), point),
-      ...boundary.against(point, distance),
-    })),
+    outlets: placed(of('outlet')).map(outletAt),
     discharges: placed(of('discharge')).map(({ point, distance }) => ({
       name: point.point,
       level: level(point),
@@ -207,6 +210,7 @@ export function placesOf(survey: Survey): Places {
     footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: wayAtLeast(p) })),
     spill: lowest(spills),
     spillFlood: swale && nearest(of('flood'), swale),
+    lowWayOut: placed(swale && level(swale) < 0 ? [swale] : []).map(outletAt)[0],
     houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
       name: p.point,
       level: level(p),

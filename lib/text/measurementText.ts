@@ -14,7 +14,9 @@ export function measurementText(measurement: Measurement, units: UnitSystem): st
     case 'recovery-test':
       return 'a recovery test: bail the hole and time how fast the water comes back';
     case 'ditch-in-flood':
-      return 'the level of the ditch in flood: the line of debris on its bank, or whoever has seen it full';
+      return 'how high water ever stands where the drain ends: the line of debris beside it, or whoever has seen it full';
+    case 'outlet-at-spill':
+      return 'whether a pipe may end at the low way out of the ring, and how high water ever stands there: then enter it as an outlet';
     case 'deeper-hole':
       return `a deeper hole, ${formatQuantity(KNOWN_BELOW, 'length', units)} below the dig: sand under pressure there would lift the floor`;
     case 'seam-pipe':

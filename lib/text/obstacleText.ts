@@ -16,7 +16,8 @@ const OBSTACLES: Wording<ObstacleValues> = {
     `it would run for ever with about ${flow(flow_m3_s)}, above the limit of ${flow(limit_m3_s)}`,
   'outlet-too-high': ({ outlet, level_m }, { level }) =>
     `the outlet ${outlet} is too high: with the least fall that a pipe needs, the water under the liner is held ${level(level_m)} and no lower`,
-  'no-outlet': () => 'the survey has no point where a drain may end by gravity',
+  'no-outlet': ({ spill }) =>
+    `the survey has no point where a drain may end by gravity${spill === null ? '' : `; a pipe laid to ${spill}, the low way out of the ring, may do: enter it as an outlet too, with how high water ever stands there`}`,
   'outlet-not-placed': ({ outlets }) =>
     `the survey does not say how far ${outlets.join(', ')} is from the pond: measure it and write it into levels.csv, without it there is no telling the fall`,
   'outlets-beyond-boundary': () => 'the boundary lies between the pond and every outlet',

@@ -120,6 +120,26 @@ describe('what nobody has looked up', () => {
       expect(open.waits).toBe(false);
     });
 
+  test('the low way out of a ring is asked about where it would do as an outlet, and an outlet where nobody saw a flood', () => {
+    const swale = (levels: string, depth = 0.2) => {
+      let files = baseSurvey({ depth, spread: 0.05, level: -0.1, drawdown: 0.5 });
+      files = withItem(files, 'site.csv', 'discharge_allowed', 'yes');
+      files = withItem(files, 'pond.csv', 'highest_raise', '0', 'm');
+      files['levels.csv'] = `point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10\n${levels}`;
+      return assessed(files);
+    };
+    const asked = (a: ReturnType<typeof swale>) => a.measureNext.map(({ what, where }) => `${what} ${where}`);
+    const low = swale('Swale,spill,4,9\n');
+    expect(low.decision.option).not.toBe('drain-to-outlet');
+    expect(asked(low)).toContain('outlet-at-spill Swale');
+    const dry = swale('Swale,spill,4,9\nEnd,outlet,4,9\nMark,flood,4,9\n');
+    expect(dry.decision.option).toBe('drain-to-outlet');
+    expect(asked(dry).filter((what) => /flood|spill/.test(what))).toEqual([]);
+    expect(asked(swale('Swale,spill,4,9\nEnd,outlet,4,9\n')).join()).not.toContain('outlet-at-spill');
+    // One no lower than the ground serves no drain, whatever is found out.
+    expect(asked(swale('Swale,spill,4,10\n')).join()).not.toContain('outlet-at-spill');
+  });
+
   test('a mark that was levelled is not asked for again', () => {
     expect(ditch(unmarked(9.3))).toBeUndefined();
   });
