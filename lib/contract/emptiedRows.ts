@@ -8,7 +8,7 @@ const YEAR = Array.from({ length: 12 }, (_, at) => at + 1);
 const RANK: Record<Holding, number> = { holds: 0, briefly: 1, fails: 2 };
 
 /** The emptying that picture and words are of. */
-export interface EmptiedRows {
+interface EmptiedRows {
   /** nobody is to empty it: told as what would be */
   never: boolean;
   /** with nothing done, in the worst of the months planned, or of the year */

@@ -8,7 +8,7 @@ import type { Decision } from './decide.js';
 const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 
 /** Months in which even the full pond may lift without its drain. */
-export function liftsUndrained(basis: Basis, { measures, depth }: Decision): number[] {
+function liftsUndrained(basis: Basis, { measures, depth }: Decision): number[] {
   const without = withoutDrain(measures);
   if (verdictAt(basis, without, depth).kept) return [];
   const brim = basis.site.pond.fullLevel + measures.raise;

@@ -142,7 +142,7 @@ function waterWhileDug(
 }
 
 /** A plan of a dig, and its chances. */
-export interface PlannedDig {
+interface PlannedDig {
   plan: DigPlan;
   chances: PerDig;
 }
@@ -167,7 +167,7 @@ export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): 
 }
 
 /** Months in which a depth may be dug, where none was named and it is not all one. */
-export interface MonthsToDig {
+interface MonthsToDig {
   months: number[];
   /** what stands against most of the others */
   against: Governs;

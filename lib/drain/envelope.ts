@@ -107,7 +107,7 @@ export const GRADINGS = {
 export type Granular = keyof typeof GRADINGS;
 
 /** Apparent opening size of the fabric bought, m: No. 100 sieve. Common practice. */
-export const FABRIC_OPENING = 1.5e-4;
+const FABRIC_OPENING = 1.5e-4;
 /** Its permittivity, 1/s. Common practice. */
 const FABRIC_PERMITTIVITY = 1;
 

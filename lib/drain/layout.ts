@@ -50,7 +50,7 @@ const MAT_TRANSMISSIVITY = 5e-4;
 export const MAT_THICKNESS = 0.02;
 
 /** Upper part of a bed that stays dry under the liner, m. Our choice. */
-export const DRY_UNDER_LINER = 0.03;
+const DRY_UNDER_LINER = 0.03;
 
 /** Conductivity of washed sand and stone, m/s; right within a factor of about 3. Common practice. */
 const CONDUCTIVITY: Record<Granular, number> = {
@@ -88,7 +88,7 @@ export const halfPipe = formula({
  * @param bed - what is laid
  * @returns m
  */
-export function highestInBed(bed: Bed): number {
+function highestInBed(bed: Bed): number {
   return isMat(bed) ? MAT_THICKNESS : BED_THICKNESS - DRY_UNDER_LINER;
 }
 

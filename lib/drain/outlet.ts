@@ -15,9 +15,9 @@ export const fallBudget = method({
 });
 
 /** Free drop wanted above the ordinary water of the receiver, m. */
-export const FREE_DROP = 0.1;
+const FREE_DROP = 0.1;
 /** Earth wanted over a pipe, m: 2.5 ft (ASAE EP480 as read in a university guide); NRCS 2 ft, from memory. */
-export const COVER = 2.5 * 0.3048;
+const COVER = 2.5 * 0.3048;
 
 /** A step of the fall budget; levels m above the datum. */
 export interface FallLink {

@@ -36,7 +36,7 @@ export const LEAST_FALL = 0.01;
  * Velocity that keeps a drain clean, m/s: 0.5 ft/s where no silt comes in, 1.4 ft/s with fine sand and silt
  * (ASAE EP480 as read in a university drainage guide).
  */
-export const CLEAN_VELOCITY = { filtered: 0.5 * 0.3048, silty: 1.4 * 0.3048 };
+const CLEAN_VELOCITY = { filtered: 0.5 * 0.3048, silty: 1.4 * 0.3048 };
 
 /** Least diameter that can be flushed and looked into, m. Common practice. */
 const LEAST_DIAMETER = 0.1;

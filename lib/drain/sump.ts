@@ -126,7 +126,7 @@ const STARTS = 10;
 /** An ordinary drainage pump and its line. Common practice. */
 export const ORDINARY_PUMP: Pump = { shutOff: 6, largest: 2e-3 };
 /** Inside diameter of the line of that pump, m. Common practice. */
-export const LINE_DIAMETER = 0.04;
+const LINE_DIAMETER = 0.04;
 const EFFICIENCY = 0.25;
 /** Side of a sump dug and lined by hand, m. Common practice. */
 export const SUMP_SIDE = 0.6;

@@ -8,7 +8,7 @@ export type FigureSize = 'wide' | 'narrow';
 /** Width in pixels that labels are set apart for: a printed column, the smallest usual phone. */
 export const DESIGN_WIDTH: Record<FigureSize, number> = { wide: 690, narrow: 326 };
 
-export const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
+const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
 export const LABEL_SIZE: Record<FigureSize, number> = { wide: 12, narrow: 10.5 };
 
 /** Mean width of a character over its size, for judging whether labels touch. */

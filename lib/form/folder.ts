@@ -15,7 +15,7 @@ import {
 } from './answers.js';
 
 /** A file as it is written, and on which line of it each of the form's rows stands. */
-export interface Written {
+interface Written {
   text: string;
   lines: ReadonlyMap<number, number>;
 }
@@ -77,7 +77,7 @@ function suffixes(file: FormFile, name: string): Map<string, string> | undefined
 }
 
 /** Of a bare number, where nobody chose another. */
-export const USUAL: Readonly<Record<string, Record<UnitSystem, string>>> = {
+const USUAL: Readonly<Record<string, Record<UnitSystem, string>>> = {
   length: { metric: 'm', us: 'ft' },
   speed: { metric: 'm/s', us: 'in/h' },
   fraction: { metric: '%', us: '%' },

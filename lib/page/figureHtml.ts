@@ -7,7 +7,7 @@ import { text } from './markup.js';
 const SIZES: FigureSize[] = ['wide', 'narrow'];
 
 /** A figure drawn for desk and paper and for a phone; the window's width decides which is shown. */
-export function drawings(id: string, make: (size: FigureSize) => Figure): string {
+function drawings(id: string, make: (size: FigureSize) => Figure): string {
   return SIZES.map(
     (size) => `<div class="${size}">${figureSvg(make(size), DESIGN_WIDTH[size], `${id}-${size}`)}</div>`,
   ).join('');

@@ -4,7 +4,7 @@ import { type Dimension, findUnit } from '../units/index.js';
 import type { Work } from './work.js';
 
 /** What work costs by the prices of a survey. */
-export interface Cost {
+interface Cost {
   /** of all that has a price, in the money of prices.csv */
   sum: number;
   /** goods without a price */

@@ -40,7 +40,7 @@ const SAME = 0.25;
 const AROUND = 1;
 
 /** What is set out. */
-export interface SetOut {
+interface SetOut {
   pond: DugPond;
   levels: readonly LevelPoint[];
   /** of the lowest natural ground at the rim, on the mark of the levels, m */

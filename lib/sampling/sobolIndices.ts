@@ -23,7 +23,7 @@ export interface SensitivityIndices {
 }
 
 /** Outputs of the pick-freeze design, one a sample: of A, of B, and of A with column i from B. */
-export interface PickFreeze {
+interface PickFreeze {
   a: ArrayLike<number>;
   b: ArrayLike<number>;
   mixed: ArrayLike<number>[];

@@ -18,7 +18,7 @@ export const drainUnderFloorMethod = method({
 });
 
 /** A pipe under a floor. Lengths m. */
-export interface BuriedPipe {
+interface BuriedPipe {
   /** across, from the middle of the floor */
   x: number;
   /** of its middle below the liner, above its radius */

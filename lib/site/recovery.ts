@@ -44,12 +44,12 @@ export interface KnownConductivity {
 }
 
 /** Where the water is heading: a level with the band that holds nine in ten, or only that it is above the last look. */
-export type Recovered =
+type Recovered =
   | { says: 'level'; depth: number; shallowest: number; deepest: number; conductivity: number }
   | { says: 'above'; depth: number };
 
 /** Standard deviation of a look with a tape, m. */
-export const LOOK_ERROR = 0.005;
+const LOOK_ERROR = 0.005;
 const WIDEST_BAND = 0.3;
 /** Longest that the water outside is taken to stand still, s. */
 export const LONGEST_RECOVERY = 30 * 86400;

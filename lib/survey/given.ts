@@ -28,7 +28,7 @@ type GivenValue<V> = V extends readonly number[]
     ? number | string
     : V;
 /** Facts of `site.csv` or `pond.csv`. */
-export type GivenFacts<F> = { [K in keyof F]?: GivenValue<NonNullable<F[K]>> };
+type GivenFacts<F> = { [K in keyof F]?: GivenValue<NonNullable<F[K]>> };
 type GivenRow<S> = { [K in keyof Values<S>]: GivenValue<Values<S>[K]> };
 
 const COLUMNS = {

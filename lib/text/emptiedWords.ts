@@ -53,7 +53,7 @@ export function whenEmptied(ruled: Ruled, months: number[]): string {
 }
 
 /** Months in which time alone keeps it down, and that time; undefined where there are none. */
-export function briefly({ rules }: Ruled): { months: number[]; days: number } | undefined {
+function briefly({ rules }: Ruled): { months: number[]; days: number } | undefined {
   const found = rules.map((rule) =>
     rule.code !== 'empty-only-in' ? null : rule.subject === 'briefly' ? rule.values : rule.values.briefly,
   );

@@ -46,7 +46,7 @@ export function rainText(rain: number, units: UnitSystem): string {
 }
 
 /** What a measure holds, for the note under a table. */
-export function measureSizes(units: UnitSystem): string {
+function measureSizes(units: UnitSystem): string {
   const { bucket, barrow, bag } = MEASURES[units];
   return `A bucket is ${bucket.size}, a barrow ${barrow.size}, a bag ${bag.size}.`;
 }

@@ -9,7 +9,7 @@ export type HowTo = (typeof HOW_TO)[number];
 const SIGN =
   'On the sheet and in levels.csv it has a minus, for heights count upwards; in the form, measured down, it has none.';
 
-export interface HowToWords {
+interface HowToWords {
   title: string;
   /** by the numbers in the drawing */
   parts: string[];

@@ -24,7 +24,6 @@ export * from './spotText.js';
 export * from './terms.js';
 export { todayWords } from './todayWords.js';
 export * from './upkeepWords.js';
-export { upliftLine } from './upliftLine.js';
-export { type VerdictWords, verdictWords } from './verdictWords.js';
+export { verdictWords } from './verdictWords.js';
 export { weatherGainWords } from './weatherGain.js';
 export { yearWords } from './yearWords.js';

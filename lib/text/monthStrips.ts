@@ -135,7 +135,7 @@ export function dryMonths({ digging, result }: Pick<Report, 'digging' | 'result'
 }
 
 /** Chance of a dry floor all month, at the next depth that is not less. */
-export function dryChance(digging: Report['digging'], depth: number, month: number): number | null {
+function dryChance(digging: Report['digging'], depth: number, month: number): number | null {
   if (!digging) return null;
   const at = digging.depths.findIndex((each) => each >= depth - 1e-6);
   return digging.dry[at < 0 ? digging.depths.length - 1 : at]?.[month] ?? null;

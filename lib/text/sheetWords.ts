@@ -52,7 +52,7 @@ export function sidesText(slope: number, drawn: number | undefined): string {
 export const slopeNumber = (slope: number): string => String(Number(slope.toFixed(2)));
 
 /** Names of the parts of a sheet. */
-export const SHEET_PARTS = {
+const SHEET_PARTS = {
   pond: 'Plan of the pond, with pegs',
   site: 'Plan of the garden',
   section: 'Section',

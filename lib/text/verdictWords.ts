@@ -26,7 +26,7 @@ import { listText, lowerFirst, sentence } from './sentence.js';
 import { ADVICE_NAMES, adviceWords } from './terms.js';
 
 /** The verdicts in sentences. */
-export interface VerdictWords {
+interface VerdictWords {
   /** what happens while the pond is kept full */
   full: string;
   /** what happens when it is emptied, and when it may be */
@@ -183,7 +183,7 @@ function timeWords(hours: number, units: UnitSystem): string {
 }
 
 /** What a drain carries: from the clay, in a storm, and if the liner leaks. */
-export function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): string {
+function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): string {
   const { clay, leak, ring_storm, roof, uphill } = inflow_m3_s;
   const storm = ring_storm + roof + uphill;
   return [
@@ -196,7 +196,7 @@ export function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): stri
 }
 
 /** Where a drain ends. */
-export function placeWords({ outlet, result }: Report, units: UnitSystem): string {
+function placeWords({ outlet, result }: Report, units: UnitSystem): string {
   if (outlet) return `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond`;
   return result.drain?.fall_available_m === null
     ? 'a sump beside the pond, from which it is pumped to the discharge the survey names'

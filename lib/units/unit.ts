@@ -122,7 +122,7 @@ const NAMED: Record<Dimension, ReadonlyMap<string, Unit>> = {
 const PER_TIME: Partial<Record<Dimension, ReadonlyMap<string, Unit>>> = { speed: LENGTH, flow: VOLUME };
 
 /** Every dimension, in the order they are tried when a unit belongs to another one. */
-export const DIMENSIONS = Object.keys(NAMED) as Dimension[];
+const DIMENSIONS = Object.keys(NAMED) as Dimension[];
 
 /** A few units of each dimension, for the remedy of an error. */
 export const EXAMPLES: Record<Dimension, string> = {

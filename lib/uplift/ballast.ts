@@ -116,7 +116,7 @@ export const GRAVEL = { unitWeight: 16000, grains: 2.65 };
 /** Unit weight of concrete, N/m³. Common practice. */
 export const CONCRETE_UNIT_WEIGHT = 24000;
 /** Soil and stones of a planted shelf: the same two, dry unit weight in N/m³. Common practice. */
-export const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
+const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
 
 /** What may lie on a liner. */
 export type BallastKind = 'gravel' | 'slab' | 'soil';

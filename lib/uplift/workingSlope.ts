@@ -18,7 +18,7 @@ export const workingSlopes = method({
 export type SoilType = 'A' | 'B' | 'C';
 
 /** Unconfined strengths that part the types, Pa (1.5 and 0.5 ton/ft²). */
-export const TYPE_LIMITS = { A: 144_000, B: 48_000 };
+const TYPE_LIMITS = { A: 144_000, B: 48_000 };
 /** Steepest slope by type, horizontal to 1 vertical, up to 20 ft (6.1 m) deep. */
 export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 };
 /** Depth from which sides must be laid back or held, m: 5 ft by the rule, taken as the round metres of other countries. */
