@@ -1,4 +1,4 @@
-import { formula, method, type Use, unrecorded } from '../formula/index.js';
+import { formula, method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { timesOver } from './linkReserve.js';
 import { dutyPoint, type Pump } from './pumpLine.js';
 
@@ -77,7 +77,7 @@ export const yearsWater = formula({
 });
 
 /** Seconds of a year. */
-const YEAR = 365.25 * 86400;
+const YEAR = 365.25 * SECONDS_PER_DAY;
 
 /** Energy as it is bought. */
 export const kilowattHours = formula({

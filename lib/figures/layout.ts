@@ -1,5 +1,7 @@
 /** What all figures share: type, margins, axes, and the two widths they are laid out for. */
+
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import { FAINT_INK, HAIRLINE, INK, PAPER } from './palette.js';
 
 /** `wide`: a page column or paper; `narrow`: a phone. The data of a figure is the same for both. */
@@ -87,7 +89,7 @@ export function label(text: string, x: number | string, y: number, more: object 
 
 /** Lengths on an axis: factor from metres and the unit written. */
 export function lengthScale(units: UnitSystem): { per_m: number; unit: string } {
-  return units === 'us' ? { per_m: 1 / 0.3048, unit: 'ft' } : { per_m: 1, unit: 'm' };
+  return units === 'us' ? { per_m: 1 / FOOT, unit: 'ft' } : { per_m: 1, unit: 'm' };
 }
 
 /** Four decimals: what a drawing can show, and short in a page. */

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { method, SECONDS_PER_DAY } from '../formula/index.js';
 
 export const fieldTestReading = method({
   title: 'Permeability from a level falling or rising in a hole',
@@ -55,7 +55,7 @@ export class FieldTestError extends Error {
 }
 
 /** Evaporation from an open hole, m/s: 2 mm a day. Common practice. */
-const HOLE_EVAPORATION = 0.002 / 86400;
+const HOLE_EVAPORATION = 0.002 / SECONDS_PER_DAY;
 /** Reading error of a tape in a hole, m. Common practice. */
 const TAPE_ERROR = 0.002;
 

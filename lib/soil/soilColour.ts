@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { INCH } from '../units/index.js';
 import type { Mottles } from './words.js';
 
 export const soilColour = method({
@@ -61,7 +62,7 @@ export function seasonalHighFromColour(
  * @returns the class in words
  */
 export function drainageClass(firstGrey: number): string {
-  const inches = Number((firstGrey / 0.0254).toFixed(6));
+  const inches = Number((firstGrey / INCH).toFixed(6));
   if (inches <= 10) return 'poorly drained';
   if (inches <= 20) return 'somewhat poorly drained';
   return inches <= 40 ? 'moderately well drained' : 'well drained';

@@ -1,5 +1,6 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
 
+import { MONTHS } from '../climate/index.js';
 import {
   advisedOption,
   advisedOptions,
@@ -137,7 +138,7 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
 /** A pond emptied, month by month. */
 interface EmptiedYear extends Pick<Recommendation, 'rules'> {
   /** months in which it may be, 1–12 */
-  free: number[];
+  free: readonly number[];
   /** that it must not fall below, m; null where it may be emptied on any day */
   levels: (number | null)[];
   /** until something gives way */
@@ -145,7 +146,7 @@ interface EmptiedYear extends Pick<Recommendation, 'rules'> {
   /** rim, m */
   raised: number;
   /** in other months than wished */
-  emptiedIn?: number[];
+  emptiedIn?: readonly number[];
 }
 
 function emptiedWords(
@@ -154,7 +155,7 @@ function emptiedWords(
   units: UnitSystem,
 ): string {
   if (free.length === 12) return 'it may be emptied in any month.';
-  const months = Array.from({ length: 12 }, (_, at) => at + 1);
+  const months = MONTHS;
   const levelIn = (month: number) => levels[month - 1] ?? null;
   const bound = months.filter((month) => levelIn(month) !== null);
   const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));

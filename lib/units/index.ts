@@ -2,4 +2,4 @@ export { formatBound, formatGap, formatQuantity, type QuantityKind, type UnitSys
 export { QuantityError } from './error.js';
 export type { DecimalSign } from './number.js';
 export { parseQuantity, readQuantity } from './quantity.js';
-export { type Dimension, findUnit } from './unit.js';
+export { type Dimension, FOOT, findUnit, INCH } from './unit.js';

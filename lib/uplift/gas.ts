@@ -1,4 +1,5 @@
 import { formula, SECONDS_PER_DAY } from '../formula/index.js';
+import { FOOT } from '../units/index.js';
 
 /** Gas that has to get out from under a liner. */
 export const gasInflow = formula({
@@ -48,7 +49,7 @@ export const GAS_FALL = 0.02;
 /** Thinnest vent that stays open, m. Common practice. */
 const LEAST_VENT = 0.025;
 /** Vents of large lined ponds stand 15 to 25 ft apart along the high side; the least of it, m. Common practice. */
-const VENT_SPACING = 15 * 0.3048;
+const VENT_SPACING = 15 * FOOT;
 
 /** What is known of gas under a pond. Levels m above one datum. */
 export interface GasSigns {

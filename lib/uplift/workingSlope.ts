@@ -1,5 +1,6 @@
 import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import type { Structure, Texture } from '../soil/index.js';
+import { FOOT } from '../units/index.js';
 import { sideKind } from './groundSides.js';
 
 export const workingSlopes = method({
@@ -24,7 +25,7 @@ export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 
 /** Depth from which sides must be laid back or held, m: 5 ft by the rule, taken as the round metres of other countries. */
 export const PROTECTION_DEPTH = 1.5;
 /** Depth beyond which an engineer designs the protection, m (20 ft). */
-export const ENGINEER_DEPTH = 20 * 0.3048;
+export const ENGINEER_DEPTH = 20 * FOOT;
 
 /** Whether sides so high, m, must be laid back or held. */
 export const isProtectionDue = (height: number) => height >= PROTECTION_DEPTH - LEVEL_RESOLUTION;
