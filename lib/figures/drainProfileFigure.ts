@@ -75,7 +75,7 @@ export function drainProfileFigure(report: Report, units: UnitSystem = report.un
 }
 
 /** Room for the drawing itself, and beside it. */
-const WIDE = { left: 20, right: 20, drop: 170 };
+const WIDE = { left: 20, right: 20, drop: 110 };
 
 function wideSvg({ stations, falls, flood, run_m }: Profile, alt: string, units: UnitSystem): string {
   const { width, type } = FORM.wide;

@@ -11,7 +11,7 @@ export type FigureSize = 'wide' | 'narrow';
 export const DESIGN_WIDTH: Record<FigureSize, number> = { wide: 690, narrow: 326 };
 
 const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
-export const LABEL_SIZE: Record<FigureSize, number> = { wide: 12, narrow: 10.5 };
+export const LABEL_SIZE: Record<FigureSize, number> = { wide: 12, narrow: 12 };
 
 /** Mean width of a character over its size, for judging whether labels touch. */
 const CHARACTER = 0.6;

@@ -26,7 +26,7 @@ import { yearOnPhone } from './yearPhone.js';
 /** Room beside the months: levels at the left, names of lines at the right. */
 const LEFT = 74;
 const RIGHT = 138;
-const PLOT = 270;
+const PLOT = 230;
 const CELL = 46;
 
 /**

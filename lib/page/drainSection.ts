@@ -65,8 +65,8 @@ export function drainSection(report: Report, units: UnitSystem): string {
       (size) => drainSectionFigure(drain, units, size),
       'Heights in the bed to scale.',
     ),
-    '</div>',
     list(words.outlet.map(text)),
+    '</div>',
     toBuild(report, units),
     `<h3>To look after</h3>${list(words.upkeep.map(text))}`,
   );

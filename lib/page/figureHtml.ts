@@ -28,8 +28,9 @@ export function drawingHtml(
   id: string,
   title: string,
   { wide, narrow }: Drawing,
-  caption: string,
+  caption = '',
   heading: 'h2' | 'h3' = 'h3',
 ): string {
-  return `<figure id="${id}" class="hand"><${heading}>${text(title)}</${heading}><div class="wide">${wide}</div><div class="narrow">${narrow}</div><figcaption>${text(caption)}</figcaption></figure>`;
+  const below = caption && `<figcaption>${text(caption)}</figcaption>`;
+  return `<figure id="${id}" class="hand"><${heading}>${text(title)}</${heading}><div class="wide">${wide}</div><div class="narrow">${narrow}</div>${below}</figure>`;
 }

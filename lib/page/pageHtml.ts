@@ -102,10 +102,11 @@ export function bodyHtml(
     drainSection(report, units),
     sureSection(report, units),
     limitsSection(report),
-    neighbourSection(report, units),
   ]
     .filter(Boolean)
     .map((part) => words.mark(part));
+  // A sheet of its own in print, so that it comes after the words, which it marks too.
+  const nextDoor = [words.mark(neighbourSection(report, units))].filter(Boolean);
   const evidence = [
     drawingsSection(report, units, issued),
     checkSection(report, units),
@@ -125,10 +126,10 @@ export function bodyHtml(
   ].filter(Boolean);
   return `${head}
 <div class="columns">
-${contents(parts, evidence)}
+${contents([...parts, ...nextDoor], evidence)}
 <main id="main" tabindex="-1">
 ${parts.join('\n')}
-${words.list()}
+${[words.list(), ...nextDoor].join('\n')}
 <details id="evidence"><summary><h2>Evidence: every number, for whoever checks it</h2></summary>
 ${evidence.join('\n')}
 </details>

@@ -20,12 +20,7 @@ export function yearSection(report: Report, units: UnitSystem): string {
   return section(
     'year',
     'Your year',
-    drawingHtml(
-      'your-year',
-      'When to dig, when to lower',
-      yearFigure(report, units),
-      'Band: the highest water outside of the month, eight years in ten; dots: your looks.',
-    ),
+    drawingHtml('your-year', 'When to dig, when to lower', yearFigure(report, units)),
     '<p class="month-words" aria-live="polite" hidden></p>',
     `<details class="months"><summary>The year in words, month by month</summary>${list(yearWords(report, units).map(text))}</details>`,
     todayHtml(report, units),

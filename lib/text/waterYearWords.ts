@@ -14,7 +14,7 @@ interface Spread {
  * @returns a heading
  */
 export function waterDepthAxis(unit: string): string {
-  return `Depth to water below the lowest ground at the rim (${unit})`;
+  return `Depth to water below the lowest rim ground (${unit})`;
 }
 
 /**
