@@ -1,5 +1,5 @@
 /** Largest error a water balance may end with, m of water. */
-export const CLOSES_TO = 1e-9;
+const CLOSES_TO = 1e-9;
 
 /**
  * Asserts that a balance closes.

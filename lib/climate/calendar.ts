@@ -1,5 +1,8 @@
 import { SECONDS_PER_DAY } from '../formula/index.js';
 
+/** The months of a year, January = 1. */
+export const MONTHS: readonly number[] = Array.from({ length: 12 }, (_, at) => at + 1);
+
 /**
  * Calendar of a day counted from 1970-01-01 (UTC).
  * @param day - days since 1970-01-01, whole

@@ -1,14 +1,14 @@
+import { MONTHS } from '../climate/index.js';
 import { isDoneOtherwise } from './doneOtherwise.js';
 import { type Holding, holdingOf } from './holding.js';
 import { monthsPlanned } from './monthsPlanned.js';
 import type { Report } from './report.js';
 import type { Situation } from './situation.js';
 
-const YEAR = Array.from({ length: 12 }, (_, at) => at + 1);
 const RANK: Record<Holding, number> = { holds: 0, briefly: 1, fails: 2 };
 
 /** The emptying that picture and words are of. */
-export interface EmptiedRows {
+interface EmptiedRows {
   /** nobody is to empty it: told as what would be */
   never: boolean;
   /** with nothing done, in the worst of the months planned, or of the year */
@@ -29,7 +29,7 @@ export function emptiedRows(report: Report): EmptiedRows | undefined {
     result.situations.filter((each) => each.of === of && each.situation === 'emptied');
   const planned = monthsPlanned(report);
   const never = planned.length === 0;
-  const months = never ? YEAR : planned;
+  const months = never ? MONTHS : planned;
   const bare = worstOf(emptied('no-drain'), months);
   if (!bare) return undefined;
   const rows = emptied('recommended');
@@ -41,13 +41,13 @@ export function emptiedRows(report: Report): EmptiedRows | undefined {
     ? undefined
     : worstOf(
         rows.filter(({ allowed }) => allowed),
-        YEAR,
+        MONTHS,
       );
   const shown = !worst.allowed ? left : RANK[holdingOf(worst)] > RANK[holdingOf(same)] ? worst : same;
   return { never, bare, done: { rows, worst, shown } };
 }
 
-function worstOf(rows: Situation[], months: number[]): Situation | undefined {
+function worstOf(rows: Situation[], months: readonly number[]): Situation | undefined {
   const worse = (a: Situation, b: Situation) =>
     RANK[holdingOf(b)] - RANK[holdingOf(a)] || (a.margin_m ?? 0) - (b.margin_m ?? 0);
   return rows.filter(({ month }) => month !== null && months.includes(month)).sort(worse)[0];

@@ -19,7 +19,7 @@ export interface MonthLowering {
 }
 
 /** How low, by month: with the drain working or none needed, and with it blocked; absent where there is no drain. */
-export interface LoweringYear {
+interface LoweringYear {
   works: MonthLowering[];
   blocked?: MonthLowering[];
 }

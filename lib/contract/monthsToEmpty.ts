@@ -1,3 +1,4 @@
+import { MONTHS } from '../climate/index.js';
 import type { Recommendation } from './result.js';
 
 /** Months (1–12) with no level to keep to: it may be emptied on any day of them. */
@@ -6,8 +7,8 @@ export function monthsFree(lowestSafeLevel: readonly (number | null)[]): number[
 }
 
 /** Months in which a pond as recommended may be emptied, by its rules of use. */
-export function monthsToEmpty({ rules }: Pick<Recommendation, 'rules'>): number[] {
+export function monthsToEmpty({ rules }: Pick<Recommendation, 'rules'>): readonly number[] {
   const only = rules.find(({ code }) => code === 'empty-only-in')?.months;
   const bound = rules.some(({ code }) => code === 'do-not-lower');
-  return only ?? (bound ? [] : Array.from({ length: 12 }, (_, i) => i + 1));
+  return only ?? (bound ? [] : MONTHS);
 }

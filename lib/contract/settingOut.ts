@@ -68,7 +68,7 @@ export interface TieReference {
 }
 
 /** A point of the pipe; level of its invert. */
-export interface PipePoint {
+interface PipePoint {
   x_m: number;
   y_m: number;
   level_m: number;

@@ -34,7 +34,7 @@ const FLATTEST = 3;
 const LEAST_FLOOR = 0.5;
 
 /** A dig that is done otherwise than wished, and what is decided for it. */
-export interface DugOtherwise {
+interface DugOtherwise {
   change: WishChange;
   /** of the dig as wished, with nothing built */
   undone: Verdict;

@@ -11,5 +11,5 @@ export * from './possibleDrain.js';
 export * from './reason.js';
 export * from './rules.js';
 export * from './spots.js';
-export { gasUnder, lacksEvidence, type Stop, stopOf } from './stops.js';
+export { gasUnder, lacksEvidence, stopOf } from './stops.js';
 export * from './tippingPoints.js';

@@ -81,7 +81,7 @@ export function* changesOf(
 }
 
 /** Emptied only in the month whose water stands lowest; undefined where no other month was wished. */
-export function emptiedBest(basis: Basis): Changed | undefined {
+function emptiedBest(basis: Basis): Changed | undefined {
   const { site, highs } = basis;
   const { emptiedIn, acceptedRisk } = site.pond;
   if (emptiedIn === 'any' || emptiedIn.length === 0) return undefined;
@@ -106,7 +106,7 @@ export function toppedUpSooner(basis: Basis): Changed | undefined {
 }
 
 /** Emptied for no longer than a weekend. */
-export function emptiedBriefly(basis: Basis): Changed | undefined {
+function emptiedBriefly(basis: Basis): Changed | undefined {
   if (basis.site.pond.daysEmpty <= WEEKEND) return undefined;
   const then = usedAs(basis, { ...heldAsTried(basis.site), days_empty: WEEKEND });
   return then && { change: { days_empty: WEEKEND }, basis: then };

@@ -1,4 +1,5 @@
 import type { Basis } from '../basis/index.js';
+import { MONTHS } from '../climate/index.js';
 import type { Governs } from '../contract/index.js';
 import { digConditions, plannedDigs, worstDig } from '../digging/index.js';
 import { LEVEL_RESOLUTION, SECONDS_PER_DAY } from '../formula/index.js';
@@ -9,8 +10,6 @@ import type { Decision } from './decide.js';
 
 /** From the emptied pond to concrete that carries, days. Our choice. */
 const CAST_AND_HARD = 7;
-
-const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 
 /** How a pond that is there is emptied for work on it: it stands as it was dug, with nothing yet built. */
 export function rebuildRule(basis: Basis, { measures: m, depth }: Decision, add: AddRule): void {

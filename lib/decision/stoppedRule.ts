@@ -1,14 +1,13 @@
 import type { Basis } from '../basis/index.js';
+import { MONTHS } from '../climate/index.js';
 import { withoutDrain } from '../heads/index.js';
 import { monthlyLimits, verdictAt } from '../reliability/index.js';
 import { drainFor } from '../works/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
 
-const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
-
 /** Months in which even the full pond may lift without its drain. */
-export function liftsUndrained(basis: Basis, { measures, depth }: Decision): number[] {
+function liftsUndrained(basis: Basis, { measures, depth }: Decision): number[] {
   const without = withoutDrain(measures);
   if (verdictAt(basis, without, depth).kept) return [];
   const brim = basis.site.pond.fullLevel + measures.raise;

@@ -4,7 +4,7 @@ import type { Site } from '../site/index.js';
 import { bulgeCause, gasExpected } from '../uplift/index.js';
 
 /** What ends the question before any chance is counted. */
-export interface Stop {
+interface Stop {
   option: Advice;
   governs: Governs;
   reason: Statement[];

@@ -14,7 +14,7 @@ import { bestDig, type DigDraws, dugDepth } from './digging.js';
 import { sideUphill } from './sides.js';
 
 /** Depth of dig at which the 45° line from a footing is reached, m; Infinity where no depth reaches it. */
-export interface FootingLimit {
+interface FootingLimit {
   depth: number;
   name: string;
   /** the footing is taken as shallow because nobody has seen it */

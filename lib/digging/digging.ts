@@ -1,3 +1,4 @@
+import { MONTHS } from '../climate/index.js';
 import type { Governs, PerDig } from '../contract/index.js';
 import { BED_THICKNESS, strokeTo, sumpDug } from '../drain/index.js';
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
@@ -52,7 +53,7 @@ export function dugDepth(site: Site, m: Measures, depth: number, use: Use = unre
 
 /** Months whose water below the clay counts while it is dug: a sump, whose water stays low, stays as deep all year. */
 export function pressedMonths(m: Measures, months: readonly number[]): readonly number[] {
-  return m.drain?.kind === 'sump' ? ALL_MONTHS : months;
+  return m.drain?.kind === 'sump' ? MONTHS : months;
 }
 
 /** How deep the deepest of what is dug lies: the pit of a sump, else the hole, m below the datum. */
@@ -117,7 +118,7 @@ export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
         wetWater: quantile(Float64Array.from(water.uphill), WET_YEAR),
       };
     }),
-    pits: each((s) => deepestFloorOver(site, draws, s, ALL_MONTHS)),
+    pits: each((s) => deepestFloorOver(site, draws, s, MONTHS)),
     slumps: (height) => {
       const stands = sides(height);
       return stands && slumping.of(stands, '', () => each((s) => stands.dug[s] / SIDE_FACTOR_WANTED));
@@ -125,8 +126,7 @@ export function digDraws(site: Site, draws: Draws, sides: Sides): DigDraws {
   }));
 }
 
-const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month + 1);
-const EACH_MONTH = ALL_MONTHS.map((month) => [month]);
+const EACH_MONTH = MONTHS.map((month) => [month]);
 /** One year in ten is wetter. */
 const WET_YEAR = 0.9;
 
@@ -142,7 +142,7 @@ function waterWhileDug(
 }
 
 /** A plan of a dig, and its chances. */
-export interface PlannedDig {
+interface PlannedDig {
   plan: DigPlan;
   chances: PerDig;
 }
@@ -167,7 +167,7 @@ export function bestDig(site: Site, dig: DigDraws, m: Measures, depth: number): 
 }
 
 /** Months in which a depth may be dug, where none was named and it is not all one. */
-export interface MonthsToDig {
+interface MonthsToDig {
   months: number[];
   /** what stands against most of the others */
   against: Governs;

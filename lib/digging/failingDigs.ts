@@ -6,7 +6,7 @@ import { deepestFloorOver } from './heave.js';
 import type { Sides } from './sides.js';
 
 /** Simulated years in which a dig goes wrong, 1 where it does; index sample × years + year. */
-export interface FailingDigs {
+interface FailingDigs {
   heave: Float64Array;
   /** the clay's strength is too small, or water slips ground that is no clay: whichever is oftener */
   slump: Float64Array;

@@ -9,7 +9,7 @@ import { SOFTENED_SHARE, sideFactor, standingHeight, wetShareAllowed } from '../
 export const UNIT_WEIGHT = { mean: COVER_WEIGHT.mineral, spread: 700 };
 
 /** Heights that clay sides stand, m, one a sample. */
-export interface SideHeights {
+interface SideHeights {
   /** as dug, wet and cracked */
   dug: Float64Array;
   /** softened behind a liner, with water or air in the crack */
@@ -82,7 +82,7 @@ export function sideWithBank(
 }
 
 /** A side of a dig as an engineer weighs it: clay of middling strength, wet and cracked. */
-export interface WeighedSide {
+interface WeighedSide {
   /** with the bank on it, m */
   height: number;
   /** at factor 1, m */
@@ -107,7 +107,7 @@ export function weighedSide(
 }
 
 /** Sides that an emptied pond bares, by depth. */
-export interface BaredSides {
+interface BaredSides {
   /** heights where they are tallest, uphill or with the bank on them, m */
   heights: Float64Array;
   /** heads outside above which water stands in a crack behind one of them, m above the datum: a crack reaches half way down */

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
 import { digRadius, ksatAround, type Site } from '../site/index.js';
 import { criticalGradient, planArea } from '../uplift/index.js';
@@ -19,8 +19,8 @@ export const wetDigMethod = method({
 });
 
 /** Water bailed by hand, and what a pump takes out in the hours of a day's work, m³/s. */
-export const BAILED = 1 / 86400;
-const PUMPED = (7 * 4) / 86400;
+export const BAILED = 1 / SECONDS_PER_DAY;
+const PUMPED = (7 * 4) / SECONDS_PER_DAY;
 const BOILING = criticalGradient.compute(2.65, 0.4) / 1.5;
 const HALVINGS = 30;
 

@@ -12,19 +12,6 @@ import { type CurvePoint, finerThan, sieveCurve, sizeFiner, soilCurve } from './
 
 const size = (meaning: string) => ({ meaning, unit: 'm', min: 1e-7, max: 0.2 });
 
-/** Ratio of two grain sizes that a filter rule limits. */
-export const filterRatio = formula({
-  title: 'Filter ratio',
-  symbol: 'ratio',
-  unit: '-',
-  expression: 'f/b',
-  parameters: { f: size('grain size of the filter'), b: size('grain size of the soil held back') },
-  compute: (f: number, b: number) => f / b,
-  validity:
-    'retention: D15 of the filter over D85 of the soil at most 5 (granular rule), 9 on fine clay (NRCS)',
-  source: 'FHWA HDS-6; NRCS NEH 633 chapter 26',
-});
-
 /** A size that is allowed over the one there is. */
 export const sizeReserve = formula({
   title: 'Size that is allowed over the size there is',
@@ -120,7 +107,7 @@ export const GRADINGS = {
 export type Granular = keyof typeof GRADINGS;
 
 /** Apparent opening size of the fabric bought, m: No. 100 sieve. Common practice. */
-export const FABRIC_OPENING = 1.5e-4;
+const FABRIC_OPENING = 1.5e-4;
 /** Its permittivity, 1/s. Common practice. */
 const FABRIC_PERMITTIVITY = 1;
 

@@ -1,5 +1,3 @@
-import { formula } from '../formula/index.js';
-
 /** A class of drainage fabric: what it may let through at most, and must at least. */
 export interface FabricRule {
   /** largest apparent opening size, m */
@@ -31,20 +29,3 @@ const FABRIC_DOUBTFUL = 0.85;
 export function fabricDoubtful(fines: number): boolean {
   return fines > FABRIC_DOUBTFUL;
 }
-
-/** Flow through a fabric. */
-export const fabricFlow = formula({
-  title: 'Flow through a fabric (permittivity)',
-  symbol: 'Q',
-  unit: 'm³/s',
-  expression: 'p*h*A/r',
-  parameters: {
-    p: { meaning: 'permittivity', unit: '1/s', min: 0.01, max: 5 },
-    h: { meaning: 'head lost through the fabric', unit: 'm', min: 0, max: 1 },
-    A: { meaning: 'area', unit: 'm²', min: 0, max: 500 },
-    r: { meaning: 'how many times it has clogged', unit: '-', min: 1, max: 1000 },
-  },
-  compute: (p: number, h: number, A: number, r: number) => (p * h * A) / r,
-  validity: 'water through a sheet; twenty times clogged it still passes hundreds of times what clay yields',
-  source: 'definition of permittivity, ASTM D4491',
-});

@@ -56,7 +56,7 @@ export const retentionCoarse = formula({
 });
 
 /** Largest D15 of a filter on fine sand, silt and clay of the middle category, m. */
-export const MIDDLE_D15 = 0.0007;
+const MIDDLE_D15 = 0.0007;
 
 /** Soil that a filter must hold back. */
 export interface BaseSoil {

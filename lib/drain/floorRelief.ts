@@ -21,8 +21,6 @@ export const EDGE = 0.9;
 
 /** Effective radius of pipe in plain clay, m: 8 rows of slots without a sock (Ghane 2022, abstract). */
 export const BARE_RADIUS = 0.016;
-/** The same with a sock or in gravel. */
-export const SOCK_RADIUS = 0.059;
 
 /**
  * Head left by pipes laid in plain clay without a bed: much at the edge, all of it behind the walls. See

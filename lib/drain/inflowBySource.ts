@@ -81,7 +81,7 @@ export interface InflowInput {
 /** Conductivity of loose fill, m/s; right within a factor of about 3. Common practice. */
 export const FILL_CONDUCTIVITY = { clay: 1e-6, topsoil: 1e-5, sand: 3e-4, gravel: 2e-2 } as const;
 /** Area of a hole of 1, 3 and 10 mm, m². Our choice. */
-export const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
+const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
 /** Share of the run-off that still passes a swale dug above the pond. Common practice. */
 const PASSES_SWALE = 0.05;
 

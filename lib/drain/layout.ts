@@ -50,7 +50,7 @@ const MAT_TRANSMISSIVITY = 5e-4;
 export const MAT_THICKNESS = 0.02;
 
 /** Upper part of a bed that stays dry under the liner, m. Our choice. */
-export const DRY_UNDER_LINER = 0.03;
+const DRY_UNDER_LINER = 0.03;
 
 /** Conductivity of washed sand and stone, m/s; right within a factor of about 3. Common practice. */
 const CONDUCTIVITY: Record<Granular, number> = {
@@ -59,16 +59,6 @@ const CONDUCTIVITY: Record<Granular, number> = {
   'pea gravel': 2e-2,
   '20 mm stone': 1e-1,
 };
-
-/**
- * Conductivity times thickness of a bed.
- * @param bed - what is laid
- * @param thickness - of all its layers, m; a mat keeps its own
- * @returns m²/s
- */
-export function transmissivity(bed: Bed, thickness = BED_THICKNESS): number {
-  return strataOf(bed, thickness).reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
-}
 
 /**
  * Height of the water above the underside of a bed at its pipe: the pipe half full, or the middle of a mat.
@@ -98,7 +88,7 @@ export const halfPipe = formula({
  * @param bed - what is laid
  * @returns m
  */
-export function highestInBed(bed: Bed): number {
+function highestInBed(bed: Bed): number {
   return isMat(bed) ? MAT_THICKNESS : BED_THICKNESS - DRY_UNDER_LINER;
 }
 

@@ -1,4 +1,4 @@
-import { method, type Use, unrecorded } from '../formula/index.js';
+import { method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { dupuitWell, loweringAt, sichardtRadius } from '../seepage/index.js';
 import type { Ends } from './inflowBySource.js';
 
@@ -17,7 +17,7 @@ export const effectOnOthers = method({
 });
 
 /** Recharge in the wet half-year, m/s: 1 mm a day. Our choice. */
-const RECHARGE = 0.001 / 86400;
+const RECHARGE = 0.001 / SECONDS_PER_DAY;
 /** Lowering that can be told from the weather, and that clay shrinks noticeably with, m. Our choice. */
 export const NOTICEABLE = 0.02;
 const SHRINKING = 0.1;

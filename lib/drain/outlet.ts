@@ -1,5 +1,6 @@
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { relievedHead, unflappedHead } from '../groundwater/index.js';
+import { FOOT } from '../units/index.js';
 import { BED_LOSS, BED_THICKNESS } from './layout.js';
 import { LEAST_FALL } from './pipe.js';
 
@@ -15,9 +16,9 @@ export const fallBudget = method({
 });
 
 /** Free drop wanted above the ordinary water of the receiver, m. */
-export const FREE_DROP = 0.1;
+const FREE_DROP = 0.1;
 /** Earth wanted over a pipe, m: 2.5 ft (ASAE EP480 as read in a university guide); NRCS 2 ft, from memory. */
-export const COVER = 2.5 * 0.3048;
+const COVER = 2.5 * FOOT;
 
 /** A step of the fall budget; levels m above the datum. */
 export interface FallLink {
@@ -132,7 +133,7 @@ export function coverOf(ground: number, invert: number, diameter: number): Cover
 }
 
 /** Largest velocity that bare soil stands, m/s: clay 7 ft/s, sand 3.5 ft/s (NRCS 606, from memory). */
-const STANDS = { clay: 7 * 0.3048, sand: 3.5 * 0.3048 };
+const STANDS = { clay: 7 * FOOT, sand: 3.5 * FOOT };
 
 /** What the ground below an outlet needs, by name. */
 export type Erosion = 'flat-stone' | 'paved' | 'apron';

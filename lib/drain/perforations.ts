@@ -1,4 +1,5 @@
 import { formula, type Use, unrecorded } from '../formula/index.js';
+import { FOOT, INCH } from '../units/index.js';
 import { orificeFlow } from './inflow.js';
 
 /**
@@ -8,7 +9,7 @@ import { orificeFlow } from './inflow.js';
 export const BLOCKED = { most: 0.75, likely: 0.5, least: 0 };
 
 /** Open area of perforated pipe, m² a metre: 1 in² a foot, the least of ASTM F405 (from memory) for 4 in tubing. */
-export const OPEN_AREA = 0.0254 ** 2 / 0.3048;
+const OPEN_AREA = INCH ** 2 / FOOT;
 
 /** Open area of a length of pipe. */
 export const openArea = formula({

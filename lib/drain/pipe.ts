@@ -1,4 +1,5 @@
 import { formula, type Use, unrecorded } from '../formula/index.js';
+import { FOOT } from '../units/index.js';
 import { COMMON_PIPES, type CommonPipe, ROUGHNESS } from './pipeSizes.js';
 
 const D = { meaning: 'inside diameter', unit: 'm', min: 0.02, max: 1 };
@@ -29,9 +30,6 @@ export const fallForVelocity = formula({
   source: 'Manning, solved for the fall',
 });
 
-/** Manning's n of corrugated drain pipe at its rough end, with which pipes are sized, s/m^(1/3). */
-export const CORRUGATED_ROUGHNESS = ROUGHNESS.corrugated.rough;
-
 /** Least fall laid in a garden, m/m: 1 %, steep enough to see with a string line. Common practice. */
 export const LEAST_FALL = 0.01;
 
@@ -39,7 +37,7 @@ export const LEAST_FALL = 0.01;
  * Velocity that keeps a drain clean, m/s: 0.5 ft/s where no silt comes in, 1.4 ft/s with fine sand and silt
  * (ASAE EP480 as read in a university drainage guide).
  */
-export const CLEAN_VELOCITY = { filtered: 0.5 * 0.3048, silty: 1.4 * 0.3048 };
+const CLEAN_VELOCITY = { filtered: 0.5 * FOOT, silty: 1.4 * FOOT };
 
 /** Least diameter that can be flushed and looked into, m. Common practice. */
 const LEAST_DIAMETER = 0.1;

@@ -1,3 +1,4 @@
+import { INCH } from '../units/index.js';
 /**
  * Roughness n by the wall of the pipe, s/m^(1/3), from the smooth to the rough end of the literature.
  * Corrugated: 0.015 (NRCS for 3–8 in, from memory) to 0.022 (Caltrans Highway Design Manual Table 851.2, read in
@@ -19,7 +20,6 @@ export interface CommonPipe {
   inside: number;
 }
 
-const INCH = 0.0254;
 const inch = (name: string, kind: CommonPipe['kind'], inside: number): CommonPipe => ({
   name,
   series: 'us',

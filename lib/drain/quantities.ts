@@ -1,4 +1,5 @@
 import { formula, type Use, unrecorded } from '../formula/index.js';
+import { FOOT } from '../units/index.js';
 import { layerVolume, pitVolume, together, trenchLining, trenchVolume, withWaste } from './amounts.js';
 import { BEDS, type Bed, type BedLayers } from './envelope.js';
 import { BED_THICKNESS, FILTER_THICKNESS, GROOVE_WIDTH, type Layout, MAT_THICKNESS } from './layout.js';
@@ -25,7 +26,6 @@ const TRENCH = { width: 0.3, atRim: 0.9 };
 /** A sump stands so far outside the rim, and a pumped line lies so deep, m. Common practice. */
 export const BESIDE = 0.5;
 const PUMPED_DEPTH = 0.3;
-const FOOT = 0.3048;
 /** The United States gallon. */
 const LITRES_A_GALLON = 3.785411784;
 /** Length in which stiff pipe is sold, m. Common practice. */

@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import {
   donnanSpacing,
   drainSpacing,
@@ -28,7 +28,7 @@ export interface ReachCheck {
 }
 
 /** Time in which Glover–Dumm lets the water fall to half, s: a month. Our choice. */
-const MONTH = 30 * 86400;
+const MONTH = 30 * SECONDS_PER_DAY;
 
 /** Widest spacing at which the head midway is not above what is allowed, m. */
 function widest(head: number, at: (spacing: number) => number): number {

@@ -25,7 +25,7 @@ export interface SectionWorks {
  * @param thickness - of all, m; a mat keeps its own
  * @returns layers, m thick, with their soil
  */
-export function bedStrata(bed: Bed, thickness = BED_THICKNESS): Stratum[] {
+function bedStrata(bed: Bed, thickness = BED_THICKNESS): Stratum[] {
   return strataOf(bed, thickness).map((l) => ({ thickness: l.thickness, soil: looseSoil(l.conductivity) }));
 }
 

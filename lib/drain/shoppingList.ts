@@ -1,3 +1,4 @@
+import { FOOT } from '../units/index.js';
 import type { DrainQuantity } from './quantities.js';
 
 /** A line of the list in both systems. */
@@ -11,7 +12,6 @@ export interface ShoppingLine {
   sides?: { metric: string; us: string };
 }
 
-const FOOT = 0.3048;
 const US: Record<string, { unit: string; per: number }> = {
   m: { unit: 'ft', per: 1 / FOOT },
   'm²': { unit: 'ft²', per: 1 / FOOT ** 2 },

@@ -1,4 +1,4 @@
-import { formula } from '../formula/index.js';
+import { formula, SECONDS_PER_DAY } from '../formula/index.js';
 
 /** Time in which a soakaway loses half of its water. */
 export const soakawayHalfTime = formula({
@@ -18,9 +18,9 @@ export const soakawayHalfTime = formula({
 });
 
 /** A soakaway must be half empty within a day (BRE Digest 365, county guides as read), s. */
-export const HALF_EMPTY = 86400;
+const HALF_EMPTY = SECONDS_PER_DAY;
 /** Ground in which no soakaway is built, m/s (the same guides). */
-export const LEAST_SOAKAGE = 1e-6;
+const LEAST_SOAKAGE = 1e-6;
 /** Its floor stands so far above the highest winter water, m (the same guides). */
 export const SOAKAWAY_CLEARANCE = 1;
 /** Voids of the stone in it. Common practice. */

@@ -1,4 +1,4 @@
-import { formula, method, type Use, unrecorded } from '../formula/index.js';
+import { formula, method, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { timesOver } from './linkReserve.js';
 import { dutyPoint, type Pump } from './pumpLine.js';
 
@@ -77,7 +77,7 @@ export const yearsWater = formula({
 });
 
 /** Seconds of a year. */
-const YEAR = 365.25 * 86400;
+const YEAR = 365.25 * SECONDS_PER_DAY;
 
 /** Energy as it is bought. */
 export const kilowattHours = formula({
@@ -126,7 +126,7 @@ const STARTS = 10;
 /** An ordinary drainage pump and its line. Common practice. */
 export const ORDINARY_PUMP: Pump = { shutOff: 6, largest: 2e-3 };
 /** Inside diameter of the line of that pump, m. Common practice. */
-export const LINE_DIAMETER = 0.04;
+const LINE_DIAMETER = 0.04;
 const EFFICIENCY = 0.25;
 /** Side of a sump dug and lined by hand, m. Common practice. */
 export const SUMP_SIDE = 0.6;

@@ -1,5 +1,5 @@
 /** A place on a figure. */
-export type Spot = [x: number, y: number];
+type Spot = [x: number, y: number];
 
 /**
  * Lines of equal value on a mesh, by marching squares: each square of four known values is crossed by straight pieces,

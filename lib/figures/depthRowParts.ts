@@ -22,7 +22,7 @@ export const DEPTH_FRAME = {
 };
 
 /** What a row is drawn by. */
-export interface RowPlace {
+interface RowPlace {
   X: (depth: number) => number;
   left: number;
   right: number;

@@ -1,3 +1,4 @@
+import { MONTHS } from '../climate/index.js';
 import type { DigWindow } from '../site/index.js';
 import { digMonthText, digWindowAlt } from '../text/digWindowAlt.js';
 import { monthShort } from '../text/monthWords.js';
@@ -34,7 +35,7 @@ export function digWindowFigure(
   const { depths, dry, pumped } = window;
   if (depths.length === 0) throw new RangeError('missing depths - at least one is needed');
   const { per_m, unit } = lengthScale(units);
-  const months = Array.from({ length: 12 }, (_, m) => m + 1);
+  const months = MONTHS;
   const y = depths.map((depth) => short(depth * per_m));
   const half = depths.length > 1 ? Math.abs(y[1]! - y[0]!) / 2 : 0.1 * per_m;
   const nearest = rowOf(window, wish);

@@ -13,7 +13,7 @@ import type { Table } from './table.js';
  * @param units - how numbers are written
  * @returns number with unit
  */
-export function inputText(value: number, unit: string, units: UnitSystem): string {
+function inputText(value: number, unit: string, units: UnitSystem): string {
   if (unit === 'm') return formatQuantity(value, 'level', units);
   if (unit === 'm/s') return formatQuantity(value, 'conductivity', units);
   if (unit === 'Pa') return formatQuantity(value, 'pressure', units);

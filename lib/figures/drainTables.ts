@@ -1,12 +1,10 @@
 import type { SiteDrain } from '../contract/index.js';
 import { pipesAgainst, shoppingLines } from '../drain/index.js';
-import { FALL_NAMES, LINK_NAMES, MEASURE_NAMES, SOURCE_NAMES } from '../text/index.js';
+import { FALL_NAMES, LINK_NAMES, MEASURE_NAMES, SOURCE_NAMES, sayer } from '../text/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
 
 const times = (ratio: number) => (ratio > 100 ? 'over 100' : `${Number(ratio.toPrecision(2))}`);
-
-const aMinute = (flow: number, units: UnitSystem) => `${formatQuantity(flow * 60, 'volume', units)} a minute`;
 
 /**
  * Where the water comes from, with its spread and what keeps it away.
@@ -17,7 +15,7 @@ const aMinute = (flow: number, units: UnitSystem) => `${formatQuantity(flow * 60
 export function drainSourceTable({ sources }: SiteDrain, units: UnitSystem): Table {
   // What a storm brings lasts minutes, what seeps goes on for weeks.
   const flowOf = (storm: boolean) => (v: number) =>
-    storm ? aMinute(v, units) : formatQuantity(v, 'flow', units);
+    storm ? sayer(units).aMinute(v) : formatQuantity(v, 'flow', units);
   return {
     name: 'Where the water in the drain comes from',
     columns: ['source', 'at least', 'likely', 'at most', 'what keeps it away', 'likely then'].map(column),
@@ -85,14 +83,15 @@ export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
  * @returns a row a pipe
  */
 export function pipeTable({ totalInflow, slope }: SiteDrain, units: UnitSystem): Table {
+  const { aMinute } = sayer(units);
   return {
     name: 'Common pipes at this fall',
     columns: ['pipe', 'inside', 'carries at least', 'at most', 'times over at least'].map(column),
     rows: pipesAgainst(totalInflow, slope, units).map((p) => [
       p.pipe.name,
       formatQuantity(p.diameter, 'length', units),
-      aMinute(p.capacity, units),
-      aMinute(p.most, units),
+      aMinute(p.capacity),
+      aMinute(p.most),
       times(p.times),
     ]),
   };

@@ -84,7 +84,7 @@ export const FIGURE_STYLE = `
 `;
 
 /** Words in a drawing; `y` is the base of the first row. */
-export interface Set {
+interface Set {
   rows: string | string[];
   x: number;
   y: number;

@@ -2,7 +2,7 @@ import { GOVERNS_WORDS } from '../text/terms.js';
 import { type FigureSize, LABEL_SIZE, textWidth } from './layout.js';
 import type { DrawnLine } from './riskLines.js';
 
-export interface FailureLabel {
+interface FailureLabel {
   text: string;
   depth_m: number;
   log: number;

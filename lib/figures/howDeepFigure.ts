@@ -1,7 +1,7 @@
 import type { Report } from '../contract/index.js';
 import { beforeDiggingWords } from '../text/beforeDigging.js';
 import { type DepthRow, depthRows, depthRowsAlt } from '../text/depthRows.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { FOOT, formatQuantity, type UnitSystem } from '../units/index.js';
 import { DEPTH_FRAME, depthRowParts } from './depthRowParts.js';
 import {
   type Drawing,
@@ -159,7 +159,7 @@ function axisParts(
   },
   units: UnitSystem,
 ): string[] {
-  const unit = units === 'us' ? 0.3048 : 1;
+  const unit = units === 'us' ? FOOT : 1;
   const room = form === 'wide' ? 70 : 58;
   const step =
     [0.25, 0.5, 1, 2].map((each) => each * unit).find((each) => X(each) - left >= room) ?? 4 * unit;

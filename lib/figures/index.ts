@@ -1,12 +1,11 @@
 export { balanceFigure } from './balanceFigure.js';
 export { digWindowFigure } from './digWindowFigure.js';
-export { driverTable, inputText, measurementTable, spotTable, tippingTable } from './doubtTables.js';
+export { driverTable, measurementTable, spotTable, tippingTable } from './doubtTables.js';
 export { drainPlanFigure } from './drainPlanFigure.js';
 export { drainProfileFigure } from './drainProfileFigure.js';
 export { drainSectionFigure } from './drainSectionFigure.js';
 export { drainLinkTable, drainSourceTable, fallTable, pipeTable, shoppingTable } from './drainTables.js';
 export { type Drawing, FIGURE_STYLE } from './drawing.js';
-export { escapeHtml, scriptJson } from './escape.js';
 export type { Figure } from './figure.js';
 export { findingsTable } from './findingsTable.js';
 export { howDeepFigure } from './howDeepFigure.js';

@@ -1,5 +1,7 @@
 /** What all figures share: type, margins, axes, and the two widths they are laid out for. */
+
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import { FAINT_INK, HAIRLINE, INK, PAPER } from './palette.js';
 
 /** `wide`: a page column or paper; `narrow`: a phone. The data of a figure is the same for both. */
@@ -8,7 +10,7 @@ export type FigureSize = 'wide' | 'narrow';
 /** Width in pixels that labels are set apart for: a printed column, the smallest usual phone. */
 export const DESIGN_WIDTH: Record<FigureSize, number> = { wide: 690, narrow: 326 };
 
-export const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
+const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", Arial, sans-serif';
 export const LABEL_SIZE: Record<FigureSize, number> = { wide: 12, narrow: 12 };
 
 /** Mean width of a character over its size, for judging whether labels touch. */
@@ -87,7 +89,7 @@ export function label(text: string, x: number | string, y: number, more: object 
 
 /** Lengths on an axis: factor from metres and the unit written. */
 export function lengthScale(units: UnitSystem): { per_m: number; unit: string } {
-  return units === 'us' ? { per_m: 1 / 0.3048, unit: 'ft' } : { per_m: 1, unit: 'm' };
+  return units === 'us' ? { per_m: 1 / FOOT, unit: 'ft' } : { per_m: 1, unit: 'm' };
 }
 
 /** Four decimals: what a drawing can show, and short in a page. */

@@ -1,3 +1,4 @@
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import {
   liftTimeAlt,
   liftTimeKey,
@@ -25,7 +26,7 @@ const LONGEST = 8.64e6;
 const TICKS: [seconds: number, text: string][] = [
   [60, '1 min'],
   [3600, '1 h'],
-  [86400, '1 day'],
+  [SECONDS_PER_DAY, '1 day'],
   [LONGEST, '100 days'],
 ];
 

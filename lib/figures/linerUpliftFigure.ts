@@ -165,7 +165,7 @@ export function linerUpliftFigure(
 }
 
 /** Net head that lifts at a point of the liner, what ballast on the floor holds taken off, m. */
-export function netLift(point: LinerPoint, floor: number, { ballast }: LinerHold): number {
+function netLift(point: LinerPoint, floor: number, { ballast }: LinerHold): number {
   return point.uplift - (isFloor(point, floor) ? ballast : 0);
 }
 

@@ -4,7 +4,7 @@ export type Point = readonly [x: number, y: number];
 export type Segment = readonly [Point, Point];
 
 /** A bracket, and the middle of its words. */
-export interface Place {
+interface Place {
   bracket_x: number;
   x: number;
   y: number;

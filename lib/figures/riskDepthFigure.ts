@@ -29,7 +29,7 @@ import { spread } from './spread.js';
 import { visible } from './visible.js';
 
 /** An option that is tried, with its chance a year. */
-export interface TriedPoint {
+interface TriedPoint {
   option: OptionName;
   per_year: number;
 }

@@ -1,5 +1,6 @@
 import type { Report } from '../contract/report.js';
 import { BED_THICKNESS } from '../drain/index.js';
+import { FREEBOARD } from './panelScale.js';
 
 /** A point of the section: m along it from the pond's uphill rim, m above the lowest natural ground at the rim. */
 export type Point = [x: number, z: number];
@@ -26,9 +27,6 @@ export interface Section {
   right(z: number): number;
   outline(to: number): Point[];
 }
-
-/** Height of the liner's edge above the full level in the drawing. */
-const FREEBOARD = 0.06;
 
 /** The section of a report; uphill is on the left. */
 export function sectionOf({ pond, result, high_m }: Report): Section {

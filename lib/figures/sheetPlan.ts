@@ -33,7 +33,7 @@ function viewOf(places: Place[], room: Region, units: UnitSystem): View {
 }
 
 /** Points of a line round the pond, on the axes of the table. */
-export function outlinePlaces(set: SettingOut, line: PondLine, box: boolean): Place[] {
+function outlinePlaces(set: SettingOut, line: PondLine, box: boolean): Place[] {
   const { middle, along } = set;
   const { half_length_m: a, half_width_m: b } = line;
   const across: At[] = box

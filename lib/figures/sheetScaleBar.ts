@@ -1,12 +1,14 @@
 /** A bar to hold a ruler to. */
+
 import { dimensionText } from '../text/sheetWords.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import type { SheetPaper } from './sheetPaper.js';
 
 /** Lengths of a bar. */
 const LENGTHS: Record<UnitSystem, readonly number[]> = {
   metric: [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200],
-  us: [0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500].map((feet) => feet * 0.3048),
+  us: [0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500].map((feet) => feet * FOOT),
 };
 
 /** A bar of a round length, some 20 to 45 mm long, from a point to the right; its length over the end. */

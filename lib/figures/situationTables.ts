@@ -48,7 +48,7 @@ function isDry({ ring_m, outside_m }: LadderRung): boolean {
 }
 
 /** One row a situation: the year's, else the month with the least in hand, of those allowed where there are such. */
-export function worstRows(rows: Situation[]): Situation[] {
+function worstRows(rows: Situation[]): Situation[] {
   const names = [...new Set(rows.map(({ situation }) => situation))];
   return names.flatMap((name) => {
     const of = rows.filter(({ situation }) => situation === name);

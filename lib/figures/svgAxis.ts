@@ -67,7 +67,7 @@ function dateTicks(low: number, high: number, most: number): Tick[] {
 }
 
 /** Frame of a drawing: the plot's edges in pixels, and the font. */
-export interface Frame {
+interface Frame {
   left: number;
   right: number;
   top: number;

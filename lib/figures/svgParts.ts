@@ -53,7 +53,7 @@ export interface Axis {
   scaleratio?: number;
 }
 
-export interface Font {
+interface Font {
   size?: number;
   color?: string;
   family?: string;

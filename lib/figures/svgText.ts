@@ -9,7 +9,7 @@ const LEADING = 1.3;
 const BASE = 0.35;
 
 /** A label as it is set. */
-export interface Words {
+interface Words {
   text: string;
   x: number;
   y: number;

@@ -1,7 +1,7 @@
 import type { UsdaClass } from '../soil/index.js';
 
 /** A point of the triangle: sand and clay in percent, silt the rest. */
-export type TrianglePoint = [sand: number, clay: number];
+type TrianglePoint = [sand: number, clay: number];
 
 /** Limits between the USDA classes: sand and clay, in percent, at both ends of each line. */
 export const TEXTURE_LIMITS: [sand: number, clay: number, sandEnd: number, clayEnd: number][] = [

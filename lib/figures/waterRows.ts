@@ -4,7 +4,7 @@ import type { Report, WaterDay } from '../contract/report.js';
 const MOST_ROWS = 1200;
 const YEARS_SHOWN = 3;
 
-export interface WaterRows {
+interface WaterRows {
   monthly: boolean;
   /** dates, or months 1–12 */
   x: (string | number)[];

@@ -1,3 +1,4 @@
+import { MONTHS } from '../climate/index.js';
 import type { Report, WaterDay } from '../contract/report.js';
 import { monthName, monthShort } from '../text/monthWords.js';
 import { waterYearAlt } from '../text/waterYearAlt.js';
@@ -189,7 +190,7 @@ export function waterYearFigure(report: Report, units: UnitSystem, size: FigureS
       ...(monthly
         ? {
             range: [0.5, 12.5],
-            tickvals: Array.from({ length: 12 }, (_, at) => at + 1),
+            tickvals: MONTHS,
             ticktext: Array.from({ length: 12 }, (_, at) =>
               size === 'wide' ? monthShort(at + 1) : monthShort(at + 1).charAt(0),
             ),

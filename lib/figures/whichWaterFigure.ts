@@ -2,6 +2,7 @@ import type { Report } from '../contract/index.js';
 import { beforeDiggingWords } from '../text/beforeDigging.js';
 import { bandWords, whichWaterAlt, whichWaterKey } from '../text/whichWaterAlt.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import {
   box,
   type Drawing,
@@ -140,7 +141,7 @@ function axisParts(
   at: { x: number; right: number; top: number; type: number },
   units: UnitSystem,
 ): string {
-  const unit = units === 'us' ? 0.3048 : 1;
+  const unit = units === 'us' ? FOOT : 1;
   const step = [0.5, 1, 2].map((each) => each * unit).find((each) => each * per_m > 30) ?? 5 * unit;
   const from = Math.ceil(bottom_m / step);
   const to = Math.floor(top_m / step);

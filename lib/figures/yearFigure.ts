@@ -4,6 +4,7 @@ import { monthStrips } from '../text/monthStrips.js';
 import { monthShort } from '../text/monthWords.js';
 import { yearAlt } from '../text/yearAlt.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import {
   box,
   type Drawing,
@@ -171,7 +172,7 @@ function levelAxis(
   type: number,
   units: UnitSystem,
 ): string {
-  const unit = units === 'us' ? 0.3048 : 1;
+  const unit = units === 'us' ? FOOT : 1;
   const step =
     [0.25, 0.5, 1, 2, 5].map((each) => each * unit).find((each) => Y(0) - Y(each) >= 2 * type) ?? 10 * unit;
   const from = Math.ceil(low / step);

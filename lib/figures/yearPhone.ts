@@ -1,5 +1,6 @@
 import { monthShort } from '../text/monthWords.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import { box, FORM, foldedTo, framed, leading, line, type Paint, paint, widthOf, words } from './drawing.js';
 import { px } from './svgParts.js';
 import { cellParts, LOOKS, levelRange, lookMark, monthGroup, type Year } from './yearParts.js';
@@ -126,7 +127,7 @@ function axisParts(
   type: number,
   units: UnitSystem,
 ): string {
-  const unit = units === 'us' ? 0.3048 : 1;
+  const unit = units === 'us' ? FOOT : 1;
   const text = (level: number) =>
     Math.abs(level) < 1e-9
       ? '0'

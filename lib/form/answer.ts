@@ -22,7 +22,7 @@ export const FULL = 512;
 const SEED = 1;
 
 /** Something to find out, in words. */
-export interface NextFact {
+interface NextFact {
   text: string;
   /** it takes a wet half-year */
   waits: boolean;

@@ -1,6 +1,6 @@
 /** The files of a survey folder from what was typed: what the reader reads, and what the zip holds. */
 import { SUFFIXES } from '../survey/column.js';
-import { SURVEY_FILES } from '../survey/index.js';
+import { rowsText, SURVEY_FILES } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
 import {
   type Answers,
@@ -15,7 +15,7 @@ import {
 } from './answers.js';
 
 /** A file as it is written, and on which line of it each of the form's rows stands. */
-export interface Written {
+interface Written {
   text: string;
   lines: ReadonlyMap<number, number>;
 }
@@ -57,14 +57,12 @@ function writtenFile(answers: Answers, file: FormFile): Written | undefined {
   const headed = needed.map(([name]) => ({ name, ...headerOf(file, name, rows, units) }));
   const remarks = answers.remarks[file] ?? [];
   const cellIn = (row: FormRow, name: string, unit: string | undefined) => cellText(row.cells[name], unit);
-  const text = [
-    ...remarks,
-    headed.map(({ header }) => header).join(','),
-    ...rows.map((row) => headed.map(({ name, unit }) => quoted(cellIn(row, name, unit))).join(',')),
-  ].join('\n');
+  const cells = rows.map((row) => headed.map(({ name, unit }) => cellIn(row, name, unit)));
+  const text =
+    remarks.map((line) => `${line}\n`).join('') + rowsText([headed.map(({ header }) => header), ...cells]);
   const first = remarks.length + 2;
   return {
-    text: `${text}\n`,
+    text,
     lines: new Map(rows.map(({ id }, at) => [id, first + at])),
   };
 }
@@ -77,7 +75,7 @@ function suffixes(file: FormFile, name: string): Map<string, string> | undefined
 }
 
 /** Of a bare number, where nobody chose another. */
-export const USUAL: Readonly<Record<string, Record<UnitSystem, string>>> = {
+const USUAL: Readonly<Record<string, Record<UnitSystem, string>>> = {
   length: { metric: 'm', us: 'ft' },
   speed: { metric: 'm/s', us: 'in/h' },
   fraction: { metric: '%', us: '%' },
@@ -107,8 +105,6 @@ function cellText(cell: Cell | undefined, unit: string | undefined): string {
   const { text = '', unit: own } = cell ?? {};
   return own !== undefined && own !== unit && isBare(text) ? `${text} ${own}` : text;
 }
-
-const quoted = (cell: string) => (/[",\n\r]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 
 /** Files that may hold rows; of others the reader needs the name alone. */
 const HOLDS_ROWS = /\.(csv|tsv|dly|txt)$/i;

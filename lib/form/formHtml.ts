@@ -4,7 +4,7 @@ import { inlineScript, policyOf, scriptElement } from '../page/policy.js';
 import { FORM_STYLE } from './formStyle.js';
 
 /** What the form is made of. */
-export interface FormParts {
+interface FormParts {
   /** script of the form */
   script: string;
   /** of the page: it goes into pages that are saved, and its library answers in a worker */

@@ -1,1 +1,1 @@
-export { type FormParts, formHtml } from './formHtml.js';
+export { formHtml } from './formHtml.js';

@@ -18,7 +18,7 @@ import {
 const MOST_ROWS = 500;
 
 /** What was found in a folder. */
-export interface Opened {
+interface Opened {
   answers: Answers;
   attached: Map<string, Uint8Array>;
   /** files of the survey that count as they are and cannot be changed in the form */

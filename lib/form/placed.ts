@@ -35,7 +35,7 @@ const OPEN = [
 const SILENT = ['empty-item', 'missing-latitude', 'out-of-order'];
 
 /** Names of files as the form calls its steps. */
-export const STEP_NAMES: Readonly<Record<string, string>> = {
+const STEP_NAMES: Readonly<Record<string, string>> = {
   'site.csv': 'the place',
   'pond.csv': 'the pond',
   'pits.csv': 'the holes',

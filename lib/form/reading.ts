@@ -14,7 +14,7 @@ export interface Findings {
 }
 
 /** What was read; `survey` as JSON where it was not refused. */
-export interface Reading {
+interface Reading {
   findings: Findings;
   survey?: string;
 }

@@ -30,7 +30,7 @@ export interface Sketch {
 }
 
 /** What a tap is rounded to: nobody points closer. Our choice. */
-export const SKETCH_STEPS = {
+const SKETCH_STEPS = {
   metric: { unit: 'm', step: 0.1, large: 1 },
   us: { unit: 'ft', step: 0.5, large: 5 },
 } as const;

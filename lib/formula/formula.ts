@@ -7,7 +7,7 @@ export interface Parameter {
 }
 
 /** What a formula says about itself; see {@link formula}. */
-export interface Declaration<C extends (...args: number[]) => number> {
+interface Declaration<C extends (...args: number[]) => number> {
   /** the name a practitioner would look up */
   title: string;
   /** symbol and SI unit of the result */

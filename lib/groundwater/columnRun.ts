@@ -16,7 +16,7 @@ import { dailyOutflow, leaving, type TableParameters, tableEvaporation, tableRis
 export type ColumnState = Float64Array;
 
 /** All that a column holds, m of water. */
-export const heldIn = (state: ColumnState): number => state[0] - state[1] + state[2] + state[3];
+const heldIn = (state: ColumnState): number => state[0] - state[1] + state[2] + state[3];
 
 /** Daily series of one parameter set; the arrays are reused from run to run. */
 export interface ColumnSeries {

@@ -1,3 +1,4 @@
+import { MONTHS } from '../climate/index.js';
 import type { Site } from '../site/index.js';
 import { DesignHighs, type YearlyHighs } from './designHighs.js';
 import { oldDrainWorks } from './oldDrain.js';
@@ -47,10 +48,8 @@ export function drawsOf(site: Site): Draws {
   };
 }
 
-const ALL_MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
-
 /** Highest of some months (1–12) of each year. */
-export function highestOf(levels: Float32Array, months: number[] = ALL_MONTHS): Float32Array {
+export function highestOf(levels: Float32Array, months: readonly number[] = MONTHS): Float32Array {
   return Float32Array.from({ length: levels.length / 12 }, (_, i) => {
     let high = Number.NEGATIVE_INFINITY;
     for (const m of months) if (levels[i * 12 + m - 1] > high) high = levels[i * 12 + m - 1];

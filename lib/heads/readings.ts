@@ -2,10 +2,10 @@ import type { Site } from '../site/index.js';
 import type { Look } from '../survey/index.js';
 
 /** Pit names whose looks are of the pond's own water and of the water under its liner. */
-export type OwnWater = 'pond' | 'dip-pipe';
+type OwnWater = 'pond' | 'dip-pipe';
 
 /** Looks farther apart than this tell nothing of each other, days: a storm lies between. Our choice. */
-export const PAIR_DAYS = 1;
+const PAIR_DAYS = 1;
 
 /** A look that tells where the water stood, or that there was none. */
 export interface OwnReading {

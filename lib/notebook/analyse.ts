@@ -26,7 +26,7 @@ const NOTEBOOK_PATH = join(PROJECT, 'notebooks', NOTEBOOK);
 export const DEMO = join(PROJECT, 'datasets', 'clay-slope');
 
 /** What a run left. */
-export interface Analysed {
+interface Analysed {
   /** the output folder */
   out: string;
   /** the answer in five lines */

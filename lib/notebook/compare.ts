@@ -24,7 +24,7 @@ const PAGE = 'compared.html';
 const SET = [PAGE, OWNER];
 
 /** What a comparison says and leaves. */
-export interface Compared {
+interface Compared {
   /** for the terminal */
   text: string;
   /** path of the page */

@@ -8,7 +8,7 @@ import { liveScript } from './liveScript.js';
 import { PROJECT, VERSION } from './project.js';
 
 /** Its name where none is given. */
-export const FORM_FILE = 'pond-form.html';
+const FORM_FILE = 'pond-form.html';
 
 /**
  * The form: one HTML file to take outside on a phone, that needs nothing else.

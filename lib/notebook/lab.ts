@@ -14,7 +14,7 @@ const FRONT_ENDS = ['lab', 'notebook'];
 const WATCHED = '(read _ <&3 || kill $$) & exec "$@" 3<&-';
 
 /** The front end of Jupyter that is installed; undefined where there is none. */
-export function frontEnd(): string | undefined {
+function frontEnd(): string | undefined {
   return FRONT_ENDS.find((name) => spawnSync('jupyter', [name, '--version']).status === 0);
 }
 

@@ -16,7 +16,7 @@ export interface DisplayOutput {
   metadata: Record<string, unknown>;
 }
 
-export interface ResultOutput extends Omit<DisplayOutput, 'output_type'> {
+interface ResultOutput extends Omit<DisplayOutput, 'output_type'> {
   output_type: 'execute_result';
   execution_count: number | null;
 }

@@ -7,7 +7,7 @@ import { readFolder } from './files.js';
 import { surveyFolder } from './readSurvey.js';
 
 /** How a file of the folder stands to the page. */
-export interface Verified {
+interface Verified {
   file: string;
   says: 'same' | 'changed' | 'missing' | 'not on the page';
 }

@@ -4,7 +4,7 @@ import { createHmac, randomUUID, timingSafeEqual } from 'node:crypto';
 const DELIMITER = '<IDS|MSG>';
 
 /** Who sent a message, when, and of what type. */
-export interface Header {
+interface Header {
   msg_id: string;
   msg_type: string;
   session: string;

@@ -1,7 +1,9 @@
 /** A spreadsheet workbook as files of a survey, a sheet a file: its numbers as they are kept, not as they are shown. */
+
 import { createRequire } from 'node:module';
 import { basename, extname } from 'node:path';
 import type { CellObject, WorkBook, WorkSheet } from '@e965/xlsx';
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { dateText, SurveyError, timeText } from '../survey/index.js';
 import { missingPackage } from './optional.js';
 
@@ -78,7 +80,7 @@ function cellText(
   if (!ssf.is_date(format)) return String(v);
   const { date1904 } = book.Workbook?.WBProps ?? {};
   const at = ssf.parse_date_code(v, { date1904 });
-  const time = timeText((at.H * 3600 + at.M * 60 + at.S) / 86_400);
+  const time = timeText((at.H * 3600 + at.M * 60 + at.S) / SECONDS_PER_DAY);
   if (v < 1) return time;
   const day = dateText(Date.UTC(at.y, at.m - 1, at.d) / DAY_MS);
   return time === '00:00:00' ? day : `${day} ${time}`;

@@ -1,7 +1,7 @@
 /** A drain uphill of the pond, that keeps the water behind the uphill wall down. */
 import type { Basis } from '../basis/index.js';
 import type { Obstacle } from '../contract/index.js';
-import { formula, LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/index.js';
+import { formula, LEVEL_RESOLUTION, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
 import { ksatAround, type Site } from '../site/index.js';
 import { permeabilityAt, SCORE_90 } from '../soil/index.js';
@@ -47,7 +47,7 @@ export const CUTOFF = { distance: 0.5, depth: 1 };
 /** Far edge of its trench from the wall, m: as wide as a spade. Common practice. */
 const TRENCH_AWAY = CUTOFF.distance + 0.3;
 /** Steady winter recharge, m/s: mean 2 mm/d. Our choice. */
-const WINTER_RECHARGE = 0.002 / 86400;
+const WINTER_RECHARGE = 0.002 / SECONDS_PER_DAY;
 
 /**
  * The drain uphill, by ground as tight as it is once in ten.

@@ -18,7 +18,7 @@ export interface Case {
 }
 
 /** What differs between two surveys, as tables without the rows that say the same. */
-export interface Changes {
+interface Changes {
   answer: Table;
   inputs: Table;
 }

@@ -8,7 +8,7 @@ import { visible } from '../figures/visible.js';
 const FORMULA = /(^\s*|;\s*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])(?!-*[\d.]+(?:;|$))/g;
 
 /** A cell by RFC 4180, quoted where it holds a separator of either kind; a formula gets an apostrophe before it. */
-export function csvCell(value: string | number): string {
+function csvCell(value: string | number): string {
   if (typeof value === 'number') return String(value);
   const safe = visible(value).replace(FORMULA, "$1'");
   return /[",;]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;

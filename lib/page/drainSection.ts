@@ -10,6 +10,7 @@ import { amountsNote, bulkWords, dayWords } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
 import { workPlan } from '../text/workPlan.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 import { drawingHtml, figureHtml } from './figureHtml.js';
 import { html, lines, list, type Markup, NONE, paragraph, section, table } from './markup.js';
 
@@ -91,7 +92,7 @@ export function drainNumbers({ drain }: Report, units: UnitSystem): Markup {
   );
 }
 
-const CUBIC_YARD = (3 * 0.3048) ** 3;
+const CUBIC_YARD = (3 * FOOT) ** 3;
 
 /** What is to be bought and dug as recommended, with how it is carried. */
 export function carried(report: Report, units: UnitSystem): Table {

@@ -40,7 +40,7 @@ export function drawingsSection(report: Report, units: UnitSystem, issued?: stri
  * @param units - how numbers are written
  * @returns a row a peg; none where nothing is dug
  */
-export function settingOutTable({ setting_out: set }: Report, units: UnitSystem): Table {
+function settingOutTable({ setting_out: set }: Report, units: UnitSystem): Table {
   const [a, b] = set ? referenceNames(set) : ['', ''];
   return {
     name: 'Setting out',

@@ -7,7 +7,7 @@ import { html, Markup } from './markup.js';
 const SIZES: FigureSize[] = ['wide', 'narrow'];
 
 /** A figure drawn for desk and paper and for a phone; the window's width decides which is shown. */
-export function drawings(id: string, make: (size: FigureSize) => Figure): Markup {
+function drawings(id: string, make: (size: FigureSize) => Figure): Markup {
   return html`${SIZES.map((size) => html`<div class="${size}">${new Markup(figureSvg(make(size), DESIGN_WIDTH[size], `${id}-${size}`))}</div>`)}`;
 }
 

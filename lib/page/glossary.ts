@@ -40,7 +40,7 @@ function namesOf({ result, outlet, points, pits, next_door }: Report): string[] 
 }
 
 /** Marks one piece of markup after another, and lists what was marked. */
-export interface WordMarker {
+interface WordMarker {
   /** @param part - of the page, in its order */
   mark(part: Markup): Markup;
   /** what the marked words mean; empty where none was */

@@ -1,9 +1,8 @@
 export { type Case, changesText } from './changes.js';
 export { changesPage } from './changesPage.js';
-export { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
+export type { PrivatePart } from './leaveOut.js';
 export { type PageOptions, pageHtml } from './pageHtml.js';
 export { pondCardHtml } from './pondCard.js';
-export type { Photos } from './record.js';
 export { settingOutCsv } from './settingOutCsv.js';
 export { shoppingCsv } from './shoppingCsv.js';
 export { PANEL_STYLE } from './style.js';

@@ -1,7 +1,7 @@
 /** The script of the page in its two parts: the small one that runs at once, and the library, packed, that runs in a worker. */
 
 /** Stands between the parts; put together, so that neither part holds it. */
-export const PARTING = ['\n/*', 'The library: */\n'].join(' ');
+const PARTING = ['\n/*', 'The library: */\n'].join(' ');
 
 /** The parts of a script; one without a library has only the first. */
 export interface LiveScripts {

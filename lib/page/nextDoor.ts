@@ -2,6 +2,7 @@
 
 import type { Flows, NextDoor, Report } from '../contract/index.js';
 import type { Table } from '../figures/table.js';
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import {
   highEnd,
   inBuckets,
@@ -65,7 +66,7 @@ function flowTable({ winter_day, storm, exit }: NextDoor, units: UnitSystem): Ta
         : []),
     ],
     rows: [
-      row('ordinary winter day', 86_400, winter_day),
+      row('ordinary winter day', SECONDS_PER_DAY, winter_day),
       row(stormWords(storm, units), storm.seconds, storm),
     ],
   };

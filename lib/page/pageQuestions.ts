@@ -45,7 +45,7 @@ export interface Drawn {
 }
 
 /** Something tried, as it is asked for. */
-export interface TriedAsk {
+interface TriedAsk {
   change: WhatIf;
   units: UnitSystem;
 }

@@ -5,7 +5,7 @@ import { PRIVATE_PARTS, type PrivatePart } from './leaveOut.js';
 import type { Ask } from './pageWorker.js';
 
 /** How a copy is made: the library, the page's script, and the units it is shown in. */
-export interface Copying {
+interface Copying {
   ask: Ask;
   script: string;
   units(): UnitSystem;

@@ -50,7 +50,7 @@ export function cutSection(report: Report, units: UnitSystem): Markup {
 }
 
 /** The plan, or the levelled points where the survey gives no places. */
-export function planHtml(report: Report, units: UnitSystem): Markup {
+function planHtml(report: Report, units: UnitSystem): Markup {
   return hasPlan(report)
     ? figureHtml(
         'plan-figure',

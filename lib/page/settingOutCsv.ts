@@ -1,8 +1,7 @@
 import type { Report } from '../contract/index.js';
 import { groundWords, pegName, referenceNames } from '../text/settingOutWords.js';
+import { FOOT } from '../units/index.js';
 import { csvText } from './csv.js';
-
-const FOOT = 0.3048;
 
 /**
  * `setting-out.csv`: a row a peg: what it marks, where it stands on the axes of the survey (or along the pond and across

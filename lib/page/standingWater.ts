@@ -9,7 +9,7 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
 import { html, list, type Markup, paragraph, table } from './markup.js';
 
 /** Water to pump a day from a dig to about the depth wished. */
-export function pumpTable(report: Report, units: UnitSystem): Table | undefined {
+function pumpTable(report: Report, units: UnitSystem): Table | undefined {
   const { digging } = report;
   if (!digging) return undefined;
   const row = wishedRow(report);

@@ -3,6 +3,7 @@
 import type { LowerByReading } from '../contract/index.js';
 import { mayLower } from '../text/todayWords.js';
 import type { UnitSystem } from '../units/index.js';
+import { INCH } from '../units/index.js';
 
 /** What the form carries: {@link LowerByReading} with the levels of the pond. */
 interface Today extends LowerByReading {
@@ -42,10 +43,10 @@ export function offerToday(): void {
       }
       const lowered = lowerBy(
         data,
-        below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01),
+        below.valueAsNumber * (data.units === 'us' ? INCH : 0.01),
         Number(month.value),
       );
-      const water = data.full_m - below.valueAsNumber * (data.units === 'us' ? 0.0254 : 0.01);
+      const water = data.full_m - below.valueAsNumber * (data.units === 'us' ? INCH : 0.01);
       const stopped = data.stopped_above_m !== null && water > data.stopped_above_m;
       output.textContent = mayLower(
         lowered,

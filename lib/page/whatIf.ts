@@ -154,7 +154,7 @@ function arranged(site: Site, change: WhatIf, outlet: string | undefined): Site 
 }
 
 /** The assessment with an option of it in the place of what is recommended, at the depth tried. */
-export function withOption(a: Judged, option: OptionName, tried: TriedNumbers = {}): Judged {
+function withOption(a: Judged, option: OptionName, tried: TriedNumbers = {}): Judged {
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
   return withMeasures(a, option, builtAsTried(a.site, measures, tried));
 }

@@ -1,7 +1,7 @@
 /** Controls of the what-if: a slider beside a box to type in, and a choice. */
 import { slopeNumber } from '../text/sheetWords.js';
 import { notTried } from '../text/whatIfTold.js';
-import { formatQuantity, parseQuantity, type UnitSystem } from '../units/index.js';
+import { formatQuantity, INCH, parseQuantity, type UnitSystem } from '../units/index.js';
 import { TRIED, type Tried, type TriedRange } from './tried.js';
 
 export interface Control {
@@ -12,7 +12,6 @@ export interface Control {
   show(units: UnitSystem): void;
 }
 
-const INCH = 0.0254;
 let made = 0;
 
 /** An element with a class and children. */

@@ -10,7 +10,7 @@ import { type Control, choiceControl, numberControl } from './whatIfControls.js'
 import { layoutOf } from './whatIfLayout.js';
 import { fragmentOf, notebookLine, type State } from './whatIfState.js';
 
-export interface PanelOptions {
+interface PanelOptions {
   ask: Ask;
   /** what it starts with, and what of it cannot be tried */
   state: State;

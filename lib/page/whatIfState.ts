@@ -9,14 +9,14 @@ export interface State extends WhatIf {
   units?: UnitSystem;
 }
 
-export const CHOICES = {
+const CHOICES = {
   option: OPTIONS,
   emptied: ['never', 'any'],
   runoff: ['as-is', 'kept-out'],
   years: ['all', 'ordinary', 'wet'],
   units: ['metric', 'us'],
 } as const;
-export type ChoiceKey = keyof typeof CHOICES;
+type ChoiceKey = keyof typeof CHOICES;
 
 const isNumber = (key: string): key is NumberKey => Object.hasOwn(TRIED, key);
 const isChoice = (key: string): key is ChoiceKey => Object.hasOwn(CHOICES, key);

@@ -14,7 +14,7 @@ import { type Holder, type Tried, withCurves } from './heldMeasures.js';
 import { triedVerdict, whatIfAnswer } from './whatIfAnswer.js';
 
 /** The answer in words. */
-export interface View {
+interface View {
   /** the answer to what is tried */
   headline: string;
   standing: Standing;
@@ -48,7 +48,7 @@ export function viewOf(holder: Holder, tried: Tried, survey: TriedColumn, units:
 }
 
 /** What is drawn and listed of what is tried. */
-export interface Pictured {
+interface Pictured {
   /** what to buy and to dig for the drain */
   buy: Table;
   section: Figure;

@@ -14,7 +14,7 @@ const KINDS: Record<string, QuantityKind> = {
 };
 
 /** A number as the steps show it, to be typed into a calculator. */
-export function stepNumber(value: number): string {
+function stepNumber(value: number): string {
   return String(Number(value.toPrecision(STEP_DIGITS + 1)));
 }
 

@@ -10,7 +10,7 @@ export interface Bounds {
 }
 
 /** Emptyings of one month of a sample, by rank from the highest head down. */
-export interface RankedEmptyings {
+interface RankedEmptyings {
   sample: number;
   /** index of the highest head of the clay */
   first: number;

@@ -9,7 +9,7 @@ import type { Course } from './courses.js';
 import { EmptiedPond } from './emptiedPond.js';
 
 /** Years in which an emptied pond fails with one course of its drain, however high the pond is kept otherwise. */
-export interface EmptiedYears {
+interface EmptiedYears {
   /** how often each year counts: as often as there are spells in which a ditch may flood */
   rounds: number;
   /** by plan of emptying */
@@ -19,7 +19,7 @@ export interface EmptiedYears {
 }
 
 /** A plan of emptying. */
-export interface EmptiedPlan {
+interface EmptiedPlan {
   lift: Onsets;
   slump: Onsets;
   /** the ditch in flood during some emptyings of the plan, and during none of them */

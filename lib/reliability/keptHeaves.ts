@@ -5,7 +5,7 @@ import { floorLevel, fullLevel, type Measures } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
 
 /** First depths at which the floor heaves over a seam under a pond with water in it; their count where it does at none. */
-export interface KeptHeaves {
+interface KeptHeaves {
   /** full to the brim, by sample */
   full: Uint16Array;
   /** as low as it gets in each month, index sample × years + year */

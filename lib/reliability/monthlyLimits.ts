@@ -19,7 +19,7 @@ import { type MonthWater, soonestLift } from './liftByMonth.js';
 import { seamLevel } from './seamLevel.js';
 
 /** What a month's limits rest on. */
-export interface MonthlyDesign extends MonthWater {
+interface MonthlyDesign extends MonthWater {
   /** head outside that the month exceeds only as often as is accepted, m above the datum */
   high: number;
   /** the same of the emptyings that start in it, which run into the next */

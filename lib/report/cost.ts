@@ -1,10 +1,10 @@
 import { type DrainQuantity, sheetSold } from '../drain/index.js';
 import type { PriceRow } from '../survey/index.js';
-import { type Dimension, findUnit } from '../units/index.js';
+import { type Dimension, FOOT, findUnit } from '../units/index.js';
 import type { Work } from './work.js';
 
 /** What work costs by the prices of a survey. */
-export interface Cost {
+interface Cost {
   /** of all that has a price, in the money of prices.csv */
   sum: number;
   /** goods without a price */
@@ -52,8 +52,6 @@ function soldOf({ amount, sides_m }: DrainQuantity, per: number): number {
   const [a, b] = sheetSold(sides_m, per === 1 ? 'm' : 'ft');
   return a * b * (per === 1 ? 1 : FOOT ** 2);
 }
-
-const FOOT = 0.3048;
 
 /** Where the name of an item goes on to say where it lies or what it is made of. */
 const GOES_ON = /,| (?:under|for|around|behind|between|over|in|of|with|to|by|uphill)\b/;

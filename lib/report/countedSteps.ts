@@ -8,7 +8,7 @@ import { ENDS, highEnd, lowEnd } from './chanceRange.js';
 import { type HeadColumn, type Recording, YEARLY_HEADS } from './workedFrom.js';
 
 /** A state of a pond that is counted: in columns' names, and in words. */
-export interface Counted {
+interface Counted {
   /** of what was judged; empty of what is recommended */
   name: string;
   /** of the pond */

@@ -3,7 +3,7 @@ import type { RulesName } from '../site/index.js';
 import { EUROCODE_7, USACE_FLOTATION } from '../uplift/index.js';
 
 /** What the rules of a country want of uplift: partial factors, or a factor of safety by how often a load comes. */
-export type UpliftRules =
+type UpliftRules =
   | { method: 'partial-factors'; lifts: number; variable: number; holds: number }
   | { method: 'factor-of-safety'; wanted: Readonly<Record<LoadCategory, number>> };
 

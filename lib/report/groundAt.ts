@@ -9,7 +9,7 @@ const ON_GROUND: readonly LevelRole[] = ['rim', 'pit', 'spot', 'boundary'];
 const NEAR = 2;
 
 /** Level of the ground and what it comes from. */
-export type GroundFound = Pick<Peg, 'ground_m' | 'ground_from'>;
+type GroundFound = Pick<Peg, 'ground_m' | 'ground_from'>;
 
 /**
  * What tells the ground at a place: within the pond and its banks the plane through the rim points, else the nearest point

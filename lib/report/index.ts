@@ -1,12 +1,11 @@
 export { highEnd, lowEnd } from './chanceRange.js';
 export * from './cost.js';
-export { designSheetOf } from './designSheet.js';
 export * from './lowerToday.js';
 export * from './nextDoor.js';
 export * from './recommend.js';
 export * from './reportOf.js';
 export * from './resultOf.js';
-export { settingOutMethod, settingOutOf } from './settingOut.js';
+export { settingOutMethod } from './settingOut.js';
 export { shownRows } from './shownRows.js';
 export { situationsOf } from './situations.js';
 export * from './work.js';

@@ -1,4 +1,4 @@
-import { isoDate } from '../climate/index.js';
+import { isoDate, MONTHS } from '../climate/index.js';
 import type { LowerByReading, LowerToday } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
@@ -89,5 +89,3 @@ export function lowerByReading(a: Judged): LowerByReading {
     rise_m: riseBelow(site, NOTHING) - measures.ballast,
   };
 }
-
-const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);

@@ -2,7 +2,7 @@ import type { ClimateRecord } from '../climate/index.js';
 import type { NextDoor, SiteDrain } from '../contract/index.js';
 import { brimOf, type Decision, housesBelow, isHeld } from '../decision/index.js';
 import { loweringOf, rationalRunoff } from '../drain/index.js';
-import { method } from '../formula/index.js';
+import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import { drainLevel, floorLevel } from '../heads/index.js';
 import { roofInflow, type Site } from '../site/index.js';
 import { RUNOFF_COEFFICIENT } from '../soil/index.js';
@@ -84,7 +84,7 @@ export function nextDoor(site: Site, d: Decision, drain: SiteDrain | null): Next
 /** What a roof led into the pond brings on a mean day of the wet half-year, m³/s. */
 function winterRoof({ record, wetMonths, catchment }: Site): number {
   const led = record && roofInflow(record, catchment.pondRoof);
-  return led ? meanOf(led, record, wetMonths) / 86_400 : 0;
+  return led ? meanOf(led, record, wetMonths) / SECONDS_PER_DAY : 0;
 }
 
 /** Mean of a daily series over some months, 1–12. */
@@ -102,7 +102,7 @@ function meanOf(daily: Float64Array, { month }: ClimateRecord, months: readonly 
 function winterSurplus({ record, wetMonths }: Site): number | undefined {
   if (!record) return undefined;
   const surplus = record.rain.map((rain, day) => rain - record.demand[day]);
-  return Math.max(meanOf(surplus, record, wetMonths), 0) / 86_400;
+  return Math.max(meanOf(surplus, record, wetMonths), 0) / SECONDS_PER_DAY;
 }
 
 function exitOf(site: Site, d: Decision): NextDoor['exit'] {

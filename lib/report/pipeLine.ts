@@ -1,6 +1,6 @@
 /** Where the pipes of a drain lie, on the pond's own axes, and their inverts. */
 import type { SiteDrain } from '../contract/index.js';
-import { BED_THICKNESS, BESIDE, LEAST_FALL, longestWay, pipeRun, SUMP_SIDE, wayOut } from '../drain/index.js';
+import { BED_THICKNESS, BESIDE, LEAST_FALL, longestWay, SUMP_SIDE, wayOut } from '../drain/index.js';
 import type { Across } from '../site/index.js';
 
 /** A point of the way of the water with the level of its invert. */
@@ -107,11 +107,6 @@ export function pipeLine(
     knownWay: towards !== undefined,
     sump: kind === 'sump' && sumpDepth !== undefined ? sumpOf(last, out) : null,
   };
-}
-
-/** What the design reckoned with between bed and mouth, m. */
-export function designedRun({ input: { end, underSide = 0 } }: SiteDrain): number {
-  return pipeRun(end, underSide);
 }
 
 const lengthOf = (points: Across[]) =>

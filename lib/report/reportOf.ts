@@ -23,7 +23,7 @@ import { withoutWeather } from './withoutWeather.js';
 const DIG_STEP = 0.2;
 
 /** How a report is told. */
-export interface Telling {
+interface Telling {
   units?: UnitSystem;
   quick?: boolean;
 }
@@ -153,7 +153,7 @@ function digDepths(wish: number): number[] {
 }
 
 /** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
-export function waterYear({ site, decision }: Judged): WaterDay[] {
+function waterYear({ site, decision }: Judged): WaterDay[] {
   const { water, pond } = site;
   const held = 'held' in pond.kept ? [pond.kept.held] : undefined;
   const drain = decision.measures.drain;

@@ -1,4 +1,5 @@
 import { drawdownOf } from '../basis/index.js';
+import { MONTHS } from '../climate/index.js';
 import type { Situation, SituationName } from '../contract/index.js';
 import { monthsEmpty } from '../digging/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
@@ -10,8 +11,6 @@ import { rangeFrom } from './chanceRange.js';
 import { type OverSeam, seamWater, spareOver, worstSeam } from './overSeam.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
-
-const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 
 /** The pond over the water of a seam: full, as low as it gets in use, and emptied from any day of a month on; none without a seam. */
 export function seamSituations(told: Told): Situation[] {

@@ -12,6 +12,7 @@ import {
 import { method } from '../formula/index.js';
 import { type Across, acrossOf, frameOf, placedPoints, placeOn } from '../site/index.js';
 import type { LevelPoint } from '../survey/index.js';
+import { FOOT } from '../units/index.js';
 import { LEAST_BANK } from '../works/index.js';
 import { groundFinder } from './groundAt.js';
 import { type PipeLine, pipeLine, type WayPoint } from './pipeLine.js';
@@ -33,14 +34,14 @@ export const settingOutMethod = method({
 });
 
 /** Pegs along the pipe stand so far apart, m. Common practice: 5 m, 15 ft. */
-const STEP = { metric: 5, us: 15 * 0.3048 };
+const STEP = { metric: 5, us: 15 * FOOT };
 /** A peg of the chainage is left out so near to another, m. */
 const SAME = 0.25;
 /** Ground within so far of the rim is that of the pond, m. */
 const AROUND = 1;
 
 /** What is set out. */
-export interface SetOut {
+interface SetOut {
   pond: DugPond;
   levels: readonly LevelPoint[];
   /** of the lowest natural ground at the rim, on the mark of the levels, m */

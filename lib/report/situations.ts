@@ -1,4 +1,5 @@
 import { decidingDay, decidingWater } from '../basis/index.js';
+import { MONTHS } from '../climate/index.js';
 import type { ChanceRange, MonthlyLimits, Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
@@ -25,8 +26,6 @@ import { emptiedCounted } from './emptiedCounted.js';
 import { restingOn } from './restingOn.js';
 import { seamSituations } from './seamSituations.js';
 import type { Told } from './told.js';
-
-const MONTHS = Array.from({ length: 12 }, (_, i) => i + 1);
 
 /**
  * Every option that can be had at the wish, and what is recommended, in every design situation.

@@ -1,5 +1,6 @@
 /** The worked time until the liner of an emptied pond lifts. */
 
+import { MONTHS } from '../climate/index.js';
 import type { Judged } from '../decision/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import { tubHolds } from '../groundwater/index.js';
@@ -35,7 +36,7 @@ export function emptiedPart(a: Judged): Recording[] {
   const { site, basis } = a;
   const { pond } = site;
   if (Array.isArray(pond.emptiedIn) && pond.emptiedIn.length === 0) return [];
-  const months = pond.emptiedIn === 'any' ? [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12] : pond.emptiedIn;
+  const months = pond.emptiedIn === 'any' ? MONTHS : pond.emptiedIn;
   const designs = months.map((month) => ({ month, ...monthlyDesign(basis, NOTHING, pond.depth, month) }));
   const worst = designs.reduce((x, y) => (y.high > x.high ? y : x));
   const { month, holds, clay, standing, conductivity } = worst;

@@ -1,6 +1,7 @@
 /** How low the pond may be let, month by month. */
 
 import type { Basis } from '../basis/index.js';
+import { MONTHS } from '../climate/index.js';
 import { decidingSituations, type Situation } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
 import { formula } from '../formula/index.js';
@@ -123,9 +124,7 @@ function dipPipePart(a: Judged): Recording {
     'The pipe stands at the low side; behind the uphill wall the water may stand higher on the same day.',
   );
   const rise = riseBelow(site, NOTHING);
-  const month = Array.from({ length: 12 }, (_, at) => at + 1).find(
-    (each) => riseUphill(site, each) === rise,
-  )!;
+  const month = MONTHS.find((each) => riseUphill(site, each) === rise)!;
   if (rise > 0) drawnRise(r, a, month, rise, monthName(month));
   r.tell(overDipPipe, {
     g: pondItem(site, 'margin', site.pond.margin),

@@ -12,7 +12,7 @@ export const DRAWN_DECIMALS = 5;
 const NOUGHT = 1e-15;
 
 /** Origin of a number that nobody told of. */
-export const UNTOLD = 'assumed: as the answer has it';
+const UNTOLD = 'assumed: as the answer has it';
 
 /** What an origin that is no step begins with. */
 const ORIGIN = /^([a-z-]+\.csv\b|assumed: |by trial: )/;

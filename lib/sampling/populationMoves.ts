@@ -11,7 +11,7 @@ export const populationMoves = method({
 });
 
 /** A normal distribution through members. */
-export interface FittedNormal {
+interface FittedNormal {
   mean: Float64Array;
   /** Cholesky factor of the covariance, row-major, lower triangle */
   root: Float64Array;

@@ -26,7 +26,7 @@ const WINDOW = 1 / 8;
 const NARROW = 1 / 24;
 
 /** What a measurement is worth. */
-export interface MeasurementValue {
+interface MeasurementValue {
   /** the decision that costs least today, its index */
   now: number;
   /** expected cost saved by deciding after the measurement, in the unit of the losses, before its own price */

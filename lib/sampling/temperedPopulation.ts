@@ -42,7 +42,7 @@ const JITTER = 0.01;
  * Log likelihood of standard normal scores; finite. What is less than `atLeast` need not be known: −∞ will do, so that a
  * hopeless run may stop early.
  */
-export type LogLikelihood = (scores: Float64Array, atLeast: number) => number;
+type LogLikelihood = (scores: Float64Array, atLeast: number) => number;
 
 /** Populations on their way into a likelihood. */
 interface Walkers {
@@ -54,7 +54,7 @@ interface Walkers {
 }
 
 /** Populations that have walked until they agreed. */
-export interface Walked {
+interface Walked {
   /** largest split-R̂ of any score over the populations */
   splitRhat: number;
   /** members, so many, in random order */

@@ -84,7 +84,7 @@ export const loweringMethod = method({
 });
 
 /** A drained circle in the ground, SI. */
-export interface DrainedGround {
+interface DrainedGround {
   /** water lowered at the drain, m, 0 and more */
   lowered: number;
   /** conductivity, m/s, above 0 */

@@ -1,5 +1,5 @@
-import { formula, method } from '../formula/index.js';
-import { type Pit, type PitMap, type PlanePoint, pitMap } from './pitMap.js';
+import { method } from '../formula/index.js';
+import type { PitMap, PlanePoint } from './pitMap.js';
 
 export const drainUnderFloorMethod = method({
   title: 'Pipes in uniform ground under a tight floor',
@@ -17,56 +17,8 @@ export const drainUnderFloorMethod = method({
     '0.01 of the head',
 });
 
-/** What the closed forms for a single pipe hold for: the liner lies on the ground, not in a pit. */
-const ON_THE_GROUND =
-  'liner flat and level with the water outside; deep uniform ground; pipe of small radius';
-
-const share = { meaning: 'flow a metre of pipe over the conductivity', unit: 'm', min: 0, max: 50 };
-const depth = {
-  meaning: 'twice the depth of the pipe over the width of the floor',
-  unit: '-',
-  min: 0.02,
-  max: 20,
-};
-
-/** Head taken off the liner beside one pipe under its middle. */
-export const lonePipeRelief = formula({
-  title: 'Head that one pipe in plain clay takes off the liner above it',
-  symbol: 's',
-  unit: 'm',
-  expression: 'g/(2*pi)*log((sqrt(1 + e^2) + sqrt(1 - x^2))/(sqrt(1 + e^2) - sqrt(1 - x^2)))',
-  parameters: {
-    g: share,
-    e: depth,
-    x: { meaning: 'distance from the middle over half the width', unit: '-', min: 0, max: 1 },
-  },
-  compute: (g: number, e: number, x: number) => {
-    const c = Math.sqrt(1 + e ** 2);
-    const s = Math.sqrt(1 - x ** 2);
-    return (g / (2 * Math.PI)) * Math.log((c + s) / (c - s));
-  },
-  validity: ON_THE_GROUND,
-  source: drainUnderFloorMethod.source,
-});
-
-/** Head taken off at the pipe itself. */
-export const lonePipeDrawdown = formula({
-  title: 'Head taken off at a pipe under a tight floor',
-  symbol: 's_w',
-  unit: 'm',
-  expression: 'g/(2*pi)*log(2*w*(1 + e^2)/e)',
-  parameters: {
-    g: share,
-    e: depth,
-    w: { meaning: 'width of the floor over twice the radius of the pipe', unit: '-', min: 2, max: 2000 },
-  },
-  compute: (g: number, e: number, w: number) => (g / (2 * Math.PI)) * Math.log((2 * w * (1 + e ** 2)) / e),
-  validity: ON_THE_GROUND,
-  source: drainUnderFloorMethod.source,
-});
-
 /** A pipe under a floor. Lengths m. */
-export interface BuriedPipe {
+interface BuriedPipe {
   /** across, from the middle of the floor */
   x: number;
   /** of its middle below the liner, above its radius */
@@ -96,24 +48,6 @@ function unitDrawdown(at: StripPoint, pipe: StripPoint, near: number): number {
     const self = Math.max(c - Math.cos(at.theta - pipe.theta), near);
     return sum + Math.log((c - Math.cos(at.theta + pipe.theta)) / self) / (4 * Math.PI);
   }, 0);
-}
-
-/**
- * Head left under a tight floor with pipes in the ground below it, see {@link drainUnderFloorMethod}. All pipes hold the
- * water at one level, from which heads are counted.
- * @param width - of the floor, m
- * @param pipes - at least one, none touching another
- * @param head - of the water on both sides above the water in the pipes, m
- * @param pit - how deep the floor lies below that water, m, and how the sides slope; absent: level with it
- * @returns head left under the floor, m above the water in the pipes, as a function of the distance from its middle, m
- */
-export function headLeftUnderFloor(
-  width: number,
-  pipes: BuriedPipe[],
-  head: number,
-  pit: Omit<Pit, 'width'> = { depth: 0, slope: 0 },
-): (x: number) => number {
-  return headLeftInPit(pitMap({ width, ...pit }), pipes, head);
 }
 
 /**

@@ -44,19 +44,3 @@ export const basicTimeLag = formula({
   validity: 'after one lag 63 %, after 2.3 lags 90 % of the way to the level outside',
   source: 'Hvorslev 1951; K = r² ln(L/R)/(2 L T0) for L/R > 8 read in teaching notes',
 });
-
-/** Level a sealed standpipe is heading for, from three looks at equal intervals. */
-export const equalLooksLevel = formula({
-  title: 'Level a standpipe is heading for, from three equal looks',
-  symbol: 'h∞',
-  unit: 'm',
-  expression: 'c + v*q/(1 - q)',
-  parameters: {
-    c: { meaning: 'level at the last look', unit: 'm', min: -10, max: 10 },
-    v: { meaning: 'rise between the last two looks', unit: 'm', min: 0, max: 3 },
-    q: { meaning: 'that rise over the one before', unit: '-', min: 0, max: 0.95 },
-  },
-  compute: (c: number, v: number, q: number) => c + (v * q) / (1 - q),
-  validity: 'sealed intake, water outside steady meanwhile, looks past half way; not an open hole',
-  source: 'exponential recovery (Hvorslev 1951); algebra',
-});

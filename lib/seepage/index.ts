@@ -4,7 +4,6 @@ export * from './discInflow.js';
 export * from './donnan.js';
 export * from './drainReach.js';
 export * from './drainUnderFloor.js';
-export * from './dupuit.js';
 export * from './equivalentWell.js';
 export * from './ernst.js';
 export * from './gloverDumm.js';

@@ -7,7 +7,7 @@ export interface PlanePoint {
 }
 
 /** A hollow with a level floor and straight sides, m. */
-export interface Pit {
+interface Pit {
   /** of the floor */
   width: number;
   /** of the floor below the ground, or below the water where that stands lower; 0 and more */

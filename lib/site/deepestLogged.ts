@@ -3,7 +3,7 @@ import type { Places } from './places.js';
 import { COVER_WEIGHT } from './seam.js';
 
 /** A log by how deep it goes. */
-export interface DeepLog {
+interface DeepLog {
   pit: string;
   /** its end, m below the ground there */
   bottom: number;

@@ -19,7 +19,7 @@ export const digWindowMethod = method({
 });
 
 /** Chances at which a floor is called dry. */
-export const DRY_CHANCES = [0.5, 0.8, 0.95] as const;
+const DRY_CHANCES = [0.5, 0.8, 0.95] as const;
 
 /** When it may be dug how deep, and what is to be pumped. First index depth, second month (January = 0). */
 export interface DigWindow {

@@ -2,7 +2,7 @@
 const FLAT = 1e-6;
 
 /** A plane through levelled ground. */
-export interface GroundPlane {
+interface GroundPlane {
   /** rise along x and y, m/m */
   slope: { x: number; y: number };
   /** level at a place, m */

@@ -1,5 +1,5 @@
 export * from './assumptions.js';
-export { contradictions, evidenceAgainstEvidence } from './contradictions.js';
+export { evidenceAgainstEvidence } from './contradictions.js';
 export * from './country.js';
 export * from './deepestLogged.js';
 export * from './digWindow.js';

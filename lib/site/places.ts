@@ -33,7 +33,7 @@ export interface PumpedTo {
 }
 
 /** A point whose way from the pond is not said: neither taped, nor on the plan with a rim point. */
-export interface Unplaced {
+interface Unplaced {
   name: string;
   role: 'outlet' | 'discharge' | 'footing' | 'house' | 'neighbour-house';
   origin: Origin;

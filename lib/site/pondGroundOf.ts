@@ -26,7 +26,7 @@ export const pondGroundMethod = method({
 });
 
 /** What is to be cut through. */
-export interface SectionWish {
+interface SectionWish {
   /** January 1 to December 12; absent: the highest of all */
   month?: number;
   /** level of the pond's water, m above the datum; absent: emptied */

@@ -30,7 +30,7 @@ export function keptOf({ usual_drawdown, kept_within }: PondFacts, assume: Assum
 }
 
 /** What is known of the climate where no days of weather are. */
-export interface ClimateKnown {
+interface ClimateKnown {
   /** degrees */
   latitude: number;
   /** rain and demand of an ordinary year, m a month */

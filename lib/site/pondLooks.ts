@@ -27,7 +27,7 @@ export interface PondLossDraws {
 }
 
 /** What is drawn of a pond that nobody read. */
-export function lossesUnread(unknowns: Unknowns): PondLossDraws {
+function lossesUnread(unknowns: Unknowns): PondLossDraws {
   const { coefficient, spread } = OPEN_WATER;
   return { coefficient: unknowns['open water'].map((z) => coefficient * Math.exp(spread * z)) };
 }

@@ -30,7 +30,7 @@ export interface Profile {
 const UNDER_FLOOR = 0.5;
 
 /** A layer and how much of it lies between two depths, m. */
-export interface Part extends GroundLayer {
+interface Part extends GroundLayer {
   thickness: number;
 }
 

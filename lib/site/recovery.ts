@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import { augerHoleRate, augerHoleUnfilled, basicTimeLag, intakeShapeFactor } from '../seepage/index.js';
 
 export const recoveredLevelMethod = method({
@@ -44,15 +44,15 @@ export interface KnownConductivity {
 }
 
 /** Where the water is heading: a level with the band that holds nine in ten, or only that it is above the last look. */
-export type Recovered =
+type Recovered =
   | { says: 'level'; depth: number; shallowest: number; deepest: number; conductivity: number }
   | { says: 'above'; depth: number };
 
 /** Standard deviation of a look with a tape, m. */
-export const LOOK_ERROR = 0.005;
+const LOOK_ERROR = 0.005;
 const WIDEST_BAND = 0.3;
 /** Longest that the water outside is taken to stand still, s. */
-export const LONGEST_RECOVERY = 30 * 86400;
+export const LONGEST_RECOVERY = 30 * SECONDS_PER_DAY;
 /** Water on a floor that a tape surely notices, m. */
 const NOTICED = 0.02;
 /** Standard normal score that 95 in 100 stay below. */

@@ -12,7 +12,7 @@ export const seasonRankMethod = method({
 });
 
 /** A wet season in which somebody looked. */
-export interface SeasonRank {
+interface SeasonRank {
   /** its first and last month, 1–12, each with its year */
   from: { month: number; year: number };
   to: { month: number; year: number };

@@ -59,7 +59,7 @@ interface Hole extends Partial<LevelledHead> {
 }
 
 /** A place the pond may go to. */
-export interface CandidateSpot {
+interface CandidateSpot {
   name: string;
   x?: number;
   y?: number;
@@ -154,7 +154,7 @@ function knownRounds({ heads, levels }: Survey): (Round & { month: Month })[] {
 }
 
 /** Level at the low side of the pond in a month, on the survey's mark, and its standard deviation, m. */
-export interface PlannedHead {
+interface PlannedHead {
   month: Month;
   head: number;
   spread: number;
@@ -190,7 +190,7 @@ function best<R extends Round>(rounds: R[]): R {
 }
 
 /** The spots of levels.csv; without any, the rim: its centre and its lowest ground. */
-export function candidateSpots(levels: readonly LevelPoint[]): CandidateSpot[] {
+function candidateSpots(levels: readonly LevelPoint[]): CandidateSpot[] {
   const spots = levels.filter((p) => p.role === 'spot');
   if (spots.length > 0) return spots.map(({ point, x, y, level }) => ({ name: point, x, y, ground: level }));
   const rims = levels.filter((p) => p.role === 'rim');

@@ -33,7 +33,7 @@ const UNKNOWNS = [
   'topping up',
 ] as const;
 /** What is drawn besides the parameters of the water, by name. */
-export type Unknown = (typeof UNKNOWNS)[number];
+type Unknown = (typeof UNKNOWNS)[number];
 
 /** Scores of each unknown, one a sample. */
 export type Unknowns = Record<Unknown, Float64Array>;

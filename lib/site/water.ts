@@ -25,7 +25,7 @@ export type Way = 'asIs' | 'keptOut';
 export const WAYS: Way[] = ['asIs', 'keptOut'];
 
 /** Daily levels of the first samples, for bands; index sample × days + day. */
-export interface DailyLevels {
+interface DailyLevels {
   /** days since 1970-01-01 */
   firstDay: number;
   days: number;
@@ -122,7 +122,7 @@ export function startEnsemble(common: Common, years: number, withTub: boolean): 
 }
 
 /** Rise of the table from the low side to behind the uphill wall, m, one a sample. */
-export function uphillRise({ highRim, unknowns, measuredRise }: Common): Float64Array {
+function uphillRise({ highRim, unknowns, measuredRise }: Common): Float64Array {
   const { mean, spread } = TABLE_FOLLOWS_GROUND;
   return unknowns['uphill rise'].map((v) =>
     measuredRise

@@ -4,14 +4,13 @@ import {
   climateRecord,
   DAYS_OF_MONTH,
   isWetHalf,
+  MONTHS,
   type MonthlySurplus,
   monthlySurplus,
   SUN_LATITUDE,
 } from '../climate/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
-
-const MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 
 /** The latitude for the formulas of the sun, which end short of the polar circle. */
 const sunLatitude = (latitude: number) => Math.sign(latitude) * Math.min(Math.abs(latitude), SUN_LATITUDE);

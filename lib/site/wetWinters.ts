@@ -14,7 +14,7 @@ export const wetWinterScaling = method({
 });
 
 /** Whole years of weather that hold their share of wet winters. Our choice. */
-export const LONG_RECORD = 10;
+const LONG_RECORD = 10;
 /** Year-to-year variation of the wet season's rain, one standard deviation as a share. Our choice. */
 const WINTER_VARIATION = 0.25;
 

@@ -42,18 +42,6 @@ const A = {
   max: 0.9,
 };
 
-/** Share of the volume that stones take up. */
-export const stoneVolume = formula({
-  title: 'Stones by volume',
-  symbol: 'Rv',
-  unit: '-',
-  expression: 'A*W/(1 - W*(1 - A))',
-  parameters: { W, A },
-  compute: (W: number, A: number) => (A * W) / (1 - W * (1 - A)),
-  validity: 'stones as dense as the grains of the fine earth',
-  source,
-});
-
 /** How much stones slow water down. */
 export const stonyConductivityRatio = formula({
   title: 'Conductivity of stony soil over that of its fine earth',

@@ -82,7 +82,7 @@ export interface HoleTest {
  * @param sorptive - α*, 1/m
  * @returns G, m, as a function of the level above the floor, m, and its derivative
  */
-export function holePotential(radius: number, sorptive: number): Pick<TestGeometry, 'potential' | 'slope'> {
+function holePotential(radius: number, sorptive: number): Pick<TestGeometry, 'potential' | 'slope'> {
   const [, p, q, n] = SHAPE.find(([least]) => sorptive >= least) ?? SHAPE[2];
   const slope = (H: number) =>
     1 / holeFallRate.compute(H, radius, holeShapeFactor.compute(H / radius, p, q, n), sorptive);
@@ -132,10 +132,7 @@ export function fallingHoleTest(readings: LevelReading[], hole: HoleTest): Perme
  * @param hole - its depth and that of the water table, m below the ground; where either is not known nothing is refused
  * @throws FieldTestError where the hole reaches below the table
  */
-export function refuseBelowTable({
-  holeDepth,
-  tableDepth,
-}: Pick<HoleTest, 'holeDepth' | 'tableDepth'>): void {
+function refuseBelowTable({ holeDepth, tableDepth }: Pick<HoleTest, 'holeDepth' | 'tableDepth'>): void {
   if (holeDepth !== undefined && tableDepth !== undefined && tableDepth < holeDepth)
     throw new FieldTestError(
       'below-table',
@@ -149,6 +146,6 @@ export function refuseBelowTable({
  * @param hole - whether it was soaked before
  * @returns what the test may be wrong by, in words; empty where it was soaked
  */
-export function soakBias({ soakedBefore }: Pick<HoleTest, 'soakedBefore'>): string[] {
+function soakBias({ soakedBefore }: Pick<HoleTest, 'soakedBefore'>): string[] {
   return soakedBefore === false ? ['not soaked before: reads high, dry soil drinks first'] : [];
 }

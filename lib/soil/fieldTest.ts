@@ -1,4 +1,4 @@
-import { method } from '../formula/index.js';
+import { method, SECONDS_PER_DAY } from '../formula/index.js';
 
 export const fieldTestReading = method({
   title: 'Permeability from a level falling or rising in a hole',
@@ -55,9 +55,9 @@ export class FieldTestError extends Error {
 }
 
 /** Evaporation from an open hole, m/s: 2 mm a day. Common practice. */
-export const HOLE_EVAPORATION = 0.002 / 86400;
+const HOLE_EVAPORATION = 0.002 / SECONDS_PER_DAY;
 /** Reading error of a tape in a hole, m. Common practice. */
-export const TAPE_ERROR = 0.002;
+const TAPE_ERROR = 0.002;
 
 /** How a method turns levels into permeability. */
 export interface TestGeometry {

@@ -261,7 +261,7 @@ function evidenceOf(prior: LogEstimate, tests: NamedTest[], outliers: string[]):
  * @param test - of a layer
  * @returns such as `1.2e-7 m/s by …`, or the bound it gives
  */
-export function testText({ says, ksat, method }: PermeabilityTest): string {
+function testText({ says, ksat, method }: PermeabilityTest): string {
   const number = `${Number(ksat.toPrecision(2)).toExponential()} m/s`;
   return says === 'value'
     ? `${number} by ${method}`

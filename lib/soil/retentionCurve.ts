@@ -44,38 +44,6 @@ export const airEntrySuction = formula({
   source,
 });
 
-/** Slope of the retention curve. */
-export const poreSizeIndex = formula({
-  title: 'Pore-size distribution index',
-  symbol: 'λ',
-  unit: '-',
-  expression: 'log(f/w)/log(1500/33)',
-  parameters: {
-    f: { meaning: 'field capacity θ33', unit: 'm³/m³', min: 0.05, max: 0.6 },
-    w: { meaning: 'wilting point θ1500', unit: 'm³/m³', min: 0.01, max: 0.4 },
-  },
-  compute: (f: number, w: number) => Math.log(f / w) / Math.log(1500 / 33),
-  validity,
-  source,
-});
-
-/** Conductivity of soil that is not full. */
-export const unsaturatedConductivity = formula({
-  title: 'Unsaturated hydraulic conductivity',
-  symbol: 'K(θ)',
-  unit: 'm/s',
-  expression: 'K*(t/s)^(3 + 2/n)',
-  parameters: {
-    K: { meaning: 'saturated conductivity', unit: 'm/s', min: 1e-12, max: 1e-3 },
-    t: { meaning: 'water content', unit: 'm³/m³', min: 0.02, max: 0.6 },
-    s: { meaning: 'water content at saturation', unit: 'm³/m³', min: 0.2, max: 0.6 },
-    n: { meaning: 'pore-size distribution index', unit: '-', min: 0.05, max: 1 },
-  },
-  compute: (K: number, t: number, s: number, n: number) => K * (t / s) ** (3 + 2 / n),
-  validity,
-  source,
-});
-
 export const retentionCurve = method({
   title: 'Retention curve',
   what:
@@ -86,29 +54,6 @@ export const retentionCurve = method({
 });
 
 const FIELD_CAPACITY = 33_000;
-const WILTING = 1_500_000;
-
-/**
- * Water content at a suction, see {@link retentionCurve}.
- * @param soil - from {@link saxtonRawls}
- * @param suction - Pa, 0 to 1 500 000
- * @returns m³/m³
- * @throws RangeError outside that range
- */
-export function waterContentAt(soil: Retention, suction: number): number {
-  if (!(suction >= 0 && suction <= WILTING))
-    throw new RangeError(
-      `suction ${suction} Pa is outside 0 to ${WILTING} Pa, the range of the retention curve`,
-    );
-  const { airEntry, saturation, fieldCapacity, wiltingPoint } = soil;
-  if (suction <= airEntry) return saturation;
-  if (suction <= FIELD_CAPACITY)
-    return (
-      fieldCapacity +
-      ((FIELD_CAPACITY - suction) * (saturation - fieldCapacity)) / (FIELD_CAPACITY - airEntry)
-    );
-  return fieldCapacity * (suction / FIELD_CAPACITY) ** -poreSizeIndex.compute(fieldCapacity, wiltingPoint);
-}
 
 /**
  * Room for water between a table at rest and the ground: what can soak in before the soil is full, m.

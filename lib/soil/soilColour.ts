@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { INCH } from '../units/index.js';
 import type { Mottles } from './words.js';
 
 export const soilColour = method({
@@ -56,34 +57,12 @@ export function seasonalHighFromColour(
 }
 
 /**
- * Is a moist Munsell colour a redox depletion, that is grey from want of iron?
- * @param value - Munsell value, 0–10
- * @param chroma - Munsell chroma, 0–20
- * @returns true where it is
- */
-export function isDepletion(value: number, chroma: number): boolean {
-  return value >= 4 && chroma <= 2;
-}
-
-/**
- * Does a moist matrix colour count as depleted? 4/1, 4/2 and 5/2 only beside redox concentrations.
- * @param value - Munsell value, 0–10
- * @param chroma - Munsell chroma, 0–20
- * @param concentrations - rusty spots seen in the layer
- * @returns true where it does
- */
-export function isDepletedMatrix(value: number, chroma: number, concentrations: boolean): boolean {
-  const doubtful = (value === 4 && (chroma === 1 || chroma === 2)) || (value === 5 && chroma === 2);
-  return isDepletion(value, chroma) && (concentrations || !doubtful);
-}
-
-/**
  * Drainage class by the depth of the first grey mottles, m (10, 20 and 40 inches, as a state's key has it).
  * @param firstGrey - depth of the first grey, m below ground; Infinity: none
  * @returns the class in words
  */
 export function drainageClass(firstGrey: number): string {
-  const inches = Number((firstGrey / 0.0254).toFixed(6));
+  const inches = Number((firstGrey / INCH).toFixed(6));
   if (inches <= 10) return 'poorly drained';
   if (inches <= 20) return 'somewhat poorly drained';
   return inches <= 40 ? 'moderately well drained' : 'well drained';

@@ -1,5 +1,6 @@
 /** Columns of months, days and times of day. */
 
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { CellFault, type Column } from './column.js';
 import { type Calendar, commonOrder, isDay, namedMonth, writtenDate } from './dateOrder.js';
 
@@ -153,7 +154,7 @@ export function timeOfDay(): Column<number> {
       )
         throw notATime(cell);
       const hour = half ? (Number(hours) % 12) + (half === 'pm' ? 12 : 0) : Number(hours);
-      return (hour * 3600 + Number(minutes) * 60 + Number(seconds)) / 86_400;
+      return (hour * 3600 + Number(minutes) * 60 + Number(seconds)) / SECONDS_PER_DAY;
     },
   };
 }
@@ -180,5 +181,5 @@ function notATime(cell: string): CellFault {
 
 /** A fraction of the day as `09:00:00`. */
 export function timeText(fraction: number): string {
-  return new Date(Math.round(fraction * 86_400) * 1000).toISOString().slice(11, 19);
+  return new Date(Math.round(fraction * SECONDS_PER_DAY) * 1000).toISOString().slice(11, 19);
 }

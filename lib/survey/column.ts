@@ -51,7 +51,7 @@ export interface Column<T> {
 }
 
 /** Limits in SI; `odd` beyond which the value is kept with a warning. */
-export interface Limits {
+interface Limits {
   min: number;
   max: number;
   oddAbove?: number;

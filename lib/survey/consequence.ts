@@ -2,7 +2,7 @@
 
 /** What a problem keeps from being read, the farthest-reaching first. */
 export const CONSEQUENCES = ['file', 'column', 'row', 'cell'] as const;
-export type Consequence = (typeof CONSEQUENCES)[number];
+type Consequence = (typeof CONSEQUENCES)[number];
 
 /** Each in words, as the heading of its part of a report. */
 export const CONSEQUENCE_WORDS: Record<Consequence, string> = {

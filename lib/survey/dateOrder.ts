@@ -38,7 +38,7 @@ const century = (year: number) => (year < 50 ? 2000 + year : 1900 + year);
 const yearOf = (figures: string) => (figures.length === 2 ? century(Number(figures)) : Number(figures));
 
 /** A date whose form says which number is which, or every order in which its numbers make a day. */
-export type Written = { sure: Calendar } | { open: ReadonlyMap<DateOrder, Calendar> };
+type Written = { sure: Calendar } | { open: ReadonlyMap<DateOrder, Calendar> };
 
 /**
  * What a text means as a day. A month's name, points, and a year in four figures at the front leave one order of day

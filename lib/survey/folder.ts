@@ -42,7 +42,7 @@ export function surveyFileOf(name: string): SurveyFile | undefined {
 }
 
 /** What was found in a folder. */
-export interface Folder {
+interface Folder {
   sheets: Partial<Record<SurveyFile, Sheet>>;
   /** by the names of the contract */
   contents: Partial<Record<SurveyFile, Content>>;

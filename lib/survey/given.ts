@@ -28,7 +28,7 @@ type GivenValue<V> = V extends readonly number[]
     ? number | string
     : V;
 /** Facts of `site.csv` or `pond.csv`. */
-export type GivenFacts<F> = { [K in keyof F]?: GivenValue<NonNullable<F[K]>> };
+type GivenFacts<F> = { [K in keyof F]?: GivenValue<NonNullable<F[K]>> };
 type GivenRow<S> = { [K in keyof Values<S>]: GivenValue<Values<S>[K]> };
 
 const COLUMNS = {
@@ -65,7 +65,7 @@ export function surveyFiles(given: GivenSurvey): Partial<Record<SurveyFile, stri
     }
     const facts = Object.entries(given[name] ?? {}).filter(([, value]) => value !== undefined);
     if (facts.length > 0)
-      files[file] = textOf([
+      files[file] = rowsText([
         ['item', 'value', 'unit', 'note'],
         ...facts.map(([item, value]) => [item, cellOf(value), '', '']),
       ]);
@@ -144,10 +144,11 @@ function tableText(rows: readonly Record<string, unknown>[], columns: Schema): s
     ...Object.keys(columns).filter((name) => used.has(name)),
     ...[...used].filter((name) => !(name in columns)),
   ];
-  return textOf([header, ...rows.map((row) => header.map((name) => cellOf(row[name])))]);
+  return rowsText([header, ...rows.map((row) => header.map((name) => cellOf(row[name])))]);
 }
 
-function textOf(rows: readonly (readonly string[])[]): string {
+/** Rows as the text of a file, cells quoted where they must be. */
+export function rowsText(rows: readonly (readonly string[])[]): string {
   const quoted = (cell: string) => (/[",\n\r]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
   return `${rows.map((cells) => cells.map(quoted).join(',')).join('\n')}\n`;
 }

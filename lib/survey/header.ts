@@ -13,7 +13,7 @@ export type HeaderFault = {
   /** the column whose unit is missing */
   of?: Placed;
 };
-export interface Placed {
+interface Placed {
   name: string;
   column: Column<unknown>;
   /** of bare numbers below this header */

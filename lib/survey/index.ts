@@ -1,7 +1,7 @@
 export { dateText, timeText } from './calendar.js';
-export { CONSEQUENCE_WORDS, CONSEQUENCES, type Consequence, consequenceOf } from './consequence.js';
-export { LATER, SURVEY_FILES, type SurveyFile, surveyFileOf } from './folder.js';
-export { type GivenFacts, type GivenSurvey, givenSurvey, surveyFiles, surveyFrom } from './given.js';
+export { CONSEQUENCE_WORDS, consequenceOf } from './consequence.js';
+export { LATER, SURVEY_FILES, surveyFileOf } from './folder.js';
+export { type GivenSurvey, givenSurvey, rowsText, surveyFiles, surveyFrom } from './given.js';
 export { dimensionOfItem } from './itemDimension.js';
 export { noticeLines } from './leftOut.js';
 export { MOST_BYTES } from './limits.js';

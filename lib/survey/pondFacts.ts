@@ -1,5 +1,6 @@
 /** pond.csv: the pond that is planned, or there. */
 
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { months } from './calendar.js';
 import { type Column, quantity, word, wordOr } from './column.js';
 import { type Facts, type Items, readFacts } from './facts.js';
@@ -17,21 +18,19 @@ import {
   WALLS,
 } from './survey.js';
 
-const DAY = 86_400;
-
 /** Days as a plain number; the unit cell may say hours. */
 function days(): Column<number> {
   const time = quantity('time', {
     min: 3600,
-    max: 366 * DAY,
+    max: 366 * SECONDS_PER_DAY,
     unit: 'd',
-    oddAbove: 90 * DAY,
-    oddBelow: DAY / 2,
+    oddAbove: 90 * SECONDS_PER_DAY,
+    oddBelow: SECONDS_PER_DAY / 2,
   });
   return {
     ...time,
-    read: (cell, style) => time.read(cell, style) / DAY,
-    odd: (value) => time.odd?.(value * DAY),
+    read: (cell, style) => time.read(cell, style) / SECONDS_PER_DAY,
+    odd: (value) => time.odd?.(value * SECONDS_PER_DAY),
   };
 }
 

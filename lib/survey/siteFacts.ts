@@ -1,5 +1,6 @@
 /** site.csv: what the place is like and what is allowed there. */
 
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { type Column, quantity, text, word } from './column.js';
 import { country } from './country.js';
 import { type Facts, type Items, readFacts } from './facts.js';
@@ -28,7 +29,12 @@ export const SITE_ITEMS: Items<SiteFacts> = {
   roof_area: quantity('area', { min: 0, max: 1e4, oddAbove: 500, oddBelow: 0.5 }),
   roof_into_pond: quantity('area', { min: 0, max: 1e4, oddAbove: 500, oddBelow: 0.5 }),
   storm_rain: quantity('length', { min: 0.001, max: 2, oddAbove: 0.4, oddBelow: 0.01 }),
-  storm_hours: quantity('time', { min: 300, max: 14 * 86_400, oddAbove: 3 * 86_400, unit: 'h' }),
+  storm_hours: quantity('time', {
+    min: 300,
+    max: 14 * SECONDS_PER_DAY,
+    oddAbove: 3 * SECONDS_PER_DAY,
+    unit: 'h',
+  }),
   mains_power: YES_NO_UNKNOWN,
   pump_acceptable: YES_NO_UNKNOWN,
   discharge_allowed: YES_NO_UNKNOWN,
@@ -42,7 +48,12 @@ export const SITE_ITEMS: Items<SiteFacts> = {
   flap_stuck_once_in: ONCE_IN,
   pump_out_once_in: ONCE_IN,
   power_cut_once_in: ONCE_IN,
-  power_cut_hours: quantity('time', { min: 0, max: 30 * 86_400, oddAbove: 7 * 86_400, unit: 'h' }),
+  power_cut_hours: quantity('time', {
+    min: 0,
+    max: 30 * SECONDS_PER_DAY,
+    oddAbove: 7 * SECONDS_PER_DAY,
+    unit: 'h',
+  }),
   abstraction_limit: quantity('flow', { min: 0, max: 1, unit: 'm3/d' }),
   flood_every: quantity('none', {
     min: 1,

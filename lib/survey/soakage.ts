@@ -1,5 +1,6 @@
 /** soakage.csv: falling-level tests. */
 
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { named, quantity, required, text, word } from './column.js';
 import * as garden from './gardenWords.js';
 import type { Findings } from './problem.js';
@@ -13,7 +14,9 @@ import { FLOOR_TOLERANCE } from './water.js';
 export const SOAKAGE_COLUMNS = {
   pit: required(named(text(), 'hole')),
   test: required(text()),
-  minutes: required(named(quantity('time', { min: 0, max: 60 * 86_400, unit: 'min' }), 'time_min', 'min')),
+  minutes: required(
+    named(quantity('time', { min: 0, max: 60 * SECONDS_PER_DAY, unit: 'min' }), 'time_min', 'min'),
+  ),
   depth_to_water: required(quantity('length', { min: -1, max: 10 })),
   hole_depth: quantity('length', { min: 0.05, max: 10 }),
   hole_diameter: quantity('length', { min: 0.01, max: 5, oddAbove: 1.5 }),

@@ -24,7 +24,7 @@ export interface Row<V> {
 }
 
 /** A column where it stands in a sheet. */
-export interface Placed {
+interface Placed {
   name: string;
   column: Column<unknown>;
   /** position in the row */

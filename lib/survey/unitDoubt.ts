@@ -2,6 +2,7 @@
 
 import type { Comparison, Pair } from './comparison.js';
 import { depthComparisons } from './depthComparisons.js';
+import { metres } from './doubt.js';
 import type { Findings } from './problem.js';
 import type { Sheet } from './sheet.js';
 import type { Survey } from './survey.js';
@@ -62,8 +63,6 @@ function slipOf(ratio: number): string {
   const meant = away(nearest) < Math.log(NEAR) ? nearest[1] : 'mixed-up units do that (1 m is 3.28 ft)';
   return `${meant}: check both against the field book and name the unit in the header`;
 }
-
-const metres = (value: number) => `${Number(value.toPrecision(3))} m`;
 
 function headerOf(sheet: Sheet | undefined, column: string): string {
   const form = new RegExp(`^${column}(_(m|cm|mm|ft|in))?$`);

@@ -1,5 +1,6 @@
 /** weather.csv, a row a day, and climate.csv, a row a month of an ordinary year. */
 
+import { MONTHS } from '../climate/index.js';
 import { date, dateText, month } from './calendar.js';
 import { named, quantity, required } from './column.js';
 import { matchHeader } from './header.js';
@@ -122,9 +123,7 @@ export function readClimate(sheet: Sheet | undefined, findings: Findings): Clima
     ({ month }) => month,
     findings,
   );
-  const absent = Array.from({ length: 12 }, (_, at) => at + 1).filter(
-    (month) => !rows.some((row) => row.values.month === month),
-  );
+  const absent = MONTHS.filter((month) => !rows.some((row) => row.values.month === month));
   if (sheet && absent.length > 0 && findings.clean('climate.csv')) {
     findings.refuse({
       file: 'climate.csv',

@@ -89,7 +89,7 @@ function fullLine({ full }: PossibleOption, units: UnitSystem): string {
 }
 
 /** Of the recommendation by its rules: at its depth, with what is built and done otherwise. */
-function emptiedLine(recommendation: Pick<Recommendation, 'rules'>, free: number[]): string {
+function emptiedLine(recommendation: Pick<Recommendation, 'rules'>, free: readonly number[]): string {
   if (free.length === 12) return 'in any month';
   return free.length === 0 ? 'in no month' : `only ${whenEmptied(recommendation, free)}`;
 }

@@ -1,6 +1,6 @@
 /** What no number covers; each said once. */
 
-export interface Caution {
+interface Caution {
   title: string;
   text: string;
   /** said only where water is led away or pumped */

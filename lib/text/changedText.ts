@@ -1,4 +1,5 @@
 /** What differs between two surveys, in words. */
+import { SECONDS_PER_DAY } from '../formula/index.js';
 import { dimensionOfItem } from '../survey/index.js';
 import { type Dimension, formatQuantity, type QuantityKind, type UnitSystem } from '../units/index.js';
 
@@ -32,7 +33,7 @@ export function factTexts(
     value === undefined ? 'not said' : Array.isArray(value) ? value.join(';') : String(value);
   const texts = values.map((value) => {
     if (typeof value !== 'number' || !kind) return plain(value);
-    return formatQuantity(item === 'days_empty' ? value * 86_400 : value, kind, units);
+    return formatQuantity(item === 'days_empty' ? value * SECONDS_PER_DAY : value, kind, units);
   });
   // What a tape cannot tell apart is told in full.
   return new Set(texts).size < new Set(values.map(plain)).size ? values.map(plain) : texts;

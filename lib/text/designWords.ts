@@ -13,7 +13,7 @@ import type { RulesName } from '../site/index.js';
 import { SIDE_FACTOR_WANTED } from '../uplift/index.js';
 
 /** What a set of rules is, and what of it was read where. */
-export interface RulesWords {
+interface RulesWords {
   /** of the country, as the end of a sentence */
   name: string;
   /** the standard with its edition and what it wants */

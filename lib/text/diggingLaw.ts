@@ -3,7 +3,7 @@
 import type { RulesName } from '../site/index.js';
 
 /** Heading and points of a country's rules for digging. */
-export interface DiggingLaw {
+interface DiggingLaw {
   title: string;
   points: readonly string[];
   /** what decides about the sides of a hole, as a sentence */

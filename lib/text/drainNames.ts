@@ -39,12 +39,3 @@ export const FALL_NAMES: Record<FallLink['link'], string> = {
   drop: 'drop at the outlet',
   flood: 'floor above the flood',
 };
-
-/**
- * A link of the drain, from bed to outlet.
- * @param link - as the design names it
- * @returns a few words
- */
-export function linkWords(link: string): string {
-  return LINK_NAMES[link] ?? link;
-}

@@ -9,7 +9,7 @@ import { type Say, sayer } from './say.js';
 import { TASKS } from './upkeepWords.js';
 
 /** What is known of a designed drain, in plain sentences. */
-export interface DrainWords {
+interface DrainWords {
   /** where most of the water comes from, and what keeps it away */
   inflow: string;
   /** what a small hole in the liner would add */
@@ -101,7 +101,7 @@ export function weakestWords({ link, reserve: ratio }: { link: string; reserve: 
 }
 
 function pipeWords({ pipe, smallest, totalInflow, cleansing, slope }: SiteDrain, units: UnitSystem): string {
-  const aMinute = (v: number) => `${formatQuantity(v * 60, 'volume', units)} a minute`;
+  const { aMinute } = sayer(units);
   const carries = `${sentence(pipe.pipe.name)} carries ${aMinute(pipe.capacity)} if its wall is as rough as any, ${aMinute(pipe.most)} if it is smooth; ${aMinute(totalInflow)} must go through, a hole in the liner counted, so it serves ${times(pipe.times)} times over.`;
   const least =
     smallest && smallest.diameter < pipe.diameter

@@ -1,9 +1,7 @@
 import type { Failing, Recommendation } from '../contract/index.js';
 import { duringMonths } from './monthWords.js';
 import { timeWords } from './situationWords.js';
-
-/** A rise that is less is not told, m. */
-const TELLING = 0.01;
+import { TELLING } from './usingRules.js';
 
 type Ruled = Pick<Recommendation, 'rules'>;
 
@@ -13,7 +11,7 @@ type Ruled = Pick<Recommendation, 'rules'>;
  * @param months - in which it may be, 1–12
  * @returns such as `emptied only from July to September, or in June for at most 45 hours`
  */
-export function emptiedWords(recommendation: Ruled, months: number[]): string {
+export function emptiedWords(recommendation: Ruled, months: readonly number[]): string {
   if (months.length > 0) return `emptied only ${whenEmptied(recommendation, months)}`;
   const bound = recommendation.rules.filter(({ code }) => code === 'do-not-lower');
   if (!bound.some(({ subject }) => subject === 'unread')) return 'never emptied';
@@ -37,7 +35,7 @@ export function emptiedWords(recommendation: Ruled, months: number[]): string {
  * @param months - in which it may be emptied, 1–12
  * @returns such as `from July to September for at most 3 days, or in June for at most 45 hours`
  */
-export function whenEmptied(ruled: Ruled, months: number[]): string {
+export function whenEmptied(ruled: Ruled, months: readonly number[]): string {
   const brief = briefly(ruled);
   const short = months.filter((month) => brief?.months.includes(month));
   const free = months.filter((month) => !short.includes(month));
@@ -53,7 +51,7 @@ export function whenEmptied(ruled: Ruled, months: number[]): string {
 }
 
 /** Months in which time alone keeps it down, and that time; undefined where there are none. */
-export function briefly({ rules }: Ruled): { months: number[]; days: number } | undefined {
+function briefly({ rules }: Ruled): { months: number[]; days: number } | undefined {
   const found = rules.map((rule) =>
     rule.code !== 'empty-only-in' ? null : rule.subject === 'briefly' ? rule.values : rule.values.briefly,
   );

@@ -2,6 +2,7 @@
 
 import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT } from '../units/index.js';
 
 /** Length, unit weight and pressure of a line in either system; SI per unit. */
 const SYSTEMS: Record<
@@ -9,7 +10,7 @@ const SYSTEMS: Record<
   { m: number; length: string; weight: string; pa: number; pressure: string; digits: number }
 > = {
   metric: { m: 1, length: 'm', weight: '9.81', pa: 1000, pressure: 'kPa', digits: 2 },
-  us: { m: 0.3048, length: 'ft', weight: '62.45', pa: 47.880259, pressure: 'lb/ft²', digits: 1 },
+  us: { m: FOOT, length: 'ft', weight: '62.45', pa: 47.880259, pressure: 'lb/ft²', digits: 1 },
 };
 
 /** How levels and pressures are printed so that what is printed makes what is printed. */

@@ -1,7 +1,9 @@
 /** Amounts as they are carried by hand. Sizes are common practice and stand beside every amount. */
+
 import type { SiteDrain } from '../contract/index.js';
 import { SECONDS_PER_DAY } from '../formula/constants.js';
 import type { UnitSystem } from '../units/index.js';
+import { FOOT, INCH } from '../units/index.js';
 import { drainWords } from './drainWords.js';
 
 interface Measure {
@@ -14,8 +16,7 @@ interface Measure {
 
 const LITRE = 1e-3;
 const GALLON = 3.785411784e-3;
-const INCH = 0.0254;
-const CUBIC_FOOT = 0.3048 ** 3;
+const CUBIC_FOOT = FOOT ** 3;
 
 const MEASURES: Record<UnitSystem, { bucket: Measure; barrow: Measure; bag: Measure }> = {
   metric: {
@@ -46,7 +47,7 @@ export function rainText(rain: number, units: UnitSystem): string {
 }
 
 /** What a measure holds, for the note under a table. */
-export function measureSizes(units: UnitSystem): string {
+function measureSizes(units: UnitSystem): string {
   const { bucket, barrow, bag } = MEASURES[units];
   return `A bucket is ${bucket.size}, a barrow ${barrow.size}, a bag ${bag.size}.`;
 }

@@ -1,5 +1,5 @@
 /** How to look into the ground without a trade: parts, steps and where each comes from. */
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatQuantity, INCH, type UnitSystem } from '../units/index.js';
 
 export const HOW_TO = ['standpipe', 'dip-pipe', 'ribbon', 'hose', 'laser'] as const;
 /** Something that is shown by a drawing with numbered parts. */
@@ -9,7 +9,7 @@ export type HowTo = (typeof HOW_TO)[number];
 const SIGN =
   'On the sheet and in levels.csv it has a minus, for heights count upwards; in the form, measured down, it has none.';
 
-export interface HowToWords {
+interface HowToWords {
   title: string;
   /** by the numbers in the drawing */
   parts: string[];
@@ -25,7 +25,7 @@ export interface HowToWords {
  */
 export function howToWords(what: HowTo, units: UnitSystem): HowToWords {
   const size = (metric: number, us: number) =>
-    formatQuantity(units === 'us' ? us * 0.0254 : metric, 'length', units);
+    formatQuantity(units === 'us' ? us * INCH : metric, 'length', units);
   switch (what) {
     case 'standpipe':
       return {

@@ -1,4 +1,5 @@
 /** The year month by month, as data of the figure: water, looks, and what may be done. */
+import { MONTHS } from '../climate/index.js';
 import type { Holding, Report, Situation } from '../contract/index.js';
 import { holdingOf, hoursEmpty, isDoneOtherwise } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
@@ -129,13 +130,11 @@ function digStrip(
  */
 export function dryMonths({ digging, result }: Pick<Report, 'digging' | 'result'>): number[] {
   const { depth_m, raise_m } = result.recommendation;
-  return Array.from({ length: 12 }, (_, at) => at + 1).filter(
-    (month) => (dryChance(digging, depth_m - raise_m, month - 1) ?? 0) >= DRY,
-  );
+  return MONTHS.filter((month) => (dryChance(digging, depth_m - raise_m, month - 1) ?? 0) >= DRY);
 }
 
 /** Chance of a dry floor all month, at the next depth that is not less. */
-export function dryChance(digging: Report['digging'], depth: number, month: number): number | null {
+function dryChance(digging: Report['digging'], depth: number, month: number): number | null {
   if (!digging) return null;
   const at = digging.depths.findIndex((each) => each >= depth - 1e-6);
   return digging.dry[at < 0 ? digging.depths.length - 1 : at]?.[month] ?? null;

@@ -24,7 +24,7 @@ const MONTHS = [
  * monthWords([11, 12, 1, 2]); // 'November to February'
  * ```
  */
-export function monthWords(months: number[]): string {
+export function monthWords(months: readonly number[]): string {
   if (months.length === 12) return 'all year';
   const set = new Set(months);
   const starts = months.filter((m) => !set.has(m === 1 ? 12 : m - 1));
@@ -46,7 +46,7 @@ export function monthWords(months: number[]): string {
  * duringMonths([5, 7, 8, 9]); // 'in May and from July to September'
  * ```
  */
-export function duringMonths(months: number[]): string {
+export function duringMonths(months: readonly number[]): string {
   if (months.length === 12) return 'all year';
   const runs = monthWords(months).split(', ');
   const isRun = (at: number) => runs[at]?.includes(' to ');

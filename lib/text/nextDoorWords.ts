@@ -3,6 +3,7 @@
 import type { NextDoor, Report } from '../contract/index.js';
 import { NOTICEABLE } from '../drain/neighbours.js';
 import { formatQuantity, type UnitSystem } from '../units/display.js';
+import { FOOT } from '../units/index.js';
 import { bucketWords, rainText } from './handy.js';
 import { listText } from './sentence.js';
 
@@ -87,8 +88,6 @@ export function nextDoorFlow({ exit, storm }: NextDoor, units: UnitSystem): stri
 function wholeUp(metres: number, units: UnitSystem): string {
   return units === 'us' ? `${Math.ceil(metres / FOOT)} ft` : `${Math.ceil(metres)} m`;
 }
-
-const FOOT = 0.3048;
 
 /** Where the drain is a trench uphill: only what goes over the brim is known. */
 function uphillFlow({ brim, before, seconds }: NextDoor['storm'], units: UnitSystem): string {

@@ -1,5 +1,5 @@
 import { LEAST_CHANCE, type OptionName, type Said } from '../contract/index.js';
-import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { FOOT, formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
 
 /** Numbers in words, in a system of units. */
@@ -45,7 +45,6 @@ const twoDigits = (value: number) => {
   const step = 10 ** (Math.floor(Math.log10(value)) - 1);
   return Number((Math.ceil(value / step - 1e-9) * step).toPrecision(2));
 };
-const FOOT = 0.3048;
 /** Pound of force, N. */
 const POUND = 0.45359237 * 9.80665;
 

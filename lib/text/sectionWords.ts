@@ -2,7 +2,7 @@
 import { formatBound, type UnitSystem } from '../units/index.js';
 
 /** What keeps water off and is not counted where the water outside is drawn. */
-export type Undone = 'nothing' | 'drain' | 'all';
+type Undone = 'nothing' | 'drain' | 'all';
 
 const WITHOUT: Readonly<Record<Undone, string>> = {
   nothing: '',

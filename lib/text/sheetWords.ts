@@ -1,9 +1,7 @@
 /** What stands on the drawings to dig by. */
 import type { Report } from '../contract/index.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { FOOT, formatQuantity, type UnitSystem } from '../units/index.js';
 import { slabLabel } from './slabWords.js';
-
-const FOOT = 0.3048;
 
 /** A scale as it is written: `1:50`, `1 in = 4 ft (1:48)`. */
 export function scaleText(scale: number, units: UnitSystem): string {
@@ -52,7 +50,7 @@ export function sidesText(slope: number, drawn: number | undefined): string {
 export const slopeNumber = (slope: number): string => String(Number(slope.toFixed(2)));
 
 /** Names of the parts of a sheet. */
-export const SHEET_PARTS = {
+const SHEET_PARTS = {
   pond: 'Plan of the pond, with pegs',
   site: 'Plan of the garden',
   section: 'Section',

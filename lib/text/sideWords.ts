@@ -22,7 +22,7 @@ export function standingDepthAxis(unit: string): string {
  * @param slope - steepest that stands, horizontal to 1 vertical; null: none does
  * @returns words without a stop
  */
-export function standingSlopeWords(slope: number | null): string {
+function standingSlopeWords(slope: number | null): string {
   if (slope === null) return 'no slope stands';
   return slope === 0 ? 'upright sides stand' : `${slope} to 1 or flatter stands`;
 }

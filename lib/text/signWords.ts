@@ -1,7 +1,7 @@
 /** Who answers for what, and what must be consented to. */
 
 /** A line to sign: who, and what the signature covers. */
-export interface SignLine {
+interface SignLine {
   who: string;
   covers: string;
 }
@@ -36,7 +36,7 @@ export function issuedLine(issued?: string): string {
 }
 
 /** What may need somebody's leave, and when. */
-export interface Consent {
+interface Consent {
   what: string;
   /** only where water is led away or pumped */
   drained?: true;

@@ -24,7 +24,7 @@ function facingWords({ facing_m }: NonNullable<Report['slab']>, units: UnitSyste
 }
 
 /** How thick it is, as it is cast. */
-export const slabThick = ({ thickness_m }: NonNullable<Report['slab']>, units: UnitSystem) =>
+const slabThick = ({ thickness_m }: NonNullable<Report['slab']>, units: UnitSystem) =>
   formatBound(thickness_m, 'length', units, 'up');
 
 /** Its name where it is drawn. */

@@ -6,7 +6,7 @@ import { timeWords } from './situationWords.js';
 import { anyMonth } from './when.js';
 
 /** Less is not told, m. */
-const TELLING = 0.01;
+export const TELLING = 0.01;
 
 /** What the rules of a pond in use say. */
 export const USING_RULES: Wording<UsingRules> = {

@@ -1,5 +1,6 @@
 /** The verdict in sentences, for the page, the notebook and the terminal. */
 
+import { MONTHS } from '../climate/index.js';
 import {
   advisedOption,
   advisedOptions,
@@ -26,7 +27,7 @@ import { listText, lowerFirst, sentence } from './sentence.js';
 import { ADVICE_NAMES, adviceWords } from './terms.js';
 
 /** The verdicts in sentences. */
-export interface VerdictWords {
+interface VerdictWords {
   /** what happens while the pond is kept full */
   full: string;
   /** what happens when it is emptied, and when it may be */
@@ -137,7 +138,7 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
 /** A pond emptied, month by month. */
 interface EmptiedYear extends Pick<Recommendation, 'rules'> {
   /** months in which it may be, 1–12 */
-  free: number[];
+  free: readonly number[];
   /** that it must not fall below, m; null where it may be emptied on any day */
   levels: (number | null)[];
   /** until something gives way */
@@ -145,7 +146,7 @@ interface EmptiedYear extends Pick<Recommendation, 'rules'> {
   /** rim, m */
   raised: number;
   /** in other months than wished */
-  emptiedIn?: number[];
+  emptiedIn?: readonly number[];
 }
 
 function emptiedWords(
@@ -154,7 +155,7 @@ function emptiedWords(
   units: UnitSystem,
 ): string {
   if (free.length === 12) return 'it may be emptied in any month.';
-  const months = Array.from({ length: 12 }, (_, at) => at + 1);
+  const months = MONTHS;
   const levelIn = (month: number) => levels[month - 1] ?? null;
   const bound = months.filter((month) => levelIn(month) !== null);
   const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));
@@ -183,7 +184,7 @@ function timeWords(hours: number, units: UnitSystem): string {
 }
 
 /** What a drain carries: from the clay, in a storm, and if the liner leaks. */
-export function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): string {
+function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): string {
   const { clay, leak, ring_storm, roof, uphill } = inflow_m3_s;
   const storm = ring_storm + roof + uphill;
   return [
@@ -196,7 +197,7 @@ export function flowWords({ inflow_m3_s }: DrainResult, units: UnitSystem): stri
 }
 
 /** Where a drain ends. */
-export function placeWords({ outlet, result }: Report, units: UnitSystem): string {
+function placeWords({ outlet, result }: Report, units: UnitSystem): string {
   if (outlet) return `${outlet.name}, ${formatQuantity(outlet.distance_m, 'length', units)} from the pond`;
   return result.drain?.fall_available_m === null
     ? 'a sump beside the pond, from which it is pumped to the discharge the survey names'

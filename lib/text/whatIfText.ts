@@ -21,7 +21,7 @@ import { ADVICE_NAMES, GOVERNS_WORDS } from './terms.js';
 export type Standing = 'safe' | 'ruled' | 'unsafe';
 
 /** The answer, and how it is meant. */
-export interface WhatIfAnswer {
+interface WhatIfAnswer {
   words: string;
   standing: Standing;
 }

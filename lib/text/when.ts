@@ -1,7 +1,7 @@
 import { duringMonths } from './monthWords.js';
 
 /** Months in which something may be: `in any month`, `in May`, `from May to July`. */
-export function anyMonth(months: number[]): string {
+export function anyMonth(months: readonly number[]): string {
   return months.length === 12 ? 'in any month' : duringMonths(months);
 }
 

@@ -1,12 +1,14 @@
 /** How far the sides of a hole are laid back while somebody works in it, under the law of the country. */
+
 import type { BuildingRules } from '../contract/index.js';
 import { LEVEL_RIM, type RulesName } from '../site/index.js';
+import { FOOT } from '../units/index.js';
 import { ENGINEER_DEPTH, PROTECTION_DEPTH } from '../uplift/index.js';
 import { diggingLaw } from './diggingLaw.js';
 import type { Say, Wording } from './say.js';
 
 /** Spoil is kept so far from the edge, m: 2 ft (29 CFR 1926.651); elsewhere common practice. */
-const SPOIL_AWAY: Record<RulesName, number> = { us: 2 * 0.3048, gb: 0.6, ie: 0.6, en: 0.6 };
+const SPOIL_AWAY: Record<RulesName, number> = { us: 2 * FOOT, gb: 0.6, ie: 0.6, en: 0.6 };
 
 type WorkingSlope = Pick<BuildingRules, 'working-slope/class'>;
 

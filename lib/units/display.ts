@@ -1,4 +1,5 @@
 /** Quantities as people read them, in either system. */
+import { DAY, FOOT, INCH, POUND_FORCE, US_GALLON } from './unit.js';
 
 /** Which units a reader is used to. */
 export type UnitSystem = 'metric' | 'us';
@@ -24,12 +25,8 @@ export type QuantityKind =
 
 const MINUS = '\u2212';
 const THIN = '\u202f';
-const INCH = 0.0254;
-const FOOT = 0.3048;
-const DAY = 86_400;
 const LEAST_LEVEL = 0.0005;
-const GALLON = 231 * INCH ** 3;
-const PSF = (0.45359237 * 9.80665) / FOOT ** 2;
+const PSF = POUND_FORCE / FOOT ** 2;
 
 /**
  * Writes a quantity with its unit, rounded to what a tape, a bucket or a bill can use; what it writes (for a
@@ -59,11 +56,11 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
     case 'area':
       return signed(value, us ? text(size / FOOT ** 2, 'ft²') : text(size, 'm²'), '');
     case 'volume':
-      return signed(value, us ? text(size / GALLON, 'gal') : litres(size, ''), '');
+      return signed(value, us ? text(size / US_GALLON, 'gal') : litres(size, ''), '');
     case 'bulk':
       return signed(value, us ? text(size / (3 * FOOT) ** 3, 'yd³') : text(size, 'm³'), '');
     case 'flow':
-      return signed(value, us ? text((size * DAY) / GALLON, 'gal/day') : litres(size * DAY, '/day'), '');
+      return signed(value, us ? text((size * DAY) / US_GALLON, 'gal/day') : litres(size * DAY, '/day'), '');
     case 'conductivity':
       return signed(value, conductivity(size, us), '');
     case 'pressure':

@@ -1,5 +1,5 @@
 /** Why a text is not the quantity asked for. */
-export type QuantityFault =
+type QuantityFault =
   | 'missing-value'
   | 'invalid-number'
   | 'ambiguous-comma'

@@ -1,5 +1,5 @@
 export { formatBound, formatGap, formatQuantity, type QuantityKind, type UnitSystem } from './display.js';
-export { QuantityError, type QuantityFault } from './error.js';
+export { QuantityError } from './error.js';
 export type { DecimalSign } from './number.js';
-export { parseQuantity, type Quantity, readQuantity } from './quantity.js';
-export { type Dimension, EXAMPLES, findUnit } from './unit.js';
+export { parseQuantity, readQuantity } from './quantity.js';
+export { type Dimension, FOOT, findUnit, INCH } from './unit.js';

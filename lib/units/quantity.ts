@@ -5,7 +5,7 @@ import { type DecimalSign, NUMBER, parseNumber, plain } from './number.js';
 import { type Dimension, dimensionOf, EXAMPLES, findUnit, type Unit } from './unit.js';
 
 /** A quantity read, and the units that stood beside its numbers (empty: it took the default unit). */
-export interface Quantity {
+interface Quantity {
   /** in SI */
   value: number;
   units: string[];

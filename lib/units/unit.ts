@@ -25,12 +25,14 @@ export interface Unit {
 
 // International foot and pound, US gallon of 231 cubic inches, standard gravity:
 // NIST Special Publication 811, appendix B (from memory); all exact by definition.
-const FOOT = 0.3048;
-const INCH = 0.0254;
+/** A foot, m. */
+export const FOOT = 0.3048;
+/** An inch, m. */
+export const INCH = 0.0254;
 const YARD = 0.9144;
-const US_GALLON = 231 * INCH ** 3;
-const POUND_FORCE = 0.45359237 * 9.80665;
-const DAY = 86_400;
+export const US_GALLON = 231 * INCH ** 3;
+export const POUND_FORCE = 0.45359237 * 9.80665;
+export const DAY = 86_400;
 
 const LENGTH = table([
   [1, 'm metre metres meter meters'],
@@ -122,7 +124,7 @@ const NAMED: Record<Dimension, ReadonlyMap<string, Unit>> = {
 const PER_TIME: Partial<Record<Dimension, ReadonlyMap<string, Unit>>> = { speed: LENGTH, flow: VOLUME };
 
 /** Every dimension, in the order they are tried when a unit belongs to another one. */
-export const DIMENSIONS = Object.keys(NAMED) as Dimension[];
+const DIMENSIONS = Object.keys(NAMED) as Dimension[];
 
 /** A few units of each dimension, for the remedy of an error. */
 export const EXAMPLES: Record<Dimension, string> = {

@@ -111,30 +111,12 @@ export const submergedGravelThickness = formula({
   source: 'statics; about as thick as the head it answers',
 });
 
-/** Gravel that neither lifts nor slides on a sloping liner with an excess head under it. */
-export const gravelOnSlope = formula({
-  title: 'Thickness of submerged gravel that stays on a sloping liner',
-  symbol: 't',
-  unit: 'm',
-  expression: '9810*h*tan(d)/(s*(cos(b)*tan(d) - sin(b)))',
-  parameters: {
-    h: { meaning: 'head outside above the pond level', unit: 'm', min: 0, max: 1 },
-    s: { meaning: 'submerged unit weight', unit: 'N/m³', min: 6000, max: 12000 },
-    b: { meaning: 'slope of the liner', unit: 'rad', min: 0, max: 0.35 },
-    d: { meaning: 'friction of gravel on the liner', unit: 'rad', min: 0.4, max: 0.6 },
-  },
-  compute: (h: number, s: number, b: number, d: number) =>
-    (W * h * Math.tan(d)) / (s * (Math.cos(b) * Math.tan(d) - Math.sin(b))),
-  validity: 'factor 1; steeper than the friction no thickness stays; measured square to the slope',
-  source: 'statics of a layer on a plane with water pressure under it',
-});
-
 /** Gravel: dry unit weight, N/m³ (100 lb/ft³), and density of its grains over that of water. Common practice. */
 export const GRAVEL = { unitWeight: 16000, grains: 2.65 };
 /** Unit weight of concrete, N/m³. Common practice. */
 export const CONCRETE_UNIT_WEIGHT = 24000;
 /** Soil and stones of a planted shelf: the same two, dry unit weight in N/m³. Common practice. */
-export const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
+const SHELF_SOIL = { unitWeight: 14000, grains: 2.65 };
 
 /** What may lie on a liner. */
 export type BallastKind = 'gravel' | 'slab' | 'soil';

@@ -12,7 +12,7 @@ export const bulgeSigns = method({
 });
 
 /** Difference of levels that a tape can tell, m. Our choice. */
-export const LEVELS_EQUAL = 0.02;
+const LEVELS_EQUAL = 0.02;
 
 /** What may lift a bulge. */
 export type BulgeCause = 'groundwater' | 'leak' | 'gas' | 'unknown';

@@ -1,25 +1,10 @@
 import { formula, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { EUROCODE_7, upliftUtilisation } from './flotation.js';
 
 const W = UNIT_WEIGHT_OF_WATER;
 const g = { meaning: 'saturated unit weight of the clay', unit: 'N/m³', min: 14000, max: 23000 };
 const h = { meaning: 'pressure head at the top of the seam', unit: 'm', min: 0.01, max: 30 };
 const G = { meaning: 'density of the grains over that of water', unit: '-', min: 2.4, max: 2.9 };
 const n = { meaning: 'porosity', unit: '-', min: 0.2, max: 0.6 };
-const i = { meaning: 'upward gradient', unit: '-', min: 0, max: 3 };
-const d = { meaning: 'thickness of the column of soil', unit: 'm', min: 0.01, max: 20 };
-
-/** Unit weight of soil whose pores are full. */
-export const saturatedUnitWeight = formula({
-  title: 'Saturated unit weight',
-  symbol: 'γsat',
-  unit: 'N/m³',
-  expression: '(G + e)*9810/(1 + e)',
-  parameters: { G, e: { meaning: 'void ratio', unit: '-', min: 0.2, max: 3 } },
-  compute: (G: number, e: number) => ((G + e) * W) / (1 + e),
-  validity: 'pores full of water',
-  source: 'phase relations; worked example, public question bank (ques10 item 32989)',
-});
 
 /** Factor of safety of a clay plug over water under pressure. */
 export const heaveFactor = formula({
@@ -154,70 +139,5 @@ export const criticalGradient = formula({
   source: 'Terzaghi 1943; worked example read at a public question bank',
 });
 
-/** Factor of a silty or sandy floor against boiling. */
-export const boilingFactor = formula({
-  title: 'Factor of safety of a silty floor against boiling',
-  symbol: 'FS',
-  unit: '-',
-  expression: '(G - 1)*(1 - n)*L/s',
-  parameters: {
-    G,
-    n,
-    L: { meaning: 'length of the way of the water up to the floor', unit: 'm', min: 0.05, max: 10 },
-    s: { meaning: 'head outside above the floor', unit: 'm', min: 0.01, max: 5 },
-  },
-  compute: (G: number, n: number, L: number, s: number) => ((G - 1) * (1 - n) * L) / s,
-  validity: 'mean gradient s/L; at the edge of a floor it is steeper',
-  source: 'Terzaghi 1943: critical over actual gradient',
-});
-
-/** Pore pressure at the foot of a column with upward flow. */
-export const columnPorePressure = formula({
-  title: 'Pore pressure under a column with upward flow',
-  symbol: 'u',
-  unit: 'Pa',
-  expression: '9810*(1 + i)*d',
-  parameters: { i, d },
-  compute: (i: number, d: number) => W * (1 + i) * d,
-  validity: 'water at the top of the column, steady flow',
-  source: 'EN 1997-1 HYD, as worked by Bond & Harris 2008',
-});
-
-/** Force of the water flowing up through a column. */
-export const seepageForce = formula({
-  title: 'Seepage force on a column, per square metre',
-  symbol: 'S',
-  unit: 'Pa',
-  expression: '9810*i*d',
-  parameters: { i, d },
-  compute: (i: number, d: number) => W * i * d,
-  validity: 'steady flow upwards',
-  source: 'EN 1997-1 HYD, as worked by Bond & Harris 2008',
-});
-
 /** Factor wanted against heave: published practice 1.1 (known head, temporary) to 1.5; from memory. Our choice. */
 export const HEAVE_FACTOR_WANTED = 1.25;
-/** Factor wanted against boiling, where the gradient is only a mean; from memory: 2 to 3 is common practice. */
-export const BOILING_FACTOR_WANTED = 2;
-
-/**
- * A column of soil by both forms of EN 1997-1 HYD, as utilisations: at most 1 is verified. They disagree; the first,
- * by total stress, is the answer.
- * @param thickness - of the column, m
- * @param unitWeight - saturated, N/m³, above 9810
- * @param gradient - of the water flowing up through it, m/m, 0 and more
- * @returns utilisation by total stress, and by seepage force, dimensionless
- */
-export function heaveByEurocode(
-  thickness: number,
-  unitWeight: number,
-  gradient: number,
-): { stress: number; force: number } {
-  const { lifts, holds } = EUROCODE_7.heave;
-  const pressure = columnPorePressure.compute(gradient, thickness);
-  const force = seepageForce.compute(gradient, thickness);
-  return {
-    stress: upliftUtilisation.compute(lifts, pressure, holds, unitWeight * thickness),
-    force: upliftUtilisation.compute(lifts, force, holds, (unitWeight - W) * thickness),
-  };
-}

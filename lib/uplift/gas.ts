@@ -1,4 +1,5 @@
 import { formula, SECONDS_PER_DAY } from '../formula/index.js';
+import { FOOT } from '../units/index.js';
 
 /** Gas that has to get out from under a liner. */
 export const gasInflow = formula({
@@ -46,9 +47,9 @@ const VISCOSITY = 1.8e-5;
 /** Least fall of the floor that leads gas to the high point, m/m. Common practice; 0.75 % was seen not to. */
 export const GAS_FALL = 0.02;
 /** Thinnest vent that stays open, m. Common practice. */
-export const LEAST_VENT = 0.025;
+const LEAST_VENT = 0.025;
 /** Vents of large lined ponds stand 15 to 25 ft apart along the high side; the least of it, m. Common practice. */
-export const VENT_SPACING = 15 * 0.3048;
+const VENT_SPACING = 15 * FOOT;
 
 /** What is known of gas under a pond. Levels m above one datum. */
 export interface GasSigns {

@@ -16,7 +16,7 @@ export const groundSides = method({
 });
 
 /** Factor on the tangent of friction for a dry side: EN 1997-1, set M2. */
-export const FRICTION_FACTOR = 1.25;
+const FRICTION_FACTOR = 1.25;
 /** Steepest side credited to a clay with cracks, horizontal to 1 vertical. */
 export const FISSURED_SLOPE = 0.5;
 /** Flat bound where no slope can be named, horizontal to 1 vertical, dry. Our choice. */

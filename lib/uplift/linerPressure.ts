@@ -165,29 +165,6 @@ export function netForce(profile: LinerProfile, water: LinerWater): number {
 }
 
 /**
- * Sideways force of both waters on a metre of side, N/m, outwards positive, and the level at which it acts, m.
- * @param profile - of the liner
- * @param water - levels of pond and ground, m above the datum of the profile
- * @returns N/m and m above the datum; level null where nothing acts
- * @throws PondGeometryError as {@link pressureAlong}
- */
-export function sideForce(
-  profile: LinerProfile,
-  water: LinerWater,
-): { outward: number; level: number | null } {
-  let outward = 0;
-  let moment = 0;
-  const points = pressureAlong(profile, water);
-  for (let i = 0; i < points.length; i += 2) {
-    const [a, b] = [points[i]!, points[i + 1]!];
-    const height = a.level - b.level;
-    outward += ((a.net + b.net) / 2) * height;
-    moment += (height / 6) * (a.net * (2 * a.level + b.level) + b.net * (2 * b.level + a.level));
-  }
-  return { outward, level: outward === 0 ? null : moment / outward };
-}
-
-/**
  * Levels between which the outside wins, top to bottom; where one ends, the net pressure changes sign.
  * @param profile - of the liner
  * @param water - levels of pond and ground, m above the datum of the profile

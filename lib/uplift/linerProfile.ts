@@ -1,5 +1,4 @@
-import { areaWithin, insetAt, PondGeometryError, type PondShape } from './pondShape.js';
-import { sliceVolume } from './pondVolume.js';
+import { insetAt, PondGeometryError, type PondShape } from './pondShape.js';
 
 /** Where the side has come in by `inset` from the rim, m, its level, m above any datum. */
 export interface ProfilePoint {
@@ -121,27 +120,4 @@ export function profileRim({ points }: LinerProfile): number {
  */
 export function profilePieces({ points }: LinerProfile): [ProfilePoint, ProfilePoint][] {
   return points.slice(1).map((point, i) => [points[i]!, point]);
-}
-
-/**
- * Water the pond's hollow holds up to a level: what a head outside at that level would displace.
- * Above the rim it counts on as if the rim went on upright.
- * @param profile - of the liner
- * @param level - m above the datum of the profile
- * @returns m³; 0 at the floor and below
- */
-export function displacedVolume(profile: LinerProfile, level: number): number {
-  let volume = areaWithin(profile, profile.points[0]!.inset) * Math.max(level - profileRim(profile), 0);
-  for (const [top, bottom] of profilePieces(profile)) {
-    if (bottom.level >= level || top.level === bottom.level) continue;
-    const from = Math.min(top.level, level);
-    const part = (from - bottom.level) / (top.level - bottom.level);
-    volume += sliceVolume(
-      profile,
-      from - bottom.level,
-      bottom.inset - part * (bottom.inset - top.inset),
-      bottom.inset,
-    );
-  }
-  return volume;
 }

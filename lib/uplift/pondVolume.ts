@@ -73,7 +73,7 @@ export const withShelf = formula({
  * @param use - what evaluates the formulas, for a record
  * @returns m³
  */
-export function sliceVolume(
+function sliceVolume(
   p: Omit<PondShape, 'sideSlope'>,
   height: number,
   top: number,

@@ -3,18 +3,6 @@ import { formula, UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/
 const c = { meaning: 'undrained strength', unit: 'Pa', min: 1000, max: 400000 };
 const g = { meaning: 'unit weight of the clay', unit: 'N/m³', min: 14000, max: 23000 };
 
-/** Height of an upright cut without cracks: an upper bound. */
-export const uprightCut = formula({
-  title: 'Height of an upright cut in clay, no crack',
-  symbol: 'Hc',
-  unit: 'm',
-  expression: '4*c/g',
-  parameters: { c, g },
-  compute: (c: number, g: number) => (4 * c) / g,
-  validity: 'an upper bound for hours, not days: no crack, no softening',
-  source: 'plane-wedge solution; example read at a public question bank',
-});
-
 /** Height of an upright cut with an empty crack to half its depth. */
 export const crackedCut = formula({
   title: 'Height of an upright cut with an empty crack',

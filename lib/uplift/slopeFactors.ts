@@ -1,29 +1,6 @@
 import { formula, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
-import { taylorNumber } from './sideStability.js';
 
 const W = UNIT_WEIGHT_OF_WATER;
-
-/** Undrained factor of a side by Taylor's stability number. */
-export const taylorFactor = formula({
-  title: "Factor of a clay side by Taylor's stability number",
-  symbol: 'FS',
-  unit: '-',
-  expression: 'c/(N*g*H)',
-  parameters: {
-    c: { meaning: 'undrained strength', unit: 'Pa', min: 1000, max: 400000 },
-    N: { meaning: "Taylor's stability number of the slope", unit: '-', min: 0.05, max: 0.27 },
-    g: {
-      meaning: 'unit weight that drives: submerged when full, saturated after emptying',
-      unit: 'N/m³',
-      min: 4000,
-      max: 23000,
-    },
-    H: { meaning: 'height of the side', unit: 'm', min: 0.1, max: 10 },
-  },
-  compute: (c: number, N: number, g: number, H: number) => c / (N * g * H),
-  validity: 'uniform clay, no crack; emptied faster than the clay can follow',
-  source: 'Taylor 1937; canal example of public question bank ques10 item 39478',
-});
 
 /** Factor of a long slope with its own water seeping along it. */
 export const infiniteSlopeFactor = formula({
@@ -63,25 +40,3 @@ export const softeningTime = formula({
 
 /** Time factor of {@link softeningTime} at which half of the change is done, dimensionless. */
 export const HALF_DONE = 0.197;
-
-/**
- * Factors of safety of an uncracked side with the pond full and after it was emptied fast, by Taylor's numbers.
- * @param strength - undrained, Pa
- * @param saturatedWeight - unit weight of the clay full of water, N/m³, above 9810
- * @param sideSlope - horizontal to 1 vertical, 0 (upright) and more
- * @param height - of the side, m, above 0
- * @returns factors of safety; below 1 it fails
- * @throws RangeError for a side that overhangs
- */
-export function drawdownFactors(
-  strength: number,
-  saturatedWeight: number,
-  sideSlope: number,
-  height: number,
-): { full: number; emptied: number } {
-  const number = taylorNumber((Math.atan2(1, sideSlope) * 180) / Math.PI);
-  return {
-    full: taylorFactor.compute(strength, number, saturatedWeight - W, height),
-    emptied: taylorFactor.compute(strength, number, saturatedWeight, height),
-  };
-}

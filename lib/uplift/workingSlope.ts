@@ -1,5 +1,6 @@
 import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import type { Structure, Texture } from '../soil/index.js';
+import { FOOT } from '../units/index.js';
 import { sideKind } from './groundSides.js';
 
 export const workingSlopes = method({
@@ -18,15 +19,13 @@ export const workingSlopes = method({
 export type SoilType = 'A' | 'B' | 'C';
 
 /** Unconfined strengths that part the types, Pa (1.5 and 0.5 ton/ft²). */
-export const TYPE_LIMITS = { A: 144_000, B: 48_000 };
+const TYPE_LIMITS = { A: 144_000, B: 48_000 };
 /** Steepest slope by type, horizontal to 1 vertical, up to 20 ft (6.1 m) deep. */
 export const WORKING_SLOPES: Record<SoilType, number> = { A: 0.75, B: 1, C: 1.5 };
-/** Type A, open for at most a day and at most 12 ft deep: horizontal to 1 vertical, m, h. */
-export const SHORT_TERM_A = { slope: 0.5, depth: 12 * 0.3048, hours: 24 };
 /** Depth from which sides must be laid back or held, m: 5 ft by the rule, taken as the round metres of other countries. */
 export const PROTECTION_DEPTH = 1.5;
 /** Depth beyond which an engineer designs the protection, m (20 ft). */
-export const ENGINEER_DEPTH = 20 * 0.3048;
+export const ENGINEER_DEPTH = 20 * FOOT;
 
 /** Whether sides so high, m, must be laid back or held. */
 export const isProtectionDue = (height: number) => height >= PROTECTION_DEPTH - LEVEL_RESOLUTION;

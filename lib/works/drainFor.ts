@@ -85,7 +85,7 @@ function designFor(basis: Basis, m: Measures, drain: DrainMeasure, depth: number
 type DrainMeasure = NonNullable<Measures['drain']>;
 
 /** What a drain at a depth is designed from. */
-export interface DesignBasis {
+interface DesignBasis {
   input: DrainInput;
   sources: SourceInflow[];
   storm: Storm;

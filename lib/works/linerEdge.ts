@@ -2,7 +2,7 @@
 import { formula, type Use, unrecorded } from '../formula/index.js';
 
 /** The liner goes up above the full pond, m. Common practice. */
-export const FREEBOARD = 0.1;
+const FREEBOARD = 0.1;
 
 /** Edge of the liner above the lowest ground. */
 export const edgeLevel = formula({

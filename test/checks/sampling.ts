@@ -2,11 +2,11 @@ import {
   firstOrderFromSample,
   measurementValue,
   replicateChance,
-  sobolIndices,
   sobolNormals,
   sobolUniforms,
 } from '../../lib/sampling/index.js';
 import { limitState } from '../sampling/limitStates.js';
+import { sobolIndices } from '../sampling/modelIndices.js';
 import { gFunction, ishigami, type TestFunction } from '../sampling/testFunctions.js';
 import { twoActions } from '../sampling/twoActions.js';
 import type { Check } from './check.js';

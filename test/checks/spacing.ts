@@ -8,11 +8,8 @@ import {
   interceptedFlow,
   kirkhamHead,
   kirkhamTerm,
-  lonePipeDrawdown,
-  lonePipeRelief,
   loweringAt,
   sichardtRadius,
-  soakedGroundInflow,
   waterRoundDrain,
 } from '../../lib/seepage/index.js';
 import type { Check } from './check.js';
@@ -45,15 +42,6 @@ const recalled = (
   ...exact(covers, what, source, ours, expected, tolerance),
   kind: 'recalled',
 });
-
-/** Head relief per unit flow at a fraction of the half width: independent finite differences, cell b/80, b = 2 m, d = 0.5 m. */
-const FINITE_DIFFERENCES: [number, number][] = [
-  [0, 0.457],
-  [0.25, 0.4165],
-  [0.5, 0.3254],
-  [0.75, 0.2126],
-  [0.9, 0.1251],
-];
 
 export const spacingChecks: Check[] = [
   {
@@ -216,31 +204,5 @@ export const spacingChecks: Check[] = [
     () => interceptedFlow.compute(0.1 / DAY, 0.05, 2, 15) * DAY * 1000,
     150,
     1e-9,
-  ),
-  exact(
-    ['soakedGroundInflow'],
-    'head per unit flow, 1 m deep, radius 0.0104 m',
-    'independent finite differences (node of 0.208 cell): 0.8444',
-    () => 1 / soakedGroundInflow.compute(1, 1, 1 / 0.0104),
-    0.8444,
-    0.01,
-  ),
-  ...FINITE_DIFFERENCES.map(([x, s]) =>
-    exact(
-      ['lonePipeRelief'],
-      `relief at ${x} of the half width`,
-      'independent finite differences, cell b/80',
-      () => lonePipeRelief.compute(1, 0.5, x),
-      s,
-      0.007,
-    ),
-  ),
-  exact(
-    ['lonePipeDrawdown'],
-    'a floor of no width: drawdown of a pipe below open ground, ln(2d/r)/2π',
-    'limit b → 0, d = 1 m, r = 0.05 m, b = 0.1 m',
-    () => lonePipeDrawdown.compute(1, 20, 1),
-    Math.log(40) / (2 * Math.PI),
-    0.001,
   ),
 ];

@@ -4,8 +4,6 @@ import {
   leaningCut,
   seepingSlope,
   softeningTime,
-  taylorFactor,
-  uprightCut,
   wallLoad,
   wetCrackedCut,
 } from '../../lib/uplift/index.js';
@@ -24,15 +22,6 @@ function doneAt(T: number): number {
 }
 
 export const sideChecks: Check[] = [
-  {
-    covers: ['uprightCut'],
-    what: 'upright cut with c = 30 kPa, γ = 15 kN/m³, m',
-    kind: 'published',
-    source: 'worked example, public question bank (askfilo): 8 m',
-    ours: () => uprightCut.compute(30000, 15000),
-    expected: 8,
-    tolerance: 0.005,
-  },
   {
     covers: ['wetCrackedCut'],
     what: 'plane wedge with a full crack to half height: moment of forces left over, kN/m',
@@ -88,31 +77,6 @@ export const sideChecks: Check[] = [
     },
     expected: 0,
     tolerance: 1e-6,
-  },
-  ...(
-    [
-      ['full', 0.108, 9810, 3.77],
-      ['emptied fast', 0.137, 19620, 1.49],
-    ] as const
-  ).map(
-    ([state, number, weight, expected]): Check => ({
-      covers: ['taylorFactor'],
-      what: `factor of a canal side 5 m high, ${state}`,
-      kind: 'recalled',
-      source: 'canal example, public question bank (ques10 item 39478): inputs read, answers from memory',
-      ours: () => taylorFactor.compute(20000, number, weight, 5),
-      expected,
-      tolerance: 0.01,
-    }),
-  ),
-  {
-    covers: ['taylorFactor'],
-    what: 'at the critical height of an upright cut without crack the factor is 1 (Taylor number 1/4)',
-    kind: 'exact',
-    source: 'plane wedge: Hc = 4c/γ',
-    ours: () => taylorFactor.compute(20000, 0.25, 18000, uprightCut.compute(20000, 18000)),
-    expected: 1,
-    tolerance: 1e-12,
   },
   {
     covers: ['infiniteSlopeFactor'],

@@ -11,7 +11,6 @@ import {
   solarDeclination,
 } from '../../lib/climate/index.js';
 import {
-  blanketLoss,
   dailyOutflow,
   errorCorrelation,
   pondedLevel,
@@ -21,13 +20,7 @@ import {
   tableRise,
   unflappedHead,
 } from '../../lib/groundwater/index.js';
-import {
-  basicTimeLag,
-  discInflow,
-  dupuitSlot,
-  equalLooksLevel,
-  intakeShapeFactor,
-} from '../../lib/seepage/index.js';
+import { basicTimeLag, discInflow, intakeShapeFactor } from '../../lib/seepage/index.js';
 import type { Check } from './check.js';
 
 const FAO56 = 'Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56';
@@ -148,15 +141,6 @@ export const waterChecks: Check[] = [
     }),
   ),
   {
-    covers: ['dupuitSlot'],
-    what: 'flow ratio of two drawdowns, 20 and 40 m in 100 m of water',
-    kind: 'published',
-    source: 'worked example, public question bank (curioustab item 69464): ratio 0.5625',
-    ours: () => dupuitSlot.compute(1e-4, 100, 80, 50) / dupuitSlot.compute(1e-4, 100, 60, 50),
-    expected: 0.5625,
-    tolerance: 1e-9,
-  },
-  {
     covers: ['intakeShapeFactor', 'basicTimeLag'],
     what: 'the general shape factor tends to K = r² ln(L/R)/(2 L T0) for a long intake: ratio',
     kind: 'exact',
@@ -168,18 +152,6 @@ export const waterChecks: Check[] = [
     },
     expected: 1,
     tolerance: 1e-3,
-  },
-  {
-    covers: ['equalLooksLevel'],
-    what: 'level a pipe is heading for, from exponential recovery, m',
-    kind: 'exact',
-    source: 'h(t) = H(1 − e^(−t/T)) at equal steps',
-    ours: () => {
-      const at = (t: number) => 1.3 * (1 - Math.exp(-t / 2));
-      return equalLooksLevel.compute(at(3), at(3) - at(2), (at(3) - at(2)) / (at(2) - at(1)));
-    },
-    expected: 1.3,
-    tolerance: 1e-12,
   },
   {
     covers: ['discInflow'],
@@ -321,19 +293,5 @@ export const waterChecks: Check[] = [
     },
     expected: 1,
     tolerance: 1e-7,
-  },
-  {
-    covers: ['blanketLoss'],
-    what: 'head lost in a strip against Darcy summed over 10 000 slices, ratio',
-    kind: 'exact',
-    source: 'Darcy, numerical integration',
-    ours: () => {
-      const [q, L, K, t, n] = [1e-8, 2, 1e-4, 0.1, 10000];
-      let sum = 0;
-      for (let i = 0; i < n; i++) sum += ((q * L * (i + 0.5)) / n / (K * t)) * (L / n);
-      return blanketLoss.compute(q, L, K, t) / sum;
-    },
-    expected: 1,
-    tolerance: 1e-9,
   },
 ];

@@ -25,8 +25,8 @@ import {
   sumpVolume,
 } from '../../lib/drain/index.js';
 import { shoppingCsv } from '../../lib/page/index.js';
-import { headLeftUnderFloor } from '../../lib/seepage/index.js';
 import { soakawayWords } from '../../lib/text/index.js';
+import { headLeftUnderFloor } from '../seepage/lonePipe.js';
 import { WHOLE } from '../sweep.js';
 
 const BASE: DrainInput = {

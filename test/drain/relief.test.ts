@@ -11,7 +11,7 @@ import {
   pipesForBallast,
   pipesInClay,
   quantitiesOf,
-  transmissivity,
+  strataOf,
 } from '../../lib/drain/index.js';
 import { WHOLE } from '../sweep.js';
 
@@ -24,6 +24,10 @@ const BASE: DrainInput = {
   inflow: { clay: 1e-6, ring_storm: 0, roof: 0, uphill: 0, leak: 2e-5 },
   end: { kind: 'outlet', name: 'ditch', level: -1.5, distance: 15 },
 };
+
+/** Conductivity times thickness of a bed, m²/s. */
+const transmissivity = (bed: keyof typeof BEDS) =>
+  strataOf(bed).reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
 
 describe('layout', () => {
   const sand = (fromBelow: number, fromSides: number) =>

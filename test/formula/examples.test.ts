@@ -41,7 +41,7 @@ describe('every worked example cited passes through the checked form of its form
     // Sums and differences that only carry a number on have nothing outside to be held against.
     const carried = new Set(CHECKS['numbers carried on']!.flatMap(({ covers }) => covers));
     const others = Object.keys(everyFormula).filter((name) => !carried.has(name));
-    expect(others.length).toBeGreaterThan(140);
+    expect(others.length).toBeGreaterThan(110);
     expect(names.size).toBeGreaterThan(others.length / 3);
   });
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { measurementValue, replicateChance, sobolIndices, sobolNormals } from '../../lib/sampling/index.js';
+import { measurementValue, replicateChance, sobolNormals } from '../../lib/sampling/index.js';
 import { limitState, repeated, seriesSystem } from './limitStates.js';
+import { sobolIndices } from './modelIndices.js';
 import { gFunction, ishigami } from './testFunctions.js';
 import { twoActions } from './twoActions.js';
 

@@ -3,9 +3,9 @@ import {
   type Estimate,
   firstOrderFromSample,
   pickFreezeIndices,
-  sobolIndices,
   sobolUniforms,
 } from '../../lib/sampling/index.js';
+import { sobolIndices } from './modelIndices.js';
 import { gFunction, ishigami, sum, type TestFunction } from './testFunctions.js';
 
 const FUNCTIONS: [string, TestFunction][] = [

@@ -8,39 +8,30 @@ import {
   FieldTestError,
   fallingHoleTest,
   type HoleTest,
-  inverseAugerHoleTest,
   type LevelReading,
   type PermeabilityTest,
-  ringInfiltrometerTest,
-  soakagePitTest,
   sorptiveNumber,
-  type TrialPit,
 } from '../../lib/soil/index.js';
 
 interface Case {
   method: string;
   k: number;
-  hole: HoleTest & BailedHole & Intake & TrialPit;
+  hole: HoleTest & BailedHole & Intake;
   times: number[];
   levels: number[];
 }
-const fixture: {
-  cases: Case[];
-  rings: { k: number; suctionDeficit: number; times: number[]; infiltrated: number[] }[];
-} = JSON.parse(readFileSync(new URL('../fixtures/soil/hole_flow.json', import.meta.url), 'utf8'));
+const fixture: { cases: Case[] } = JSON.parse(
+  readFileSync(new URL('../fixtures/soil/hole_flow.json', import.meta.url), 'utf8'),
+);
 
 const METHODS: Record<string, (readings: LevelReading[], hole: Case['hole']) => PermeabilityTest> = {
   'falling hole': fallingHoleTest,
-  'inverse auger hole': inverseAugerHoleTest,
-  'soakage pit': soakagePitTest,
   'auger hole': augerHoleTest,
   'bailed recovery': bailedRecoveryTest,
 };
-/** How far each method lies from its own flow problem: Ernst and Hvorslev approximate it, the others are it. */
+/** How far each method lies from its own flow problem: Ernst and Hvorslev approximate it, the falling hole is it. */
 const BIAS: Record<string, [number, number]> = {
   'falling hole': [-1e-4, 1e-4],
-  'inverse auger hole': [-1e-6, 1e-6],
-  'soakage pit': [-1e-6, 1e-6],
   'auger hole': [-0.1, 0.05],
   'bailed recovery': [0.1, 0.13],
 };
@@ -67,7 +58,6 @@ describe('levels of an independent flow solution give the permeability back', ()
   test('only ground at 1e-9 m/s is too slow for an open hole', () => {
     const slow = fixture.cases.filter((c) => METHODS[c.method](readingsOf(c), c.hole).says !== 'value');
     expect(new Set(slow.map((c) => c.k))).toEqual(new Set([1e-9]));
-    expect(slow.length).toBeGreaterThan(2);
   });
 });
 
@@ -98,44 +88,7 @@ describe('with a tape that errs', () => {
     expect(stated / spread).toBeGreaterThan(0.85);
     expect(stated / spread).toBeLessThan(1.4);
   });
-
-  test('a ring: no bias in the mean, and the spread it states', () => {
-    const next = uniforms(21);
-    const ring = fixture.rings[1];
-    const exact = ringInfiltrometerTest(
-      ring.times.map((time, i) => ({ time, infiltrated: ring.infiltrated[i] })),
-    );
-    const tape = 0.0002;
-    const found = Array.from({ length: 1500 }, () =>
-      ringInfiltrometerTest(
-        ring.times.map((time, i) => ({
-          time,
-          infiltrated: ring.infiltrated[i] + tape * normalQuantile(next()),
-        })),
-        { tape },
-      ),
-    );
-    const mean = found.reduce((s, f) => s + f.ksat, 0) / found.length;
-    const spread = Math.sqrt(found.reduce((s, f) => s + (f.ksat - mean) ** 2, 0) / found.length) / mean;
-    expect(Math.abs(mean / exact.ksat - 1)).toBeLessThan(0.01);
-    expect(found.reduce((s, f) => s + f.reading, 0) / found.length / spread).toBeGreaterThan(0.85);
-    expect(found.reduce((s, f) => s + f.reading, 0) / found.length / spread).toBeLessThan(1.4);
-  });
 });
-
-// A sharp front followed over a hundredth to a tenth of the time in which gravity takes over: two terms of the series.
-test.each(fixture.rings)(
-  'ring on ground of $k m/s: permeability within a tenth, sorptivity within 3 %',
-  (ring) => {
-    const found = ringInfiltrometerTest(
-      ring.times.map((time, i) => ({ time, infiltrated: ring.infiltrated[i] })),
-      { tape: 1e-9 },
-    );
-    expect(found.ksat / ring.k).toBeGreaterThan(0.9);
-    expect(found.ksat / ring.k).toBeLessThan(1.2);
-    expect(Math.abs(found.sorptivity / Math.sqrt(2 * ring.k * ring.suctionDeficit) - 1)).toBeLessThan(0.03);
-  },
-);
 
 describe('limits', () => {
   const hole = { diameter: 0.1, sorptive: 12 };
@@ -176,7 +129,7 @@ describe('limits', () => {
     expect(found.ksat).toBeGreaterThan(1e-6);
   });
 
-  test('dry ground reads high, and says so; gravity alone reads above the shape factor', () => {
+  test('dry ground reads high, and says so', () => {
     const fall = [
       { time: 0, level: 0.4 },
       { time: 3600, level: 0.3 },
@@ -185,8 +138,6 @@ describe('limits', () => {
       'not soaked before: reads high, dry soil drinks first',
     ]);
     expect(fallingHoleTest(fall, { ...hole, soakedBefore: true }).bias).toEqual([]);
-    const clay = { ...hole, sorptive: sorptiveNumber('clay', 'massive') };
-    expect(inverseAugerHoleTest(fall, clay).ksat).toBeGreaterThan(2 * fallingHoleTest(fall, clay).ksat);
   });
 
   test('one category of the sorptive number off moves a deep narrow hole by less than a factor of two', () => {
@@ -243,13 +194,7 @@ describe('what cannot be interpreted is refused with a remedy', () => {
       { time: 600, level: 0.2 },
     ];
     const wet = { ...hole, holeDepth: 0.9, tableDepth: 0.5 };
-    for (const run of [fallingHoleTest, inverseAugerHoleTest])
-      refused('below-table', () => run(fall, wet), /water table stands at 0.5 m.*Bail/);
-    refused(
-      'below-table',
-      () => soakagePitTest(fall, { length: 1, width: 1, holeDepth: 0.9, tableDepth: 0.5 }),
-      /Bail/,
-    );
+    refused('below-table', () => fallingHoleTest(fall, wet), /water table stands at 0.5 m.*Bail/);
     expect(fallingHoleTest(fall, { ...wet, tableDepth: 1.2 }).says).toBe('value');
   });
 
@@ -352,7 +297,6 @@ describe('what cannot be interpreted is refused with a remedy', () => {
         ),
       /1 of at least 2|0 of at least 2/,
     );
-    refused('geometry', () => soakagePitTest(fall, { length: 0, width: 1 }), /invalid pit/);
     refused(
       'geometry',
       () => bailedRecoveryTest(fall, { pipeDiameter: 0.1, holeDiameter: 0.05, openLength: 1 }),
@@ -363,19 +307,6 @@ describe('what cannot be interpreted is refused with a remedy', () => {
       () => bailedRecoveryTest(fall, { pipeDiameter: 0.03, holeDiameter: 0.05, openLength: 0 }),
       /open length 0 m/,
     );
-  });
-
-  test('a ring that gives water back', () => {
-    const ring = (...depths: number[]) =>
-      ringInfiltrometerTest(depths.map((infiltrated, i) => ({ time: 60 * (i + 1), infiltrated })));
-    refused('wrong-way', () => ring(0.01, 0.02, 0.01), /cannot come back/);
-    refused('too-few', () => ring(0.01, 0.02), /2 of at least 3/);
-    refused(
-      'time-order',
-      () => ringInfiltrometerTest([0, 60, 120].map((time) => ({ time, infiltrated: 0 }))),
-      /above 0/,
-    );
-    expect(ring(0.01, 0.0141, 0.0173).says).toBe('slower than');
   });
 });
 

@@ -1,10 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  drainageClass,
-  isDepletedMatrix,
-  isDepletion,
-  seasonalHighFromColour,
-} from '../../lib/soil/index.js';
+import { drainageClass, seasonalHighFromColour } from '../../lib/soil/index.js';
 
 describe('seasonal high water from the pit log', () => {
   test('from the shallowest layer with common or many mottles, 0.18 m nearer the ground', () => {
@@ -26,30 +21,6 @@ describe('seasonal high water from the pit log', () => {
     expect(seasonalHighFromColour([{ top: 0.1, mottles: 'grey' }])!.rule).toMatch(/^grey colours from 0.1 m/);
     expect(seasonalHighFromColour([{ top: 0.1 }, { top: 0.3, mottles: 'few' }])).toBeUndefined();
   });
-});
-
-// Field Indicators of Hydric Soils and user notes (public copies): value 4 or more, chroma 2 or less, moist.
-test.each([
-  [6, 1, true],
-  [4, 3, false],
-  [5, 3, false],
-  [4, 2, true],
-  [3, 2, false],
-  [3.5, 1, false],
-  [5, 6, false],
-])('depletion: value %d chroma %d is %s', (value, chroma, expected) => {
-  expect(isDepletion(value, chroma)).toBe(expected);
-});
-
-test.each([
-  [5, 2, false, false],
-  [5, 2, true, true],
-  [4, 1, false, false],
-  [5, 1, false, true],
-  [6, 2, false, true],
-  [4, 3, true, false],
-])('depleted matrix: %d/%d, rusty spots %s: %s', (value, chroma, concentrations, expected) => {
-  expect(isDepletedMatrix(value, chroma, concentrations)).toBe(expected);
 });
 
 // A state's soil drainage class sheet (public copy): within 10, 20 and 40 inches.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ringStorm, roomAboveTable, saxtonRawls, shedShare, waterContentAt } from '../../lib/soil/index.js';
+import { ringStorm, roomAboveTable, saxtonRawls, shedShare } from '../../lib/soil/index.js';
 
 const STORM = {
   rain: 0.05,
@@ -51,27 +51,10 @@ describe('what a storm brings to the ring', () => {
 describe('retention curve of clay', () => {
   const clay = saxtonRawls(0.25, 0.5, 2.5);
 
-  test('passes through saturation, 33 kPa and 1500 kPa, and never rises', () => {
-    expect(waterContentAt(clay, 0)).toBe(clay.saturation);
-    expect(waterContentAt(clay, 33_000)).toBeCloseTo(clay.fieldCapacity, 12);
-    expect(waterContentAt(clay, 1_500_000)).toBeCloseTo(clay.wiltingPoint, 12);
-    let last = 1;
-    for (let e = 2; e < 6.17; e += 0.01) {
-      const now = waterContentAt(clay, 10 ** e);
-      expect(now).toBeLessThanOrEqual(last);
-      last = now;
-    }
-  });
-
   test('holds no room within the height of air entry above the table', () => {
     expect(roomAboveTable(clay, 0.5)).toBe(0);
     expect(roomAboveTable(clay, 1)).toBeGreaterThan(0);
     expect(roomAboveTable(clay, 1)).toBeLessThan(0.01);
-  });
-
-  test('refuses what the curve does not cover', () => {
-    expect(() => waterContentAt(clay, 2e6)).toThrow(/suction 2000000 Pa is outside 0 to 1500000 Pa/);
-    expect(() => roomAboveTable(clay, 4)).toThrow(/outside 0 to 3.36 m/);
   });
 });
 

@@ -1,13 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import {
-  FEEL_KEY,
-  TYPICAL_COMPOSITION,
-  textureByFeel,
-  textureClass,
-  USDA_CLASSES,
-  type UsdaClass,
-} from '../../lib/soil/index.js';
+import { TYPICAL_COMPOSITION, textureClass, USDA_CLASSES, type UsdaClass } from '../../lib/soil/index.js';
 
 describe('433 horizons of the Oklahoma Mesonet', () => {
   const { rows }: { rows: [sand: number, clay: number, name: UsdaClass][] } = JSON.parse(
@@ -83,42 +76,4 @@ test('the spread of a typical composition is that of the area of its class', () 
     expect(Math.abs(Math.sqrt(xx / n - (x / n) ** 2) - sandSpread), name).toBeLessThan(0.002);
     expect(Math.abs(Math.sqrt(yy / n - (y / n) ** 2) - claySpread), name).toBeLessThan(0.002);
   }
-});
-
-describe('by feel', () => {
-  // Thien 1979 flow diagram (public copies); the 50 mm limit from memory.
-  test.each<[boolean, number, 'gritty' | 'smooth' | 'neither', UsdaClass]>([
-    [false, 0, 'neither', 'sand'],
-    [true, 0, 'neither', 'loamy sand'],
-    [true, 10, 'gritty', 'sandy loam'],
-    [true, 20, 'smooth', 'silt loam'],
-    [true, 24, 'neither', 'loam'],
-    [true, 25, 'neither', 'clay loam'],
-    [true, 49, 'gritty', 'sandy clay loam'],
-    [true, 30, 'smooth', 'silty clay loam'],
-    [true, 50, 'neither', 'clay'],
-    [true, 70, 'gritty', 'sandy clay'],
-    [true, 60, 'smooth', 'silty clay'],
-  ])('ball %s, ribbon %d mm, %s: %s', (ball, mm, rub, name) => {
-    expect(textureByFeel({ ball, ribbon: mm / 1000, rub })).toBe(name);
-  });
-
-  // Wetland Techniques, a chart "modified from Thien" with breaks at 2 and 3 inches: the same ribbon, another class.
-  test('a redrawn chart disagrees at 64 mm', () => {
-    expect(textureByFeel({ ball: true, ribbon: 0.0635, rub: 'neither' })).not.toBe('clay loam');
-  });
-
-  test('every answer of the key leads on or to a class, and every class but silt is reached', () => {
-    const answers = Object.values(FEEL_KEY).flatMap((step) => Object.values(step.answers));
-    for (const answer of answers) if ('next' in answer) expect(FEEL_KEY).toHaveProperty(answer.next);
-    const reached = answers.flatMap((a) => ('texture' in a ? [a.texture] : []));
-    expect(new Set(reached)).toEqual(new Set(USDA_CLASSES.filter((name) => name !== 'silt')));
-    for (const { ask } of Object.values(FEEL_KEY)) expect(ask).toMatch(/\?$/);
-  });
-
-  test.each([-0.01, 0.6, Number.NaN])('a ribbon of %d m is refused', (ribbon) => {
-    expect(() => textureByFeel({ ball: true, ribbon, rub: 'smooth' })).toThrow(
-      /invalid ribbon .* 0 to 0.5 m/,
-    );
-  });
 });

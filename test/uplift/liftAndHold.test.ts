@@ -4,9 +4,7 @@ import {
   type BallastLayer,
   ballastHead,
   FLOTATION_WANTED,
-  flotationFigures,
   GRAVEL,
-  gravelOnSlope,
   liftBalance,
   liftBalances,
   linerProfile,
@@ -125,42 +123,5 @@ describe('ballast', () => {
     const more = weightOnLiner([{ kind: 'gravel', thickness: 0.2 }], -1, 0) - weightOnLiner([], -1, 0);
     const submerged = submergedUnitWeight.compute(GRAVEL.unitWeight, GRAVEL.grains);
     expect(more / W).toBeCloseTo(ballastHead.compute(submerged, 0.2), 12);
-  });
-
-  test('gravel on a slope of 1 in 3 slides until it is 0.56 m thick; on the level it needs no friction', () => {
-    expect(gravelOnSlope.compute(0.15, 0.99 * W, Math.atan(1 / 3), (25 * Math.PI) / 180)).toBeCloseTo(
-      0.56,
-      2,
-    );
-    expect(gravelOnSlope.compute(0.15, W, 0, 0.5)).toBeCloseTo(0.15, 12);
-  });
-});
-
-describe('one body by several conventions', () => {
-  const body = (structure: number) => ({
-    structure: { weight: structure, volume: 9.6 },
-    soil: { weight: 188e3, volume: 10.9 },
-    empty: 7.2,
-  });
-
-  test('one figure is the answer; they differ, and each says whether it is met', () => {
-    const figures = flotationFigures(body(227e3));
-    expect(figures.filter(({ answer }) => answer)).toHaveLength(1);
-    expect(
-      new Set(figures.filter(({ kind }) => kind === 'factor').map(({ value }) => value.toFixed(2))).size,
-    ).toBe(3);
-    expect(figures.every(({ met }) => met)).toBe(true);
-    expect(flotationFigures(body(50e3)).some(({ met }) => met)).toBe(false);
-  });
-
-  test('the body that just floats is 1 by all of them', () => {
-    const floats = W * (9.6 + 10.9 + 7.2) - 188e3;
-    for (const { kind, value } of flotationFigures(body(floats)))
-      if (kind === 'factor') expect(value).toBeCloseTo(1, 12);
-  });
-
-  test('a load that comes rarely may have less', () => {
-    const wanted = (load: 'usual' | 'unusual' | 'extreme') => flotationFigures(body(2e5), load)[3]!.wanted;
-    expect([wanted('usual'), wanted('unusual'), wanted('extreme')]).toEqual([1.3, 1.2, 1.1]);
   });
 });

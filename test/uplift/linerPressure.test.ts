@@ -2,17 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   checkedProfile,
-  displacedVolume,
   type LinerProfile,
   liftedBands,
   linerProfile,
   netForce,
   type PondShape,
-  pondVolume,
   pressureAlong,
   profileFloor,
   profileRim,
-  sideForce,
   waterOfStates,
 } from '../../lib/uplift/index.js';
 import { between, profiles, RUNS } from './geometry.js';
@@ -22,32 +19,6 @@ const level = (profile: LinerProfile, share: number) => {
   const [floor, rim] = [profileFloor(profile), profileRim(profile)];
   return share === 0 ? floor : share === 1 ? rim : floor + share * (rim - floor);
 };
-
-test('the vertical force is the weight of the water in the pond less that of the water displaced (Archimedes)', () => {
-  fc.assert(
-    fc.property(profiles, between(0, 1), between(-0.5, 1.5), (profile, pondShare, outsideShare) => {
-      checkedProfile(profile);
-      const pond = level(profile, pondShare);
-      const outside = level(profile, outsideShare);
-      const up = W * displacedVolume(profile, outside);
-      const down = W * displacedVolume(profile, pond);
-      const force = netForce(profile, { pond, outside });
-      expect(Math.abs(force - (down - up))).toBeLessThanOrEqual(1e-9 * Math.max(up, down, 1));
-    }),
-    { ...RUNS, numRuns: 1000 },
-  );
-});
-
-test('the volume displaced at the rim is the volume of the pond', () => {
-  const pond: PondShape = {
-    shape: 'oval',
-    length: 4,
-    width: 3,
-    sideSlope: 0.6,
-    shelf: { depth: 0.25, width: 0.3 },
-  };
-  expect(displacedVolume(linerProfile(pond, 0.9, 0.2), 0.2)).toBeCloseTo(pondVolume(pond, 0.9), 12);
-});
 
 test('a full pond at or above the outside level never lifts anywhere, at any depth', () => {
   fc.assert(
@@ -125,13 +96,6 @@ describe('a pond of known numbers', () => {
       expect(outside).toBeCloseTo(W * Math.max(-0.2 - level, 0), 9);
       expect(net).toBeCloseTo(inside - outside, 9);
     }
-  });
-
-  test('sideways: half of γ h² on a metre, a third of the height up', () => {
-    const { outward, level } = sideForce(profile, { pond: 0, outside: -5 });
-    expect(outward).toBeCloseTo(W / 2, 9);
-    expect(level).toBeCloseTo(-2 / 3, 12);
-    expect(sideForce(profile, { pond: -0.3, outside: -0.3 })).toEqual({ outward: 0, level: null });
   });
 
   test('a drained layer that ends below the ground leaves the wall above it to the undrained head', () => {

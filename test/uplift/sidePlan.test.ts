@@ -4,7 +4,6 @@ import { ruleOf } from '../../lib/contract/index.js';
 import { ruleText } from '../../lib/text/index.js';
 import {
   type ClaySide,
-  drawdownFactors,
   infiniteSlopeFactor,
   SIDE_FACTOR_WANTED,
   SOFTENED_FRICTION,
@@ -118,11 +117,6 @@ describe('how long the sides allow an empty pond', () => {
     expect(at(1e-6)).toBeGreaterThan(1e5 * at(1));
     expect(at(0)).toBe(Number.POSITIVE_INFINITY);
     expect(secondsSidesAllow(clay(6), 1.2, 0.5, 0)).toBe(0);
-  });
-
-  test('emptied fast a side has its submerged weight’s share of the factor it had full', () => {
-    const { full, emptied } = drawdownFactors(20000, 19620, 1, 5);
-    expect(emptied / full).toBeCloseTo((19620 - 9810) / 19620, 12);
   });
 });
 

@@ -23,7 +23,7 @@ const TOLD = 6;
 const titleOf = (step: StepName) => STEPS.find(({ name }) => name === step)?.title ?? '';
 
 /** What keeps the answer back, each with its step. */
-export function missing(session: Session): { step: StepName; text: string }[] {
+function missing(session: Session): { step: StepName; text: string }[] {
   const { remarks } = session.shown;
   if (session.empty)
     return [

@@ -26,7 +26,7 @@ export function fold(
 }
 
 /** What the reader says of a row, at any of its cells. */
-export function saidOf(session: Session, file: TableFile, row: FormRow): Remark[] {
+function saidOf(session: Session, file: TableFile, row: FormRow): Remark[] {
   const key = cellKey(file, row.id);
   return [...session.shown.remarks].flatMap(([at, remarks]) =>
     at === key || at.startsWith(`${key} `) ? remarks : [],

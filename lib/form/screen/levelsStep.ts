@@ -13,7 +13,7 @@ import type { Session } from './session.js';
 import { view } from './view.js';
 
 /** A height as far below as it is above, as text; nothing but its sign is changed. */
-export function otherSign(text: string): string {
+function otherSign(text: string): string {
   const [, sign, rest] = /^\s*([-\u2212+]?)\s*(.*)$/.exec(text) as unknown as [string, string, string];
   if (rest === '' || /^0*([.,]0*)?$/.test(rest)) return rest;
   return sign === '-' || sign === '\u2212' ? rest : `-${rest}`;

@@ -12,7 +12,7 @@ import { view } from './view.js';
 const two = (number: number) => String(number).padStart(2, '0');
 
 /** Day and time as they are here. */
-export function nowHere(now: Date): { date: string; time: string } {
+function nowHere(now: Date): { date: string; time: string } {
   return {
     date: `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
     time: `${two(now.getHours())}:${two(now.getMinutes())}`,

@@ -4,14 +4,14 @@ import { MONTH_NAMES } from '../questions.js';
 import { type FieldProps, view } from './view.js';
 
 /** Months as numbers; none where the text says them otherwise. */
-export function monthsIn(text: string): number[] | undefined {
+function monthsIn(text: string): number[] | undefined {
   const parts = text.split(/[;,\s]+/).filter(Boolean);
   const months = parts.map(Number);
   return months.every((month) => Number.isInteger(month) && month >= 1 && month <= 12) ? months : undefined;
 }
 
 /** A month more or less. */
-export function monthsWith(text: string, month: number, ticked: boolean): string {
+function monthsWith(text: string, month: number, ticked: boolean): string {
   const others = (monthsIn(text) ?? []).filter((one) => one !== month);
   return [...others, ...(ticked ? [month] : [])].sort((a, b) => a - b).join(';');
 }

@@ -11,7 +11,7 @@ import { type News, type Reckonings, reckonings, type Scripts } from './reckonin
 import { keepAnswers, keepFiles, keptAnswers, keptFiles, whenKeptElsewhere } from './storage.js';
 
 /** What the form shows. */
-export interface Shown {
+interface Shown {
   answers: Answers;
   attached: ReadonlyMap<string, Uint8Array>;
   step: StepName;

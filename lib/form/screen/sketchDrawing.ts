@@ -58,7 +58,7 @@ function names(points: readonly SketchPoint[], window: SketchWindow): VNode[] {
 }
 
 /** What the drawing does. */
-export interface MarkActions {
+interface MarkActions {
   /** of a point as it is read aloud */
   told(point: SketchPoint): string;
   onKey(point: SketchPoint, event: KeyboardEvent): void;

@@ -4,17 +4,6 @@ import type { Answers } from '../answers.js';
 const KEY = 'underpond-form-1';
 const STORE = 'files';
 
-/** Whether this browser keeps anything; a private window may not. */
-export function keepsText(): boolean {
-  try {
-    localStorage.setItem(`${KEY}-try`, '1');
-    localStorage.removeItem(`${KEY}-try`);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
 /** @returns whether it is kept now */
 export function keepAnswers(answers: Answers): boolean {
   try {

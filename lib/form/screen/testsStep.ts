@@ -34,7 +34,7 @@ interface Test {
 }
 
 /** Tests in the order in which they were written down. */
-export function testsIn({ rows }: Answers): Test[] {
+function testsIn({ rows }: Answers): Test[] {
   const tests = new Map<string, Test>();
   for (const row of rows['soakage.csv']) {
     const [pit, test] = [textOf(row, 'pit'), textOf(row, 'test')];
@@ -45,8 +45,7 @@ export function testsIn({ rows }: Answers): Test[] {
 }
 
 /** Minutes since the watch was started, to the second. */
-export const minutesOn = (watch: Watch, now: number) =>
-  (Math.max(0, now - watch.started) / 60_000).toFixed(2);
+const minutesOn = (watch: Watch, now: number) => (Math.max(0, now - watch.started) / 60_000).toFixed(2);
 
 const same = (row: FormRow, { pit, test }: { pit: string; test: string }) =>
   textOf(row, 'pit') === pit && textOf(row, 'test') === test;

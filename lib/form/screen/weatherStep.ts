@@ -12,7 +12,7 @@ import { view } from './view.js';
 import { plain } from './zip.js';
 
 /** Attached files that can only be weather. */
-export function weatherFiles({ attached }: Answers): string[] {
+function weatherFiles({ attached }: Answers): string[] {
   return attached.filter((name) => {
     if (name.includes('/') || !/\.(csv|tsv|dly|txt)$/i.test(name)) return false;
     return (surveyFileOf(name) ?? 'weather.csv') === 'weather.csv' && !/^readme/i.test(name);

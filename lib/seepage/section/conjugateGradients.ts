@@ -17,7 +17,7 @@ export const conjugateGradientsMethod = method({
 });
 
 /** When an iteration may stop. */
-export interface Tolerance {
+interface Tolerance {
   /** largest error in head, m */
   head: number;
   /** sum over cells of what their balance lacks, m²/s; asked at each iteration, as it goes by the flow found so far */

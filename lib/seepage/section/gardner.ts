@@ -1,13 +1,13 @@
 /** Relative conductivity left in dry soil: films. Keeps every cell part of the whole. */
-export const FILM = 1e-8;
+const FILM = 1e-8;
 
 /** Conductivity at a pressure head over that of full soil, by Gardner's law and the films of dry soil. */
-export function relativeConductivity(sorptive: number, pressure: number): number {
+function relativeConductivity(sorptive: number, pressure: number): number {
   return pressure >= 0 ? 1 : FILM + (1 - FILM) * Math.exp(sorptive * pressure);
 }
 
 /** Its slope, 1/m. */
-export function conductivitySlope(sorptive: number, pressure: number): number {
+function conductivitySlope(sorptive: number, pressure: number): number {
   return pressure >= 0 ? 0 : (1 - FILM) * sorptive * Math.exp(sorptive * pressure);
 }
 

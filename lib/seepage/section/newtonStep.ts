@@ -7,7 +7,7 @@ import type { UnsaturatedSystem } from './unsaturated.js';
 const MOST_DIRECTIONS = 30;
 
 /** Room for the steps of one section. */
-export interface StepRoom {
+interface StepRoom {
   lines?: SlopeLines;
   directions: Float64Array[];
   rest: Float64Array;

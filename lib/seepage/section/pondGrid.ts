@@ -109,4 +109,4 @@ function refuseAtLiner({ outline, pipes }: PondGround, holes: Hole[], floor: num
 }
 
 /** The hole of a pipe. */
-export type Hole = ReturnType<typeof pipeHole>;
+type Hole = ReturnType<typeof pipeHole>;

@@ -5,7 +5,7 @@ import { floorOf, type PondGround, soilsOf, undersidesOf } from './pondGround.js
 import { type Contact, middleOf, type Section } from './section.js';
 
 /** A face of the ground that the liner lies on. */
-export interface LinerFace {
+interface LinerFace {
   cell: number;
   x: number;
   z: number;
@@ -24,8 +24,8 @@ export interface PondSection {
 /** Names of the contacts, besides those of the pipes: `pipe 1` and on. */
 export const FAR_LEFT = 'far left';
 export const FAR_RIGHT = 'far right';
-export const SURFACE = 'surface';
-export const POND = 'pond';
+const SURFACE = 'surface';
+const POND = 'pond';
 
 /**
  * Cuts the ground of a pond into cells and says what happens at their edges: given heads at the far ends, nothing

@@ -37,7 +37,7 @@ export interface SectionState {
 }
 
 /** Part of the span of heads to which the heads are solved, and part of the flow to which its balance closes. */
-export const HEAD_TOLERANCE = 1e-9;
+const HEAD_TOLERANCE = 1e-9;
 export const FLOW_TOLERANCE = 5e-9;
 const MOST_ITERATIONS = 500;
 

@@ -17,7 +17,7 @@ export const transientSectionMethod = method({
 });
 
 /** A section at the end of a time step. */
-export interface SectionMoment {
+interface SectionMoment {
   /** s since the start */
   time: number;
   /** of each cell, m above the datum of the grid; NaN where there is no soil */

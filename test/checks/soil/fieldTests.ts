@@ -4,13 +4,8 @@ import {
   augerHoleOnTight,
   augerHoleTest,
   fallingHoleTest,
-  halfEmptyingTime,
   holeFallRate,
   holeShapeFactor,
-  inverseAugerHole,
-  inverseAugerHoleTest,
-  soakagePitRate,
-  soakagePitTest,
 } from '../../../lib/soil/index.js';
 import type { Check } from '../check.js';
 
@@ -82,41 +77,6 @@ export const fieldTestChecks: Check[] = [
     tolerance: 0.21,
   },
   {
-    kind: 'recalled',
-    source:
-      'Riverside County LID handbook, Appendix A, infiltration 0.37 in/h by the finite form (from memory)',
-    covers: ['inverseAugerHole'],
-    what: 'permeability, in/h',
-    ours: () => (inverseAugerHole.compute(4 * 0.0254, 600, 47.75 * 0.0254, 46.25 * 0.0254) / 0.0254) * 3600,
-    expected: 0.37,
-    tolerance: 0.005,
-  },
-  {
-    ...exact(
-      'closed form of dh/dt = −K (2 h + r)/r; the published short constant 1.15 for ln(10)/2 reads 0.11 % low',
-    ),
-    covers: ['inverseAugerHole'],
-    what: 'K = 1e-7 m/s, 0.6 m of water in a 100 mm hole, a day, ratio',
-    ours: () => inverseAugerHole.compute(0.05, 86400, 0.6, 0.41737221794397733) / 1e-7,
-    expected: 1,
-    tolerance: 1e-9,
-  },
-  {
-    ...exact('two looks fitted are the closed form'),
-    covers: ['inverseAugerHole'],
-    what: 'fit over formula',
-    ours: () =>
-      inverseAugerHoleTest(
-        [
-          { time: 0, level: 0.6 },
-          { time: 3600, level: 0.4 },
-        ],
-        { diameter: 0.1 },
-      ).ksat / inverseAugerHole.compute(0.05, 3600, 0.6, 0.4),
-    expected: 1,
-    tolerance: 1e-12,
-  },
-  {
     ...exact('limit: without capillary suck a wide hole falls by gravity through its floor'),
     covers: ['holeFallRate'],
     what: 'fall rate over K of a hole with 5 mm of water, 1 m across, C 6',
@@ -162,47 +122,6 @@ export const fieldTestChecks: Check[] = [
     },
     expected: 1,
     tolerance: 2e-4,
-  },
-  {
-    kind: 'published',
-    source:
-      "engineer's calculation sheet after BRE Digest 365, pit 1.0 × 0.75 m, 1.0 m of water, 56 min (it prints 44.610 µm/s; its own numbers give 44.643)",
-    covers: ['soakagePitRate'],
-    what: 'soakage rate, µm/s',
-    ours: () => 1e6 * soakagePitRate.compute(1, 0.75, 1, 56 * 60),
-    expected: 44.61,
-    tolerance: 0.034,
-  },
-  {
-    ...exact('BRE Digest 365 on the pit from which the looks are read: same time'),
-    covers: ['soakagePitRate'],
-    what: 'time from three quarters to a quarter, s',
-    ours: () =>
-      halfEmptyingTime(
-        [
-          { time: 0, level: 1 },
-          { time: 1000, level: 0.8 },
-          { time: 5000, level: 0.2 },
-        ],
-        1,
-      ),
-    expected: 4000 - (2 * 0.05 * 4000) / 0.6,
-    tolerance: 1e-9,
-  },
-  {
-    ...exact('wide pit: level K t down, through the floor alone'),
-    covers: ['fieldTestReading'],
-    what: 'permeability of a pit 5 000 m square, ratio',
-    ours: () =>
-      soakagePitTest(
-        [
-          { time: 0, level: 0.5 },
-          { time: 1e5, level: 0.4 },
-        ],
-        { length: 5000, width: 5000 },
-      ).ksat / 1e-6,
-    expected: 1,
-    tolerance: 1e-3,
   },
   {
     ...exact(

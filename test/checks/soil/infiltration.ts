@@ -5,11 +5,6 @@ import {
   greenAmptParameters,
   greenAmptRate,
   greenAmptTime,
-  hortonInfiltration,
-  hortonRate,
-  philipConductivity,
-  philipInfiltration,
-  philipRate,
   pondedInfiltration,
   pondingTime,
   runGreenAmpt,
@@ -18,7 +13,6 @@ import {
 import type { Check } from '../check.js';
 
 const CM_H = 0.01 / 3600;
-const IN_H = 0.0254 / 3600;
 const CHOW = 'Chow, Maidment & Mays 1988, Applied Hydrology';
 const recalled = (example: string) => ({
   kind: 'recalled' as const,
@@ -133,56 +127,6 @@ const greenAmpt: Check[] = [
 ];
 
 const other: Check[] = [
-  {
-    ...recalled('Example 4.2.1 (3.7355; printed 3.73 or 3.74)'),
-    covers: ['philipInfiltration'],
-    what: 'soaked in after half an hour, cm',
-    ours: () => 100 * philipInfiltration.compute(0.05 / 60, 0.4 * CM_H, 1800),
-    expected: 3.735,
-    tolerance: 0.01,
-  },
-  {
-    ...exact('the rate is the slope of the depth: analytic derivative at S = 0 and at A = 0'),
-    covers: ['philipInfiltration', 'philipRate'],
-    what: 'rate over the slope by difference',
-    ours: () => {
-      const f = (t: number) => philipInfiltration.compute(1e-4, 1e-6, t);
-      return philipRate.compute(1e-4, 1e-6, 900) / ((f(901) - f(899)) / 2);
-    },
-    expected: 1,
-    tolerance: 1e-6,
-  },
-  {
-    ...exact('limit: a ring too wide for the water to spread sideways'),
-    covers: ['philipConductivity'],
-    what: 'permeability over the steady term',
-    ours: () => philipConductivity.compute(1e-6, 0, 10, 0.3) / 1e-6,
-    expected: 1.5,
-    tolerance: 1e-15,
-  },
-  ...(
-    [
-      [0.5, 0.835202, 0.782647],
-      [2, undefined, 1.65049],
-    ] as const
-  ).map(
-    ([hours, , depth]): Check => ({
-      ...exact('the curve integrated: 0.53 h + 2.47 (1 − e^(−4.182 h))/4.182 inches, by an independent port'),
-      covers: ['hortonInfiltration'],
-      what: `soaked in after ${hours} h, inches`,
-      ours: () => hortonInfiltration.compute(3 * IN_H, 0.53 * IN_H, 4.182 / 3600, hours * 3600) / 0.0254,
-      expected: depth,
-      tolerance: 5e-6,
-    }),
-  ),
-  {
-    ...exact('limit: long after the start the rate is the final one'),
-    covers: ['hortonRate'],
-    what: 'rate after a day over the final rate',
-    ours: () => hortonRate.compute(1e-5, 1e-6, 1e-3, 86400) / 1e-6,
-    expected: 1,
-    tolerance: 1e-12,
-  },
   {
     ...exact('conservation: the storm adds up to its rain'),
     covers: ['triangularRain'],

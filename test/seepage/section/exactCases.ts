@@ -1,6 +1,5 @@
 /** Exact solutions, each on three grids: what the table of convergence is made of. */
 
-import { headLeftUnderFloor } from '../../../lib/seepage/index.js';
 import {
   gradedLines,
   type HoleCells,
@@ -10,6 +9,7 @@ import {
   type SectionState,
   solveSaturated,
 } from '../../../lib/seepage/section/index.js';
+import { headLeftUnderFloor } from '../lonePipe.js';
 import { ellipticRatio, type GroundInput, groundOf, halved, realArccos } from './ground.js';
 
 export interface ExactCase {
