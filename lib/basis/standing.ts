@@ -16,9 +16,10 @@ export function standingAbove(
 ): Float64Array {
   const { samples, years, clayLow, clayHigh, tub } = water;
   const [low, high, ring] = [clayLow.emptied, clayHigh.emptied, tub?.[way].emptied];
-  return Float64Array.from({ length: samples * years }, (_, of) => {
-    const i = of * 12 + month - 1;
+  const above = new Float64Array(samples * years);
+  for (let of = 0, i = month - 1; of < above.length; of++, i += 12) {
     const standing = ring ? ring[i] : Number.NEGATIVE_INFINITY;
-    return Number(undrainedHead(cutoff, low[i], high[i], standing) > level + LEVEL_RESOLUTION);
-  });
+    if (undrainedHead(cutoff, low[i], high[i], standing) > level + LEVEL_RESOLUTION) above[of] = 1;
+  }
+  return above;
 }

@@ -82,9 +82,8 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
 
 /** The least that is in hand against the water, of the states in which the pond may be, m. */
 function leastMargin(a: NonNullable<Tried['held']>): number | undefined {
-  const rows = situationsOf(a, true).filter(
-    ({ of, situation, month, margin_m, allowed, why }) =>
-      of === 'recommended' &&
+  const rows = situationsOf(a, ['recommended']).filter(
+    ({ situation, month, margin_m, allowed, why }) =>
       margin_m !== null &&
       STATES.includes(situation) &&
       why !== 'briefly' &&

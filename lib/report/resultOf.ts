@@ -24,7 +24,7 @@ import { costOf, unusedPrices } from './cost.js';
 import { designSheetOf } from './designSheet.js';
 import { ladderOf } from './ladder.js';
 import { recommend } from './recommend.js';
-import { situationsOf } from './situations.js';
+import { ADVISED_AND_NOTHING, situationsOf } from './situations.js';
 import { unitsOf } from './unitsOf.js';
 import { type Work, workOf } from './work.js';
 
@@ -46,7 +46,7 @@ export function resultOf(
     measures ? workOf(a.basis, measures, site.pond.depth) : null,
   );
   const months = Array.from({ length: 12 }, (_, m) => monthOf(a, m));
-  const situations = situationsOf(a, quick);
+  const situations = situationsOf(a, quick ? ADVISED_AND_NOTHING : undefined);
   return rounded({
     contract: 2,
     survey: { name: survey.name, sha256: survey.digest, files: survey.digests },

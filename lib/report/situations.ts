@@ -27,14 +27,20 @@ import { restingOn } from './restingOn.js';
 import { seamSituations } from './seamSituations.js';
 import type { Told } from './told.js';
 
+/** What is recommended, and the pond with nothing done. */
+export const ADVISED_AND_NOTHING: readonly Situation['of'][] = ['no-drain', 'recommended'];
+
 /**
  * Every option that can be had at the wish, and what is recommended, in every design situation.
  * @param a - from {@link assess} or {@link judge}
- * @param quick - what is recommended and the pond with nothing done only
+ * @param only - of these options only
  * @returns rows as in `result.json`
  */
-export function situationsOf(a: Omit<Judged, 'curves' | 'advised'>, quick = false): Situation[] {
-  return toldOf(a, quick).flatMap((told) => [
+export function situationsOf(
+  a: Omit<Judged, 'curves' | 'advised'>,
+  only?: readonly Situation['of'][],
+): Situation[] {
+  return toldOf(a, (of) => only?.includes(of) ?? true).flatMap((told) => [
     ...keptSituations(told),
     ...emptiedSituations(told, 'emptied', told.measures, told.limits),
     ...drainSituations(told),
@@ -43,13 +49,13 @@ export function situationsOf(a: Omit<Judged, 'curves' | 'advised'>, quick = fals
   ]);
 }
 
-function toldOf(a: Parameters<typeof situationsOf>[0], quick: boolean): Told[] {
+function toldOf(a: Parameters<typeof situationsOf>[0], asked: (of: Situation['of']) => boolean): Told[] {
   const { basis, decision, site } = a;
   const { pond } = site;
   const assumed = a.assumptions.map(({ item }) => item);
   const wished = pond.emptiedIn === 'any' ? [] : pond.emptiedIn;
   const options = a.options.flatMap(({ name, measures }): Told[] => {
-    if (!measures || (quick && name !== 'no-drain')) return [];
+    if (!measures || !asked(name)) return [];
     const verdict = verdictAt(basis, measures, pond.depth);
     if (verdict.chance.lacks) return [];
     const limits = monthlyLimits(basis, measures, pond.depth);
@@ -57,7 +63,8 @@ function toldOf(a: Parameters<typeof situationsOf>[0], quick: boolean): Told[] {
     return [{ of: name, basis, measures, depth: pond.depth, verdict, limits, planned, assumed }];
   });
   const { measures, verdict, change, changed = basis } = decision;
-  if (!verdict || decision.depth <= 0 || ADVISED_ELSEWHERE.has(decision.option)) return options;
+  if (!verdict || decision.depth <= 0 || ADVISED_ELSEWHERE.has(decision.option) || !asked('recommended'))
+    return options;
   const planned = verdict.safe && decision.option !== 'measure-first' ? (change?.emptied_in ?? wished) : [];
   return [
     ...options,

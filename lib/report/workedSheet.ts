@@ -1,7 +1,7 @@
 import type { Judged } from '../decision/index.js';
 import { NOTHING } from '../heads/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { situationsOf } from './situations.js';
+import { ADVISED_AND_NOTHING, situationsOf } from './situations.js';
 import { unitsOf } from './unitsOf.js';
 import { levelsPart } from './workedBasics.js';
 import { chanceParts } from './workedChance.js';
@@ -30,7 +30,7 @@ import { workPart } from './workedWork.js';
  */
 export function workedSheet(a: Judged, units: UnitSystem = unitsOf(a)): WorkedPart[] {
   const { measures, depth } = a.decision;
-  const situations = situationsOf(a, true);
+  const situations = situationsOf(a, ADVISED_AND_NOTHING);
   return numbered([
     planPart(a, units),
     levelsPart(a, measures),

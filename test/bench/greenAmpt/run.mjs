@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { runGreenAmpt } from '../../../dist/soil/index.js';
 import { claim } from '../claim.mjs';
+import { median } from '../timing.mjs';
 
 const STEPS = 10_000;
 const STORMS = 200;
@@ -16,7 +17,6 @@ const REPEATS = 9;
 const STEP = 300;
 const CLAY = { conductivity: 8.3e-8, suctionDeficit: 0.012 };
 const source = fileURLToPath(new URL('storm.c', import.meta.url));
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
 const RAIN = {
   'every step ponded': Float64Array.from({ length: STEPS }, (_, i) => 0.002 + 0.001 * Math.sin(i / 7)),

@@ -16,18 +16,12 @@ import {
   solveSaturated,
 } from '../../../dist/seepage/section/index.js';
 import { claim } from '../claim.mjs';
+import { median, timed } from '../timing.mjs';
 import { ground } from './ground.mjs';
 
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-const timed = (work, repeats) => {
-  const times = [];
-  for (let r = 0; r < repeats; r++) {
-    const start = performance.now();
-    work();
-    times.push(performance.now() - start);
-  }
-  return median(times.slice(Math.floor(repeats / 4)));
-};
+/** Middle time of a piece of work, its first quarter left to warm up, ms. */
+const middle = (work, repeats) =>
+  median(Array.from({ length: repeats }, () => timed(work).time).slice(Math.floor(repeats / 4)));
 /** Matrix and right side as scipy reads them: cells, entries, then rows, columns, values, right side. */
 function written(section, path) {
   const conductances = conductancesOf(section);
@@ -60,8 +54,8 @@ function written(section, path) {
 const folder = mkdtempSync(join(tmpdir(), 'bench-'));
 try {
   const { section } = pondSection(ground);
-  const full = timed(() => solveSaturated(section), 25);
-  const surface = timed(() => solveFreeSurface(section), 9);
+  const full = middle(() => solveSaturated(section), 25);
+  const surface = middle(() => solveFreeSurface(section), 9);
   const matrix = join(folder, 'matrix.bin');
   written(section, matrix);
   const script = fileURLToPath(new URL('direct.py', import.meta.url));
@@ -98,7 +92,7 @@ try {
     [632, 316],
   ].map(([across, up]) => {
     const finer = pondSection(ground, { across, up, hole: 2 }).section;
-    return [finer.soilOf.length, timed(() => solveSaturated(finer), 9)];
+    return [finer.soilOf.length, middle(() => solveSaturated(finer), 9)];
   });
   for (const [cells, ms] of sizes) console.log(`${cells} cells: ${ms.toFixed(1)} ms`);
   const [[n0, t0], [n1, t1]] = [sizes[0], sizes[sizes.length - 1]];

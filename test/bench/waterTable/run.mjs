@@ -13,13 +13,13 @@ import { generateWeather } from '../../../datasets/weather-generator.mjs';
 import { climateRecord } from '../../../dist/climate/index.js';
 import { columnSeries, parametersAt, runColumn } from '../../../dist/groundwater/index.js';
 import { claim } from '../claim.mjs';
+import { median, timed } from '../timing.mjs';
 import { sideBySide } from './interleaved.mjs';
 
 const SETS = 2000;
 const REPEATS = 5;
 const DAYS = 10957;
 const here = (name) => fileURLToPath(new URL(name, import.meta.url));
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
 const { climate, seed } = SURVEYS['clay-slope'];
 const weather = generateWeather(climate, seed);
@@ -50,14 +50,6 @@ const sets = Array.from({ length: SETS }, (_, i) => ({
   porosity: 0.02 + 0.00001 * i,
 }));
 
-/** Time of the processor that a call takes, ms, and what it returns. */
-function timed(call) {
-  const { user, system } = process.cpuUsage();
-  const sum = call();
-  const after = process.cpuUsage();
-  return { time: (after.user - user + after.system - system) / 1000, sum };
-}
-
 const startOf = (p) =>
   Float64Array.of(0, 0.3 * p.rootCapacity, 0, 0.5 * (p.baseDepth - p.spillDepth) * p.porosity);
 const input = `${DAYS}\n${Array.from(record.rain, (v, d) => `${v} ${record.tmean[d]} ${record.demand[d]}`).join('\n')}\n`;
@@ -65,7 +57,7 @@ const folder = mkdtempSync(join(tmpdir(), 'bench-'));
 const program = join(folder, 'store');
 const outside = (command, ...args) => {
   const [time, sum] = execFileSync(command, [...args, SETS], { input, encoding: 'utf8' }).split('\n');
-  return { time: Number(time), sum: Number(sum) };
+  return { time: Number(time), made: Number(sum) };
 };
 const ways = {
   ours: () =>
@@ -91,9 +83,9 @@ try {
   // Every way in turn, so that other work on the machine troubles all alike; the first round warms up.
   for (let r = 0; r <= REPEATS; r++)
     for (const [way, run] of Object.entries(ways)) {
-      const { time, sum } = run();
+      const { time, made } = run();
       if (r > 0) times[way].push(time);
-      times[way].sum = sum;
+      times[way].sum = made;
     }
   const ours = median(times.ours);
   for (const [way, list] of Object.entries(times)) {
