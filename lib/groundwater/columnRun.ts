@@ -15,9 +15,6 @@ import { dailyOutflow, leaving, type TableParameters, tableEvaporation, tableRis
  */
 export type ColumnState = Float64Array;
 
-/** All that a column holds, m of water. */
-const heldIn = (state: ColumnState): number => state[0] - state[1] + state[2] + state[3];
-
 /** Daily series of one parameter set; the arrays are reused from run to run. */
 export interface ColumnSeries {
   /** rain and melt reaching the ground, m a day */
@@ -101,7 +98,7 @@ export function runDays(
   let deficit = state[1];
   let waiting = state[2];
   let held = state[3];
-  let balance = heldIn(state);
+  let balance = snow - deficit + waiting + held;
   for (let d = from; d < to; d++) {
     const fell = rain[d];
     const warmth = tmean[d];
@@ -142,7 +139,7 @@ export function runDays(
   state[1] = deficit;
   state[2] = waiting;
   state[3] = held;
-  return balance - heldIn(state);
+  return balance - (snow - deficit + waiting + held);
 }
 
 /** What a column of a parameter set is taken to hold where nothing is known of it: its store half full. */
