@@ -1,13 +1,10 @@
 import { drawdownOf } from '../basis/index.js';
 import { isoDate } from '../climate/index.js';
-import { BEFORE_DIGGING, type Report, type WaterDay } from '../contract/index.js';
+import { BEFORE_DIGGING, type Report } from '../contract/index.js';
 import type { Assessment, Judged } from '../decision/index.js';
 import { beddingLaid } from '../digging/index.js';
-import { BED_LOSS } from '../drain/index.js';
-import { relievedHead, tubBottom, tubHead } from '../groundwater/index.js';
-import { drainLevel, floorLevel, isAsBuilt, NOTHING } from '../heads/index.js';
-import { type Percentiles, percentiles } from '../sampling/index.js';
-import { digWindow, LEVEL_RIM, monthValues, type PondKept, tubYear, uphillLevel } from '../site/index.js';
+import { isAsBuilt, NOTHING } from '../heads/index.js';
+import { digWindow, type PondKept, tubYear } from '../site/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { stormOf } from '../works/index.js';
 import { fittedWater } from './fittedWater.js';
@@ -17,6 +14,7 @@ import { resultOf } from './resultOf.js';
 import { settingOutOf } from './settingOut.js';
 import { slabOn } from './slabOn.js';
 import { unitsOf } from './unitsOf.js';
+import { waterYear } from './waterYear.js';
 import { withoutWeather } from './withoutWeather.js';
 
 /** Spacing of the depths of the digging window, m. */
@@ -146,70 +144,11 @@ function settingOut({ site, decision, drain }: Judged, units: UnitSystem): Repor
 }
 
 const hoursOf = (seconds: number) => (Number.isFinite(seconds) ? seconds / 3600 : null);
+
 /** Depths about the wish, the wish among them. */
 function digDepths(wish: number): number[] {
   const below = Math.floor((wish - 0.1) / DIG_STEP + 1e-9);
   return Array.from({ length: below + 3 }, (_, i) => Number((wish + (i - below) * DIG_STEP).toFixed(3)));
-}
-
-/** Daily bands over the weather; twelve months of an ordinary year where there is no weather for the table. */
-function waterYear({ site, decision }: Judged): WaterDay[] {
-  const { water, pond } = site;
-  const held = 'held' in pond.kept ? [pond.kept.held] : undefined;
-  const drain = decision.measures.drain;
-  const dry = site.tub ? tubBottom(site.tub) : Number.NEGATIVE_INFINITY;
-  const headOf = (z: number) => (site.tub ? tubHead(site.tub, z) : z);
-  const level = drain && drainLevel(decision.measures, floorLevel(decision.depth, decision.measures));
-  const calm =
-    drain?.kind === 'outlet' ? (drain.outlet.ditch ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY;
-  const uphill = site.places.highRim > LEVEL_RIM;
-  const row = (
-    date: string,
-    clay: Float64Array,
-    tub: Float64Array | undefined,
-    high: Float64Array,
-    lacks: ArrayLike<number>,
-  ): WaterDay => {
-    const undrained = tub ? clay.map((h, i) => Math.max(h, headOf(tub[i]))) : clay;
-    const flip = (p: Percentiles): Percentiles => ({ p10: -p.p90, p50: -p.p50, p90: -p.p10 });
-    return {
-      date,
-      table_depth_m: flip(percentiles(clay)),
-      uphill_wall_m: uphill ? percentiles(high) : null,
-      tub_level_m: tub ? percentiles(tub.map((z) => Math.max(z, dry))) : null,
-      pond_level_m: percentiles(Float64Array.from(lacks, (below) => pond.fullLevel - below)),
-      head_undrained_m: percentiles(undrained),
-      head_drained_m:
-        level === undefined
-          ? null
-          : percentiles(undrained.map((u) => relievedHead.compute(u, level, calm, BED_LOSS))),
-    };
-  };
-  const { daily } = water;
-  if (daily) {
-    const gather = (from: Float32Array, d: number) => {
-      const levels = new Float64Array(daily.samples);
-      for (let s = 0; s < levels.length; s++) levels[s] = from[s * daily.days + d];
-      return levels;
-    };
-    const tub = site.tub && daily.tub?.asIs;
-    return Array.from({ length: daily.days }, (_, d) => {
-      const low = gather(daily.clay, d);
-      const high = low.map((level, s) => uphillLevel(level, water.rise[s], water.highRim));
-      const lacks = held ?? gather(daily.drawdown!, d);
-      return row(isoDate(daily.firstDay + d), low, tub && gather(tub, d), high, lacks);
-    });
-  }
-  const month = (levels: Float32Array, m: number) => monthValues(levels, m + 1);
-  return Array.from({ length: 12 }, (_, m) =>
-    row(
-      `--${String(m + 1).padStart(2, '0')}`,
-      month(water.clayLow.month, m),
-      water.tub && month(water.tub.asIs.month, m),
-      month(water.clayHigh.month, m),
-      held ?? month(water.pond!.drawdown, m),
-    ),
-  );
 }
 
 function keptOf(kept: PondKept): Report['pond']['kept'] {

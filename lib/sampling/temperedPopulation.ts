@@ -15,6 +15,8 @@ export const temperedPopulation = method({
     'moves are accepted by the ratio of Metropolis, so that they leave the distribution as it is; what must be reached is ' +
       'drawn before the likelihood is known, so that it need not be known of what cannot reach it',
     'they agree when split-R̂ of every score is below 1.05 (our choice; 1.01 is asked of chains whose every digit counts)',
+    'populations learn from each other, so that R̂ does not see what all of them miss: with many readings the levels agree from ' +
+      'seed to seed, single parameters less than R̂ lets hope',
   ],
   source:
     'sequential Monte Carlo sampler, Del Moral, Doucet & Jasra 2006; moves of ter Braak 2006; split-R̂ Gelman et al. 2013 ' +

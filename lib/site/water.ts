@@ -88,8 +88,8 @@ export function noPondYears(n: number, ring: boolean): PondYears {
 /** How far the water at the pond stands off that in the hole, one standard deviation, m. Our choice. */
 export const PLACE_SPREAD = 0.05;
 
-/** Samples whose daily levels are kept. */
-export const DAILY_SAMPLES = 100;
+/** Samples whose daily levels are kept: of fewer the middle of a day hangs on the seed. */
+export const DAILY_SAMPLES = 384;
 
 /** What both kinds of ensemble start from. */
 export interface Common {
