@@ -6,8 +6,10 @@ export interface Parameter {
   max: number;
 }
 
+type Compute = (...args: number[]) => number;
+
 /** What a formula says about itself; see {@link formula}. */
-interface Declaration<C extends (...args: number[]) => number> {
+interface Declaration<C extends Compute, Name extends string> {
   /** the name a practitioner would look up */
   title: string;
   /** symbol and SI unit of the result */
@@ -16,7 +18,7 @@ interface Declaration<C extends (...args: number[]) => number> {
   /** plain maths in the parameters' symbols; evaluated against `compute` by the tests */
   expression: string;
   /** in the order in which `compute` takes them */
-  parameters: Record<string, Parameter>;
+  parameters: Record<Name, Parameter>;
   compute: C;
   /** what the arguments must be to each other, in their symbols, where ranges cannot say it */
   together?: {
@@ -30,14 +32,14 @@ interface Declaration<C extends (...args: number[]) => number> {
 }
 
 /** A declared formula: the declaration, and `of`, which checks its arguments. */
-export interface Formula<C extends (...args: number[]) => number = (...args: number[]) => number>
-  extends Declaration<C> {
+export interface Formula<C extends Compute = Compute, Name extends string = string>
+  extends Declaration<C, Name> {
   kind: 'formula';
   /**
    * The formula by named arguments in SI units, each checked against its range, and all against each other.
    * @throws FormulaError naming the argument, its value, unit and allowed range, or what does not fit together
    */
-  of(values: Record<string, number>): number;
+  of(values: Record<Name, number>): number;
 }
 
 /** A value outside the range in which a formula holds, or one that is missing. */
@@ -51,9 +53,11 @@ export class FormulaError extends Error {
  * @param declaration - what it says of itself, and `compute`
  * @returns the declaration with `of`, which checks its arguments
  */
-export function formula<C extends (...args: number[]) => number>(declaration: Declaration<C>): Formula<C> {
+export function formula<C extends Compute, Name extends string>(
+  declaration: Declaration<C, Name>,
+): Formula<C, Name> {
   const { title, parameters, compute, together } = declaration;
-  const names = Object.keys(parameters);
+  const names = Object.keys(parameters) as Name[];
   return {
     kind: 'formula',
     ...declaration,
