@@ -51,4 +51,10 @@ export {
   verdictWords,
   yearWords,
 } from './text/index.js';
-export { formatQuantity, parseQuantity, QuantityError, type UnitSystem } from './units/index.js';
+export {
+  formatQuantity,
+  parseQuantity,
+  QuantityError,
+  UnderpondError,
+  type UnitSystem,
+} from './units/index.js';

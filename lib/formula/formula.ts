@@ -1,3 +1,5 @@
+import { UnderpondError } from '../units/index.js';
+
 /** One symbol of a formula: what it means, its SI unit, and the range in which the formula holds. */
 export interface Parameter {
   meaning: string;
@@ -43,8 +45,19 @@ export interface Formula<C extends Compute = Compute, Name extends string = stri
 }
 
 /** A value outside the range in which a formula holds, or one that is missing. */
-export class FormulaError extends Error {
-  override name = 'FormulaError';
+export class FormulaError extends UnderpondError {
+  override readonly name = 'FormulaError';
+
+  /**
+   * @param code - which fault
+   * @param message - begins with the formula's title
+   */
+  constructor(
+    override readonly code: 'unknown-argument' | 'missing-argument' | 'outside-range' | 'do-not-fit',
+    message: string,
+  ) {
+    super(message);
+  }
 }
 
 /**
@@ -64,18 +77,25 @@ export function formula<C extends Compute, Name extends string>(
     of(values) {
       for (const name of Object.keys(values))
         if (!(name in parameters))
-          throw new FormulaError(`${title}: unknown argument ${name}; it takes ${names.join(', ')}`);
+          throw new FormulaError(
+            'unknown-argument',
+            `${title}: unknown argument ${name}; it takes ${names.join(', ')}`,
+          );
       const args = names.map((name) => {
         const { unit, min, max } = parameters[name]!;
         const value = values[name];
-        if (value === undefined) throw new FormulaError(`${title}: missing ${name} (${unit})`);
+        if (value === undefined)
+          throw new FormulaError('missing-argument', `${title}: missing ${name} (${unit})`);
         if (!(value >= min && value <= max))
-          throw new FormulaError(`${title}: ${name} = ${value} ${unit} is outside ${min} to ${max} ${unit}`);
+          throw new FormulaError(
+            'outside-range',
+            `${title}: ${name} = ${value} ${unit} is outside ${min} to ${max} ${unit}`,
+          );
         return value;
       });
       if (together && !together.holds(...args)) {
         const given = names.map((name) => `${name} = ${values[name]} ${parameters[name]!.unit}`).join(', ');
-        throw new FormulaError(`${title}: ${together.says} must hold, but ${given}`);
+        throw new FormulaError('do-not-fit', `${title}: ${together.says} must hold, but ${given}`);
       }
       return compute(...args);
     },

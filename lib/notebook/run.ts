@@ -1,6 +1,7 @@
 /** Runs a notebook from its first cell to its last, stopping at the first that complains. */
 import { randomUUID } from 'node:crypto';
 import { basename, dirname, resolve } from 'node:path';
+import { UnderpondError } from '../units/index.js';
 import { type Answer, Kernel } from './kernel.js';
 import { type Cell, type ExecutedNotebook, outputsOf, readNotebook, sourceOf } from './nbformat.js';
 
@@ -20,7 +21,10 @@ export interface RunOptions {
 }
 
 /** A cell failed: which, and what it wrote to its standard error. */
-export class NotebookError extends Error {
+export class NotebookError extends UnderpondError {
+  override readonly name = 'NotebookError';
+  override readonly code = 'cell-failed';
+
   constructor(
     readonly notebook: string,
     readonly cell: number,
@@ -29,7 +33,6 @@ export class NotebookError extends Error {
     options?: ErrorOptions,
   ) {
     super(`${notebook}, cell ${cell}: ${reason}${stderr && `\n${stderr.trimEnd()}`}`, options);
-    this.name = 'NotebookError';
   }
 }
 

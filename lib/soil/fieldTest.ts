@@ -1,4 +1,5 @@
 import { method, SECONDS_PER_DAY } from '../formula/index.js';
+import { UnderpondError } from '../units/index.js';
 
 export const fieldTestReading = method({
   title: 'Permeability from a level falling or rising in a hole',
@@ -37,7 +38,7 @@ export interface PermeabilityTest {
 }
 
 /** Readings that cannot be interpreted, with what to do instead. */
-export class FieldTestError extends Error {
+export class FieldTestError extends UnderpondError {
   override readonly name = 'FieldTestError';
 
   /**
@@ -46,7 +47,13 @@ export class FieldTestError extends Error {
    * @param remedy - what to do, a sentence
    */
   constructor(
-    readonly code: 'too-few' | 'time-order' | 'wrong-way' | 'outside-hole' | 'below-table' | 'geometry',
+    override readonly code:
+      | 'too-few'
+      | 'time-order'
+      | 'wrong-way'
+      | 'outside-hole'
+      | 'below-table'
+      | 'geometry',
     readonly why: string,
     readonly remedy: string,
   ) {

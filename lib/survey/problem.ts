@@ -1,5 +1,6 @@
 /** What stops a survey from being read, and the error that carries all of it. */
 
+import { UnderpondError } from '../units/index.js';
 import { CONSEQUENCE_WORDS, CONSEQUENCES, consequenceOf } from './consequence.js';
 import type { Origin, Warning } from './survey.js';
 
@@ -18,8 +19,9 @@ export interface Problem extends Origin {
 }
 
 /** A survey refused: every problem of every file, the farthest-reaching first, then by file and line. */
-export class SurveyError extends Error {
+export class SurveyError extends UnderpondError {
   override readonly name = 'SurveyError';
+  override readonly code = 'survey-refused';
 
   /**
    * @param problems everything that has to be put right, at least one

@@ -1,3 +1,5 @@
+import { UnderpondError } from './underpondError.js';
+
 /** Why a text is not the quantity asked for. */
 type QuantityFault =
   | 'missing-value'
@@ -8,7 +10,7 @@ type QuantityFault =
   | 'wrong-unit';
 
 /** A quantity that could not be read; `message` begins with the word of the error vocabulary and the text found. */
-export class QuantityError extends Error {
+export class QuantityError extends UnderpondError {
   override readonly name = 'QuantityError';
 
   /**
@@ -18,7 +20,7 @@ export class QuantityError extends Error {
    * @param remedy what to write instead, as a sentence
    */
   constructor(
-    readonly code: QuantityFault,
+    override readonly code: QuantityFault,
     readonly found: string,
     readonly why: string,
     readonly remedy: string,

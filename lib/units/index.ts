@@ -2,4 +2,5 @@ export { formatBound, formatGap, formatQuantity, type QuantityKind, type UnitSys
 export { QuantityError } from './error.js';
 export type { DecimalSign } from './number.js';
 export { parseQuantity, readQuantity } from './quantity.js';
+export { UnderpondError } from './underpondError.js';
 export { type Dimension, FOOT, findUnit, INCH } from './unit.js';

@@ -1,4 +1,5 @@
 import { formula, method, type Use, unrecorded } from '../formula/index.js';
+import { UnderpondError } from '../units/index.js';
 
 export const pondShapeMethod = method({
   title: 'Plan and volume of the pond',
@@ -83,8 +84,9 @@ export const ovalOutline = formula({
 });
 
 /** A pond that cannot be dug or filled as described; the message is for whoever holds the spade. */
-export class PondGeometryError extends Error {
-  override name = 'PondGeometryError';
+export class PondGeometryError extends UnderpondError {
+  override readonly name = 'PondGeometryError';
+  override readonly code = 'pond-geometry';
 }
 
 /** How far sloping sides have come in at a depth. */
