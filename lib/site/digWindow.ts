@@ -1,5 +1,5 @@
 import { method } from '../formula/index.js';
-import { quantileSorted } from '../sampling/index.js';
+import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
 import { type PondShape, planArea } from '../uplift/index.js';
 import { monthValues } from './monthValues.js';
@@ -70,13 +70,13 @@ export function digWindow(
     const radius = digRadius(shape, depth);
     const rows = byMonth.map(({ uphill, mean }) => {
       let below = 0;
-      mean.forEach((level, i) => {
-        const head = level + depth;
-        if (uphill[i]! + depth < 0) below++;
+      for (let i = 0; i < n; i++) {
+        const head = mean[i] + depth;
+        if (uphill[i] + depth < 0) below++;
         flow[i] = head > 0 ? discInflow.compute(conductivity[Math.floor(i / years)], radius, head) : 0;
-      });
-      const sorted = flow.slice().sort();
-      return { dry: below / n, p50: quantileSorted(sorted, 0.5), p90: quantileSorted(sorted, 0.9) };
+      }
+      const p50 = quantile(flow, 0.5);
+      return { dry: below / n, p50, p90: quantile(flow, 0.9, Math.floor(0.5 * (n - 1))) };
     });
     dry.push(rows.map((r) => r.dry));
     p50.push(rows.map((r) => r.p50));

@@ -1,6 +1,6 @@
 import type { Failing, Recommendation } from '../contract/index.js';
+import { emptyingTimes } from './emptyingTimes.js';
 import { duringMonths } from './monthWords.js';
-import { timeWords } from './situationWords.js';
 import { TELLING } from './usingRules.js';
 
 type Ruled = Pick<Recommendation, 'rules'>;
@@ -39,15 +39,8 @@ export function whenEmptied(ruled: Ruled, months: readonly number[]): string {
   const brief = briefly(ruled);
   const short = months.filter((month) => brief?.months.includes(month));
   const free = months.filter((month) => !short.includes(month));
-  const atMost = freely(ruled);
-  return [
-    free.length > 0
-      ? `${duringMonths(free)}${atMost === undefined ? '' : ` for at most ${timeWords(24 * atMost)}`}`
-      : [],
-    brief && short.length > 0 ? `${duringMonths(short)} for at most ${timeWords(24 * brief.days)}` : [],
-  ]
-    .flat()
-    .join(', or ');
+  const freeFor = { months: free, days: freely(ruled) ?? 0 };
+  return emptyingTimes(freeFor, { months: short, days: brief?.days ?? 0 });
 }
 
 /** Months in which time alone keeps it down, and that time; undefined where there are none. */

@@ -22,15 +22,17 @@ const FROST =
 export function outletWords({ cover, erosion, backwater }: OutletWorks, { length, level }: Say): string[] {
   const under = (place: string, c: Cover) =>
     `Earth over the pipe ${place}: ${length(Math.max(c.cover, 0))}, ${LIES[c.lies]}.`;
+  const shut = backwater && level(backwater.flap);
+  const open = backwater && level(backwater.open);
+  const stands =
+    shut === open
+      ? `${open}, with a flap that shuts or without one`
+      : `${shut} behind a flap that shuts, ${open} without one`;
   return [
     under('at the pond', cover.pond),
     under('at its mouth', cover.mouth),
     FROST,
     `Below the mouth: ${erosion === 'paved' ? `pave the first ${length(PAVED)} with stones the size of a fist` : EROSION[erosion]}.`,
-    ...(backwater
-      ? [
-          `With the ditch in flood the water under the liner stands ${level(backwater.flap)} behind a flap that shuts, ${level(backwater.open)} without one.`,
-        ]
-      : []),
+    ...(backwater ? [`With the ditch in flood the water under the liner stands ${stands}.`] : []),
   ];
 }

@@ -1,8 +1,8 @@
-import type { Briefly, UsingRules } from '../contract/index.js';
+import type { UsingRules } from '../contract/index.js';
+import { emptyingTimes } from './emptyingTimes.js';
 import { BARS } from './failureWords.js';
 import { duringMonths, monthWords } from './monthWords.js';
 import type { Wording } from './say.js';
-import { timeWords } from './situationWords.js';
 import { anyMonth } from './when.js';
 
 /** Less is not told, m. */
@@ -16,12 +16,11 @@ export const USING_RULES: Wording<UsingRules> = {
   'dip-pipe/bulge': () => 'Keep a dip pipe to the low point and read it before the pond is lowered.',
   'do-not-cut-bulge/bulge': () =>
     'Never cut or weigh down the bulge: the water comes through and the soil follows.',
-  'empty-only-in/free': ({ months, days, briefly }) => {
-    const atMost = days > 0 ? ` for at most ${timeWords(24 * days)}` : '';
-    return `Empty it only ${duringMonths(months)}${atMost}${briefly ? `, or ${brieflyWords(briefly)}` : ''}.`;
-  },
+  'empty-only-in/free': ({ months, days, briefly }) =>
+    `Empty it only ${emptyingTimes({ months, days }, ...(briefly ? [briefly] : []))}.`,
+  // The days may be fewer than were planned: what the water leaves.
   'empty-only-in/briefly': (briefly) =>
-    `Empty it only ${brieflyWords(briefly)}, and read the dip pipe first.`,
+    `Empty it only ${emptyingTimes(briefly)}, and read the dip pipe first.`,
   'do-not-lower/bulge': () => 'Do not lower or empty the pond while the bulge is there.',
   'do-not-lower/barred': ({ months, cause }) =>
     `Never empty it ${anyMonth(months)}, whatever the dip pipe shows: ${BARS[cause]}.`,
@@ -50,11 +49,6 @@ export const USING_RULES: Wording<UsingRules> = {
   'ice/rim': ({ walled }) =>
     `Ice pushes on a stiff rim and lifts what is frozen into it${walled ? ', the walls among it' : ''}: float wood or a ball on the water, keep a hole open for gas, and let nobody on the ice.`,
 };
-
-/** The days may be fewer than were planned: what the water leaves. */
-function brieflyWords({ months, days }: Briefly): string {
-  return `${duringMonths(months)} for at most ${timeWords(24 * days)}`;
-}
 
 function keepAbove(months: number[], excepted: boolean): string {
   const but = excepted ? ', but for the days it may stand empty' : '';
