@@ -71,7 +71,9 @@ export function riskDepthFigure(
   const rowHeight = LABEL_SIZE[size] * 1.3;
   const tallest = Math.max(1, ...ends.map((text) => text.split('<br>').length));
   const wanted = lines.map((line) => pixels.y(line.log.at(-1)!));
-  const places = spread(wanted, tallest * rowHeight + 3, 6, plot.height - 4);
+  // The topmost stays below the title.
+  const highest = Math.max(6, (tallest * rowHeight) / 2 - 14);
+  const places = spread(wanted, tallest * rowHeight + 3, highest, plot.height - 4);
   const accepted = Math.log10(Math.max(accepted_risk, LEAST));
   const annotations = [
     ...lines.map((line, i) => ({
