@@ -9,7 +9,7 @@ import { SOFTENED_SHARE, sideFactor, standingHeight, wetShareAllowed } from '../
 export const UNIT_WEIGHT = { mean: COVER_WEIGHT.mineral, spread: 700 };
 
 /** Heights that clay sides stand, m, one a sample. */
-interface SideHeights {
+export interface SideHeights {
   /** as dug, wet and cracked */
   dug: Float64Array;
   /** softened behind a liner, with water or air in the crack */

@@ -19,7 +19,7 @@ export interface Measures {
   ballast: number;
 }
 
-interface OutletDrain {
+export interface OutletDrain {
   kind: 'outlet';
   outlet: Outlet;
   flood: number;

@@ -16,7 +16,7 @@ export interface DisplayOutput {
   metadata: Record<string, unknown>;
 }
 
-interface ResultOutput extends Omit<DisplayOutput, 'output_type'> {
+export interface ResultOutput extends Omit<DisplayOutput, 'output_type'> {
   output_type: 'execute_result';
   execution_count: number | null;
 }

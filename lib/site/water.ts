@@ -25,7 +25,7 @@ export type Way = 'asIs' | 'keptOut';
 export const WAYS: Way[] = ['asIs', 'keptOut'];
 
 /** Daily levels of the first samples, for bands; index sample × days + day. */
-interface DailyLevels {
+export interface DailyLevels {
   /** days since 1970-01-01 */
   firstDay: number;
   days: number;

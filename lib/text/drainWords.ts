@@ -9,7 +9,7 @@ import { type Say, sayer } from './say.js';
 import { TASKS } from './upkeepWords.js';
 
 /** What is known of a designed drain, in plain sentences. */
-interface DrainWords {
+export interface DrainWords {
   /** where most of the water comes from, and what keeps it away */
   inflow: string;
   /** what a small hole in the liner would add */

@@ -27,7 +27,7 @@ import { listText, lowerFirst, sentence } from './sentence.js';
 import { ADVICE_NAMES, adviceWords } from './terms.js';
 
 /** The verdicts in sentences. */
-interface VerdictWords {
+export interface VerdictWords {
   /** what happens while the pond is kept full */
   full: string;
   /** what happens when it is emptied, and when it may be */

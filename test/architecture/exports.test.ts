@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
+import { FRONTS, handedOut } from './handedOut.js';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -40,6 +41,9 @@ for (const file of [...lib, ...others])
     filesWith.set(word, files.add(file.path));
   }
 
+/** Types that users meet and must be able to name. */
+const handed = new Set(FRONTS.flatMap((front) => [...handedOut(front).keys()]));
+
 test('what is exported is used by another file, by a test or by a notebook', () => {
   const idle = lib.flatMap(({ path, text }) =>
     [...text.matchAll(/^export (?:async )?(const|function|class|interface|type) (\w+)(.*)/gm)]
@@ -47,6 +51,7 @@ test('what is exported is used by another file, by a test or by a notebook', () 
         ([, kind, name, rest]) =>
           !/= (formula|method)\(/.test(rest!) &&
           !(PHYSICS.test(path) && /^(interface|type)$/.test(kind!)) &&
+          !handed.has(`${path}: ${name}`) &&
           [...filesWith.get(name!)!].every((file) => file === path),
       )
       .map(([, , name]) => `${path}: ${name}`),
