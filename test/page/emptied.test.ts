@@ -3,7 +3,6 @@ import { assess } from '../../lib/decision/index.js';
 import { reportOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { answerLines } from '../../lib/text/answerLines.js';
-import { emptyingTimes } from '../../lib/text/emptyingTimes.js';
 import { headlineOf } from '../../lib/text/headline.js';
 import { duringMonths } from '../../lib/text/index.js';
 import { verdictWords } from '../../lib/text/verdictWords.js';
@@ -74,15 +73,6 @@ describe('when the pond may be emptied', () => {
     // Both a month that time alone keeps down, and months that are free but not for ever.
     expect(said.join('; ')).toMatch(/briefly only .* for at most/);
     expect(said.join('; ')).toMatch(/free only .* for at most/);
-  });
-
-  test('months that end alike are told together', () => {
-    expect(emptyingTimes({ months: [6, 7, 8], days: 2 }, { months: [9], days: 2 })).toBe(
-      'from June to September for at most 2 days',
-    );
-    expect(emptyingTimes({ months: [7, 8], days: 0 }, { months: [6], days: 2 })).toBe(
-      'from July to August, or in June for at most 2 days',
-    );
   });
 
   test('beside less depth that may be emptied stands the wish, never emptied, with its chance in steps', () => {

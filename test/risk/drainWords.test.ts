@@ -51,7 +51,9 @@ test('a bed of bare stone says that it silts up; sand and fabric that they serve
 
 test('an outlet says cover, frost, erosion and backwater; a sump its power cut', () => {
   const out = drainWords(slope.drain!, 'metric');
-  expect(out.outlet.join(' ')).toMatch(/at the pond: 1\.05 m.*mouth.*frost.*stone.*with a flap that shuts or without one/);
+  expect(out.outlet.join(' ')).toMatch(
+    /at the pond: 1\.05 m.*mouth.*frost.*stone.*with a flap that shuts or without one/,
+  );
   expect(out.power).toBeUndefined();
   const sump = drainWords(hollow.drain!, 'metric');
   expect(sump.outlet).toEqual([]);
