@@ -52,6 +52,7 @@ export function drainSection(report: Report, units: UnitSystem): Markup {
           'Heights to scale, lengths not. Levels count from the lowest natural ground at the rim.',
         )
       : '',
+    words.shortFall ? paragraph(words.shortFall) : '',
     html`<div class="pair">\n${lines(
       figureHtml(
         'drain-plan',

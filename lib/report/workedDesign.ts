@@ -12,7 +12,7 @@ import {
   fullLevel,
   levelOfDepth,
   type Measures,
-  reliefBounds,
+  relievedBy,
   withoutDrain,
 } from '../heads/index.js';
 import { monthlyDesign } from '../reliability/index.js';
@@ -127,11 +127,11 @@ function recordLevels(
   if (row.situation === 'outlet-flood') {
     const hold = emptiedHold(site, m, depth, r.use);
     r.retell(relievedHead, {
-      u: assumed('water without end'),
+      u: assumed('more than any water'),
       d: assumed('head lost in the bed: our choice'),
     });
     const flood = m.drain?.kind === 'outlet' ? m.drain.flood : Number.NEGATIVE_INFINITY;
-    const { most } = reliefBounds(m, hold, 'works', flood, r.use);
+    const most = relievedBy(m, hold, 'works', flood, r.use)(relievedHead.parameters.u.max);
     r.same(`${path}.water.level_m`);
     spare(hold, most);
     return;

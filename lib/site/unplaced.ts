@@ -5,12 +5,20 @@ import type { Places } from './places.js';
 const LEFT_OUT = 'no pipe is led there: its run and fall are not known';
 const AT_EDGE = 'it is taken at the edge of the dig';
 
-/** What levels.csv does not say of the ways from the pond, each with what the answer does without it. */
+/** What levels.csv does not say of the rim and of the ways from the pond, each with what the answer does without it. */
 export function waysNotSaid(
   survey: Survey,
   { unplaced, outlets, shortOfRim }: Places,
   assume: Assumptions,
 ): Warning[] {
+  const rim = survey.levels.filter(({ role }) => role === 'rim');
+  if (rim.length < 2)
+    assume.add(
+      'ground at the rim',
+      'level',
+      '',
+      'it was levelled at fewer than two points: on a slope the water behind the uphill wall stands higher and the side there is taller; level the rim at its lowest and its highest ground',
+    );
   if (shortOfRim)
     assume.add(
       'rim on the plan',

@@ -15,6 +15,8 @@ export interface DrainWords {
   /** what a small hole in the liner would add */
   leak: string;
   weakest: string;
+  /** absent where the fall to the outlet is as it must be */
+  shortFall?: string;
   pipe: string;
   /** how the bed keeps the soil out; every other bed after it */
   bed: string;
@@ -48,6 +50,7 @@ export function drainWords(drain: SiteDrain, units: UnitSystem): DrainWords {
     inflow: inflowWords(drain.governing, sayer(units)),
     leak: `A hole of ${sayer(units).bore(HOLE)} in the liner would add ${formatQuantity(drain.inflow.leak, 'flow', units)}: water that runs out in dry weeks is the sign.`,
     weakest: weakestWords({ link: drain.weakestLink, reserve: drain.reserve[drain.weakestLink] }),
+    ...(drain.reserve.fall! < 1 ? { shortFall: shortFall(drain.reserve.fall!) } : {}),
     pipe: pipeWords(drain, units),
     bed: sentence(bedWords(drain.envelope)),
     otherBeds: otherBedWords(drain),
@@ -90,10 +93,17 @@ function otherBedWords({ verdicts, bed }: SiteDrain): string[] {
   ];
 }
 
+/** A run that begins higher than the underside of the bed, for it would not have its fall from there. */
+function shortFall(ratio: number): string {
+  const share = ratio > 0 ? `${percent(ratio)} of what the pipe needs` : 'the pipe has none';
+  return `The fall from the underside of the bed to the outlet is short: ${share}. Water stands in the bed until it has that fall, and is counted so in every depth and chance here; the pipe in the bed does not run empty: flush it every year.`;
+}
+
 /** The link with the least reserve. */
 export function weakestWords({ link, reserve: ratio }: { link: string; reserve: number }): string {
   if (link === 'outlet in flood' && ratio < 1)
     return 'In flood the ditch stands higher than the water that the drain is to hold: a flap keeps it out, and nothing runs off until it falls.';
+  if (link === 'fall' && ratio < 1) return shortFall(ratio);
   const name = LINK_NAMES[link] ?? link;
   return ratio < 1
     ? `The ${name} does not serve: it has ${percent(Math.max(ratio, 0))} of what it must.`

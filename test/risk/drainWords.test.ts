@@ -34,9 +34,9 @@ describe.each(['metric', 'us'] as const)('a drain in words, %s', (units) => {
 test('the weakest link is named, and so is one that does not serve', () => {
   const drain = slope.drain!;
   expect(drainWords(drain, 'metric').weakest).toMatch(/weakest link is the filter .*2\.2 times/);
-  const short = { ...drain, weakestLink: 'fall', reserve: { ...drain.reserve, fall: 0.3 } };
-  expect(drainWords(short, 'metric').weakest).toBe(
-    'The fall to the outlet does not serve: it has 30 % of what it must.',
+  const short = { ...drain, weakestLink: 'bed', reserve: { ...drain.reserve, bed: 0.3 } };
+  expect(drainWords(short, 'metric').weakest).toMatch(
+    /^The .*bed.* does not serve: it has 30 % of what it must\.$/,
   );
 });
 
@@ -58,6 +58,17 @@ test('an outlet says cover, frost, erosion and backwater; a sump its power cut',
   const sump = drainWords(hollow.drain!, 'metric');
   expect(sump.outlet).toEqual([]);
   expect(sump.power).toMatch(/10 times an hour.*kWh a year.*wettest month.*design storm/);
+});
+
+test('a fall that is short is told as the water that it leaves in the bed, which is counted', () => {
+  const { drain } = slope;
+  const short = drainWords(
+    { ...drain!, weakestLink: 'fall', reserve: { ...drain!.reserve, fall: 0.49 } },
+    'metric',
+  );
+  expect(short.shortFall).toMatch(/short: 49 %.*counted so in every depth and chance/);
+  expect(short.weakest).toBe(short.shortFall);
+  expect(drainWords(drain!, 'metric').shortFall).toBeUndefined();
 });
 
 test('reason and report carry them', () => {

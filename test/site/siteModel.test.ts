@@ -24,6 +24,14 @@ const WEATHER = `date,rain_mm,tmin_c,tmax_c\n${realDays('Seattle')
   .map((d) => `${isoDate(d.day)},${(d.rain! * 1000).toFixed(1)},${d.tmin},${d.tmax}`)
   .join('\n')}\n`;
 
+test('a rim that nobody levelled counts as level, and the list says so', () => {
+  const items = (levels: string | undefined) =>
+    site({ 'levels.csv': levels }).assumptions.map(({ item }) => item);
+  expect(items(undefined)).toContain('ground at the rim');
+  expect(items('point,role,level_m\nr1,rim,10\n')).toContain('ground at the rim');
+  expect(items(LEVELS)).not.toContain('ground at the rim');
+});
+
 describe('without weather', () => {
   test('and without levels the winter head is the spill level, and the site says so', () => {
     const s = site({});

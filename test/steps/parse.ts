@@ -66,6 +66,9 @@ export function problemsOf(text: string, { files, heads }: Beside): string[] {
   const problems = steps.flatMap((step, at) => [
     ...(step.number === at + 1 ? [] : [`step ${step.number} stands in place ${at + 1}`]),
     ...worked(step, heads),
+    ...[step.result, ...step.put.map(({ value }) => value)].flatMap((value) =>
+      Number.isFinite(value) ? [] : [`step ${step.number}: ${value} is no number`],
+    ),
     ...step.put.flatMap((put) => [...origin(put, step, steps, files), ...numbering(put, step, heads)]),
   ]);
   if (steps.length !== said) problems.push(`${steps.length} steps can be read, ${said} are said`);
