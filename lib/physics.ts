@@ -1,7 +1,7 @@
 /** The formulas, stores and solvers by room, for those who want to calculate for themselves: numbers in, numbers out. */
 export * as climate from './climate/index.js';
 export * as drain from './drain/index.js';
-export { catalogue, type Formula, formula, type Method, method } from './formula/index.js';
+export { catalogue, type Formula, FormulaError, formula, type Method, method } from './formula/index.js';
 export * as groundwater from './groundwater/index.js';
 export * as pond from './pond/index.js';
 export {

@@ -253,7 +253,10 @@ export function neighbourParts(a: Judged): Recording[] {
       pointOf(site, 'boundary', place.name) ?? site.survey.levels.find((p) => p.point === place.name);
     const trial = 'by trial: until the water is back where it stood';
     r.tell(depthOver, { e: assumed('nought') });
-    r.tell(flowDepth, { b: `${layers}: down to a tighter layer, or without end`, R: trial });
+    r.tell(flowDepth, {
+      b: `${layers}: down to a tighter layer; ${flowDepth.parameters.b.max} m where none is known`,
+      R: trial,
+    });
     const rain = assumed('1 mm of rain a day gets down: our choice');
     for (const p of [trial, undefined, trial, undefined]) r.tell(waterRoundDrain, { q: rain, R: trial, p });
     r.tell(placeInReach, {

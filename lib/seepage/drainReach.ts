@@ -110,8 +110,10 @@ export function loweringAt(
   use: Use = unrecorded,
 ): number {
   if (lowered <= 0) return 0;
+  // The flow does not get down so far: more changes nothing.
+  const thickness = Math.min(below, flowDepth.parameters.b.max);
   const water = (reach: number, at: number, use: Use = unrecorded) =>
-    use(waterRoundDrain, k, recharge, use(flowDepth, below, radius, reach), radius, reach, at);
+    use(waterRoundDrain, k, recharge, use(flowDepth, thickness, radius, reach), radius, reach, at);
   let low = radius;
   let high = 2 * radius;
   while (water(high, high) < lowered) high *= 2;
