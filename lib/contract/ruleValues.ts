@@ -94,6 +94,8 @@ export interface BuildingRules {
   'dig-in/planned': { months: number[] };
   'dig-in/instead': { months: number[]; planned: number[]; against: Governs };
   'dig-in/months': { months: number[]; against: Governs };
+  /** `depth_m` below the ground at the pit: where the water of the layer must stand, or deeper */
+  'read-before-digging/pressure': { pit: string; depth_m: number };
   'pump-while-digging/inflow': { flow_m3_s: number; months: number[]; pit_m: number };
   'fill-at-once/months': { months: number[]; hours: number };
   /** `away`: what the full pond runs over with is led away as planned */

@@ -12,6 +12,7 @@ import { emptyingRules } from './emptyingRules.js';
 import { withLowering } from './loweringRule.js';
 import { oldDrainRule } from './oldDrainRule.js';
 import { placeRules } from './placeRules.js';
+import { pressureRule } from './pressureRule.js';
 import { rebuildRule } from './rebuildRule.js';
 import { fillingRule, monthRule, pumpingRule, rimRule, sideRules, ventRule, wallRule } from './sideRules.js';
 import { stoppedRule } from './stoppedRule.js';
@@ -54,6 +55,7 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
   if (tub?.exit && !drain) ringOutletRule(site, tub, add);
   if (!pond.existing) sideRules(basis, d, add);
   if (!pond.existing) monthRule(basis, d, add);
+  if (!pond.existing) pressureRule(site, d, add);
   if (!pond.existing) pumpingRule(basis, d, add);
   if (pond.existing) wallRule(site, d, add);
   if (pond.existing) rebuildRule(basis, d, add);
@@ -65,7 +67,9 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
     add('ask-engineer/footing', {});
     add('notify-neighbour/footing', {});
   } else {
-    const pressed = !isWishHad(site, d) && isPressed(site, dugDepth(site, NOTHING, pond.depth));
+    // Nobody digs a pond that is there.
+    const pressed =
+      !(pond.existing && isWishHad(site, d)) && isPressed(site, dugDepth(site, NOTHING, pond.depth));
     if (ballast > 0) add('ask-engineer/slab', {});
     if (d.governs === 'floor-heave' || pressed) add('ask-engineer/pressure', {});
   }

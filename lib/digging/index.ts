@@ -6,6 +6,7 @@ export * from './heave.js';
 export * from './hole.js';
 export * from './isDiggable.js';
 export * from './openFactAt.js';
+export * from './overSeam.js';
 export * from './sides.js';
 export * from './uphillSide.js';
 export * from './wetDig.js';

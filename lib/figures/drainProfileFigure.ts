@@ -3,8 +3,10 @@ import type { Report } from '../contract/index.js';
 import {
   drainProfileAlt,
   enoughFall,
+  fallState,
   profileFallWords,
   profileFloodWords,
+  shortFallWords,
   type ToldFall,
   type ToldFlood,
 } from '../text/drainProfileWords.js';
@@ -55,8 +57,8 @@ function profileOf({ drain, outlet }: Report): Profile | undefined {
       { name: 'floor of the pond', level: way[0]!.from },
       ...way.map(({ link, to }) => ({ name: ENDS[link]!(outlet.name), level: to })),
     ],
-    falls: way.map(({ has, needs }) => ({ has, needs })),
-    ...(flood ? { flood: { level: flood.to, has: flood.has, needs: flood.needs } } : {}),
+    falls: way.map(({ link, has, needs }) => ({ link, has, needs })),
+    ...(flood ? { flood: { ...flood, level: flood.to } } : {}),
     run_m: outlet.distance_m,
   };
 }
@@ -125,30 +127,42 @@ function wideSvg({ stations, falls, flood, run_m }: Profile, alt: string, units:
         y: foot,
         size: type,
         anchor: 'middle',
-        paint: enoughFall(fall) ? 'ink' : 'fail',
-      }) + sign(enoughFall(fall) ? 'holds' : 'fails', middle - 9, foot - leading(type) - 18, 18)
+        paint: fallState(fall) === 'lacking' ? 'fail' : 'ink',
+      }) + fallSign(fall, middle - 9, foot - leading(type) - 18, 18)
     );
   });
   const water = flood
     ? line('blue', [x(stations.length - 2), y(flood.level)], [width - WIDE.right, y(flood.level)], 2, '8 5')
     : '';
   const way = `<path d="${path(stations.map(({ level }, i) => [x(i), y(level)] as const))}" ${paint('edge')} stroke-width="4" stroke-linejoin="round"/>`;
-  const last = flood
-    ? words({
-        rows: `Dashed: ${profileFloodWords(flood, units)}.`,
-        x: WIDE.left,
-        y: foot + 3.6 * leading(type),
-        size: type,
-        paint: enoughFall(flood) ? 'ink' : 'fail',
-      })
-    : '';
+  const short = shortFallWords(falls);
+  const notes = [
+    ...(short ? [words({ rows: `${short}.`, x: WIDE.left, y: foot + 3.6 * leading(type), size: type })] : []),
+    ...(flood
+      ? [
+          words({
+            rows: `Dashed: ${profileFloodWords(flood, units)}.`,
+            x: WIDE.left,
+            y: foot + (short ? 4.8 : 3.6) * leading(type),
+            size: type,
+            paint: enoughFall(flood) ? 'ink' : 'fail',
+          }),
+        ]
+      : []),
+  ];
   return framed(
     'wide',
-    foot + 4.2 * leading(type),
+    foot + (short ? 5.4 : 4.2) * leading(type),
     alt,
-    water + way + parts.join('') + under.join('') + last,
+    water + way + parts.join('') + under.join('') + notes.join(''),
   );
 }
+
+/** Whether a fall is enough; none for one that is short and counted. */
+const fallSign = (fall: ToldFall, ...at: [x: number, y: number, size: number]): string => {
+  const state = fallState(fall);
+  return state === 'short' ? '' : sign(state === 'enough' ? 'holds' : 'fails', ...at);
+};
 
 /** A row a station, the falls between them. */
 function narrowSvg({ stations, falls, flood, run_m }: Profile, alt: string, units: UnitSystem): string {
@@ -178,10 +192,17 @@ function narrowSvg({ stations, falls, flood, run_m }: Profile, alt: string, unit
     const [falls_, needs] = profileFallWords(fall, units);
     const told = foldedTo(`${falls_}${over}, ${needs}`, width - 50, type);
     parts.push(line('edge', [6, y - leading(type) + 2], [6, y + told.length * leading(type) - type + 2], 2));
-    parts.push(sign(enoughFall(fall) ? 'holds' : 'fails', 18, y - type + 1, 13));
-    parts.push(words({ rows: told, x: 38, y, size: type, paint: enoughFall(fall) ? 'ink' : 'fail' }));
+    const lacking = fallState(fall) === 'lacking';
+    parts.push(fallSign(fall, 18, y - type + 1, 13));
+    parts.push(words({ rows: told, x: 38, y, size: type, paint: lacking ? 'fail' : 'ink' }));
     y += told.length * leading(type) + 6;
   });
+  const short = shortFallWords(falls);
+  if (short) {
+    const told = foldedTo(short, width - 20, type);
+    parts.push(words({ rows: told, x: 18, y: y + 4, size: type }));
+    y += told.length * leading(type) + 4;
+  }
   if (flood) {
     const told = foldedTo(profileFloodWords(flood, units), width - 40, type);
     y += 8;

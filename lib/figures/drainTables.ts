@@ -1,5 +1,6 @@
 import type { SiteDrain } from '../contract/index.js';
 import { pipesAgainst, shoppingLines } from '../drain/index.js';
+import { FALL_WORDS, fallState } from '../text/drainProfileWords.js';
 import { FALL_NAMES, LINK_NAMES, MEASURE_NAMES, SOURCE_NAMES, sayer } from '../text/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import type { Table } from './table.js';
@@ -71,7 +72,7 @@ export function fallTable({ links }: SiteDrain, units: UnitSystem): Table {
       level(l.to),
       formatBound(l.has, 'depth', units, 'down'),
       formatBound(l.needs, 'depth', units, 'up'),
-      l.has >= l.needs - 1e-9 ? 'enough' : 'too little',
+      FALL_WORDS[fallState(l)],
     ]),
   };
 }

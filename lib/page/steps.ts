@@ -36,6 +36,7 @@ const OF: Record<string, Phase> = {
   'mend-leak': 'ask',
   rebuild: 'ask',
   'dig-in': 'dig',
+  'read-before-digging': 'dig',
   'working-slope': 'dig',
   'batter-sides': 'dig',
   'pump-while-digging': 'dig',

@@ -12,7 +12,14 @@ import type {
 } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { deepestDug, dugDepth, pressedMonths, weighedSide } from '../digging/index.js';
+import {
+  deepestDug,
+  dugDepth,
+  type OverSeam,
+  pressedMonths,
+  weighedSide,
+  worstSeam,
+} from '../digging/index.js';
 import { LEVEL_RESOLUTION, UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
 import {
   floorLevel,
@@ -41,7 +48,6 @@ import {
   waterPressure,
 } from '../uplift/index.js';
 import { ACTION_CLASS, categoryOf, UPLIFT_RULES } from './designRules.js';
-import { type OverSeam, worstSeam } from './overSeam.js';
 import { overWith } from './seamSituations.js';
 
 /** Ground over a seam: its unit weight, N/m³, and thickness, m. */

@@ -6,11 +6,13 @@ import {
   openFactAt,
   plannedDigs,
   pressedMonths,
+  seamWater,
+  spareOver,
   worstDig,
+  worstSeam,
 } from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { LEVEL_RIM, type Site } from '../site/index.js';
-import { seamWater, spareOver, worstSeam } from './overSeam.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 

@@ -1,14 +1,13 @@
 import { drawdownOf } from '../basis/index.js';
 import { MONTHS } from '../climate/index.js';
 import type { Situation, SituationName } from '../contract/index.js';
-import { monthsEmpty } from '../digging/index.js';
+import { monthsEmpty, type OverSeam, seamWater, spareOver, worstSeam } from '../digging/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures } from '../heads/index.js';
 import { keptHeaves, seamShares } from '../reliability/index.js';
 import type { Site } from '../site/index.js';
 import { withSlab } from '../uplift/index.js';
 import { rangeFrom } from './chanceRange.js';
-import { type OverSeam, seamWater, spareOver, worstSeam } from './overSeam.js';
 import { restingOn } from './restingOn.js';
 import type { Told } from './told.js';
 

@@ -4,7 +4,7 @@ import { type Basis, drawdownOf } from '../basis/index.js';
 import type { DesignRow, Situation } from '../contract/index.js';
 import { decidingSituations } from '../contract/index.js';
 import type { Judged } from '../decision/index.js';
-import { bestDig, dugDepth, plannedDigs, seamDepth } from '../digging/index.js';
+import { bestDig, dugDepth, plannedDigs, seamDepth, seamWater, spareOver } from '../digging/index.js';
 import { relievedHead } from '../groundwater/index.js';
 import {
   emptiedHold,
@@ -39,7 +39,6 @@ import {
   sidesOf,
   upliftOf,
 } from './designSheet.js';
-import { seamWater, spareOver } from './overSeam.js';
 import { shownRows } from './shownRows.js';
 import { heldRow, knownDeepest, tellLevels, tellSides } from './workedBasics.js';
 import { drawnDig, drawnLacks, drawnWater } from './workedDrawn.js';

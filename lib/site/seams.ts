@@ -26,6 +26,8 @@ export const seamsMethod = method({
     'a month that nobody looked in has the highest level read, where three wet months were looked in or heads.csv knows one; else ' +
       'water at the ground, or at the highest level known where that is higher, 0.3 m over it where no wet month was read: our ' +
       'choice; ground that rises nearby can lift it further',
+    'a look tells of that month in other years within 0.3 m (one standard deviation: six open wells); until the year is known, ' +
+      'the month counts with 1.645 times that on top',
     'a seam that no hole is open to has the pressure of one in another hole, with 0.2 m of spread (our choice)',
     'water struck below the end of the log comes from a seam there; water struck at a layer that is no clay, or standing above it ' +
       'in a pipe open to it alone, makes it a seam however permeable it is',
@@ -132,8 +134,11 @@ function seamWith(
   const rise = wetRead === 0 && settled.length > 0 ? WET_RISE : 0;
   const credible = Math.min(0, (known ?? 0) - rise, ...atSite);
   const unread = year ? known! : credible;
+  // One look in a month says little of that month in other years; where the year is known its spread counts instead.
+  const credibleThen = ({ depth, told }: Reading) =>
+    year || told ? depth : Math.max(depth - SCORE_95 * SPREAD.otherYear, credible);
   const heads = Array.from({ length: 12 }, (_, m) => {
-    const here = settled.filter((r) => r.month === m + 1).map((r) => r.depth);
+    const here = settled.filter((r) => r.month === m + 1).map(credibleThen);
     return (here.length > 0 ? Math.min(...here) : unread) - ground;
   });
   return {
@@ -142,12 +147,18 @@ function seamWith(
     heads,
     headDepth: Math.min(...heads),
     // What is taken as high as is credible needs no more on top.
-    headSpread: year ? Math.max(...settled.map((r) => r.spread)) : known === undefined ? 0 : SPREAD.read,
+    headSpread: year ? highestCredible(settled).spread : known === undefined ? 0 : SPREAD.read,
     known: known === undefined ? undefined : known - ground,
     assumed: !year,
     coverWeight,
     from: readings.map((r) => r.origin),
   };
+}
+
+/** The reading that may have stood the highest. */
+function highestCredible(readings: Reading[]): Reading {
+  const credible = ({ depth, spread }: Reading) => depth - SCORE_95 * spread;
+  return readings.reduce((a, b) => (credible(b) < credible(a) ? b : a));
 }
 
 /** Layers of one log that carry water under tighter ones, those that touch taken together; and what was struck below its end. */

@@ -14,7 +14,7 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
 import { changeWords } from './changeWords.js';
-import { whenEmptied } from './emptiedWords.js';
+import { emptiedOnly } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
 import { rebuildBriefly } from './rebuildWords.js';
 import { chanceText } from './say.js';
@@ -91,5 +91,5 @@ function fullLine({ full }: PossibleOption, units: UnitSystem): string {
 /** Of the recommendation by its rules: at its depth, with what is built and done otherwise. */
 function emptiedLine(recommendation: Pick<Recommendation, 'rules'>, free: readonly number[]): string {
   if (free.length === 12) return 'in any month';
-  return free.length === 0 ? 'in no month' : `only ${whenEmptied(recommendation, free)}`;
+  return emptiedOnly(recommendation, free) ?? 'in no month';
 }

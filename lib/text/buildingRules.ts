@@ -58,6 +58,8 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
     `Dig ${duringMonths(months)}, not ${duringMonths(planned)}, when ${AGAINST[against] ?? 'the dig does not hold'}. The hole was judged by the water of ${duringMonths(months).replace(/^(in|from) /, '')}.`,
   'dig-in/months': ({ months, against }) =>
     `Dig it ${duringMonths(months)}: in the other months ${AGAINST[against]}.`,
+  'read-before-digging/pressure': ({ pit, depth_m }, { atLeast }) =>
+    `In a month in which it may be dug, read the pipe that is open only in the layer under the clay, at ${pit}, every morning and after rain: go on only while its water stands ${atLeast(depth_m)} or more below the ground there. Where it stands higher, it would break the floor up.`,
   'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>
     `Water comes into the hole while it is dug, in a wet year about ${flow(flow_m3_s)} ${duringMonths(months)}: hire a pump, let it draw from a pit in one corner ${length(pit_m)} below the floor, and keep it running until the liner lies and the pond is full.`,
   'fill-at-once/months': ({ months, hours }) =>

@@ -1,11 +1,9 @@
 /** The falls of a drain from the pond's floor to the water that takes it, in words. */
+import type { FallLink } from '../drain/index.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** A fall that is there and the one that is needed, m. */
-export interface ToldFall {
-  has: number;
-  needs: number;
-}
+export type ToldFall = Pick<FallLink, 'link' | 'has' | 'needs'>;
 
 /** Water at the outlet in flood, and the fall from the floor to it. */
 export interface ToldFlood extends ToldFall {
@@ -14,6 +12,21 @@ export interface ToldFlood extends ToldFall {
 
 /** Is the fall as large as it must be? */
 export const enoughFall = ({ has, needs }: ToldFall): boolean => has >= needs - 1e-9;
+
+/** Links whose lack stands as water in the bed, which every depth and chance counts. */
+const ABOVE_THE_MOUTH: readonly FallLink['link'][] = ['bed', 'pipe', 'run'];
+
+/** The same, where a lack that is counted is no failure. */
+export const fallState = (fall: ToldFall): 'enough' | 'short' | 'lacking' =>
+  enoughFall(fall) ? 'enough' : ABOVE_THE_MOUTH.includes(fall.link) ? 'short' : 'lacking';
+
+export const FALL_WORDS = { enough: 'enough', short: 'short', lacking: 'too little' } as const;
+
+/** What a short fall comes to; undefined where none is short. */
+export const shortFallWords = (falls: readonly ToldFall[]): string | undefined =>
+  falls.some((fall) => fallState(fall) === 'short')
+    ? 'Short: water stands that much higher in the bed, and every depth here counts it so'
+    : undefined;
 
 /**
  * A fall between two places.
@@ -24,7 +37,7 @@ export const enoughFall = ({ has, needs }: ToldFall): boolean => has >= needs - 
 export function profileFallWords(fall: ToldFall, units: UnitSystem): [has: string, needs: string] {
   return [
     `falls ${formatQuantity(fall.has, 'length', units)}`,
-    `needs ${formatQuantity(fall.needs, 'length', units)}${enoughFall(fall) ? '' : ': too little'}`,
+    `needs ${formatQuantity(fall.needs, 'length', units)}${enoughFall(fall) ? '' : `: ${FALL_WORDS[fallState(fall)]}`}`,
   ];
 }
 
@@ -61,5 +74,6 @@ export function drainProfileAlt(
     ({ name, level }, i) =>
       `${name} ${formatQuantity(level, 'level', units)}${i > 0 ? `, ${profileFallWords(falls[i - 1]!, units).join(', ')}` : ''}`,
   );
-  return [...told, ...(flood ? [profileFloodWords(flood, units)] : [])].join('; ');
+  const short = shortFallWords(falls);
+  return [...told, ...(short ? [short] : []), ...(flood ? [profileFloodWords(flood, units)] : [])].join('; ');
 }

@@ -12,9 +12,15 @@ type Ruled = Pick<Recommendation, 'rules'>;
  * @returns such as `emptied only from July to September, or in June for at most 45 hours`
  */
 export function emptiedWords(recommendation: Ruled, months: readonly number[]): string {
-  if (months.length > 0) return `emptied only ${whenEmptied(recommendation, months)}`;
+  const only = emptiedOnly(recommendation, months);
+  return only ? `emptied ${only}` : 'never emptied';
+}
+
+/** The same from `only` on; undefined where it may never be. */
+export function emptiedOnly(recommendation: Ruled, months: readonly number[]): string | undefined {
+  if (months.length > 0) return `only ${whenEmptied(recommendation, months)}`;
   const bound = recommendation.rules.filter(({ code }) => code === 'do-not-lower');
-  if (!bound.some(({ subject }) => subject === 'unread')) return 'never emptied';
+  if (!bound.some(({ subject }) => subject === 'unread')) return undefined;
   const never = bound.flatMap(({ subject, months = [] }) => (subject === 'barred' ? months : []));
   const but = never.length > 0 ? `, never ${duringMonths(never)}` : '';
   const below = recommendation.rules
@@ -26,7 +32,7 @@ export function emptiedWords(recommendation: Ruled, months: readonly number[]): 
       : below >= TELLING
         ? 'well below the floor'
         : 'below the floor';
-  return `emptied only when the dip pipe shows the water ${where}${but}`;
+  return `only when the dip pipe shows the water ${where}${but}`;
 }
 
 /**

@@ -10,6 +10,7 @@ import {
   type OptionName,
   possibleOption,
   type Report,
+  type Rule,
   type Situation,
   wallsUnjudged,
 } from '../contract/index.js';
@@ -265,12 +266,11 @@ function nextStep({ result }: Report): string {
   if (option === 'measure-first' && next)
     return 'Add what you find to the survey and ask again. Buy and dig nothing before.';
   if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
-  const layer = rules.some(({ code }) => code === 'seam-unknown')
-    ? ' To dig deeper, read the layer under the clay first.'
-    : '';
+  const has = (rule: Rule['code']) => rules.some(({ code }) => code === rule);
+  const layer = has('seam-unknown') ? ' To dig deeper, read the layer under the clay first.' : '';
   return BEFORE_DIGGING.includes(option)
     ? `No measurement that was tried would change this. ${option === 'measure-first' ? 'Buy and dig nothing before.' : 'Look for another place.'}`
-    : `${nothingMore(mayTurn(result.tipping_points))}${layer} Read the dip pipe before you lower the water.`;
+    : `${has('read-before-digging') ? 'Read the water in the layer under the clay before each day of digging.' : nothingMore(mayTurn(result.tipping_points))}${layer} Read the dip pipe before you lower the water.`;
 }
 
 /** @param near - what is not known well and may turn the answer */

@@ -123,6 +123,7 @@ const RULE_WORDS: Record<string, string> = {
   'leave-gravel-out': 'Leave the gravel out',
   'vent-high-point': 'Vent at the high point',
   'dig-in': 'When to dig',
+  'read-before-digging': 'Before each day of digging',
   ice: 'Ice',
   trees: 'Trees',
   'batter-sides': 'Flatten the sides',

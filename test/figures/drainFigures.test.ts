@@ -117,7 +117,9 @@ test('tables say what the drain says', () => {
   ]);
   expect(drainSourceTable(drain, 'metric').rows).toHaveLength(drain.sources.filter((s) => s.high > 0).length);
   expect(fallTable(drain, 'us').rows.map((r) => r[5])).toEqual(
-    drain.links.map((l) => (l.has >= l.needs - 1e-9 ? 'enough' : 'too little')),
+    drain.links.map((l) =>
+      l.has >= l.needs - 1e-9 ? 'enough' : l.link === 'drop' || l.link === 'flood' ? 'too little' : 'short',
+    ),
   );
   expect(pipeTable(drain, 'us').rows.length).toBeGreaterThan(5);
   expect(shoppingTable(drain).rows).toHaveLength(drain.quantities.length);

@@ -34,7 +34,8 @@ describe('the profile of the drain', () => {
       Object.assign(each.drain!.links.find(({ link }) => link === 'flood')!, { has: -0.1 });
     });
     const { alt } = drainProfileFigure(short, 'metric')!;
-    expect(alt).toMatch(/needs [\d.]+ c?m: too little/);
+    expect(alt).toMatch(/needs [\d.]+ c?m: short/);
+    expect(alt).toContain('every depth here counts it so');
     expect(alt).toContain('above the floor: too high');
   });
 

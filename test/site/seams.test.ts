@@ -86,8 +86,9 @@ describe('how high its water rises', () => {
         ),
       )[0]!;
     expect(rises(0.5)).toMatchObject({ known: 0.5, assumed: true, headDepth: 0 });
-    expect(rises(0.5).heads[7]).toBe(0.5);
-    expect(rises(0.1).heads[7]).toBe(0.1);
+    // One August tells little of others: 1.645 × 0.3 m over it, by the wells; no higher than in the wet half-year.
+    expect(rises(0.8).heads[7]).toBeCloseTo(0.8 - 1.645 * 0.3, 9);
+    expect(rises(0.1).heads[7]).toBeCloseTo(-0.2, 9);
     expect(rises(0.1).heads[1]).toBeCloseTo(-0.2, 9);
     expect(rises(-0.3).headDepth).toBeCloseTo(-0.6, 9);
     // Read in a wet month it is the highest that is known.
@@ -104,6 +105,11 @@ describe('how high its water rises', () => {
       );
     for (const open of ['', '1.7', '0.9'])
       expect(seams(SAND, winter(open))).toMatchObject([{ known: 0.4, headDepth: 0.4, assumed: false }]);
+    // Another winter may be wetter; what heads.csv says comes with its own spread.
+    expect(seams(SAND, winter(''))[0]!.headSpread).toBeCloseTo(Math.hypot(0.1, 0.3), 9);
+    const told = seams(SAND, { ...winter(''), ...heads('below:P1,high,0.1,0.05') });
+    expect(told).toMatchObject([{ headDepth: 0.1 }]);
+    expect(seams(SAND, heads('below:P1,high,0.1,0.05'))[0]!.headSpread).toBe(0.05);
     const deeper = [...SAND.slice(0, 2), 'P1,1.6,1.8,sand,,,,,', 'P1,1.8,3,clay,massive,,stiff,,'];
     const sealed = winter('1.85');
     expect(seams(deeper, sealed)).toMatchObject([{ known: undefined, headDepth: 0, assumed: true }]);
@@ -164,7 +170,7 @@ describe('how high its water rises', () => {
       expect(apart).toMatchObject({ known: 0.5, assumed: true });
       // Nobody looked into it in May.
       expect(apart!.heads[4]).toBe(0);
-      expect(apart!.heads[7]).toBe(0.5);
+      expect(apart!.heads[7]).toBeCloseTo(0.5 - 1.645 * 0.3, 9);
     });
 
     test('nor of one that heads.csv tells by itself, in the months it leaves out', () => {

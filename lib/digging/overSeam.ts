@@ -1,5 +1,4 @@
 /** A floor over the layers whose water is under pressure: which of them has the least to spare, and how much. */
-import { headIn, seamDepth } from '../digging/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
 import { normalQuantile } from '../sampling/index.js';
 import type { Seam, Site } from '../site/index.js';
@@ -12,6 +11,7 @@ import {
   spareHead,
   waterOverPlug,
 } from '../uplift/index.js';
+import { headIn, seamDepth } from './heave.js';
 
 /** What is held against a seam. */
 export interface OverSeam {
@@ -52,4 +52,10 @@ export function worstSeam({ ground }: Site, over: OverSeam): Seam | undefined {
     (worst, seam) => (worst && spareOver(worst, over) <= spareOver(seam, over) ? worst : seam),
     undefined,
   );
+}
+
+/** Depth that the water in a seam must stand at, or deeper, for a floor with nothing over it to keep its factor, m below the datum ground. */
+export function deepestHead(seam: Seam, over: Omit<OverSeam, 'holds'>): number {
+  const bare = { ...over, holds: over.floor };
+  return seamWater(seam, bare) - spareOver(seam, bare);
 }
