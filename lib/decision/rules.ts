@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import { type ObstacleValues, type Rule, ruleOf, saidOf } from '../contract/index.js';
-import { dugDepth, gravelLeftOut, isPressed } from '../digging/index.js';
+import { bindingUnread, dugDepth, gravelLeftOut, isPressed } from '../digging/index.js';
 import type { TubGeometry } from '../groundwater/index.js';
 import { drainLevel, floorLevel, isAsBuilt, NOTHING, oldDrainOf, readingsOf } from '../heads/index.js';
 import { lawfulOutlets, questionOf } from '../options/index.js';
@@ -67,9 +67,11 @@ export function rulesOf({ basis, decision: d, limits, drain: designed }: Judged)
     add('ask-engineer/footing', {});
     add('notify-neighbour/footing', {});
   } else {
-    // Nobody digs a pond that is there.
-    const pressed =
-      !(pond.existing && isWishHad(site, d)) && isPressed(site, dugDepth(site, NOTHING, pond.depth));
+    const wished = dugDepth(site, NOTHING, pond.depth);
+    // What was read of the water of a wish that is had says that it holds.
+    const pressed = isWishHad(site, d)
+      ? !pond.existing && bindingUnread(site, wished).length > 0
+      : isPressed(site, wished);
     if (ballast > 0) add('ask-engineer/slab', {});
     if (d.governs === 'floor-heave' || pressed) add('ask-engineer/pressure', {});
   }
