@@ -4,6 +4,7 @@ import type { Report } from '../contract/index.js';
 import { ladderTable, situationTable } from '../figures/situationTables.js';
 import { doubtWords } from '../text/asked.js';
 import { measurementWords } from '../text/nextWords.js';
+import { isRimTaken, LEVEL_THE_RIM } from '../text/rimTaken.js';
 import { sentence } from '../text/sentence.js';
 import { assumedCount } from '../text/takenText.js';
 import { tippingText } from '../text/tippingText.js';
@@ -15,7 +16,8 @@ import { html, lines, list, type Markup, NONE, paragraph, section, table } from 
 export function sureSection(report: Report, units: UnitSystem): Markup {
   const { result } = report;
   const { measure_next, close_call } = result.recommendation;
-  const next = measure_next.map((one) => `${sentence(measurementWords(one))}.`);
+  const rim = isRimTaken(result) ? [LEVEL_THE_RIM] : [];
+  const next = [...rim, ...measure_next.map(measurementWords)].map((words) => `${sentence(words)}.`);
   const gain = weatherGainWords(report, units);
   return section(
     'sure',

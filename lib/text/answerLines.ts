@@ -3,6 +3,7 @@
 import {
   advisedOption,
   advisedOptions,
+  BEFORE_DIGGING,
   isDug,
   monthsFree,
   monthsToEmpty,
@@ -17,6 +18,7 @@ import { changeWords } from './changeWords.js';
 import { emptiedOnly } from './emptiedWords.js';
 import { monthName } from './monthWords.js';
 import { rebuildBriefly } from './rebuildWords.js';
+import { isRimTaken, LEVEL_THE_RIM } from './rimTaken.js';
 import { chanceText } from './say.js';
 import { adviceWords, GOVERNS_WORDS } from './terms.js';
 /**
@@ -25,7 +27,12 @@ import { adviceWords, GOVERNS_WORDS } from './terms.js';
  * @param units in which lengths are shown
  */
 export function answerLines(
-  { recommendation, options, situations }: Pick<Result, 'recommendation' | 'options' | 'situations'>,
+  {
+    recommendation,
+    options,
+    situations,
+    assumptions,
+  }: Pick<Result, 'recommendation' | 'options' | 'situations' | 'assumptions'>,
   units: UnitSystem,
 ): string[] {
   const size = (metres: number) => formatQuantity(metres, 'length', units);
@@ -42,6 +49,9 @@ export function answerLines(
       raise_m > 0 && `, raised by ${size(raise_m)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
       rebuildBriefly(recommendation),
+      isRimTaken({ assumptions }) &&
+        !BEFORE_DIGGING.includes(recommendation.option) &&
+        ', if the ground there is level',
     ]
       .filter(Boolean)
       .join(''),
@@ -49,9 +59,11 @@ export function answerLines(
     `full       ${kept ? keptLine(kept, units) : shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
     `emptied    ${shown ? `${advised ? emptiedLine(recommendation, monthsToEmpty(recommendation)) : emptiedLine({ rules: [] }, monthsFree(shown.lowest_safe_level_m))}${by}` : 'not known'}`,
     `next       ${
-      next
-        ? `${next.what}, at ${next.where}${next.month === null ? '' : `, in ${monthName(next.month)}`}: may change the answer (${chanceText(next.chance_to_change)})`
-        : `nothing tried would change this${depth_m > 0 ? '; read the dip pipe before lowering' : ''}`
+      isRimTaken({ assumptions })
+        ? `${LEVEL_THE_RIM}: on a slope this answer may not hold`
+        : next
+          ? `${next.what}, at ${next.where}${next.month === null ? '' : `, in ${monthName(next.month)}`}: may change the answer (${chanceText(next.chance_to_change)})`
+          : `nothing tried would change this${depth_m > 0 ? '; read the dip pipe before lowering' : ''}`
     }`,
   ];
 }

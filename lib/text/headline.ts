@@ -10,7 +10,6 @@ import {
   type OptionName,
   possibleOption,
   type Report,
-  type Rule,
   type Situation,
   wallsUnjudged,
 } from '../contract/index.js';
@@ -20,10 +19,10 @@ import { isTimed } from './emptiedWords.js';
 import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
+import { lookOrder, nextStep } from './nextStep.js';
 import { isRebuilt, rebuildWhen } from './rebuildWords.js';
+import { isRimTaken } from './rimTaken.js';
 import { oftenText, orderText } from './say.js';
-import { listText } from './sentence.js';
-import { mayTurn } from './tippingText.js';
 import { useOrder } from './useOrder.js';
 import { insteadWords } from './verdictWords.js';
 
@@ -108,12 +107,18 @@ function answerWords(report: Report, units: UnitSystem): string {
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
   const walls = wallsUnjudged(recommendation) ? ', behind walls that an engineer designs' : '';
   const emptied = useOrder(report, size);
+  const level = (answer: string) =>
+    isRimTaken(report.result)
+      ? `If the ground there is level: ${answer.charAt(0).toLowerCase()}${answer.slice(1)}`
+      : answer;
   if (report.pond.existing)
-    return built === 'no-drain' && raise_m === 0 && !isRebuilt(recommendation)
-      ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
-      : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.${rebuildWhen(recommendation)}`;
+    return level(
+      built === 'no-drain' && raise_m === 0 && !isRebuilt(recommendation)
+        ? `Leave it as it is${vent && ', but with a gas vent'}${changed}${emptied}.`
+        : `Rebuild it${depth_m < report.pond.depth_m - NEAR ? ` only ${size(depth_m)} deep` : ''}${BUILT[built]}${raised}${dry}${vent}${changed}${emptied}.${rebuildWhen(recommendation)}`,
+    );
   const yes = option === 'shallower' ? `Yes, but only ${size(depth_m)} deep` : `Yes, ${size(depth_m)} deep`;
-  return `${yes}${BUILT[built]}${walls}${raised}${dry}${vent}${changed}${emptied}.`;
+  return level(`${yes}${BUILT[built]}${walls}${raised}${dry}${vent}${changed}${emptied}.`);
 }
 
 const WALLED = 'Dig to that depth and stop: the walls are to be designed for it.';
@@ -259,37 +264,6 @@ const bare = (chance: number) =>
   oftenText(chance)
     .replace(/^about /, '')
     .replace('less often', 'less');
-
-function nextStep({ result }: Report): string {
-  const { measure_next, option, rules } = result.recommendation;
-  const [next] = measure_next;
-  if (option === 'measure-first' && next)
-    return 'Add what you find to the survey and ask again. Buy and dig nothing before.';
-  if (next) return `You need not wait for it, but this could change most: ${lookOrder(next)}.`;
-  const has = (rule: Rule['code']) => rules.some(({ code }) => code === rule);
-  const layer = has('seam-unknown') ? ' To dig deeper, read the layer under the clay first.' : '';
-  return BEFORE_DIGGING.includes(option)
-    ? `No measurement that was tried would change this. ${option === 'measure-first' ? 'Buy and dig nothing before.' : 'Look for another place.'}`
-    : `${has('read-before-digging') ? 'Read the water in the layer under the clay before each day of digging.' : nothingMore(mayTurn(result.tipping_points))}${layer} Read the dip pipe before you lower the water.`;
-}
-
-/** @param near - what is not known well and may turn the answer */
-function nothingMore(near: string[]): string {
-  return near.length === 0
-    ? 'Nothing more to measure.'
-    : `No measurement that was tried would pay for itself, but ${listText(near)} could still turn the answer.`;
-}
-
-/** A look to be taken, as an order begun small. */
-function lookOrder({
-  what,
-  where,
-  month,
-  waits,
-}: Report['result']['recommendation']['measure_next'][number]): string {
-  if (waits) return `read a standpipe at ${where} every week through the wet half-year`;
-  return `${what}, at ${where}${month === null ? '' : `, in ${monthName(month)}`}`;
-}
 
 function firstSentence(words: string): string {
   return /^.*?[.!?](?=\s|$)/s.exec(words.trim())?.[0] ?? words;

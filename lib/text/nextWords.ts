@@ -2,6 +2,7 @@
 
 import { LEAST_CHANCE, type Recommendation, type Report } from '../contract/index.js';
 import { monthName } from './monthWords.js';
+import { isRimTaken, LEVEL_THE_RIM } from './rimTaken.js';
 import { chanceText } from './say.js';
 
 /** A measurement with its place, its month and what it may do to the answer; no capital, no stop. */
@@ -22,9 +23,10 @@ export function measurementWords({
  */
 export function nextWords({ result }: Report): string[] {
   const { measure_next } = result.recommendation;
-  return measure_next.length === 0
+  const rim = isRimTaken(result) ? [`Measure next: ${LEVEL_THE_RIM}.`] : [];
+  return measure_next.length + rim.length === 0
     ? [
         'Measure next: nothing that was tried would change the answer; read the dip pipe before the pond is lowered.',
       ]
-    : measure_next.map((next) => `Measure next: ${measurementWords(next)}.`);
+    : [...rim, ...measure_next.map((next) => `Measure next: ${measurementWords(next)}.`)];
 }

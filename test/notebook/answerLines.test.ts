@@ -52,7 +52,7 @@ describe('the answer in five lines', () => {
       as_built: false,
       measure_next: [],
     };
-    expect(answerLines({ recommendation, options: [], situations: [] }, 'metric')).toEqual([
+    expect(answerLines({ recommendation, options: [], situations: [], assumptions: [] }, 'metric')).toEqual([
       'Do not dig',
       'against    protected ground',
       'full       not known',
