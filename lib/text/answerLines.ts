@@ -5,6 +5,7 @@ import {
   advisedOptions,
   BEFORE_DIGGING,
   isDug,
+  LEAST_CHANCE,
   monthsFree,
   monthsToEmpty,
   type PossibleOption,
@@ -62,7 +63,7 @@ export function answerLines(
       isRimTaken({ assumptions })
         ? `${LEVEL_THE_RIM}: on a slope this answer may not hold`
         : next
-          ? `${next.what}, at ${next.where}${next.month === null ? '' : `, in ${monthName(next.month)}`}: may change the answer (${chanceText(next.chance_to_change)})`
+          ? nextLine(next)
           : `nothing tried would change this${depth_m > 0 ? '; read the dip pipe before lowering' : ''}`
     }`,
   ];
@@ -104,4 +105,12 @@ function fullLine({ full }: PossibleOption, units: UnitSystem): string {
 function emptiedLine(recommendation: Pick<Recommendation, 'rules'>, free: readonly number[]): string {
   if (free.length === 12) return 'in any month';
   return emptiedOnly(recommendation, free) ?? 'in no month';
+}
+
+function nextLine({ what, where, month, chance_to_change }: Recommendation['measure_next'][number]): string {
+  const when = month === null ? '' : `, in ${monthName(month)}`;
+  // Where too little was measured to say, no chance is known either.
+  const turns =
+    chance_to_change < LEAST_CHANCE ? '' : `: may change the answer (${chanceText(chance_to_change)})`;
+  return `${what}, at ${where}${when}${turns}`;
 }
