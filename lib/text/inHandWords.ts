@@ -24,7 +24,8 @@ const ALIKE = 1e-6;
  * @returns one sentence, or two
  */
 export function inHandWords(report: Report, units: UnitSystem): string {
-  const all = decidingRows(report).filter(
+  const deciding = decidingRows(report);
+  const all = deciding.filter(
     ({ situation, margin_m }) => margin_m !== null && STATE[situation] !== undefined,
   );
   // Above its margin the water may stand, for a time.
@@ -45,10 +46,19 @@ export function inHandWords(report: Report, units: UnitSystem): string {
   if (!least) return 'Nothing can be told yet of what is in hand.';
   const when = least.month === null ? '' : ` in ${monthName(least.month)}`;
   const bare = advised ? '' : ' and nothing done';
-  const water = `the highest water of 1 year in ${Math.round(1 / least.water!.statistic.exceeded)}`;
+  // What breaks the floor up is the water below it, not what lifts the liner.
+  const below =
+    least.why === 'floor-heaves'
+      ? deciding.find(
+          ({ of, situation, month, margin_m }) =>
+            situation === 'seam' && of === least.of && month === least.month && margin_m! < 0,
+        )
+      : undefined;
+  const { water: decides, margin_m: spare } = below ?? least;
+  const water = `the highest water${below ? ' below the clay' : ''} of 1 year in ${Math.round(1 / decides!.statistic.exceeded)}`;
   const about = `With the pond ${STATE[least.situation]!}${when}${bare}, ${water}`;
-  if (least.margin_m! < 0)
-    return `${about} stands ${formatGap(-least.margin_m!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;
+  if (spare! < 0)
+    return `${about} stands ${formatGap(-spare!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;
   // A no is not told with what would be in hand if it were none.
   if (['move', 'do-not-dig'].includes(report.result.recommendation.option))
     return 'Nothing is in hand as wished: what fails stands in the answer.';
