@@ -8,6 +8,8 @@ import { isNamedHole } from './water.js';
 
 /** Water of the ground seen standing higher than this above it, m, is a pipe read from its top. */
 const ABOVE_GROUND = 0.5;
+/** A hole without a pipe runs over: so much is a wet lawn, m. */
+const OVER_THE_HOLE = 0.1;
 /** No garden's looks are older, as days since 1970-01-01: 1950. */
 const OLDEST = -7305;
 /** A spade's or an auger's hole, and a standpipe, m. */
@@ -32,6 +34,18 @@ export function lookDoubts({ looks, soakage, weather, pond }: Survey, today: num
     'depth',
     ({ depth }) =>
       `water ${metres(-(depth ?? 0))} above the ground: check the sign, and write pipe_top where depths are from the top of a pipe`,
+  );
+  const piped = new Set(
+    looks.flatMap(({ pit, pipeBore, openFrom }) =>
+      pipeBore !== undefined || openFrom !== undefined ? [pit] : [],
+    ),
+  );
+  tell(
+    ({ pit, depth = 0 }) =>
+      isNamedHole(pit) && !piped.has(pit) && depth < -OVER_THE_HOLE && depth >= -ABOVE_GROUND,
+    'depth',
+    ({ depth = 0 }) =>
+      `water ${metres(-depth)} above the ground in a hole without a pipe, which would run over: check the sign, or write pipe_bore`,
   );
   tell(
     ({ day }) => Math.floor(day) > today,

@@ -40,6 +40,6 @@ export function weatherGainWords(report: Report, units: UnitSystem = report.unit
       return `From your looks the highest water of a year is known within ${size(p90 - p10)}. Ten years of daily weather would make it surer: in the middle one of our ${COUNTED[demos]} invented gardens it came from ${size(band_m.neither)} to ${size(band_m.days)}. ${months}`;
     }
     case 'unknown':
-      return `Nobody knows yet how high the water comes in winter, so it counts as at the ground, or as the colours in the soil say. With ten years of daily weather ${COUNTED[answered.days]} of our ${COUNTED[demos]} invented gardens got an answer from their holes alone; without it ${COUNTED[answered.neither]} did. ${months}`;
+      return `What was looked at so far does not tell how high the water comes in a wet winter, so it counts as at the ground, or as the colours in the soil say. With ten years of daily weather ${COUNTED[answered.days]} of our ${COUNTED[demos]} invented gardens got an answer from their holes alone; without it ${COUNTED[answered.neither]} did. ${months}`;
   }
 }

@@ -217,6 +217,7 @@ export const ABSURD: Slip[] = [
   pond('accepted_risk', '1e-5'),
   pond('margin', '0.9', 'm'),
   added('water.csv', 'P1,2023-11-11,09:00,dry,,1.70,10,3.2,0.90,'),
+  added('water.csv', 'H9,2023-11-11,09:00,level,-0.35,1.20,10,,,'),
   years('water.csv', -100),
   years('water.csv', 100),
   years('water.csv', 10),
