@@ -4,6 +4,7 @@ import type { Survey } from '../survey/index.js';
 import type { Assumptions } from './assumptions.js';
 import { type PitDip, WET_MONTHS_NEEDED, wetMonthsCovered } from './dips.js';
 import { interpolate, wetFilled } from './filledMonths.js';
+import { otherYearSpread, wetSeasons } from './otherYears.js';
 import type { Places } from './places.js';
 import { plannedHeads } from './spots.js';
 
@@ -160,13 +161,14 @@ export function monthlyFromDips(
   const wettest = Math.min(
     ...known.filter((d, m): d is number => d !== undefined && wetMonths.includes(m + 1)),
   );
-  const seasons = wetSeasons(dips, wetMonths);
-  const spread = seasons >= 5 ? 0.1 : seasons >= 2 ? 0.15 : ONE_SEASON;
+  const told = dips.flatMap(({ day, says }) => (says === 'above' ? [] : [day]));
+  const seasons = wetSeasons(told, wetMonths);
+  const spread = otherYearSpread(seasons);
   assume.add(
     'year-to-year spread',
     spread,
     'm',
-    `our choice: ${seasons === 1 ? 'one wet season' : `${seasons} wet seasons`} of dips without weather`,
+    `as far as other years stand from those looked in, in six open wells: ${seasons === 1 ? 'one wet season' : `${seasons} wet seasons`} of dips without weather`,
   );
   return {
     low: interpolate(wetFilled(known, wetMonths, wettest)),
@@ -178,29 +180,10 @@ export function monthlyFromDips(
   };
 }
 
-/** From one year to another the water of a month differs by so much, one standard deviation, m. Our choice. */
-const ONE_SEASON = 0.25;
+/** A look in a month of one year is so much off that month in others, m. */
+const ONE_YEAR = otherYearSpread(1);
 
 const seenAboveGround = (dips: PitDip[]) => dips.some(({ depth, says }) => says !== 'below' && depth < 0);
-
-/** In how many wet seasons somebody looked; a season is never cut, whatever the hemisphere. */
-function wetSeasons(dips: PitDip[], wetMonths: readonly number[]): number {
-  const wet = (m: number) => wetMonths.includes(((m + 11) % 12) + 1);
-  /** months since a month was wet, before it */
-  const since = (m: number) => {
-    let dry = 0;
-    while (dry < 12 && !wet(m - dry)) dry++;
-    return dry;
-  };
-  const dryLong = Array.from({ length: 12 }, (_, m) => since(m + 1));
-  // The last month of the longest dry stretch ends a year.
-  const last = dryLong.indexOf(Math.max(...dryLong)) + 1;
-  const seasons = dips.flatMap(({ day, says }) => {
-    const { year, month } = calendarOf(day);
-    return says !== 'above' && wetMonths.includes(month) ? [month > last ? year + 1 : year] : [];
-  });
-  return new Set(seasons).size;
-}
 
 /**
  * The winter unknown: water at the spill level all through the wet months, or as near as it was seen; in the others as
@@ -261,7 +244,7 @@ function restOfYear(
   for (const { day } of looks) {
     const { month } = calendarOf(day);
     const seen = drier.flatMap((dip) => (calendarOf(dip.day).month === month ? [dip.depth] : []));
-    known[month - 1] = Math.max(Math.min(...seen) - ONE_SEASON, winter);
+    known[month - 1] = Math.max(Math.min(...seen) - ONE_YEAR, winter);
   }
   if (looks.length === 0) {
     const usual = known.flatMap((depth, m) => (depth === undefined ? [m + 1] : []));
@@ -271,7 +254,7 @@ function restOfYear(
     'summer water',
     Math.max(...known.map((depth) => depth ?? winter)),
     'm below ground',
-    `by ${looks.length} ${looks.length === 1 ? 'look' : 'looks'} in the drier months, taken ${ONE_SEASON} m nearer than seen: another year is wetter (our choice); straight between`,
+    `by ${looks.length} ${looks.length === 1 ? 'look' : 'looks'} in the drier months, taken ${ONE_YEAR} m nearer than seen: another year is wetter (six open wells); straight between`,
   );
   return { low: interpolate(known), usual: [] };
 }

@@ -4,12 +4,8 @@ import { type Look, type Origin, RESERVED_PITS, type Survey } from '../survey/in
 import { lagOf } from './dips.js';
 import type { GroundLayer } from './profile.js';
 
-/**
- * Spread of a level that is not said with one, of one taken from another hole, and of what a look tells of other years, m.
- * The last is the spread of a month's highest about one reading in that month of another year: 0.19 to 0.48 m in six open
- * wells of the Netherlands and the United States, the median; the others are our choice.
- */
-export const SPREAD = { read: 0.1, elsewhere: 0.2, otherYear: 0.3 };
+/** Spread of a level that is not said with one, and of one taken from another hole, m. Our choice. */
+export const SPREAD = { read: 0.1, elsewhere: 0.2 };
 /** A strike this near above a seam is of it, m. */
 const STRIKE_TOLERANCE = 0.15;
 
@@ -31,8 +27,8 @@ export interface Reading {
   /** a lower limit only */
   atLeast: boolean;
   spread: number;
-  /** from heads.csv */
-  told: boolean;
+  /** of the look, since 1970-01-01; absent: from heads.csv */
+  day?: number;
   origin: Origin;
 }
 
@@ -97,7 +93,6 @@ function readingsAt(survey: Survey, place: string, ground: number): Reading[] {
         depth: h.depth + ground,
         atLeast: false,
         spread: h.spread ?? SPREAD.read,
-        told: true,
         origin: h.origin,
       }),
     );
@@ -123,8 +118,8 @@ export function looksInto(looks: Look[], { top, bottom, conductivity }: LoggedSe
     }
     const reading = {
       month: calendarOf(look.day).month,
-      spread: Math.hypot(SPREAD.read, SPREAD.otherYear),
-      told: false,
+      spread: SPREAD.read,
+      day: look.day,
       origin: look.origin,
     };
     if (look.reading === 'strike') {

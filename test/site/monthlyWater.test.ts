@@ -149,7 +149,7 @@ describe('from dips', () => {
         reason: assume.list[0].reason,
       };
     };
-    expect([1, 2, 5].map((n) => winters(n).spread)).toEqual([0.25, 0.15, 0.1]);
+    expect([1, 2, 5].map((n) => winters(n).spread)).toEqual([0.3, 0.2, 0.1]);
     expect(winters(1).reason).toMatch(/one wet season/);
     expect(winters(5).reason).toMatch(/5 wet seasons/);
   });
