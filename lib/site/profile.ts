@@ -49,18 +49,9 @@ export function partsBetween(layers: readonly GroundLayer[], from: number, to: n
 /**
  * Mean of the permeability of as many parts of the ground by their thickness.
  * @param n - parts, 1 and more
+ * @returns formula of the mean, arguments thickness and permeability of every part
  */
-export function meanByThickness(n: number): ManyFormula {
-  const made = means.get(n) ?? meanOfParts(n);
-  means.set(n, made);
-  return made;
-}
-
-// biome-ignore lint/suspicious/noExplicitAny: as many arguments as there are parts
-type ManyFormula = Formula<(...args: any[]) => number>;
-const means = new Map<number, ManyFormula>();
-
-function meanOfParts(n: number): ManyFormula {
+export function meanByThickness(n: number): Formula {
   const each = Array.from({ length: n }, (_, i) => i + 1);
   return formula({
     title: `Permeability along the ground, mean by thickness (${n})`,

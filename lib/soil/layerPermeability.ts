@@ -41,8 +41,6 @@ export const priorVariance = formula({
 
 const upTo = (n: number) => Array.from({ length: n }, (_, i) => i + 1);
 const TEST = { unit: '-', min: 0, max: 4 };
-// biome-ignore lint/suspicious/noExplicitAny: as many arguments as there are tests
-type ManyFormula = Formula<(...args: any[]) => number>;
 
 /** Weights by the inverse variance, of table and tests. */
 function weighted(v: number, c: number, tests: number[], of: (i: number) => number): number {
@@ -80,7 +78,7 @@ const precision = (n: number) => ['1/v', ...upTo(n).map((i) => `1/(s${i}^2 + c)`
  * @param n - tests, 1 and more
  * @returns formula of the median, arguments k0, v, c and k, s of every test
  */
-export function pooledMedian(n: number): ManyFormula {
+export function pooledMedian(n: number): Formula {
   return formula({
     title: `Permeability of a layer by its table and its tests (${n})`,
     symbol: 'K',
@@ -101,7 +99,7 @@ export function pooledMedian(n: number): ManyFormula {
  * @param n - tests, 1 and more
  * @returns formula of the standard deviation of the logarithm, arguments v, c, what stays from hole to hole, and s of every test
  */
-export function pooledSpread(n: number): ManyFormula {
+export function pooledSpread(n: number): Formula {
   const { v, c } = parametersOf(0);
   return formula({
     title: `Spread of the permeability by its table and its tests (${n})`,
