@@ -3,10 +3,10 @@ import type { Report } from '../contract/index.js';
 import {
   drainProfileAlt,
   enoughFall,
+  type FallCheck,
+  type FloodCheck,
   profileFallWords,
   profileFloodWords,
-  type ToldFall,
-  type ToldFlood,
 } from '../text/drainProfileWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import {
@@ -40,9 +40,9 @@ const ENDS: Record<string, (outlet: string) => string> = {
 
 interface Profile {
   stations: Station[];
-  falls: ToldFall[];
+  falls: FallCheck[];
   /** water at the outlet in flood, and that the floor stands above it */
-  flood?: ToldFlood;
+  flood?: FloodCheck;
   run_m: number;
 }
 

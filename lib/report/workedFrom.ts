@@ -39,7 +39,7 @@ export interface WorkedPart {
 }
 
 /** What is told of the inputs of a formula; told again it holds from the next time on that the formula occurs. */
-export type Told = [Formula, Record<string, string | undefined>];
+export type InputOrigins = [Formula, Record<string, string | undefined>];
 
 /** A number that is put in as it stands: of the survey, or assumed. */
 export interface Known {
@@ -52,7 +52,7 @@ export interface Known {
 export class Recording {
   readonly use: Use;
   readonly steps: (Step & { drawn?: HeadColumn[] })[];
-  readonly told: Told[] = [];
+  readonly told: InputOrigins[] = [];
   readonly known: Known[] = [];
   readonly equals: { path: string; of: Step; per: number }[] = [];
 

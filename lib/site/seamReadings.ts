@@ -28,7 +28,7 @@ export interface Reading {
   atLeast: boolean;
   spread: number;
   /** from heads.csv */
-  told: boolean;
+  given: boolean;
   origin: Origin;
 }
 
@@ -69,12 +69,12 @@ export function pressesFrom(looks: Look[], { row, texture }: GroundLayer, bottom
 }
 
 /** What heads.csv says of a seam's own water. */
-export function toldOf(survey: Survey, { pit }: LoggedSeam): Reading[] {
+export function seamHeadReadings(survey: Survey, { pit }: LoggedSeam): Reading[] {
   return readingsAt(survey, `below:${pit}`, 0);
 }
 
 /** What heads.csv says of the ground's water, at the site or at the hole, for a seam that stands in it. */
-export function toldOfGround(
+export function groundHeadReadings(
   survey: Survey,
   place: 'site' | 'hole',
   { pit }: LoggedSeam,
@@ -93,7 +93,7 @@ function readingsAt(survey: Survey, place: string, ground: number): Reading[] {
         depth: h.depth + ground,
         atLeast: false,
         spread: h.spread ?? SPREAD.read,
-        told: true,
+        given: true,
         origin: h.origin,
       }),
     );
@@ -120,7 +120,7 @@ export function looksInto(looks: Look[], { top, bottom, conductivity }: LoggedSe
     const reading = {
       month: calendarOf(look.day).month,
       spread: SPREAD.read,
-      told: false,
+      given: false,
       origin: look.origin,
     };
     if (look.reading === 'strike') {

@@ -3,15 +3,15 @@ import type { Look, Survey } from '../survey/index.js';
 import type { GroundLayer } from './profile.js';
 import { COVER_WEIGHT, type Seam } from './seam.js';
 import {
+  groundHeadReadings,
   holesAt,
   type LoggedSeam,
   looksInto,
   pressesFrom,
   type Reading,
   SPREAD,
+  seamHeadReadings,
   standsHigher,
-  toldOf,
-  toldOfGround,
 } from './seamReadings.js';
 
 export const seamsMethod = method({
@@ -73,22 +73,22 @@ export function seamsOf(
       return {
         seam,
         seen: holes.flatMap((looks) => looksInto(looks, seam)),
-        site: toldOfGround(survey, 'site', seam, ground),
-        hole: toldOfGround(survey, 'hole', seam, ground),
+        site: groundHeadReadings(survey, 'site', seam, ground),
+        hole: groundHeadReadings(survey, 'hole', seam, ground),
         reached: seam.top - ground <= depth,
       };
     });
   });
   // What is told of the site is told of no seam where one is told by itself, or was seen higher.
   const apart = found.some(
-    ({ seam, seen, site }) => standsHigher(seen, site) || toldOf(survey, seam).length > 0,
+    ({ seam, seen, site }) => standsHigher(seen, site) || seamHeadReadings(survey, seam).length > 0,
   );
   const read = found.map(({ seam, seen, site, hole, reached }) => ({
     seam,
     readings: [
-      ...toldOf(survey, seam),
+      ...seamHeadReadings(survey, seam),
       ...(reached && !apart ? site : []),
-      ...(reached && !standsHigher(seen, hole) && toldOf(survey, seam).length === 0 ? hole : []),
+      ...(reached && !standsHigher(seen, hole) && seamHeadReadings(survey, seam).length === 0 ? hole : []),
       ...seen,
     ],
   }));
@@ -125,7 +125,7 @@ function seamWith(
   const months = new Set(settled.map((r) => r.month));
   const wetRead = wetMonths.filter((m) => months.has(m)).length;
   const year =
-    settled.some((r) => r.told && (r.month === undefined || wetMonths.includes(r.month))) ||
+    settled.some((r) => r.given && (r.month === undefined || wetMonths.includes(r.month))) ||
     wetRead >= Math.min(WET_MONTHS_READ, wetMonths.length);
   const atSite = survey.heads.filter((h) => h.place === 'site').map((h) => h.depth + ground);
   // What stands so high in the dry months stands higher in the wet ones.

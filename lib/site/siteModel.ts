@@ -26,7 +26,7 @@ import { type SpotHeads, spotHeads, uphillRiseBy } from './spots.js';
 import { forTable, warnOfFit } from './tableFit.js';
 import { type Catchment, spillBelow, tubOf } from './tubOf.js';
 import { type Unknowns, unknownsOf } from './unknowns.js';
-import { waysNotSaid } from './unplaced.js';
+import { unplacedWarnings } from './unplaced.js';
 import type { WaterEnsemble } from './water.js';
 import { waterByMonth } from './waterByMonth.js';
 import { waterByWeather } from './waterByWeather.js';
@@ -117,7 +117,7 @@ export function siteModel(
   );
   const levelled = placesOf(survey);
   const places = { ...levelled, footings: footingsOf(survey, levelled, assume) };
-  warnings.push(...waysNotSaid(survey, places, assume));
+  warnings.push(...unplacedWarnings(survey, places, assume));
   const planned = pondOf(survey, places.datum, assume);
   const { tests, warnings: testWarnings } = soilTestsOf(survey);
   warnings.push(...testWarnings);

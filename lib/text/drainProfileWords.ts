@@ -2,18 +2,18 @@
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** A fall that is there and the one that is needed, m. */
-export interface ToldFall {
+export interface FallCheck {
   has: number;
   needs: number;
 }
 
 /** Water at the outlet in flood, and the fall from the floor to it. */
-export interface ToldFlood extends ToldFall {
+export interface FloodCheck extends FallCheck {
   level: number;
 }
 
 /** Is the fall as large as it must be? */
-export const enoughFall = ({ has, needs }: ToldFall): boolean => has >= needs - 1e-9;
+export const enoughFall = ({ has, needs }: FallCheck): boolean => has >= needs - 1e-9;
 
 /**
  * A fall between two places.
@@ -21,7 +21,7 @@ export const enoughFall = ({ has, needs }: ToldFall): boolean => has >= needs - 
  * @param units - how numbers are written
  * @returns what it has, and what it needs
  */
-export function profileFallWords(fall: ToldFall, units: UnitSystem): [has: string, needs: string] {
+export function profileFallWords(fall: FallCheck, units: UnitSystem): [has: string, needs: string] {
   return [
     `falls ${formatQuantity(fall.has, 'length', units)}`,
     `needs ${formatQuantity(fall.needs, 'length', units)}${enoughFall(fall) ? '' : ': too little'}`,
@@ -34,7 +34,7 @@ export function profileFallWords(fall: ToldFall, units: UnitSystem): [has: strin
  * @param units - how numbers are written
  * @returns words without a stop
  */
-export function profileFloodWords(flood: ToldFlood, units: UnitSystem): string {
+export function profileFloodWords(flood: FloodCheck, units: UnitSystem): string {
   const off = formatGap(Math.abs(flood.has), units, 'down');
   return `highest water there ${formatQuantity(flood.level, 'level', units)}, ${off} ${flood.has < 0 ? 'above' : 'below'} the floor${enoughFall(flood) ? '' : ': too high'}`;
 }
@@ -52,8 +52,8 @@ export function drainProfileAlt(
     flood,
   }: {
     stations: readonly { name: string; level: number }[];
-    falls: readonly ToldFall[];
-    flood?: ToldFlood;
+    falls: readonly FallCheck[];
+    flood?: FloodCheck;
   },
   units: UnitSystem,
 ): string {
