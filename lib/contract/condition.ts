@@ -1,5 +1,5 @@
+import type { Coded } from './coded.js';
 import type { Governs } from './governs.js';
-import type { Said } from './said.js';
 
 /** Conditions of a dig, by code. m; slopes horizontal to 1 vertical. */
 export interface ConditionValues {
@@ -14,4 +14,4 @@ export interface ConditionValues {
 export type Condition = {
   governs: Governs;
   met: 'yes' | 'no' | 'doubtful';
-} & Said<ConditionValues>;
+} & Coded<ConditionValues>;

@@ -1,5 +1,6 @@
 export * from './advisedOption.js';
 export * from './chances.js';
+export * from './coded.js';
 export * from './condition.js';
 export * from './decidingRows.js';
 export * from './designSheet.js';
@@ -27,7 +28,6 @@ export * from './report.js';
 export * from './result.js';
 export * from './rule.js';
 export * from './ruleValues.js';
-export * from './said.js';
 export * from './settingOut.js';
 export * from './siteDrain.js';
 export * from './situation.js';

@@ -1,5 +1,5 @@
+import type { Coded, Nothing } from './coded.js';
 import type { Governs } from './governs.js';
-import type { Nothing, Said } from './said.js';
 
 /** What keeps something from being had, by code. m, m³/s. */
 export interface ObstacleValues {
@@ -36,4 +36,4 @@ export type Obstacle = {
   governs: Governs;
   /** a fact not said keeps it back, that may be had by looking */
   asks?: true;
-} & Said<ObstacleValues>;
+} & Coded<ObstacleValues>;

@@ -4,7 +4,7 @@ import type { Warning } from '../survey/index.js';
 import type { DesignSheet } from './designSheet.js';
 import type { Governs } from './governs.js';
 import type { Advice, OptionName } from './optionNames.js';
-import type { ToldRule } from './rule.js';
+import type { RuleWithText } from './rule.js';
 import type { LadderRung, Situation } from './situation.js';
 import type { Water } from './water.js';
 import type { Instead, WishChange } from './wishChange.js';
@@ -83,7 +83,7 @@ export interface Recommendation {
   safe_depth_m: number | null;
   governs: Governs;
   reason: string;
-  rules: ToldRule[];
+  rules: RuleWithText[];
   close_call: boolean;
   /** what is done otherwise than wished, and makes it safe; null: as wished */
   change: WishChange | null;

@@ -18,7 +18,7 @@ export type Rule = {
 }[RuleKey];
 
 /** A rule as `result.json` has it. */
-export type ToldRule = Rule & { text: string };
+export type RuleWithText = Rule & { text: string };
 
 /**
  * A rule by its code and subject.

@@ -1,8 +1,8 @@
+import type { Coded, Nothing } from './coded.js';
 import type { Governs } from './governs.js';
 import type { Barred } from './monthLimits.js';
 import type { ObstacleValues } from './obstacle.js';
 import type { OldDrainFound } from './oldDrainFound.js';
-import type { Nothing, Said } from './said.js';
 import type { WayQuestion } from './wayQuestion.js';
 
 /** Emptied within the days that were planned, or to which the plan is changed. */
@@ -124,7 +124,7 @@ export interface AskingRules {
   'measure-first/footing': Nothing;
   'measure-first/season': Nothing;
   'measure-first/discharge': Nothing;
-  'measure-first/place': Said<ObstacleValues>;
+  'measure-first/place': Coded<ObstacleValues>;
   'seam-unknown/layer': { pit: string; top_m: number; deepest_m: number };
   /** the depth that its 45° line allows; null: no limit from it */
   /** `known_m`: how far down the ground was looked at; `to_m`: how far it is to be */

@@ -1,4 +1,5 @@
 import type { BulgeCause } from '../uplift/index.js';
+import type { Coded, Nothing } from './coded.js';
 import type { ConditionValues } from './condition.js';
 import type { Governs } from './governs.js';
 import type { Barred } from './monthLimits.js';
@@ -6,7 +7,6 @@ import type { ObstacleValues } from './obstacle.js';
 import type { OldDrainFound } from './oldDrainFound.js';
 import type { OpenFact } from './openFact.js';
 import type { OptionName } from './optionNames.js';
-import type { Nothing, Said } from './said.js';
 import type { SiteDrain } from './siteDrain.js';
 import type { WayQuestion } from './wayQuestion.js';
 import type { WishChange } from './wishChange.js';
@@ -37,7 +37,7 @@ export interface WishStatements {
   /** dug otherwise, what is built then serves; followed by why */
   'dug-otherwise': { change: WishChange };
   'fact-open': { fact: OpenFact; depth_m: number };
-  'cannot-be-dug': { depth_m: number; condition: Said<ConditionValues> };
+  'cannot-be-dug': { depth_m: number; condition: Coded<ConditionValues> };
   /** chance a year; null: it cannot be dug */
   undone: { governs: Governs; per_year: number | null };
   'still-fails': { option: OptionName; governs: Governs; per_year: number | null; accepted: number };
@@ -50,7 +50,7 @@ export interface ServingStatements {
   'keep-to-months': Nothing;
   'never-emptied': { cause: Barred };
   'by-dip-pipe': { never: number[] };
-  'no-drain-serves': Said<ObstacleValues>;
+  'no-drain-serves': Coded<ObstacleValues>;
   /** how nothing lifts it: always, never emptied, emptied in `months`, full again before enough water comes */
   'nothing-lifts': {
     how: 'always' | 'never-emptied' | 'in-months' | 'in-time';
@@ -74,7 +74,7 @@ export interface ServingStatements {
   vent: Nothing;
   inflow: SiteDrain['governing'];
   'weakest-link': { link: string; reserve: number };
-  'option-lacks': { option: OptionName; lacks: Said<ObstacleValues> };
+  'option-lacks': { option: OptionName; lacks: Coded<ObstacleValues> };
   'outlet-fails': { outlet: string; governs: Governs };
 }
 
@@ -83,7 +83,7 @@ export interface WaitingStatements {
   'season-unknown': Nothing;
   'old-drain': OldDrainFound;
   'fact-tells': { fact: OpenFact };
-  'drain-perhaps': Said<ObstacleValues>;
+  'drain-perhaps': Coded<ObstacleValues>;
   /** in drains */
   'season-worth': { worth_drains: number };
   protected: Nothing;
@@ -97,4 +97,4 @@ export interface WaitingStatements {
 export interface StatementValues extends WishStatements, ServingStatements, WaitingStatements {}
 
 /** A sentence or two of the reason, as it is decided. */
-export type Statement = Said<StatementValues>;
+export type Statement = Coded<StatementValues>;

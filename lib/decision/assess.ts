@@ -15,7 +15,7 @@ import { driversOf, monthlyLimits } from '../reliability/index.js';
 import { Assumptions, type Pond, type Site } from '../site/index.js';
 import { builtBy, type Decision, decide, insteadOf } from './decide.js';
 import { drainOf } from './drainOf.js';
-import { dugOtherwise, toldOfWish } from './dugOtherwise.js';
+import { decisionForWish, dugOtherwise } from './dugOtherwise.js';
 import { LOSS, type Loss } from './loss.js';
 import { measureNext, mostTelling, worthWaiting } from './measureNext.js';
 import { openFacts } from './openFacts.js';
@@ -121,8 +121,8 @@ export function judge(site: Site, { loss = LOSS, ...change }: Change = {}, befor
   const decided = elsewhere(basis, options, here);
   const decision: Decision =
     worthWaiting(next, loss) && !changed.pond.existing && !decided.spot
-      ? { ...toldOfWish(decided, dug), option: 'measure-first', also: [], governs: 'evidence' }
-      : toldOfWish(decided, dug);
+      ? { ...decisionForWish(decided, dug), option: 'measure-first', also: [], governs: 'evidence' }
+      : decisionForWish(decided, dug);
   const drain = drainOf(basis, decision);
   const kept = new Assumptions();
   if (decision.measures.cutoff !== undefined) assumeUpkeep('cutoff', site.survey.site, false, kept);

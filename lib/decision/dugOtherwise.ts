@@ -45,7 +45,7 @@ interface DugOtherwise {
 }
 
 /** The decision for a pond dug otherwise, as one of the pond as wished. */
-export function toldOfWish(decision: Decision, dug: DugOtherwise | undefined): Decision {
+export function decisionForWish(decision: Decision, dug: DugOtherwise | undefined): Decision {
   if (!dug) return decision;
   const { change, undone } = dug;
   return {

@@ -46,7 +46,7 @@ const STEPS: Record<Thing, (basis: Basis) => Changed | undefined> = {
 };
 
 /** What is changed together, what costs least first. */
-const TRIED: Thing[][] = [
+const COMBINATIONS: Thing[][] = [
   ['emptied_in'],
   ['kept_within_m'],
   ['emptied_in', 'kept_within_m'],
@@ -69,7 +69,7 @@ export function* changesOf(
   basis: Basis,
   worthwhile: (things: readonly Thing[]) => boolean,
 ): Generator<Changed> {
-  for (const things of TRIED) {
+  for (const things of COMBINATIONS) {
     if (!worthwhile(things)) continue;
     let all: Changed | undefined = { change: {}, basis };
     for (const thing of things) {

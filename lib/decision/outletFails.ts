@@ -1,11 +1,13 @@
-import { type ObstacleValues, type Statement, saidOf } from '../contract/index.js';
+import { codeAndValues, type ObstacleValues, type Statement } from '../contract/index.js';
 import type { Decision } from './decide.js';
 
 /** Why drains were passed over: more water than they take; else where it was the outlet's fault. */
 export function outletFails({ rejected }: Decision): Statement[] {
   const lacking = rejected.flatMap(({ candidate: { option }, verdict }): Statement[] => {
     const { lacks } = verdict.chance;
-    return lacks ? [{ code: 'option-lacks', values: { option, lacks: saidOf<ObstacleValues>(lacks) } }] : [];
+    return lacks
+      ? [{ code: 'option-lacks', values: { option, lacks: codeAndValues<ObstacleValues>(lacks) } }]
+      : [];
   });
   if (lacking.length > 0) return lacking;
   const tried = rejected.find(({ candidate }) => candidate.option === 'drain-to-outlet');

@@ -1,10 +1,10 @@
 import {
   type ConditionValues,
+  codeAndValues,
   type Failing,
   isOption,
   type MonthlyLimits,
   type Statement,
-  saidOf,
 } from '../contract/index.js';
 import { LEVEL_RESOLUTION } from '../formula/index.js';
 import { deepestOf, questionOf } from '../options/index.js';
@@ -94,7 +94,9 @@ function untreatedOf({ pond }: Pick<Site, 'pond'>, d: Decision): Statement[] {
     ({ met, governs }) => met === 'no' && (governs === 'sides-meet' || governs === 'working-slope'),
   );
   if (tooDeep)
-    return [{ code: 'cannot-be-dug', values: { ...wish, condition: saidOf<ConditionValues>(tooDeep) } }];
+    return [
+      { code: 'cannot-be-dug', values: { ...wish, condition: codeAndValues<ConditionValues>(tooDeep) } },
+    ];
   return [
     {
       code: 'undone',

@@ -1,5 +1,5 @@
 import type { Basis } from '../basis/index.js';
-import { type ObstacleValues, type Rule, ruleOf, saidOf } from '../contract/index.js';
+import { codeAndValues, type ObstacleValues, type Rule, ruleOf } from '../contract/index.js';
 import { bindingUnread, dugDepth, gravelLeftOut, isPressed } from '../digging/index.js';
 import type { TubGeometry } from '../groundwater/index.js';
 import { drainLevel, floorLevel, isAsBuilt, NOTHING, oldDrainOf, readingsOf } from '../heads/index.js';
@@ -116,7 +116,7 @@ function measureFirstRule(site: Site, d: Decision, add: AddRule): void {
   else if (d.governs === 'evidence') add('measure-first/season', {});
   else {
     const lacking = lawfulOutlets(site).why;
-    if (lacking?.asks) add('measure-first/place', saidOf<ObstacleValues>(lacking));
+    if (lacking?.asks) add('measure-first/place', codeAndValues<ObstacleValues>(lacking));
     else add('measure-first/discharge', {});
   }
 }

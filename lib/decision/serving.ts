@@ -1,11 +1,11 @@
 import { isoDate } from '../climate/index.js';
 import {
+  codeAndValues,
   type Failing,
   type MonthlyLimits,
   type ObstacleValues,
   type ServingStatements,
   type Statement,
-  saidOf,
 } from '../contract/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
 import { floorLevel, type OwnReading, oldDrainOf, reliefBounds } from '../heads/index.js';
@@ -120,7 +120,7 @@ function noDrainServes(
 ): Statement[] {
   if (pond.emptiedIn === 'any' || pond.emptiedIn.some((month) => barred[month - 1])) return [];
   const { why } = options.find(({ name }) => name === 'drain-to-outlet')!;
-  return why ? [{ code: 'no-drain-serves', values: saidOf<ObstacleValues>(why) }] : outletFails(d);
+  return why ? [{ code: 'no-drain-serves', values: codeAndValues<ObstacleValues>(why) }] : outletFails(d);
 }
 
 /** What a plan without a drain owes its safety to, where some months would lift an emptied liner. */

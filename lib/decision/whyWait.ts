@@ -1,4 +1,4 @@
-import { type ObstacleValues, type Statement, saidOf } from '../contract/index.js';
+import { codeAndValues, type ObstacleValues, type Statement } from '../contract/index.js';
 import type { Judged } from './assess.js';
 import { oldDrainQuestion } from './oldDrainRule.js';
 import { lacksEvidence } from './stops.js';
@@ -12,7 +12,7 @@ export function whyWait({ site, options, decision: d, measureNext }: Judged): St
   if (d.governs !== 'evidence') {
     const { why } =
       options.find(({ why }) => why?.asks) ?? options.find(({ why }) => why?.governs === 'discharge')!;
-    return [{ code: 'drain-perhaps', values: saidOf<ObstacleValues>(why!) }];
+    return [{ code: 'drain-perhaps', values: codeAndValues<ObstacleValues>(why!) }];
   }
   const { worth_drains } = measureNext.find(({ waits }) => waits)!;
   return [{ code: 'season-worth', values: { worth_drains } }];

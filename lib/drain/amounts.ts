@@ -73,29 +73,18 @@ const wasted = (unit: Unit) =>
 /** What is bought for what is measured, by its unit. */
 export const withWaste = { m: wasted('m'), 'm²': wasted('m²'), 'm³': wasted('m³') };
 
-// biome-ignore lint/suspicious/noExplicitAny: as many arguments as there are parts
-type ManyFormula = Formula<(...args: any[]) => number>;
-const sums = new Map<string, ManyFormula>();
-
-function sumOf(unit: Unit, n: number): ManyFormula {
-  const key = `${unit} ${n}`;
+function sumOf(unit: Unit, n: number): Formula {
   const parts = Array.from({ length: n }, (_, i) => `a${i + 1}`);
-  const made =
-    sums.get(key) ??
-    formula({
-      title: `Together (${n}, ${unit})`,
-      symbol: 'S',
-      unit,
-      expression: parts.join(' + '),
-      parameters: Object.fromEntries(
-        parts.map((part) => [part, { ...size('a part', unit, 1e5), min: -100 }]),
-      ),
-      compute: (...args: number[]) => args.reduce((sum, each) => sum + each, 0),
-      validity: 'all of one unit',
-      source: 'sum of what is put in',
-    });
-  sums.set(key, made);
-  return made;
+  return formula({
+    title: `Together (${n}, ${unit})`,
+    symbol: 'S',
+    unit,
+    expression: parts.join(' + '),
+    parameters: Object.fromEntries(parts.map((part) => [part, { ...size('a part', unit, 1e5), min: -100 }])),
+    compute: (...args: number[]) => args.reduce((sum, each) => sum + each, 0),
+    validity: 'all of one unit',
+    source: 'sum of what is put in',
+  });
 }
 
 /**

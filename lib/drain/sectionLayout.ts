@@ -40,7 +40,7 @@ export interface LayoutWish {
 }
 
 /** A layout that was tried. */
-export interface TriedLayout {
+export interface LayoutTrial {
   count: number;
   /** between pipes, or the width of the floor for one, m */
   spacing: number;
@@ -56,8 +56,8 @@ export interface TriedLayout {
 /** What the search found. */
 export interface LayoutSearch {
   /** absent where nothing tried holds */
-  found?: TriedLayout;
-  tried: TriedLayout[];
+  found?: LayoutTrial;
+  tried: LayoutTrial[];
 }
 
 /** Cells of the sections tried. */
@@ -81,7 +81,7 @@ export function searchLayout(
   const [left, right] = [Math.min(...toes), Math.max(...toes)];
   const [width, middle] = [right - left, (left + right) / 2];
   const { radius } = pipe;
-  const tried: TriedLayout[] = [];
+  const tried: LayoutTrial[] = [];
   for (let count = 1; count <= most; count++)
     for (const thickness of bed ? thicknesses : [0]) {
       const depth = bed ? thickness - radius : (pipe.depth ?? BED_THICKNESS);
@@ -95,7 +95,7 @@ export function searchLayout(
       const worst = (where: (p: LinerPoint) => boolean) =>
         Math.max(...points.filter(where).map((p) => p.uplift));
       const onFloor = ({ z }: LinerPoint) => z < floor + 1e-6;
-      const layout: TriedLayout = {
+      const layout: LayoutTrial = {
         count,
         spacing: width / count,
         thickness,

@@ -3,12 +3,12 @@ import type { Report } from '../contract/index.js';
 import {
   drainProfileAlt,
   enoughFall,
+  type FallCheck,
+  type FloodCheck,
   fallState,
   profileFallWords,
   profileFloodWords,
   shortFallWords,
-  type ToldFall,
-  type ToldFlood,
 } from '../text/drainProfileWords.js';
 import { formatQuantity, type UnitSystem } from '../units/index.js';
 import {
@@ -42,9 +42,9 @@ const ENDS: Record<string, (outlet: string) => string> = {
 
 interface Profile {
   stations: Station[];
-  falls: ToldFall[];
+  falls: FallCheck[];
   /** water at the outlet in flood, and that the floor stands above it */
-  flood?: ToldFlood;
+  flood?: FloodCheck;
   run_m: number;
 }
 
@@ -159,7 +159,7 @@ function wideSvg({ stations, falls, flood, run_m }: Profile, alt: string, units:
 }
 
 /** Whether a fall is enough; none for one that is short and counted. */
-const fallSign = (fall: ToldFall, ...at: [x: number, y: number, size: number]): string => {
+const fallSign = (fall: FallCheck, ...at: [x: number, y: number, size: number]): string => {
   const state = fallState(fall);
   return state === 'short' ? '' : sign(state === 'enough' ? 'holds' : 'fails', ...at);
 };

@@ -4,6 +4,7 @@ import { LEAST_CHANCE } from '../contract/index.js';
 import { type Assessment, assess } from '../decision/index.js';
 import { howDeepFigure } from '../figures/howDeepFigure.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
+import type { TableFits } from '../groundwater/index.js';
 import { pageHtml } from '../page/pageHtml.js';
 import { pondCardHtml } from '../page/pondCard.js';
 import type { Photos } from '../page/record.js';
@@ -49,9 +50,10 @@ export interface Answer {
 /**
  * Assesses a survey.
  * @param samples draws of everything unknown
+ * @param fits of the surveys answered before
  */
-export const assessmentOf = (survey: Survey, samples: number): Assessment =>
-  assess(siteModel(survey, { seed: SEED, samples }));
+export const assessmentOf = (survey: Survey, samples: number, fits: TableFits): Assessment =>
+  assess(siteModel(survey, { seed: SEED, samples, fits }));
 
 /** Without a chance where there is none to speak of: what has to be measured first is named whatever it may change. */
 const told = (words: string, chance: number) =>

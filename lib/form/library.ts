@@ -4,13 +4,14 @@
  */
 import type { PageRequest } from '../page/pageQuestions.js';
 import { pageReckoner } from '../page/pageReckoner.js';
-import { answerRequest, type Request } from './reckoner.js';
+import { formReckoner, type Request } from './reckoner.js';
 
 if (typeof document === 'undefined') {
+  const answerForm = formReckoner();
   const answerPage = pageReckoner();
   globalThis.addEventListener('message', (event) => {
     const request = (event as MessageEvent<Request | PageRequest>).data;
     if ('page' in request) globalThis.postMessage(answerPage(request));
-    else answerRequest(request, (reply) => globalThis.postMessage(reply));
+    else answerForm(request, (reply) => globalThis.postMessage(reply));
   });
 } else window.underpondReckoner = pageReckoner;

@@ -107,9 +107,6 @@ export function fitTable(
     closure,
   });
   if (inside.length === 0 && !colour) return fitted(rows(count, dimensions, seed), 1, 0);
-  const key = JSON.stringify([inside, dips.length, priors, count, seed, colour, digestOf(record)]);
-  const known = found.get(key);
-  if (known) return known;
   const likelihood = likelihoodOf(record, inside, colour);
   const { draw, splitRhat } = walk(
     temperedPopulations(
@@ -118,27 +115,12 @@ export function fitTable(
       seed,
     ),
   );
-  const fit = fitted(draw(count), splitRhat, likelihood.closure());
-  if (found.size === MOST) found.delete(found.keys().next().value!);
-  found.set(key, fit);
-  return fit;
+  return fitted(draw(count), splitRhat, likelihood.closure());
 }
 
 /** By day; of one day the nearest to the ground first: the likelihood takes them one after the other. */
 const inOrder = (a: Dip, b: Dip) =>
   a.day - b.day || a.depth - b.depth || a.error - b.error || a.says.localeCompare(b.says);
-
-/** Fits of late: a survey changed in what the water does not feel is not fitted again, which takes a second or two. */
-const found = new Map<string, TableFit>();
-const MOST = 16;
-
-/** What tells one stretch of weather from another: FNV-1a over the bits of its numbers. */
-function digestOf({ firstDay, rain, tmean, demand }: ClimateRecord): string {
-  let hash = 0x811c9dc5;
-  for (const series of [rain, tmean, demand])
-    for (const word of new Uint32Array(series.slice().buffer)) hash = Math.imul(hash ^ word, 0x01000193);
-  return `${firstDay} ${rain.length} ${hash}`;
-}
 
 /** Standard normal scores, one array a sample. */
 function rows(count: number, dimensions: number, seed: number): Float64Array[] {

@@ -7,6 +7,7 @@ export * from './modelError.js';
 export * from './relief.js';
 export * from './ringFlow.js';
 export * from './spinUp.js';
+export * from './tableFits.js';
 export * from './tableLikelihood.js';
 export * from './tablePriors.js';
 export * from './tableStore.js';

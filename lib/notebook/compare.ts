@@ -1,5 +1,6 @@
 import { basename, join } from 'node:path';
 import { assess } from '../decision/index.js';
+import { TableFits } from '../groundwater/index.js';
 import { type Case, changesPage, changesText } from '../page/index.js';
 import { reportOf } from '../report/index.js';
 import { siteModel } from '../site/index.js';
@@ -37,10 +38,11 @@ interface Compared {
  * @throws SurveyError when a survey is refused, Error when a folder is missing or cannot be written
  */
 export function compareFolders(before: string, after: string, parent: string): Compared {
+  const fits = new TableFits();
   const [was, is] = [before, after].map((path) => {
     const folder = surveyFolder(path);
     const survey = named(path);
-    const report = reportOf(assess(siteModel(survey, { seed: 1 })));
+    const report = reportOf(assess(siteModel(survey, { seed: 1, fits })));
     return { folder, called: basename(folder), survey, report };
   }) as [Compare, Compare];
   const noticed = [was, is].flatMap(({ called, survey }) => {

@@ -2,10 +2,10 @@
 import { createHash } from 'node:crypto';
 import { escapeHtml, scriptJson } from '../figures/escape.js';
 import { visible } from '../figures/visible.js';
-import { toldTried } from '../page/comparedTried.js';
 import { holder } from '../page/heldMeasures.js';
 import { PANEL_STYLE } from '../page/index.js';
 import { inlineScript } from '../page/policy.js';
+import { trialColumn } from '../page/trialColumn.js';
 import { viewOf } from '../page/whatIfView.js';
 import type { Survey } from '../survey/index.js';
 import { type Html, untypeset } from './display.js';
@@ -27,7 +27,7 @@ export async function whatIfOutput(
   const held = holder(survey, { seed, samples });
   const own = held.asked({});
   const units = survey.site.show_units ?? 'metric';
-  const view = viewOf(held, own, toldTried(own, units), units);
+  const view = viewOf(held, own, trialColumn(own, units), units);
   const alt = visible(`${view.headline} ${view.chances}`);
   const json = scriptJson({ survey, seed, samples, version: VERSION, leftOut: [] });
   const id = `what-if-${createHash('sha256').update(json).digest('hex').slice(0, 12)}`;

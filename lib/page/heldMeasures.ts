@@ -15,11 +15,11 @@ import { type Measures, namesOf } from '../heads/index.js';
 import { candidatesOf, depthCurve, type Option, optionsOf } from '../options/index.js';
 import type { SiteOptions } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
-import { builtAsTried } from './tried.js';
 import { arranger, builtAs, calledAs, type WhatIf } from './whatIf.js';
+import { trialMeasures } from './whatIfParameters.js';
 
 /** A change with what is held built. */
-export interface Tried {
+export interface Trial {
   basis: Basis;
   options: Option[];
   option: OptionName;
@@ -41,7 +41,7 @@ export interface Holder {
   option: OptionName;
   /** what is done otherwise than wished, since the answer rests on it */
   change: WishChange | undefined;
-  asked(change: WhatIf): Tried;
+  asked(change: WhatIf): Trial;
 }
 
 /**
@@ -73,7 +73,7 @@ export function holder(survey: Survey, options: SiteOptions = {}): Holder {
         picked === option
           ? sameMeasures(basis, all, option, measures)
           : all.find(({ name }) => name === picked)?.measures;
-      const built = found && builtAsTried(site, found, what);
+      const built = found && trialMeasures(site, found, what);
       const named = built ? calledAs(picked, built) : picked;
       const gas = gasUnder(site, site.pond.depth);
       return {
@@ -106,7 +106,7 @@ function heldJudged(basis: Basis, options: Option[], option: OptionName, measure
 }
 
 /** What is tried with the chance against depth of every option: for the figures, and a multiple of the time. */
-export function withCurves(held: NonNullable<Tried['held']>): Judged {
+export function withCurves(held: NonNullable<Trial['held']>): Judged {
   const { basis, options, decision } = held;
   return {
     ...held,

@@ -5,8 +5,8 @@ import type { Standing } from '../text/whatIfText.js';
 import type { UnitSystem } from '../units/index.js';
 import type { PrivatePart } from './leaveOut.js';
 import type { Photos } from './record.js';
-import type { TriedNumbers, TriedRange } from './tried.js';
 import type { WhatIf } from './whatIf.js';
+import type { ParameterRange, WhatIfValues } from './whatIfParameters.js';
 
 /** A choice among the controls: its values with their words. */
 export interface Choice {
@@ -18,7 +18,7 @@ export interface Choice {
 
 /** Which controls a survey has. */
 export interface Controls {
-  numbers: TriedRange[];
+  numbers: ParameterRange[];
   choices: Choice[];
   /** a change of size runs the water again */
   ring: boolean;
@@ -27,14 +27,14 @@ export interface Controls {
 }
 
 /** What is said of what is tried; the table as markup that the library made. */
-export interface Said {
+export interface TrialText {
   headline: string;
   standing: Standing;
   used: string;
   chances: string;
   compared: string;
   /** what is built has these of the numbers that can be tried */
-  built: TriedNumbers;
+  built: WhatIfValues;
 }
 
 /** What is drawn and listed of it, as markup; empty where it cannot be had. */
@@ -45,7 +45,7 @@ export interface Drawn {
 }
 
 /** Something tried, as it is asked for. */
-interface TriedAsk {
+interface TrialAsk {
   change: WhatIf;
   units: UnitSystem;
 }
@@ -54,9 +54,9 @@ interface TriedAsk {
 export interface Questions {
   /** comes first, with {@link LiveData} as JSON */
   open: { ask: string; answer: Controls };
-  try: { ask: TriedAsk; answer: Said };
+  try: { ask: TrialAsk; answer: TrialText };
   /** its pictures: asked for when the words are out */
-  draw: { ask: TriedAsk & { size: FigureSize; name: string }; answer: Drawn };
+  draw: { ask: TrialAsk & { size: FigureSize; name: string }; answer: Drawn };
   /** the body of the page in a system of units */
   body: { ask: { units: UnitSystem; photos: Photos }; answer: string };
   /** the page as it is saved */

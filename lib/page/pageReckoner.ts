@@ -7,26 +7,34 @@ import { outletsOf } from '../options/index.js';
 import { reportOf, workedSheet } from '../report/index.js';
 import { ADVICE_NAMES } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
-import { type TriedColumn, toldTried } from './comparedTried.js';
-import { type Holder, holder, type Tried } from './heldMeasures.js';
+import { type Holder, holder, type Trial } from './heldMeasures.js';
 import { hasWeatherYears } from './inYears.js';
 import type { LiveData } from './liveData.js';
 import { html, table } from './markup.js';
 import { bodyHtml, pageHtml } from './pageHtml.js';
-import type { Choice, Controls, Drawn, PageReply, PageRequest, Questions, Said } from './pageQuestions.js';
-import { surveyedNumbers } from './tried.js';
+import type {
+  Choice,
+  Controls,
+  Drawn,
+  PageReply,
+  PageRequest,
+  Questions,
+  TrialText,
+} from './pageQuestions.js';
+import { type TrialColumn, trialColumn } from './trialColumn.js';
 import type { WhatIf } from './whatIf.js';
-import { picturedTried, viewOf } from './whatIfView.js';
+import { surveyedNumbers } from './whatIfParameters.js';
+import { trialFigures, viewOf } from './whatIfView.js';
 
 /** What is kept between questions. */
 interface Opened {
   data: LiveData;
   holder: Holder;
   /** with nothing tried */
-  survey: Tried;
+  survey: Trial;
   /** what was asked about last, with its change */
-  last: { key: string; tried: Tried };
-  columns: Partial<Record<UnitSystem, TriedColumn>>;
+  last: { key: string; trial: Trial };
+  columns: Partial<Record<UnitSystem, TrialColumn>>;
   /** of the survey; made when it is first asked for */
   assessment?: Assessment;
 }
@@ -52,7 +60,7 @@ export function pageReckoner(): (request: PageRequest) => PageReply {
 function open(data: LiveData): Opened {
   const held = holder(data.survey, data);
   const survey = held.asked({});
-  return { data, holder: held, survey, last: { key: '{}', tried: survey }, columns: {} };
+  return { data, holder: held, survey, last: { key: '{}', trial: survey }, columns: {} };
 }
 
 function answered(opened: Opened, request: Exclude<PageRequest, { page: 'open' }>): unknown {
@@ -68,23 +76,23 @@ function answered(opened: Opened, request: Exclude<PageRequest, { page: 'open' }
   }
 }
 
-function asked(opened: Opened, change: WhatIf): Tried {
+function asked(opened: Opened, change: WhatIf): Trial {
   const key = JSON.stringify(change);
-  if (opened.last.key !== key) opened.last = { key, tried: opened.holder.asked(change) };
-  return opened.last.tried;
+  if (opened.last.key !== key) opened.last = { key, trial: opened.holder.asked(change) };
+  return opened.last.trial;
 }
 
-function said(opened: Opened, { change, units }: Questions['try']['ask']): Said {
+function said(opened: Opened, { change, units }: Questions['try']['ask']): TrialText {
   const { holder, survey } = opened;
-  opened.columns[units] ??= toldTried(survey, units);
-  const tried = asked(opened, change);
-  const { compared, ...view } = viewOf(holder, tried, opened.columns[units], units);
-  const raise = tried.held?.decision.measures.raise;
+  opened.columns[units] ??= trialColumn(survey, units);
+  const trial = asked(opened, change);
+  const { compared, ...view } = viewOf(holder, trial, opened.columns[units], units);
+  const raise = trial.held?.decision.measures.raise;
   return { ...view, compared: table(compared).html, built: raise === undefined ? {} : { raise } };
 }
 
 function drawn(opened: Opened, { change, units, size, name }: Questions['draw']['ask']): Drawn {
-  const pictured = picturedTried(asked(opened, change), units, size);
+  const pictured = trialFigures(asked(opened, change), units, size);
   if (!pictured) return { buy: '', section: '', risk: '' };
   const svg = (which: 'section' | 'risk') =>
     figureSvg(pictured[which], DESIGN_WIDTH[size], `${name}-${which}`);

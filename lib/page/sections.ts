@@ -10,7 +10,7 @@ import type { Table } from '../figures/table.js';
 import { optionTable } from '../figures/tables.js';
 import { whichWaterFigure } from '../figures/whichWaterFigure.js';
 import { spotWords, wishQuestion, wishWords } from '../text/asked.js';
-import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
+import { CAUTIONS, FIRST_CAUTIONS } from '../text/cautions.js';
 import { countedWords } from '../text/countedWords.js';
 import { diggingLaw } from '../text/diggingLaw.js';
 import { ADVICE_NAMES } from '../text/terms.js';
@@ -150,7 +150,7 @@ function lawHtml(rules: Report['rules']): Markup[] {
 export function limitsSection({ result, rules }: Report): Markup {
   const dug = isDug(result);
   const items = CAUTIONS.filter(
-    ({ title, drained }) => (!drained || result.drain !== null) && !(dug && SAID_FIRST.includes(title)),
+    ({ title, drained }) => (!drained || result.drain !== null) && !(dug && FIRST_CAUTIONS.includes(title)),
   ).map(({ title, text: words }) => html`<strong>${title}.</strong> ${words}`);
   return section(
     'limits',

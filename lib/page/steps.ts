@@ -3,7 +3,7 @@
 import { BEFORE_DIGGING, isDug, type Report } from '../contract/index.js';
 import { underLiner } from '../figures/sheetSection.js';
 import { CUTOFF } from '../options/index.js';
-import { CAUTIONS, SAID_FIRST } from '../text/cautions.js';
+import { CAUTIONS, FIRST_CAUTIONS } from '../text/cautions.js';
 import { duringMonths, monthWords } from '../text/index.js';
 import { cutoffStep, digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
@@ -60,7 +60,7 @@ const OF: Record<string, Phase> = {
 };
 
 /** What comes before the first spade. */
-const SAFETY = CAUTIONS.filter(({ title }) => SAID_FIRST.includes(title)).map(
+const SAFETY = CAUTIONS.filter(({ title }) => FIRST_CAUTIONS.includes(title)).map(
   ({ title, text: words }) => html`<strong>${title}.</strong> ${words}`,
 );
 

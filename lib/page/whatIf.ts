@@ -23,10 +23,10 @@ import {
 import type { Survey } from '../survey/index.js';
 import { drainFor } from '../works/index.js';
 import { hasWeatherYears, inYears, type Years } from './inYears.js';
-import { builtAsTried, changesOf, type TriedNumbers, waterKey } from './tried.js';
+import { changesOf, trialMeasures, type WhatIfValues, waterKey } from './whatIfParameters.js';
 
 /** What may be tried; absent: as surveyed. */
-export interface WhatIf extends TriedNumbers {
+export interface WhatIf extends WhatIfValues {
   /** absent: what is recommended for the rest */
   option?: OptionName;
   /** never, or in any month; absent: in the months wished */
@@ -51,7 +51,7 @@ export function explorer(survey: Survey, options: SiteOptions = {}): (change: Wh
   return (tried) => {
     const { site, change } = arrange(tried);
     // A rim that is tried is raised so far, and may be raised no farther.
-    const { raise } = builtAsTried(site, NOTHING, tried);
+    const { raise } = trialMeasures(site, NOTHING, tried);
     const allowed = tried.raise === undefined ? {} : { highestRaise: raise };
     last = judge(site, { ...change, ...allowed }, last);
     const { decision } = last;
@@ -154,9 +154,9 @@ function arranged(site: Site, change: WhatIf, outlet: string | undefined): Site 
 }
 
 /** The assessment with an option of it in the place of what is recommended, at the depth tried. */
-function withOption(a: Judged, option: OptionName, tried: TriedNumbers = {}): Judged {
+function withOption(a: Judged, option: OptionName, tried: WhatIfValues = {}): Judged {
   const measures = a.options.find(({ name }) => name === option)?.measures ?? NOTHING;
-  return withMeasures(a, option, builtAsTried(a.site, measures, tried));
+  return withMeasures(a, option, trialMeasures(a.site, measures, tried));
 }
 
 function withMeasures(a: Judged, option: OptionName, measures: Measures): Judged {

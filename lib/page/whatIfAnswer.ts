@@ -2,34 +2,34 @@ import { monthsFree } from '../contract/index.js';
 import { isAsBuilt } from '../heads/index.js';
 import { candidatesOf, deepestOf } from '../options/index.js';
 import { depthsOf, type Verdict, verdictAt, verdictsAt } from '../reliability/index.js';
-import type { TriedBuilt, TriedRescue, TriedVerdict, WhatIfFound } from '../text/whatIfText.js';
-import type { Holder, Tried } from './heldMeasures.js';
+import type { TrialAlternative, TrialVerdict, TrialWorks, WhatIfFound } from '../text/whatIfText.js';
+import type { Holder, Trial } from './heldMeasures.js';
 
-type Held = NonNullable<Tried['held']>;
+type Held = NonNullable<Trial['held']>;
 
 /**
  * Answers what is tried.
  * @param holder - of the survey
- * @param tried - from its `asked`
+ * @param trial - from its `asked`
  * @returns what `whatIfText` puts into words
  */
-export function whatIfAnswer(holder: Holder, tried: Tried): WhatIfFound {
-  const { basis, options, held, option, stop } = tried;
+export function whatIfAnswer(holder: Holder, trial: Trial): WhatIfFound {
+  const { basis, options, held, option, stop } = trial;
   // A stop holds whatever is built: no chance is told against it.
   if (stop) return { found: 'stopped', option: stop.option, governs: stop.governs };
   if (!held) {
     const why = options.find(({ name }) => name === option)?.why;
-    return { found: 'absent', option, why, rescue: rescueOf(tried) };
+    return { found: 'absent', option, why, rescue: rescueOf(trial) };
   }
   const { verdict } = held.decision;
   const judged = {
     depth_m: basis.site.pond.depth,
-    built: builtOf(held, tried),
-    verdict: triedVerdict(verdict),
-    unsettled: unsettled(holder, tried),
+    built: builtOf(held, trial),
+    verdict: trialVerdict(verdict),
+    unsettled: unsettled(holder, trial),
   };
   if (verdict.safe) return { found: 'safe', ...judged };
-  const rescue = rescueOf(tried);
+  const rescue = rescueOf(trial);
   return isRuled(holder, held, verdict)
     ? {
         found: 'ruled',
@@ -41,7 +41,7 @@ export function whatIfAnswer(holder: Holder, tried: Tried): WhatIfFound {
     : { found: 'unsafe', ...judged, rescue, deepest_m: deepestSafe(held) };
 }
 
-function builtOf({ decision: { measures } }: Held, { option, gas }: Tried): TriedBuilt {
+function builtOf({ decision: { measures } }: Held, { option, gas }: Trial): TrialWorks {
   return {
     option,
     as_built: isAsBuilt(measures),
@@ -52,7 +52,7 @@ function builtOf({ decision: { measures } }: Held, { option, gas }: Tried): Trie
 }
 
 /** A verdict as it is told. */
-export function triedVerdict({ governs, diggable, dry, chance, dig, conditions }: Verdict): TriedVerdict {
+export function trialVerdict({ governs, diggable, dry, chance, dig, conditions }: Verdict): TrialVerdict {
   return {
     governs,
     diggable,
@@ -72,7 +72,7 @@ function isRuled({ own }: Holder, { site }: Held, verdict: Verdict): boolean {
 }
 
 /** The first option of the list that is safe at what is tried. */
-function rescueOf({ basis, options, option: held }: Tried): TriedRescue | undefined {
+function rescueOf({ basis, options, option: held }: Trial): TrialAlternative | undefined {
   const found = candidatesOf(basis, options).find(
     ({ option, measures }) => option !== held && verdictAt(basis, measures, basis.site.pond.depth).safe,
   );
@@ -86,6 +86,6 @@ function deepestSafe({ basis, decision, site }: Held): number | undefined {
 }
 
 /** The answer of the survey itself is to measure first. */
-function unsettled({ own }: Holder, { evidence }: Tried): boolean {
+function unsettled({ own }: Holder, { evidence }: Trial): boolean {
   return own.decision.option === 'measure-first' || !evidence;
 }

@@ -1,8 +1,8 @@
 /** Controls of the what-if: a slider beside a box to type in, and a choice. */
 import { slopeNumber } from '../text/sheetWords.js';
-import { notTried } from '../text/whatIfTold.js';
+import { outOfRangeWords } from '../text/whatIfNotices.js';
 import { formatQuantity, INCH, parseQuantity, type UnitSystem } from '../units/index.js';
-import { TRIED, type Tried, type TriedRange } from './tried.js';
+import { PARAMETERS, type ParameterRange, type WhatIfParameter } from './whatIfParameters.js';
 
 export interface Control {
   element: HTMLElement;
@@ -33,14 +33,14 @@ export function element<K extends keyof HTMLElementTagNameMap>(
  * @param refused - is told why what was typed is not tried
  */
 export function numberControl(
-  [key, surveyed, most]: TriedRange,
+  [key, surveyed, most]: ParameterRange,
   read: () => number | undefined,
   write: (value: number) => void,
   refused: (why: string) => void,
 ): Control {
-  const tried: Tried = TRIED[key];
-  const { label, kind, step } = tried;
-  const range = { min: Math.min(tried.min, surveyed), max: most };
+  const parameter: WhatIfParameter = PARAMETERS[key];
+  const { label, kind, step } = parameter;
+  const range = { min: Math.min(parameter.min, surveyed), max: most };
   const slider = element('input', '');
   const box = element('input', 'typed');
   const name = element('label', '');
@@ -54,7 +54,7 @@ export function numberControl(
   box.type = 'text';
   box.autocomplete = 'off';
   box.setAttribute('aria-label', `${label}, typed`);
-  const inches = () => (shown === 'us' ? tried.inches : undefined);
+  const inches = () => (shown === 'us' ? parameter.inches : undefined);
   const scale = () => (inches() === undefined ? 1 : INCH);
   const size = (value: number) =>
     kind === 'slope' ? slopeNumber(value) : formatQuantity(value, kind, shown);
@@ -73,7 +73,10 @@ export function numberControl(
     const fits = value !== undefined && value >= range.min && value <= range.max;
     box.setAttribute('aria-invalid', String(!fits));
     if (fits) write(value!);
-    else refused(notTried(label, kind === 'slope' ? 'number' : 'length', size(range.min), size(range.max)));
+    else
+      refused(
+        outOfRangeWords(label, kind === 'slope' ? 'number' : 'length', size(range.min), size(range.max)),
+      );
   });
   return {
     element: element('div', 'control', name, element('div', 'number', slider, box)),

@@ -1,13 +1,13 @@
 /** The what-if in a browser: it asks the library beside the page, and shows the newest answer. */
 
 import type { FigureSize } from '../figures/layout.js';
-import { copyByHand, leftOutOfLink } from '../text/whatIfTold.js';
+import { copyByHand, leftOutOfLink } from '../text/whatIfNotices.js';
 import type { UnitSystem } from '../units/index.js';
-import type { Controls, Drawn, Said } from './pageQuestions.js';
+import type { Controls, Drawn, TrialText } from './pageQuestions.js';
 import type { Ask } from './pageWorker.js';
-import { waterKey } from './tried.js';
 import { type Control, choiceControl, numberControl } from './whatIfControls.js';
 import { layoutOf } from './whatIfLayout.js';
+import { waterKey } from './whatIfParameters.js';
 import { fragmentOf, notebookLine, type State } from './whatIfState.js';
 
 interface PanelOptions {
@@ -53,7 +53,7 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
     throw error;
   }
   let { state, units } = options;
-  let shown: { key: string; said: Said; drawn?: Drawn } | undefined;
+  let shown: { key: string; said: TrialText; drawn?: Drawn } | undefined;
   let [asking, again] = [false, false];
   let [resting, speaking] = [0, 0];
   const parts = layoutOf(root);
@@ -137,7 +137,7 @@ export async function whatIfPanel(root: HTMLElement, options: PanelOptions): Pro
     }, SPEAK);
   }
 
-  function say({ headline, standing, used, chances, compared }: Said): void {
+  function say({ headline, standing, used, chances, compared }: TrialText): void {
     parts.headline.textContent = headline;
     parts.headline.className = standing;
     parts.used.textContent = used;

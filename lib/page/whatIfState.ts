@@ -1,8 +1,8 @@
 /** The state of the what-if as text: in the page's address, and as a line for a notebook. */
 import { OPTIONS } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
-import { type NumberKey, TRIED } from './tried.js';
 import type { WhatIf } from './whatIf.js';
+import { type NumberKey, PARAMETERS } from './whatIfParameters.js';
 
 /** A what-if and the units it is shown in. */
 export interface State extends WhatIf {
@@ -18,7 +18,7 @@ const CHOICES = {
 } as const;
 type ChoiceKey = keyof typeof CHOICES;
 
-const isNumber = (key: string): key is NumberKey => Object.hasOwn(TRIED, key);
+const isNumber = (key: string): key is NumberKey => Object.hasOwn(PARAMETERS, key);
 const isChoice = (key: string): key is ChoiceKey => Object.hasOwn(CHOICES, key);
 
 /** The fragment of an address that brings a state back, without `#`; empty for the survey's own case. */
@@ -47,7 +47,7 @@ export function stateOf(fragment: string): { state: State; left: string[] } | un
   for (const part of fragment.split('&').slice(1)) {
     const [key = '', value = ''] = part.split('=');
     const number = value.trim() === '' ? Number.NaN : Number(value);
-    if (isNumber(key) && number >= TRIED[key].min && number <= TRIED[key].max) state[key] = number;
+    if (isNumber(key) && number >= PARAMETERS[key].min && number <= PARAMETERS[key].max) state[key] = number;
     else if (isChoice(key) && (CHOICES[key] as readonly string[]).includes(value)) state[key] = value;
     else left.push(part.slice(0, 40));
   }

@@ -6,12 +6,12 @@ import { riskDepthFigure } from '../figures/riskDepthFigure.js';
 import { sectionFigure } from '../figures/sectionFigure.js';
 import type { Table } from '../figures/table.js';
 import { reportOf } from '../report/index.js';
-import { type Standing, triedChances, usedWords, whatIfText } from '../text/whatIfText.js';
+import { type Standing, trialChances, usedWords, whatIfText } from '../text/whatIfText.js';
 import type { UnitSystem } from '../units/index.js';
-import { comparedTried, type TriedColumn, toldTried } from './comparedTried.js';
 import { carried } from './drainSection.js';
-import { type Holder, type Tried, withCurves } from './heldMeasures.js';
-import { triedVerdict, whatIfAnswer } from './whatIfAnswer.js';
+import { type Holder, type Trial, withCurves } from './heldMeasures.js';
+import { type TrialColumn, trialColumn, trialTable } from './trialColumn.js';
+import { trialVerdict, whatIfAnswer } from './whatIfAnswer.js';
 
 /** The answer in words. */
 interface View {
@@ -29,21 +29,21 @@ interface View {
 /**
  * Words of what is tried.
  * @param holder - of the survey
- * @param tried - from its `asked`
+ * @param trial - from its `asked`
  * @param survey - column of the survey
  * @param units - how numbers are written
  * @returns what the panel says
  */
-export function viewOf(holder: Holder, tried: Tried, survey: TriedColumn, units: UnitSystem): View {
-  const { words, standing } = whatIfText(whatIfAnswer(holder, tried), units);
-  const verdict = tried.stop ? undefined : tried.held?.decision.verdict;
+export function viewOf(holder: Holder, trial: Trial, survey: TrialColumn, units: UnitSystem): View {
+  const { words, standing } = whatIfText(whatIfAnswer(holder, trial), units);
+  const verdict = trial.stop ? undefined : trial.held?.decision.verdict;
   const { change } = holder;
   return {
     headline: words,
     standing,
     used: change ? usedWords(change, units) : '',
-    compared: comparedTried(survey, toldTried(tried, units)),
-    chances: verdict ? triedChances(verdict.chance.modes, triedVerdict(verdict)) : '',
+    compared: trialTable(survey, trialColumn(trial, units)),
+    chances: verdict ? trialChances(verdict.chance.modes, trialVerdict(verdict)) : '',
   };
 }
 
@@ -57,11 +57,11 @@ interface Pictured {
 
 /**
  * Figures of what is tried; they take a multiple of the time of its words.
- * @param tried - from {@link holder}
+ * @param trial - from {@link holder}
  * @returns undefined where what is held cannot be had, or nothing may be dug
  */
-export function picturedTried(
-  { held, option, stop }: Tried,
+export function trialFigures(
+  { held, option, stop }: Trial,
   units: UnitSystem,
   size: FigureSize,
 ): Pictured | undefined {

@@ -13,8 +13,8 @@ import {
 } from '../digging/index.js';
 import { levelOfDepth } from '../heads/index.js';
 import { LEVEL_RIM, type Site } from '../site/index.js';
+import type { JudgedMeasures } from './judgedMeasures.js';
 import { restingOn } from './restingOn.js';
-import type { Told } from './told.js';
 
 const WHY: Partial<Record<Governs, SituationWhy>> = {
   'floor-heave': 'floor-heaves',
@@ -23,8 +23,8 @@ const WHY: Partial<Record<Governs, SituationWhy>> = {
 };
 
 /** The hole while it is dug, in the months named or in each, and the layer under pressure below it. */
-export function digSituations(told: Told): Situation[] {
-  const { basis, measures, depth, verdict } = told;
+export function digSituations(judged: JudgedMeasures): Situation[] {
+  const { basis, measures, depth, verdict } = judged;
   const { site, dig } = basis;
   const dug = dugDepth(site, measures, depth);
   // Nobody digs a pond that is there, nor one that stands on the ground.
@@ -36,7 +36,7 @@ export function digSituations(told: Told): Situation[] {
     const governs = againstDig(worst, verdict.conditions, acceptedRisk);
     const open = governs !== 'none' && openFactAt(site, measures, depth, governs);
     const month = plans.length > 1 ? plan.months[0]! : null;
-    const common = { of: told.of, month, lowest_level_m: null, hours: null };
+    const common = { of: judged.of, month, lowest_level_m: null, hours: null };
     const row: Situation = {
       ...common,
       situation: 'dig',
@@ -51,7 +51,7 @@ export function digSituations(told: Told): Situation[] {
       allowed: governs === 'none',
       why: governs === 'none' ? 'holds' : open ? 'not-known' : (WHY[governs] ?? 'condition'),
       governs,
-      assumptions: restingOn('dig', told.assumed),
+      assumptions: restingOn('dig', judged.assumed),
     };
     const floor = levelOfDepth.compute(deepestDug(site, measures, depth));
     const hole = {
@@ -79,7 +79,7 @@ export function digSituations(told: Told): Situation[] {
         allowed: holds,
         why: holds ? 'holds' : seam.assumed ? 'not-known' : 'floor-heaves',
         governs: holds ? 'none' : 'floor-heave',
-        assumptions: restingOn('seam', told.assumed),
+        assumptions: restingOn('seam', judged.assumed),
       },
     ];
   });

@@ -1,4 +1,4 @@
-import type { Recommendation, ToldRule } from '../contract/index.js';
+import type { Recommendation, RuleWithText } from '../contract/index.js';
 import { isCloseCall, type Judged, reasonOf, rulesOf } from '../decision/index.js';
 import { isAsBuilt } from '../heads/index.js';
 import { safeDepth } from '../options/index.js';
@@ -16,7 +16,13 @@ export function recommend(a: Judged, units: UnitSystem = unitsOf(a)): Recommenda
   const { site, decision } = a;
   const rules = rulesOf(a).map((rule) => {
     const { code, subject, values, ...bounds } = rule;
-    return { code, subject, values, text: ruleText(rule, units, site.country.rules), ...bounds } as ToldRule;
+    return {
+      code,
+      subject,
+      values,
+      text: ruleText(rule, units, site.country.rules),
+      ...bounds,
+    } as RuleWithText;
   });
   return {
     option: decision.option,

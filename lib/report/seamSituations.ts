@@ -8,12 +8,12 @@ import { keptHeaves, seamShares } from '../reliability/index.js';
 import type { Site } from '../site/index.js';
 import { withSlab } from '../uplift/index.js';
 import { rangeFrom } from './chanceRange.js';
+import type { JudgedMeasures } from './judgedMeasures.js';
 import { restingOn } from './restingOn.js';
-import type { Told } from './told.js';
 
 /** The pond over the water of a seam: full, as low as it gets in use, and emptied from any day of a month on; none without a seam. */
-export function seamSituations(told: Told): Situation[] {
-  const { basis, measures: m, depth } = told;
+export function seamSituations(judged: JudgedMeasures): Situation[] {
+  const { basis, measures: m, depth } = judged;
   const { site, draws } = basis;
   if (site.ground.seams.length === 0) return [];
   const { daysEmpty, acceptedRisk } = site.pond;
@@ -23,7 +23,7 @@ export function seamSituations(told: Told): Situation[] {
     const chance = rangeFrom(shares, 'water');
     const allowed = chance.middle <= acceptedRisk;
     return {
-      of: told.of,
+      of: judged.of,
       situation,
       month,
       level_m: level,
@@ -39,7 +39,7 @@ export function seamSituations(told: Told): Situation[] {
       allowed,
       why: allowed ? 'holds' : seam.assumed ? 'not-known' : 'floor-heaves',
       governs: allowed ? 'none' : 'floor-heave',
-      assumptions: restingOn(situation, told.assumed),
+      assumptions: restingOn(situation, judged.assumed),
     } satisfies Situation;
   };
   const brim = fullLevel(site, m);

@@ -23,9 +23,9 @@ import { spareHead } from '../uplift/index.js';
 import { rangeFrom } from './chanceRange.js';
 import { digSituations } from './digSituations.js';
 import { emptiedCounted } from './emptiedCounted.js';
+import type { JudgedMeasures } from './judgedMeasures.js';
 import { restingOn } from './restingOn.js';
 import { seamSituations } from './seamSituations.js';
-import type { Told } from './told.js';
 
 /** What is recommended, and the pond with nothing done. */
 export const ADVISED_AND_NOTHING: readonly Situation['of'][] = ['no-drain', 'recommended'];
@@ -40,21 +40,24 @@ export function situationsOf(
   a: Omit<Judged, 'curves' | 'advised'>,
   only?: readonly Situation['of'][],
 ): Situation[] {
-  return toldOf(a, (of) => only?.includes(of) ?? true).flatMap((told) => [
-    ...keptSituations(told),
-    ...emptiedSituations(told, 'emptied', told.measures, told.limits),
-    ...drainSituations(told),
-    ...digSituations(told),
-    ...seamSituations(told),
+  return judgedMeasures(a, (of) => only?.includes(of) ?? true).flatMap((judged) => [
+    ...keptSituations(judged),
+    ...emptiedSituations(judged, 'emptied', judged.measures, judged.limits),
+    ...drainSituations(judged),
+    ...digSituations(judged),
+    ...seamSituations(judged),
   ]);
 }
 
-function toldOf(a: Parameters<typeof situationsOf>[0], asked: (of: Situation['of']) => boolean): Told[] {
+function judgedMeasures(
+  a: Parameters<typeof situationsOf>[0],
+  asked: (of: Situation['of']) => boolean,
+): JudgedMeasures[] {
   const { basis, decision, site } = a;
   const { pond } = site;
   const assumed = a.assumptions.map(({ item }) => item);
   const wished = pond.emptiedIn === 'any' ? [] : pond.emptiedIn;
-  const options = a.options.flatMap(({ name, measures }): Told[] => {
+  const options = a.options.flatMap(({ name, measures }): JudgedMeasures[] => {
     if (!measures || !asked(name)) return [];
     const verdict = verdictAt(basis, measures, pond.depth);
     if (verdict.chance.lacks) return [];
@@ -85,8 +88,8 @@ function toldOf(a: Parameters<typeof situationsOf>[0], asked: (of: Situation['of
 const ADVISED_ELSEWHERE: ReadonlySet<string> = new Set(['move', 'do-not-dig', 'measure-first']);
 
 /** The pond full to the brim, and as it is kept: of the year, and as it is kept by the month. */
-function keptSituations(told: Told): Situation[] {
-  const { basis, measures: m, depth, verdict } = told;
+function keptSituations(judged: JudgedMeasures): Situation[] {
+  const { basis, measures: m, depth, verdict } = judged;
   const { acceptedRisk } = basis.site.pond;
   const p = 1 - acceptedRisk;
   const yearly = {
@@ -111,7 +114,7 @@ function keptSituations(told: Told): Situation[] {
       chances[situation].middle <= acceptedRisk || (month !== null && margin >= -LEVEL_RESOLUTION && !heaves);
     const breaks = !allowed && heaves && margin >= -LEVEL_RESOLUTION;
     return {
-      of: told.of,
+      of: judged.of,
       situation,
       month,
       level_m: level,
@@ -127,7 +130,7 @@ function keptSituations(told: Told): Situation[] {
       allowed,
       why: allowed ? 'holds' : breaks ? 'floor-heaves' : 'lifts',
       governs: allowed ? 'none' : breaks ? 'floor-heave' : full ? 'lift-full' : 'lift-drawn-down',
-      assumptions: restingOn(situation, told.assumed),
+      assumptions: restingOn(situation, judged.assumed),
     };
   };
   return [row('full', null), row('drawn-down', null), ...MONTHS.map((month) => row('drawn-down', month))];
@@ -135,19 +138,19 @@ function keptSituations(told: Told): Situation[] {
 
 /** The pond emptied, begun on any day of a month. */
 function emptiedSituations(
-  told: Told,
+  judged: JudgedMeasures,
   situation: 'emptied' | 'drain-blocked',
   m: Measures,
   limits: MonthlyLimits,
 ): Situation[] {
-  const { basis, depth, verdict } = told;
+  const { basis, depth, verdict } = judged;
   const { site } = basis;
   const { acceptedRisk } = site.pond;
   const hold = emptiedHold(site, m, depth);
   return MONTHS.map((month): Situation => {
     const lowest = limits.lowestSafeLevel[month - 1]!;
     const { seconds, governs } = limits.empty[month - 1];
-    const planned = situation === 'emptied' && told.planned.includes(month);
+    const planned = situation === 'emptied' && judged.planned.includes(month);
     const briefly = lowest !== null && planned;
     // Where no month was named each was counted by itself.
     const alone = site.pond.emptiedIn === 'any' && situation === 'emptied' && lowest === null;
@@ -157,7 +160,7 @@ function emptiedSituations(
     const lifts = water > hold + LEVEL_RESOLUTION;
     const failing = barred ?? (lifts ? 'lift-emptied' : lowest !== null ? 'side-slump' : 'none');
     return {
-      of: told.of,
+      of: judged.of,
       situation,
       month,
       level_m: hold,
@@ -186,19 +189,19 @@ function emptiedSituations(
                 ? 'sides-slip'
                 : 'lifts',
       governs: lowest === null || briefly ? 'none' : failing,
-      assumptions: restingOn(situation, told.assumed),
+      assumptions: restingOn(situation, judged.assumed),
     };
   });
 }
 
 /** What is left when something fails that was built. */
-function drainSituations(told: Told): Situation[] {
-  const { basis, measures: m, depth } = told;
+function drainSituations(judged: JudgedMeasures): Situation[] {
+  const { basis, measures: m, depth } = judged;
   if (!isDrained(m)) return [];
   const { acceptedRisk } = basis.site.pond;
   const without = withoutDrain(m);
-  const blocked: Told = {
-    ...told,
+  const blocked: JudgedMeasures = {
+    ...judged,
     measures: without,
     verdict: verdictAt(basis, without, depth),
     limits: monthlyLimits(basis, without, depth),
@@ -208,13 +211,13 @@ function drainSituations(told: Told): Situation[] {
     ({ situation, month }) => situation === 'drawn-down' && month === null,
   )!;
   const rows: Situation[] = [
-    { ...kept, situation: 'drain-blocked', assumptions: restingOn('drain-blocked', told.assumed) },
+    { ...kept, situation: 'drain-blocked', assumptions: restingOn('drain-blocked', judged.assumed) },
     ...emptiedSituations(blocked, 'drain-blocked', without, blocked.limits),
   ];
   const { drain } = m;
   if (!drain) return rows;
   if (drain.kind === 'sump') {
-    const chance = rangeOf(told.verdict.chance.sharesIn('lift-power-out')!, told.verdict, 'upkeep');
+    const chance = rangeOf(judged.verdict.chance.sharesIn('lift-power-out')!, judged.verdict, 'upkeep');
     const allowed = chance.middle <= acceptedRisk;
     return [
       ...rows,
@@ -225,7 +228,7 @@ function drainSituations(told: Told): Situation[] {
         allowed,
         why: allowed ? 'holds' : 'lifts',
         governs: allowed ? 'none' : 'lift-power-out',
-        assumptions: restingOn('power-out', told.assumed),
+        assumptions: restingOn('power-out', judged.assumed),
       },
     ];
   }
@@ -236,7 +239,7 @@ function drainSituations(told: Told): Situation[] {
   return [
     ...rows,
     {
-      of: told.of,
+      of: judged.of,
       situation: 'outlet-flood',
       month: null,
       level_m: hold,
@@ -252,7 +255,7 @@ function drainSituations(told: Told): Situation[] {
       allowed,
       why: allowed ? 'holds' : 'lifts',
       governs: allowed ? 'none' : 'outlet-flood',
-      assumptions: restingOn('outlet-flood', told.assumed),
+      assumptions: restingOn('outlet-flood', judged.assumed),
     },
   ];
 }

@@ -38,12 +38,8 @@ export interface WorkedPart {
   equals: { path: string; step: number; per: number }[];
 }
 
-/** Origin in words, for the inputs of a formula by symbol. */
-// biome-ignore lint/suspicious/noExplicitAny: arguments of different formulas
-type AnyFormula = Formula<(...args: any[]) => number>;
-
 /** What is told of the inputs of a formula; told again it holds from the next time on that the formula occurs. */
-export type Told = [AnyFormula, Record<string, string | undefined>];
+export type InputOrigins = [Formula, Record<string, string | undefined>];
 
 /** A number that is put in as it stands: of the survey, or assumed. */
 export interface Known {
@@ -56,7 +52,7 @@ export interface Known {
 export class Recording {
   readonly use: Use;
   readonly steps: (Step & { drawn?: HeadColumn[] })[];
-  readonly told: Told[] = [];
+  readonly told: InputOrigins[] = [];
   readonly known: Known[] = [];
   readonly equals: { path: string; of: Step; per: number }[] = [];
 
@@ -71,7 +67,7 @@ export class Recording {
   }
 
   /** Says where inputs of a formula come from that no earlier step gives. */
-  tell(formula: AnyFormula, words: Record<string, string | undefined>): this {
+  tell(formula: Formula, words: Record<string, string | undefined>): this {
     this.told.push([formula, words]);
     return this;
   }
@@ -83,7 +79,7 @@ export class Recording {
   }
 
   /** The same where it was told otherwise before. */
-  retell(formula: AnyFormula, ...words: Record<string, string | undefined>[]): this {
+  retell(formula: Formula, ...words: Record<string, string | undefined>[]): this {
     for (let at = this.told.length - 1; at >= 0; at--)
       if (this.told[at]![0].title === formula.title) this.told.splice(at, 1);
     for (const each of words) this.tell(formula, each);

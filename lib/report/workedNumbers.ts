@@ -1,7 +1,7 @@
 /** The steps of the worked calculation numbered through, and each made of the numbers as they are printed. */
 
 import type { Step } from '../formula/index.js';
-import type { HeadColumn, Known, Recording, Told, WorkedPart, WorkedStep } from './workedFrom.js';
+import type { HeadColumn, InputOrigins, Known, Recording, WorkedPart, WorkedStep } from './workedFrom.js';
 import { YEARLY_HEADS } from './workedFrom.js';
 
 /** Digits printed of every number. */
@@ -64,7 +64,7 @@ const PRESSURES = ['Pa', 'N', 'N or Pa'];
 const alike = (a: string, b: string) => a === b || (PRESSURES.includes(a) && PRESSURES.includes(b));
 
 /** What is told of a step: the first telling of its formula, which is used up where another follows. */
-function wordsFor({ title }: Step, left: Told[]): Record<string, string | undefined> {
+function wordsFor({ title }: Step, left: InputOrigins[]): Record<string, string | undefined> {
   const of = left.filter(([formula]) => formula.title === title);
   if (of.length > 1) left.splice(left.indexOf(of[0]), 1);
   return of[0]?.[1] ?? {};

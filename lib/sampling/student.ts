@@ -23,17 +23,6 @@ export function studentWithin(t: number, freedom: number): number {
  * @param freedom - degrees of freedom, 1 or more, whole
  */
 export function studentQuantile975(freedom: number): number {
-  const known = QUANTILES.get(freedom);
-  if (known !== undefined) return known;
-  const found = bisected(freedom);
-  QUANTILES.set(freedom, found);
-  return found;
-}
-
-/** A few degrees of freedom are asked for thousands of times. */
-const QUANTILES = new Map<number, number>();
-
-function bisected(freedom: number): number {
   let [low, high] = [1.9, 13];
   for (let i = 0; i < 60; i++) {
     const t = (low + high) / 2;

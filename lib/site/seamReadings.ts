@@ -15,7 +15,7 @@ export interface LoggedSeam {
   top: number;
   bottom: number;
   /** at its slow end, m/s */
-  conductivity: number;
+  permeability: number;
   coverWeight: number;
 }
 
@@ -69,12 +69,12 @@ export function pressesFrom(looks: Look[], { row, texture }: GroundLayer, bottom
 }
 
 /** What heads.csv says of a seam's own water. */
-export function toldOf(survey: Survey, { pit }: LoggedSeam): Reading[] {
+export function seamHeadReadings(survey: Survey, { pit }: LoggedSeam): Reading[] {
   return readingsAt(survey, `below:${pit}`, 0);
 }
 
 /** What heads.csv says of the ground's water, at the site or at the hole, for a seam that stands in it. */
-export function toldOfGround(
+export function groundHeadReadings(
   survey: Survey,
   place: 'site' | 'hole',
   { pit }: LoggedSeam,
@@ -108,7 +108,7 @@ export function standsHigher(seen: Reading[], told: Reading[]): boolean {
 }
 
 /** Looks in a hole that is open to the seam. */
-export function looksInto(looks: Look[], { top, bottom, conductivity }: LoggedSeam): Reading[] {
+export function looksInto(looks: Look[], { top, bottom, permeability }: LoggedSeam): Reading[] {
   const readings: Reading[] = [];
   let start: Look | undefined;
   for (const look of looks) {
@@ -132,7 +132,7 @@ export function looksInto(looks: Look[], { top, bottom, conductivity }: LoggedSe
     const lags =
       start === undefined
         ? Number.POSITIVE_INFINITY
-        : ((look.day - start.day) * SECONDS_PER_DAY) / lagOf(look, conductivity);
+        : ((look.day - start.day) * SECONDS_PER_DAY) / lagOf(look, permeability);
     if (look.reading === 'level') readings.push({ ...reading, depth: look.depth!, atLeast: lags < 3 });
     else if (lags >= 2) readings.push({ ...reading, depth: floor, atLeast: false });
   }

@@ -4,15 +4,15 @@ import { otherYearSpread, wetSeasons } from './otherYears.js';
 import type { GroundLayer } from './profile.js';
 import { COVER_WEIGHT, type Seam } from './seam.js';
 import {
+  groundHeadReadings,
   holesAt,
   type LoggedSeam,
   looksInto,
   pressesFrom,
   type Reading,
   SPREAD,
+  seamHeadReadings,
   standsHigher,
-  toldOf,
-  toldOfGround,
 } from './seamReadings.js';
 
 export const seamsMethod = method({
@@ -76,22 +76,22 @@ export function seamsOf(
       return {
         seam,
         seen: holes.flatMap((looks) => looksInto(looks, seam)),
-        site: toldOfGround(survey, 'site', seam, ground),
-        hole: toldOfGround(survey, 'hole', seam, ground),
+        site: groundHeadReadings(survey, 'site', seam, ground),
+        hole: groundHeadReadings(survey, 'hole', seam, ground),
         reached: seam.top - ground <= depth,
       };
     });
   });
   // What is told of the site is told of no seam where one is told by itself, or was seen higher.
   const apart = found.some(
-    ({ seam, seen, site }) => standsHigher(seen, site) || toldOf(survey, seam).length > 0,
+    ({ seam, seen, site }) => standsHigher(seen, site) || seamHeadReadings(survey, seam).length > 0,
   );
   const read = found.map(({ seam, seen, site, hole, reached }) => ({
     seam,
     readings: [
-      ...toldOf(survey, seam),
+      ...seamHeadReadings(survey, seam),
       ...(reached && !apart ? site : []),
-      ...(reached && !standsHigher(seen, hole) && toldOf(survey, seam).length === 0 ? hole : []),
+      ...(reached && !standsHigher(seen, hole) && seamHeadReadings(survey, seam).length === 0 ? hole : []),
       ...seen,
     ],
   }));
@@ -189,7 +189,7 @@ function loggedSeams(
       0,
     );
   const add = (layer: GroundLayer, bottom: number) => {
-    const { ksat } = layer;
+    const { permeability } = layer;
     const top = topOf(layer);
     const last = seams.at(-1);
     if (last && last.bottom >= top - 1e-9) last.bottom = bottom;
@@ -198,13 +198,13 @@ function loggedSeams(
         pit,
         top,
         bottom,
-        conductivity: ksat.median * Math.exp(-SCORE_95 * ksat.spread),
+        permeability: permeability.median * Math.exp(-SCORE_95 * permeability.spread),
         coverWeight: coverWeight(top),
       });
   };
   for (const [i, layer] of log.entries()) {
     const above = log.slice(0, i).filter(({ row }) => row.bottom > topsoil + 1e-9);
-    const cover = Math.min(...above.map((l) => l.ksat.median));
+    const cover = Math.min(...above.map((l) => l.permeability.median));
     const bottom = i === log.length - 1 ? Number.POSITIVE_INFINITY : layer.row.bottom;
     const isSeam = carries(layer, cover) || holes.some((looks) => pressesFrom(looks, layer, bottom));
     if (layer.row.top >= UNDER && above.length > 0 && isSeam) add(layer, bottom);
@@ -231,15 +231,15 @@ function loggedSeams(
       pit,
       top: Math.min(...below),
       bottom: Number.POSITIVE_INFINITY,
-      conductivity: fastest,
+      permeability: fastest,
       coverWeight: coverWeight(end),
     });
   return seams;
 }
 
-function carries({ texture, ksat }: GroundLayer, cover: number): boolean {
+function carries({ texture, permeability }: GroundLayer, cover: number): boolean {
   // Its cracks carry what no table tells.
   if (texture === 'rock') return Number.isFinite(cover);
-  if (texture.includes('clay')) return ksat.median >= Math.max(PERMEABLE_CLAY, CONTRAST * cover);
-  return ksat.median * Math.exp(SCORE_95 * ksat.spread) >= CONTRAST * cover;
+  if (texture.includes('clay')) return permeability.median >= Math.max(PERMEABLE_CLAY, CONTRAST * cover);
+  return permeability.median * Math.exp(SCORE_95 * permeability.spread) >= CONTRAST * cover;
 }

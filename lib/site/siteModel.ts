@@ -1,5 +1,5 @@
 import type { ClimateRecord, MonthlySurplus } from '../climate/index.js';
-import { fitTable, freeLevel, type TableFit, type TubGeometry, tablePriors } from '../groundwater/index.js';
+import { freeLevel, type TableFit, TableFits, type TubGeometry, tablePriors } from '../groundwater/index.js';
 import type { Survey, Warning } from '../survey/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { contradictions } from './contradictions.js';
@@ -19,14 +19,14 @@ import { heldAtWorst } from './pondKept.js';
 import { pondLossDraws } from './pondLooks.js';
 import { pondInWeather } from './pondYears.js';
 import { pooledDips } from './pooledDips.js';
-import { ksatAround, ksatOfHole } from './profile.js';
+import { permeabilityAround, permeabilityOfHole } from './profile.js';
 import { seamsOf } from './seams.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
 import { type SpotHeads, spotHeads, uphillRiseBy } from './spots.js';
 import { forTable, warnOfFit } from './tableFit.js';
 import { type Catchment, spillBelow, tubOf } from './tubOf.js';
 import { type Unknowns, unknownsOf } from './unknowns.js';
-import { waysNotSaid } from './unplaced.js';
+import { unplacedWarnings } from './unplaced.js';
 import type { WaterEnsemble } from './water.js';
 import { waterByMonth } from './waterByMonth.js';
 import { waterByWeather } from './waterByWeather.js';
@@ -87,6 +87,8 @@ export interface SiteOptions {
   samples?: number;
   /** a site of the same survey, draws and seed whose pond is only of another length or width: its table is not fitted again */
   before?: Site;
+  /** fits of the water table made for other sites, which are taken where they are the same, and to which its own is added */
+  fits?: TableFits;
 }
 
 /**
@@ -96,7 +98,10 @@ export interface SiteOptions {
  * @returns the site; depths and levels m from the lowest natural ground at the rim; every assumption listed
  * @throws RangeError for fewer than 8 samples, and for a site before of another seed or number of samples
  */
-export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: SiteOptions = {}): Site {
+export function siteModel(
+  survey: Survey,
+  { seed = 1, samples = 512, before, fits = new TableFits() }: SiteOptions = {},
+): Site {
   if (before && (before.seed !== seed || before.water.samples !== samples))
     throw new RangeError(
       `invalid site before: drawn with seed ${before.seed} and ${before.water.samples} samples, asked for are ${seed} and ${samples}; give the same, or no site before.`,
@@ -112,7 +117,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
   );
   const levelled = placesOf(survey);
   const places = { ...levelled, footings: footingsOf(survey, levelled, assume) };
-  warnings.push(...waysNotSaid(survey, places, assume));
+  warnings.push(...unplacedWarnings(survey, places, assume));
   const planned = pondOf(survey, places.datum, assume);
   const { tests, warnings: testWarnings } = soilTestsOf(survey);
   warnings.push(...testWarnings);
@@ -139,7 +144,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
       : 'away',
     capped: dug.ring.capped,
   };
-  const read = dipsOf(survey, (pit, from, to) => ksatOfHole(soil, pit, from, to));
+  const read = dipsOf(survey, (pit, from, to) => permeabilityOfHole(soil, pit, from, to));
   warnings.push(...read.warnings);
   const spots = spotHeads(survey, read.dips);
   if (spots.noPlane) assume.add('water at the pond', 'as in the nearest hole', '', spots.noPlane);
@@ -178,7 +183,7 @@ export function siteModel(survey: Survey, { seed = 1, samples = 512, before }: S
     latitude,
     country: countryOf(survey, assume),
   };
-  const known = waterOf(base, assume, warnings, before);
+  const known = waterOf(base, assume, warnings, fits, before);
   const high = highEvidenceOf(survey, places, dips, ground.colour, known.water);
   warnings.push(...high.warnings);
   return { ...base, ...known, highEvidence: high.evidence, assumptions: assume.list, warnings };
@@ -201,6 +206,7 @@ function waterOf(
   site: Dry,
   assume: Assumptions,
   warnings: Warning[],
+  fits: TableFits,
   before: Site | undefined,
 ): Pick<Site, 'monthly' | 'fit' | 'water' | 'waterModel'> {
   const { survey, seed, unknowns, places, pond, ground, tub, catchment, dips, record, wetMonths } = site;
@@ -211,7 +217,7 @@ function waterOf(
     samples,
     seed,
     unknowns,
-    ksat: ksatAround(ground, pond.depth),
+    permeability: permeabilityAround(ground, pond.depth),
     highRim: places.highRim,
     measuredRise,
   };
@@ -224,7 +230,7 @@ function waterOf(
   if (!heads && record) {
     const fit =
       before?.fit ??
-      fitTable(record, dips, tablePriors(forTable(ground, record), dips), samples, seed, ground.colour);
+      fits.of(record, dips, tablePriors(forTable(ground, record), dips), samples, seed, ground.colour);
     warnOfFit(fit, warnings);
     if (fit.used > 0)
       assume.add(
@@ -265,7 +271,7 @@ function waterOf(
     monthlyFromDips(dips, wetMonths, assume);
   const monthly = heads || fromDips || monthlyAtSpill(0, wetMonths, ground.colour, assume, dips);
   const sets =
-    record && tub ? fitTable(record, [], tablePriors(forTable(ground, record), []), samples, seed).sets : [];
+    record && tub ? fits.of(record, [], tablePriors(forTable(ground, record), []), samples, seed).sets : [];
   const ring = tub && { tub, catchment, fullLevel: pond.fullLevel, sets };
   const days = record && { record, pond: kept };
   const seen = dipPipeLevel(survey, places);

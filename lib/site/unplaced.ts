@@ -6,7 +6,7 @@ const LEFT_OUT = 'no pipe is led there: its run and fall are not known';
 const AT_EDGE = 'it is taken at the edge of the dig';
 
 /** What levels.csv does not say of the rim and of the ways from the pond, each with what the answer does without it. */
-export function waysNotSaid(
+export function unplacedWarnings(
   survey: Survey,
   { unplaced, outlets, shortOfRim }: Places,
   assume: Assumptions,

@@ -8,7 +8,11 @@ interface Caution {
 }
 
 /** Cautions by title that stand before the first step, where it is dug. */
-export const SAID_FIRST: readonly string[] = ['Buried services', 'Children and open water', 'Who decides'];
+export const FIRST_CAUTIONS: readonly string[] = [
+  'Buried services',
+  'Children and open water',
+  'Who decides',
+];
 
 export const CAUTIONS: Caution[] = [
   {

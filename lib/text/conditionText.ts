@@ -1,4 +1,4 @@
-import type { ConditionValues, Said } from '../contract/index.js';
+import type { Coded, ConditionValues } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { type Say, sayer, type Wording, wordsOf } from './say.js';
 
@@ -17,11 +17,11 @@ const CONDITIONS: Wording<ConditionValues> = {
  * @param units - of the reader
  * @returns words without a full stop
  */
-export function conditionText(condition: Said<ConditionValues>, units: UnitSystem): string {
+export function conditionText(condition: Coded<ConditionValues>, units: UnitSystem): string {
   return conditionIn(condition, sayer(units));
 }
 
 /** {@link conditionText} in a sentence that is being put together. */
-export function conditionIn(condition: Said<ConditionValues>, say: Say): string {
+export function conditionIn(condition: Coded<ConditionValues>, say: Say): string {
   return wordsOf(CONDITIONS, condition, say);
 }

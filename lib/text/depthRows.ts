@@ -162,13 +162,13 @@ function toldOf(option: PossibleOption, wish: number, safe: number, units: UnitS
 }
 
 /** A chance in words, and what it is of. */
-interface Told {
+interface WordedChance {
   text: string;
   note: string;
 }
 
 /** The greater of the chance a year and the chances while it is dug. */
-function chanceOf({ risk_at_wish, per_dig }: PossibleOption, { pond }: Report): Told {
+function chanceOf({ risk_at_wish, per_dig }: PossibleOption, { pond }: Report): WordedChance {
   // A pond that is there is not dug.
   const dig = pond.existing ? 0 : Math.max(per_dig.heave, per_dig.slump, per_dig.wet_floor);
   if (dig > risk_at_wish.per_year && dig >= LEAST_CHANCE) return { text: digsWords(dig), note: '' };
@@ -176,7 +176,7 @@ function chanceOf({ risk_at_wish, per_dig }: PossibleOption, { pond }: Report): 
 }
 
 /** The same of what is recommended at a depth, from its curve. */
-function chanceAt(depth: number, { advised: curve, pond }: Report): Told {
+function chanceAt(depth: number, { advised: curve, pond }: Report): WordedChance {
   const off = curve.depth_m.map((each) => Math.abs(each - depth));
   const at = off.indexOf(Math.min(...off));
   const [year, dig] = [curve.per_year[at]!, pond.existing ? 0 : curve.per_dig[at]!];

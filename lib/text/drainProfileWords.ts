@@ -3,27 +3,27 @@ import type { FallLink } from '../drain/index.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 
 /** A fall that is there and the one that is needed, m. */
-export type ToldFall = Pick<FallLink, 'link' | 'has' | 'needs'>;
+export type FallCheck = Pick<FallLink, 'link' | 'has' | 'needs'>;
 
 /** Water at the outlet in flood, and the fall from the floor to it. */
-export interface ToldFlood extends ToldFall {
+export interface FloodCheck extends FallCheck {
   level: number;
 }
 
 /** Is the fall as large as it must be? */
-export const enoughFall = ({ has, needs }: ToldFall): boolean => has >= needs - 1e-9;
+export const enoughFall = ({ has, needs }: FallCheck): boolean => has >= needs - 1e-9;
 
 /** Links whose lack stands as water in the bed, which every depth and chance counts. */
 const ABOVE_THE_MOUTH: readonly FallLink['link'][] = ['bed', 'pipe', 'run'];
 
 /** The same, where a lack that is counted is no failure. */
-export const fallState = (fall: ToldFall): 'enough' | 'short' | 'lacking' =>
+export const fallState = (fall: FallCheck): 'enough' | 'short' | 'lacking' =>
   enoughFall(fall) ? 'enough' : ABOVE_THE_MOUTH.includes(fall.link) ? 'short' : 'lacking';
 
 export const FALL_WORDS = { enough: 'enough', short: 'short', lacking: 'too little' } as const;
 
 /** What a short fall comes to; undefined where none is short. */
-export const shortFallWords = (falls: readonly ToldFall[]): string | undefined =>
+export const shortFallWords = (falls: readonly FallCheck[]): string | undefined =>
   falls.some((fall) => fallState(fall) === 'short')
     ? 'Short: water stands that much higher in the bed, and every depth here counts it so'
     : undefined;
@@ -34,7 +34,7 @@ export const shortFallWords = (falls: readonly ToldFall[]): string | undefined =
  * @param units - how numbers are written
  * @returns what it has, and what it needs
  */
-export function profileFallWords(fall: ToldFall, units: UnitSystem): [has: string, needs: string] {
+export function profileFallWords(fall: FallCheck, units: UnitSystem): [has: string, needs: string] {
   return [
     `falls ${formatQuantity(fall.has, 'length', units)}`,
     `needs ${formatQuantity(fall.needs, 'length', units)}${enoughFall(fall) ? '' : `: ${FALL_WORDS[fallState(fall)]}`}`,
@@ -47,7 +47,7 @@ export function profileFallWords(fall: ToldFall, units: UnitSystem): [has: strin
  * @param units - how numbers are written
  * @returns words without a stop
  */
-export function profileFloodWords(flood: ToldFlood, units: UnitSystem): string {
+export function profileFloodWords(flood: FloodCheck, units: UnitSystem): string {
   const off = formatGap(Math.abs(flood.has), units, 'down');
   return `highest water there ${formatQuantity(flood.level, 'level', units)}, ${off} ${flood.has < 0 ? 'above' : 'below'} the floor${enoughFall(flood) ? '' : ': too high'}`;
 }
@@ -65,8 +65,8 @@ export function drainProfileAlt(
     flood,
   }: {
     stations: readonly { name: string; level: number }[];
-    falls: readonly ToldFall[];
-    flood?: ToldFlood;
+    falls: readonly FallCheck[];
+    flood?: FloodCheck;
   },
   units: UnitSystem,
 ): string {

@@ -1,4 +1,4 @@
-import type { ObstacleValues, Said } from '../contract/index.js';
+import type { Coded, ObstacleValues } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
 import { LINK_NAMES } from './drainNames.js';
 import { type Say, sayer, type Wording, wordsOf } from './say.js';
@@ -43,11 +43,11 @@ const OBSTACLES: Wording<ObstacleValues> = {
  * @param units - of the reader
  * @returns words without a full stop
  */
-export function obstacleText(obstacle: Said<ObstacleValues>, units: UnitSystem): string {
+export function obstacleText(obstacle: Coded<ObstacleValues>, units: UnitSystem): string {
   return obstacleIn(obstacle, sayer(units));
 }
 
 /** {@link obstacleText} in a sentence that is being put together. */
-export function obstacleIn(obstacle: Said<ObstacleValues>, say: Say): string {
+export function obstacleIn(obstacle: Coded<ObstacleValues>, say: Say): string {
   return wordsOf(OBSTACLES, obstacle, say);
 }

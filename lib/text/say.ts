@@ -1,4 +1,4 @@
-import { LEAST_CHANCE, type OptionName, type Said } from '../contract/index.js';
+import { type Coded, LEAST_CHANCE, type OptionName } from '../contract/index.js';
 import { FOOT, formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { listText } from './sentence.js';
 
@@ -57,7 +57,7 @@ export type Wording<Catalogue> = {
 };
 
 /** The words of a table for what is said. */
-export function wordsOf<Catalogue>(words: Wording<Catalogue>, { code, values }: Said<Catalogue>, say: Say) {
+export function wordsOf<Catalogue>(words: Wording<Catalogue>, { code, values }: Coded<Catalogue>, say: Say) {
   return words[code](values, say);
 }
 

@@ -27,7 +27,7 @@ interface WhatIfAnswer {
 }
 
 /** What is held built. */
-export interface TriedBuilt {
+export interface TrialWorks {
   option: OptionName;
   as_built: boolean;
   /** surface water is kept out */
@@ -38,7 +38,7 @@ export interface TriedBuilt {
 }
 
 /** How what is tried was judged. */
-export interface TriedVerdict {
+export interface TrialVerdict {
   governs: Governs;
   diggable: boolean;
   dry: boolean;
@@ -52,7 +52,7 @@ export interface TriedVerdict {
 }
 
 /** The first option that is safe there, and what is held instead of it. */
-export interface TriedRescue {
+export interface TrialAlternative {
   option: OptionName;
   raise_m: number;
   held: OptionName;
@@ -60,8 +60,8 @@ export interface TriedRescue {
 
 interface Judged {
   depth_m: number;
-  built: TriedBuilt;
-  verdict: TriedVerdict;
+  built: TrialWorks;
+  verdict: TrialVerdict;
   /** the answer of the survey itself is to measure first */
   unsettled: boolean;
 }
@@ -69,10 +69,10 @@ interface Judged {
 /** What was found of what is tried. `free`: months 1–12; `any`: it may be wished empty at any time; `deepest_m` absent: no depth is safe. */
 export type WhatIfFound =
   | { found: 'stopped'; option: Advice; governs: Governs }
-  | { found: 'absent'; option: OptionName; why: Obstacle | undefined; rescue: TriedRescue | undefined }
+  | { found: 'absent'; option: OptionName; why: Obstacle | undefined; rescue: TrialAlternative | undefined }
   | ({ found: 'safe' } & Judged)
-  | ({ found: 'ruled'; rescue: TriedRescue | undefined; free: number[]; any: boolean } & Judged)
-  | ({ found: 'unsafe'; rescue: TriedRescue | undefined; deepest_m: number | undefined } & Judged);
+  | ({ found: 'ruled'; rescue: TrialAlternative | undefined; free: number[]; any: boolean } & Judged)
+  | ({ found: 'unsafe'; rescue: TrialAlternative | undefined; deepest_m: number | undefined } & Judged);
 
 /** What would make it safe, as the beginning of a sentence. */
 const WOULD: Record<OptionName, string> = {
@@ -124,7 +124,7 @@ export function whatIfText(found: WhatIfFound, units: UnitSystem): WhatIfAnswer 
 
 /** With what is built, in the middle of a sentence. */
 function withWords(
-  { option, as_built, kept_out, raise_m, gas }: TriedBuilt,
+  { option, as_built, kept_out, raise_m, gas }: TrialWorks,
   size: (m: number) => string,
 ): string {
   const rim = raise_m > 0 ? [`the rim raised by ${size(raise_m)}`] : [];
@@ -140,7 +140,7 @@ function withWords(
 }
 
 /** How often it fails, and of what. */
-function failsWords(verdict: TriedVerdict, units: UnitSystem): string {
+function failsWords(verdict: TrialVerdict, units: UnitSystem): string {
   const { lacks, dig, broken, governs, diggable } = verdict;
   if (!diggable) {
     const digs: Partial<Record<Governs, number>> = {
@@ -163,7 +163,7 @@ function failsWords(verdict: TriedVerdict, units: UnitSystem): string {
  * @param verdict - of what is tried
  * @returns such as `about 1 year in 150, set by how it is kept`
  */
-export function yearsText(verdict: Pick<TriedVerdict, 'per_year' | 'upkeep'>): string {
+export function yearsText(verdict: Pick<TrialVerdict, 'per_year' | 'upkeep'>): string {
   if (verdict.per_year < LEAST_CHANCE) return 'in less than 1 year in 1000';
   return isUpkeep(verdict)
     ? `${orderText(verdict.per_year)}, set by how it is kept`
@@ -177,13 +177,13 @@ function ruleWords({ free, any, verdict }: WhatIfFound & { found: 'ruled' }): st
   return `${may}: ${when} it fails ${yearsText(verdict)}; ${GOVERNS_WORDS[verdict.governs]}.`;
 }
 
-function rescueWords(rescue: TriedRescue | undefined, units: UnitSystem): string {
+function rescueWords(rescue: TrialAlternative | undefined, units: UnitSystem): string {
   return rescue
     ? `${wouldWords(rescue, units)} would make it safe.`
     : 'Nothing else in the list would make it safe.';
 }
 
-function wouldWords({ option, raise_m, held }: TriedRescue, units: UnitSystem): string {
+function wouldWords({ option, raise_m, held }: TrialAlternative, units: UnitSystem): string {
   if (option === 'drain-to-sump' && held !== 'drain-to-outlet') return 'A drain with a pump';
   const raised = raise_m > 0 ? ` by ${formatQuantity(raise_m, 'length', units)}` : '';
   if (option === 'raise-pond') return `${WOULD[option]}${raised}`;
@@ -205,9 +205,9 @@ function doubted({ words, standing }: WhatIfAnswer): WhatIfAnswer {
 }
 
 /** Chances of each state of a year and of the dig, as they may be told: none of a year more exactly than their sum. */
-export function triedChances(
+export function trialChances(
   modes: Partial<Record<Governs, number>>,
-  { per_year, upkeep, dig }: Pick<TriedVerdict, 'per_year' | 'upkeep' | 'dig'>,
+  { per_year, upkeep, dig }: Pick<TrialVerdict, 'per_year' | 'upkeep' | 'dig'>,
 ): string {
   const kept = isUpkeep({ per_year, upkeep });
   const yearly = (chance: number) =>

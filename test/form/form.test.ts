@@ -15,6 +15,7 @@ import { folderOf, readable } from '../../lib/form/folder.js';
 import { openedFolder } from '../../lib/form/opened.js';
 import { readingOf } from '../../lib/form/reading.js';
 import { unzipped, zipOf } from '../../lib/form/screen/zip.js';
+import { TableFits } from '../../lib/groundwater/index.js';
 import { pondCardHtml } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
@@ -62,7 +63,7 @@ test('the answer of the form is the answer of the folder, byte for byte', () => 
   const { survey, findings } = readingOf({ files: readable(answers, attached), name: 'x' });
   expect(findings.problems).toEqual([]);
   const samples = 16;
-  const { result, card } = outputsOf(assessmentOf(JSON.parse(survey!) as Survey, samples), {
+  const { result, card } = outputsOf(assessmentOf(JSON.parse(survey!) as Survey, samples, new TableFits()), {
     script: '',
     version: '0',
     photos: {},

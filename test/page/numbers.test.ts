@@ -1,9 +1,9 @@
 /** The page, result.json and the notebook's words say the same numbers, to the last shown digit. */
 import { describe, expect, it, vi } from 'vitest';
 import { optionTable, quantityTable, riskDepthFigure, waterMonthTable } from '../../lib/figures/index.js';
-import { toldTried } from '../../lib/page/comparedTried.js';
 import { holder } from '../../lib/page/heldMeasures.js';
 import { changesText } from '../../lib/page/index.js';
+import { trialColumn } from '../../lib/page/trialColumn.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
 import { reportOf, resultOf } from '../../lib/report/index.js';
 import { chanceText, isUpkeep, orderText, yearlyText } from '../../lib/text/index.js';
@@ -99,7 +99,7 @@ describe.each(sweep(['clay-slope', 'clay-hollow', 'loam-terrace'], 1))('of %s', 
     const compared = changesText({ survey, report: elsewhere }, { survey, report });
     const held = holder(survey, { seed: 1, samples: 64 });
     const own = held.asked({});
-    const { chances } = viewOf(held, own, toldTried(own, units), units);
+    const { chances } = viewOf(held, own, trialColumn(own, units), units);
     const told = report.result.recommendation.option;
     for (const { option, risk_at_wish } of report.result.options) {
       if (!risk_at_wish || !isUpkeep(risk_at_wish)) continue;

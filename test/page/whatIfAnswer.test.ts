@@ -1,8 +1,8 @@
 /** What is built stays as it is while other things are tried, and the question asked is answered. */
 import { describe, expect, it } from 'vitest';
-import { toldTried } from '../../lib/page/comparedTried.js';
 import { holder } from '../../lib/page/heldMeasures.js';
 import type { WhatIf } from '../../lib/page/index.js';
+import { trialColumn } from '../../lib/page/trialColumn.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
 import type { Survey } from '../../lib/survey/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
@@ -13,7 +13,7 @@ const hollow = briefDemo('clay-hollow');
 
 function asking(survey: Survey) {
   const held = holder(survey, OPTIONS);
-  const own = toldTried(held.asked({}), 'metric');
+  const own = trialColumn(held.asked({}), 'metric');
   return { held, ask: (change: WhatIf) => viewOf(held, held.asked(change), own, 'metric') };
 }
 

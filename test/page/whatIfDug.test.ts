@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { basisOf } from '../../lib/basis/index.js';
 import { assess, judge as judged } from '../../lib/decision/index.js';
 import { NOTHING } from '../../lib/heads/index.js';
-import { toldTried } from '../../lib/page/comparedTried.js';
 import { holder } from '../../lib/page/heldMeasures.js';
 import { explorer, type WhatIf, whatIf } from '../../lib/page/index.js';
-import { surveyedNumbers } from '../../lib/page/tried.js';
+import { trialColumn } from '../../lib/page/trialColumn.js';
+import { surveyedNumbers } from '../../lib/page/whatIfParameters.js';
 import { viewOf } from '../../lib/page/whatIfView.js';
 import { verdictAt } from '../../lib/reliability/index.js';
 import { resultOf } from '../../lib/report/index.js';
@@ -102,7 +102,7 @@ describe('raised rim', () => {
 
   it('is held on the page as it is tried, and named', () => {
     const held = holder(surveyOf(free), OPTIONS);
-    const own = toldTried(held.asked({}), 'us');
+    const own = trialColumn(held.asked({}), 'us');
     const told = (change: WhatIf) => viewOf(held, held.asked(change), own, 'us');
     const rowOf = (change: WhatIf, what: string) =>
       told(change)

@@ -1,6 +1,6 @@
 /** The answer so far, what would help most, and the ways out: the page, the pond card, the survey as a zip. */
 import type { VNode } from 'preact';
-import { mendUnderWords, moreAssumedWords, takenAsWords } from '../../text/formTold.js';
+import { mendUnderWords, moreAssumedWords, takenAsWords } from '../../text/formNotices.js';
 import { fileKey } from '../placed.js';
 import {
   choiceWords,

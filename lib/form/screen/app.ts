@@ -3,7 +3,7 @@ import type { VNode } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { surveyFileOf } from '../../survey/index.js';
 import { stepOfSteps } from '../../text/formNames.js';
-import { asTheyCameWords, keptAtWords } from '../../text/formTold.js';
+import { asTheyCameWords, keptAtWords } from '../../text/formNotices.js';
 import { unitsOf, withFact } from '../answers.js';
 import { fileKey, type Remark } from '../placed.js';
 import { KEEPING_QUESTIONS, PLACE_QUESTIONS } from '../placeQuestions.js';

@@ -1,7 +1,7 @@
 /** Facts, one a question, with the less usual ones behind a fold. */
 import type { VNode } from 'preact';
 import { itemName } from '../../survey/facts.js';
-import { inFileWords } from '../../text/formTold.js';
+import { inFileWords } from '../../text/formNotices.js';
 import {
   type FactFile,
   factRow,

@@ -1,6 +1,6 @@
 /** A fold: it opens where there is a reason to, is the reader's from then on, and holds nothing while it is closed. */
 import type { VNode } from 'preact';
-import { rowToMendWords } from '../../text/formTold.js';
+import { rowToMendWords } from '../../text/formNotices.js';
 import { type Cell, type FormRow, type TableFile, withRow } from '../answers.js';
 import { cellKey, type Remark } from '../placed.js';
 import type { Session } from './session.js';

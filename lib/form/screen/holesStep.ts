@@ -4,7 +4,7 @@ import type { VNode } from 'preact';
 import { CAUTIONS } from '../../text/cautions.js';
 import { SPADE_HOLE } from '../../text/fieldSheetWords.js';
 import { layerOfHole, layerPhotoAlt, takeOutHole } from '../../text/formNames.js';
-import { holeThereWords, photoMissingWords } from '../../text/formTold.js';
+import { holeThereWords, photoMissingWords } from '../../text/formNotices.js';
 import { type FormRow, textOf, withCell, withoutRows } from '../answers.js';
 import { holeName, holesIn, newHoleName, renamedHole, withLayer } from '../holes.js';
 import { LAYER_QUESTIONS } from '../layerQuestions.js';

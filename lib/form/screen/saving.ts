@@ -1,5 +1,5 @@
 /** What leaves the form and what comes into it: the page, the pond card, the zip of the survey, files opened. */
-import { openedWords, photoUnreadWords, savedWords } from '../../text/formTold.js';
+import { openedWords, photoUnreadWords, savedWords } from '../../text/formNotices.js';
 import { textOf } from '../answers.js';
 import { folderOf } from '../folder.js';
 import { openedFolder } from '../opened.js';

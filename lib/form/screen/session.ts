@@ -1,6 +1,6 @@
 /** The form at work: what was typed, what the reader found in it, the answer, and where it is kept. */
 import { surveyFileOf } from '../../survey/index.js';
-import { lostWords, takenOutWords } from '../../text/formTold.js';
+import { lostWords, takenOutWords } from '../../text/formNotices.js';
 import type { Answer } from '../answer.js';
 import { type Answers, factRow, noAnswers, textOf } from '../answers.js';
 import { readable } from '../folder.js';

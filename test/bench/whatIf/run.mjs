@@ -8,8 +8,8 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { parseSurvey } from '../../../dist/index.js';
 import { readFolder } from '../../../dist/notebook/files.js';
-import { toldTried } from '../../../dist/page/comparedTried.js';
 import { holder } from '../../../dist/page/heldMeasures.js';
+import { trialColumn } from '../../../dist/page/trialColumn.js';
 import { viewOf } from '../../../dist/page/whatIfView.js';
 import { claim } from '../claim.mjs';
 import { median, timed } from '../timing.mjs';
@@ -39,7 +39,7 @@ for (const name of ['clay-slope', 'clay-hollow']) {
     return holding;
   });
   const { pond, places } = holding.own.site;
-  const column = toldTried(holding.asked({}), 'metric');
+  const column = trialColumn(holding.asked({}), 'metric');
   const view = (change) => viewOf(holding, holding.asked(change), column, 'metric');
   const [outlet] = places.outlets;
   const kinds = {

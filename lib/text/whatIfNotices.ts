@@ -8,7 +8,7 @@
  * @param to - most, with its unit
  * @returns sentences
  */
-export function notTried(label: string, what: 'length' | 'number', from: string, to: string): string {
+export function outOfRangeWords(label: string, what: 'length' | 'number', from: string, to: string): string {
   return `${label}: not tried. Give a ${what} from ${from} to ${to}.`;
 }
 

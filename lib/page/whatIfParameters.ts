@@ -7,7 +7,7 @@ import type { Survey } from '../survey/index.js';
  * A number that may be tried; range and step in m, levels in m above the lowest natural ground at the rim, slopes
  * horizontal to 1 vertical.
  */
-export interface Tried {
+export interface WhatIfParameter {
   /** what its slider is called */
   label: string;
   kind: 'length' | 'level' | 'slope';
@@ -28,7 +28,7 @@ export interface Tried {
 }
 
 /** The numbers that may be tried, each declared once: the page's controls, links and notebooks follow. */
-export const TRIED = {
+export const PARAMETERS = {
   depth: {
     label: 'Depth dug',
     kind: 'length',
@@ -130,43 +130,43 @@ export const TRIED = {
     surveyed: (_, outlet) => outlet?.level,
     outlet: (level) => ({ level }),
   },
-} satisfies Record<string, Tried>;
+} satisfies Record<string, WhatIfParameter>;
 
-export type NumberKey = keyof typeof TRIED;
+export type NumberKey = keyof typeof PARAMETERS;
 /**
  * Numbers tried, m, levels above the lowest natural ground at the rim, `slope` horizontal to 1 vertical; `raise` is what
  * the rim is raised by, the `highest_raise` of the survey at most. Absent: as surveyed, or as what is built has it.
  */
-export type TriedNumbers = { [key in NumberKey]?: number };
+export type WhatIfValues = { [key in NumberKey]?: number };
 
-const KEYS = Object.keys(TRIED) as NumberKey[];
+const KEYS = Object.keys(PARAMETERS) as NumberKey[];
 
 /** What each number that is tried changes, of one kind. */
 export function changesOf<Kind extends 'kept' | 'outlet' | 'built' | 'dug'>(
-  numbers: TriedNumbers,
+  numbers: WhatIfValues,
   kind: Kind,
-): NonNullable<ReturnType<NonNullable<Tried[Kind]>>> {
+): NonNullable<ReturnType<NonNullable<WhatIfParameter[Kind]>>> {
   const changes = KEYS.map((key) => {
     const value = numbers[key];
-    return value === undefined ? {} : (TRIED[key] as Tried)[kind]?.(value);
+    return value === undefined ? {} : (PARAMETERS[key] as WhatIfParameter)[kind]?.(value);
   });
   return Object.assign({}, ...changes);
 }
 
 /** A number that can be tried: what it is now, and how far it goes. */
-export type TriedRange = [key: NumberKey, surveyed: number, most: number];
+export type ParameterRange = [key: NumberKey, surveyed: number, most: number];
 
 /** The numbers of a site that can be tried; `outlet` is the one that serves it best, `built` what the survey's answer builds. */
-export function surveyedNumbers(site: Site, outlet: Outlet | undefined, built: Measures): TriedRange[] {
-  return KEYS.flatMap((key): TriedRange[] => {
-    const tried: Tried = TRIED[key];
+export function surveyedNumbers(site: Site, outlet: Outlet | undefined, built: Measures): ParameterRange[] {
+  return KEYS.flatMap((key): ParameterRange[] => {
+    const tried: WhatIfParameter = PARAMETERS[key];
     const value = tried.surveyed(site, outlet, built);
     return value === undefined ? [] : [[key, value, Math.max(tried.most?.(site) ?? tried.max, value)]];
   });
 }
 
 /** What is built, with what of it is tried; nothing goes farther than the survey allows. */
-export function builtAsTried(site: Site, measures: Measures, tried: TriedNumbers): Measures {
+export function trialMeasures(site: Site, measures: Measures, tried: WhatIfValues): Measures {
   const { raise = measures.raise } = changesOf(tried, 'built');
   return tried.raise === undefined
     ? measures
@@ -174,6 +174,6 @@ export function builtAsTried(site: Site, measures: Measures, tried: TriedNumbers
 }
 
 /** Changes with the same key share one simulation of the water. */
-export function waterKey(change: TriedNumbers): string {
+export function waterKey(change: WhatIfValues): string {
   return JSON.stringify(changesOf(change, 'dug'));
 }

@@ -1,5 +1,5 @@
 /** A catalogue of what can be said: by its code the values that are spoken of, SI. */
-export type Said<Catalogue> = {
+export type Coded<Catalogue> = {
   [Code in keyof Catalogue]: { code: Code; values: Catalogue[Code] };
 }[keyof Catalogue];
 
@@ -11,6 +11,6 @@ export type Nothing = Record<never, never>;
  * @param said - with its code and values
  * @returns code and values alone
  */
-export function saidOf<Catalogue>({ code, values }: Said<Catalogue>): Said<Catalogue> {
+export function codeAndValues<Catalogue>({ code, values }: Coded<Catalogue>): Coded<Catalogue> {
   return { code, values };
 }

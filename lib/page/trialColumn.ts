@@ -9,8 +9,8 @@ import { sentence } from '../text/sentence.js';
 import { sidesText } from '../text/sheetWords.js';
 import { yearsText } from '../text/whatIfText.js';
 import { formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
-import type { Tried } from './heldMeasures.js';
-import { triedVerdict } from './whatIfAnswer.js';
+import type { Trial } from './heldMeasures.js';
+import { trialVerdict } from './whatIfAnswer.js';
 
 /** States of a pond whose margin is told. */
 const STATES: readonly Situation['situation'][] = ['full', 'drawn-down', 'emptied', 'outlet-flood'];
@@ -18,9 +18,9 @@ const STATES: readonly Situation['situation'][] = ['full', 'drawn-down', 'emptie
 /**
  * The table.
  * @param survey - as surveyed, with what is held built
- * @param tried - from {@link toldTried}
+ * @param tried - from {@link trialColumn}
  */
-export function comparedTried(survey: TriedColumn, tried: TriedColumn): Table {
+export function trialTable(survey: TrialColumn, tried: TrialColumn): Table {
   return {
     name: 'The survey and what is tried',
     columns: [
@@ -28,12 +28,12 @@ export function comparedTried(survey: TriedColumn, tried: TriedColumn): Table {
       { key: 'survey', label: 'as surveyed' },
       { key: 'tried', label: 'as tried' },
     ],
-    rows: (Object.keys(tried) as (keyof TriedColumn)[]).map((key) => [key, survey[key], tried[key]]),
+    rows: (Object.keys(tried) as (keyof TrialColumn)[]).map((key) => [key, survey[key], tried[key]]),
   };
 }
 
 /** A column of the table. */
-export interface TriedColumn {
+export interface TrialColumn {
   Depth: string;
   Sides: string;
   'Rim raised by': string;
@@ -43,7 +43,7 @@ export interface TriedColumn {
 }
 
 /** What is tried in the cells of a column. */
-export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): TriedColumn {
+export function trialColumn({ basis, held: a, stop }: Trial, units: UnitSystem): TrialColumn {
   const Depth = formatQuantity(basis.site.pond.depth, 'length', units);
   const { shape, drawnSlope } = basis.site.pond;
   const Sides = sidesText(shape.sideSlope, drawnSlope);
@@ -64,7 +64,7 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
     Depth,
     Sides,
     'Rim raised by': measures.raise > 0 ? formatQuantity(measures.raise, 'length', units) : 'nothing',
-    'It fails, used as wished': verdict.chance.lacks ? 'it does not work' : yearsText(triedVerdict(verdict)),
+    'It fails, used as wished': verdict.chance.lacks ? 'it does not work' : yearsText(trialVerdict(verdict)),
     'To spare':
       margin === undefined
         ? 'not known'
@@ -81,7 +81,7 @@ export function toldTried({ basis, held: a, stop }: Tried, units: UnitSystem): T
 }
 
 /** The least that is in hand against the water, of the states in which the pond may be, m. */
-function leastMargin(a: NonNullable<Tried['held']>): number | undefined {
+function leastMargin(a: NonNullable<Trial['held']>): number | undefined {
   const rows = situationsOf(a, ['recommended']).filter(
     ({ situation, month, margin_m, allowed, why }) =>
       margin_m !== null &&

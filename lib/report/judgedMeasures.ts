@@ -4,7 +4,7 @@ import type { Measures } from '../heads/index.js';
 import type { Verdict } from '../reliability/index.js';
 
 /** What situations are told of: measures at a depth, and how they are judged. */
-export interface Told {
+export interface JudgedMeasures {
   of: Situation['of'];
   basis: Basis;
   measures: Measures;
