@@ -1,6 +1,6 @@
 /** What was given and stays out of the answer, told apart from what was merely noticed. */
 
-import { formatWarning } from './problem.js';
+import { formatWarning, warningLines } from './problem.js';
 import type { Warning } from './survey.js';
 
 /** By code: what would bring it in, where the warning itself does not say. */
@@ -26,24 +26,10 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   'climate-not-used': 'Fill the twelve months in.',
 };
 
-/** Of one kind in one file this many are told one by one on a terminal. */
-const ONE_BY_ONE = 3;
-
 /** The warnings of a result as lines under headings: what was given and not used, then what was noticed. */
 export function noticeLines(warnings: readonly Warning[]): string[] {
-  const without = warnings.filter(({ code }) => code === 'empty-item');
-  const others = warnings.filter(({ code }) => code !== 'empty-item');
-  const left = others.filter(({ code }) => code in LEFT_OUT);
-  const noticed = others.filter(({ code }) => !(code in LEFT_OUT));
-  const files = [...new Set(without.map(({ file }) => file))];
-  const empty = files.flatMap((file) => {
-    const here = without.filter((one) => one.file === file);
-    if (here.length <= ONE_BY_ONE) return here.map(formatWarning);
-    const items = here.map(({ message }) => message.replace(/^'(\S+)' .*$/, '$1'));
-    return [
-      `${file}: ${items.length} items have no value, so the survey does not say them: ${items.join(', ')}`,
-    ];
-  });
+  const left = warnings.filter(({ code }) => code in LEFT_OUT);
+  const noticed = warnings.filter(({ code }) => !(code in LEFT_OUT));
   const part = (heading: string, lines: string[]) =>
     lines.length === 0 ? [] : [heading, ...lines.map((line) => `  ${line}`)];
   return [
@@ -51,6 +37,6 @@ export function noticeLines(warnings: readonly Warning[]): string[] {
       'Given and not used:',
       left.map((one) => [formatWarning(one), LEFT_OUT[one.code]].filter(Boolean).join('. ')),
     ),
-    ...part('Noticed:', [...noticed.map(formatWarning), ...empty]),
+    ...part('Noticed:', warningLines(noticed)),
   ];
 }

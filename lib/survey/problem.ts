@@ -53,7 +53,7 @@ function report(problems: readonly Problem[], warnings: readonly Warning[]): str
     const here = problems.filter((problem) => consequenceOf(problem) === consequence);
     return here.length === 0 ? [] : [`${CONSEQUENCE_WORDS[consequence]}:`, ...here.map(line)];
   });
-  const noticed = warnings.length === 0 ? [] : ['noticed besides:', ...warnings.map(formatWarning)];
+  const noticed = warnings.length === 0 ? [] : ['noticed besides:', ...warningLines(warnings)];
   return [`invalid survey - ${count(problems.length, 'problem')}`, ...parts, ...noticed].join('\n');
 }
 
@@ -79,6 +79,25 @@ export function formatProblem(problem: Problem): string {
  */
 export function formatWarning(warning: Warning): string {
   return `${placeText(warning)}: ${warning.message}`;
+}
+
+/** Items of one file without a value: this many are told one by one. */
+const ONE_BY_ONE = 3;
+
+/** Warnings, a line each; many items of a file without a value share the last of its lines. */
+export function warningLines(warnings: readonly Warning[]): string[] {
+  const without = warnings.filter(({ code }) => code === 'empty-item');
+  const others = warnings.filter(({ code }) => code !== 'empty-item');
+  const files = [...new Set(without.map(({ file }) => file))];
+  const empty = files.flatMap((file) => {
+    const here = without.filter((one) => one.file === file);
+    if (here.length <= ONE_BY_ONE) return here.map(formatWarning);
+    const items = here.map(({ message }) => message.replace(/^'(\S+)' .*$/, '$1'));
+    return [
+      `${file}: ${items.length} items have no value, so the survey does not say them: ${items.join(', ')}`,
+    ];
+  });
+  return [...others.map(formatWarning), ...empty];
 }
 
 /** A place as `pits.csv:4 bottom_m`, as far as it is known. */
