@@ -116,7 +116,7 @@ function readingsOf(site: Site, draws: Draws): Omit<Open, 'groups'>[] {
       what: 'recovery-test',
       month: firstOfSeason(site.wetMonths),
       waits: false,
-      reading: site.water.conductivity.map((k, s) => Math.log(k) + RECOVERY_ERROR * noise[2 * s + 1]),
+      reading: site.water.permeability.map((k, s) => Math.log(k) + RECOVERY_ERROR * noise[2 * s + 1]),
     },
   ];
 }

@@ -51,7 +51,7 @@ function bulgeStop(site: Site): Stop {
  */
 export function lacksEvidence(site: Site): boolean {
   if (site.waterModel === 'spill level') return true;
-  return site.fit?.used === 0 && site.ground.ksat.median > 1e-6;
+  return site.fit?.used === 0 && site.ground.permeability.median > 1e-6;
 }
 
 /** Peat or a smell of it near a floor, m below the ground: gas that wants a vent. */

@@ -73,7 +73,7 @@ function movedInputs(basis: Basis): Moved[] {
     basis: basisOf({ ...site, pond: { ...pond, ...change } }, basis),
   });
   const high = percentiles(draws.clayHigh);
-  const k = percentiles(site.water.conductivity);
+  const k = percentiles(site.water.permeability);
   const moved: Moved[] = [
     {
       input: 'water-outside',
@@ -94,7 +94,7 @@ function movedInputs(basis: Basis): Moved[] {
       unit: 'm/s',
       now: k,
       value: (t) => k.p50 * 100 ** t,
-      at: (t) => ({ shift: { ...NO_SHIFT, conductivity: 100 ** t } }),
+      at: (t) => ({ shift: { ...NO_SHIFT, permeability: 100 ** t } }),
     },
     {
       input: 'accepted-risk',

@@ -5,7 +5,7 @@ import { formula, method, type Use, unrecorded } from '../formula/index.js';
 import { type Draws, drainLevel, floorLevel, highestOf, type Measures } from '../heads/index.js';
 import { quantile, Remembered } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
-import { conductivityAround, digRadius, type Site } from '../site/index.js';
+import { digRadius, permeabilityBySample, type Site } from '../site/index.js';
 import { HEAVE_FACTOR_WANTED, SIDE_FACTOR_WANTED } from '../uplift/index.js';
 import { beddingLaid } from './gravelLeftOut.js';
 import { deepestFloorOver } from './heave.js';
@@ -235,7 +235,7 @@ interface HoleLimits {
 export function holeLimits(site: Site, depth: number, dug: number, raise: number): HoleLimits {
   const side = sideUphill(site, dug);
   const radius = digRadius(site.pond.shape, depth);
-  const conductivity = conductivityAround(site, depth);
+  const permeability = permeabilityBySample(site, depth);
   const boils = boilingHead(site, depth, dug);
   const most = takenOut(site);
   return {
@@ -244,7 +244,7 @@ export function holeLimits(site: Site, depth: number, dug: number, raise: number
     slips: slipLevel(site, dug),
     slipsUphill: slipLevel(site, side) + site.places.highRim,
     // Seepage is in proportion to the head, so the head that makes it wet is known.
-    wetAt: (s) => Math.min(most / discInflow.compute(conductivity(s), radius, 1), boils) - dug,
+    wetAt: (s) => Math.min(most / discInflow.compute(permeability(s), radius, 1), boils) - dug,
   };
 }
 

@@ -1,6 +1,6 @@
 import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import { discInflow } from '../seepage/index.js';
-import { digRadius, ksatAround, type Site } from '../site/index.js';
+import { digRadius, permeabilityAround, type Site } from '../site/index.js';
 import { criticalGradient, planArea } from '../uplift/index.js';
 
 export const wetDigMethod = method({
@@ -51,5 +51,5 @@ export function boilingHead({ ground, pond }: Site, depth: number, dug: number):
 /** Seepage into a hole with the water outside at a level, m above the datum; m³/s. */
 export function digInflow({ pond, ground }: Site, level: number, depth: number, dug: number): number {
   const head = Math.max(level + dug, 0);
-  return discInflow.compute(ksatAround(ground, depth).median, digRadius(pond.shape, depth), head);
+  return discInflow.compute(permeabilityAround(ground, depth).median, digRadius(pond.shape, depth), head);
 }

@@ -18,7 +18,7 @@ export interface BedStratum {
   /** m */
   thickness: number;
   /** m/s */
-  conductivity: number;
+  permeability: number;
 }
 
 /**
@@ -44,7 +44,7 @@ export function bedHead(
   return height;
 }
 
-/** Moment of the conductivity midway between two pipes. */
+/** Moment of the permeability midway between two pipes. */
 export const momentBetween = formula({
   title: 'Moment of the conductivity of the bed midway between its pipes',
   symbol: 'G',
@@ -95,7 +95,7 @@ export function bedReach(
   return inflow > 0 ? use(reachInBed, most, least, inflow) : Number.POSITIVE_INFINITY;
 }
 
-/** Part of a layer in the moment of the conductivity about the water table. */
+/** Part of a layer in the moment of the permeability about the water table. */
 export const layerPotential = formula({
   title: 'Moment of the conductivity of the bed about its water, up to a layer',
   symbol: 'G',
@@ -135,8 +135,8 @@ export const reachInBed = formula({
 /** G(h) = ∫ K (h − z) dz up to the water, m³/s. */
 function potential(strata: BedStratum[], h: number, use: Use = unrecorded): number {
   let [bottom, sum] = [0, 0];
-  for (const { thickness, conductivity } of [...strata].reverse()) {
-    sum = use(layerPotential, sum, conductivity, thickness, bottom, h);
+  for (const { thickness, permeability } of [...strata].reverse()) {
+    sum = use(layerPotential, sum, permeability, thickness, bottom, h);
     bottom += thickness;
   }
   return sum;
@@ -145,14 +145,14 @@ function potential(strata: BedStratum[], h: number, use: Use = unrecorded): numb
 /** The height that has a potential: from layer to layer a quadratic equation, above the bed a straight line. */
 function heightOfPotential(strata: BedStratum[], wanted: number): number {
   let [bottom, reached, transmissivity] = [0, 0, 0];
-  for (const { thickness, conductivity } of [...strata].reverse()) {
-    const next = reached + transmissivity * thickness + (conductivity * thickness ** 2) / 2;
+  for (const { thickness, permeability } of [...strata].reverse()) {
+    const next = reached + transmissivity * thickness + (permeability * thickness ** 2) / 2;
     if (wanted <= next) {
       const lacks = wanted - reached;
-      const root = Math.sqrt(transmissivity ** 2 + 2 * conductivity * lacks);
+      const root = Math.sqrt(transmissivity ** 2 + 2 * permeability * lacks);
       return bottom + (2 * lacks) / (transmissivity + root || 1);
     }
-    [bottom, reached, transmissivity] = [bottom + thickness, next, transmissivity + conductivity * thickness];
+    [bottom, reached, transmissivity] = [bottom + thickness, next, transmissivity + permeability * thickness];
   }
   return bottom + (wanted - reached) / transmissivity;
 }

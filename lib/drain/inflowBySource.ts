@@ -53,7 +53,7 @@ export interface SourceInflow extends Ends {
 
 /** What the sources of inflow are reckoned from, SI. */
 export interface InflowInput {
-  /** conductivity of the ground, m/s */
+  /** permeability of the ground, m/s */
   k: Ends;
   /** radius of the disc of equal area, m, and head outside above the drain, m */
   radius: number;
@@ -78,8 +78,8 @@ export interface InflowInput {
   leakHead: number;
 }
 
-/** Conductivity of loose fill, m/s; right within a factor of about 3. Common practice. */
-export const FILL_CONDUCTIVITY = { clay: 1e-6, topsoil: 1e-5, sand: 3e-4, gravel: 2e-2 } as const;
+/** Permeability of loose fill, m/s; right within a factor of about 3. Common practice. */
+export const FILL_PERMEABILITY = { clay: 1e-6, topsoil: 1e-5, sand: 3e-4, gravel: 2e-2 } as const;
 /** Area of a hole of 1, 3 and 10 mm, m². Our choice. */
 const HOLES: Ends = { low: 8e-7, likely: 7e-6, high: 8e-5 };
 /** Share of the run-off that still passes a swale dug above the pond. Common practice. */

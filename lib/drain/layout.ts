@@ -44,7 +44,7 @@ export const GROOVE_WIDTH = 0.3;
 /** Head kept in the bed above the pipe's invert, m, as long as no storm fills it. */
 export const BED_LOSS = 0.03;
 
-/** Conductivity times thickness of a drainage mat under a metre of water, m²/s; within a factor of 3. Common practice. */
+/** Permeability times thickness of a drainage mat under a metre of water, m²/s; within a factor of 3. Common practice. */
 const MAT_TRANSMISSIVITY = 5e-4;
 /** Thickness of a drainage mat, m. Common practice. */
 export const MAT_THICKNESS = 0.02;
@@ -52,8 +52,8 @@ export const MAT_THICKNESS = 0.02;
 /** Upper part of a bed that stays dry under the liner, m. Our choice. */
 const DRY_UNDER_LINER = 0.03;
 
-/** Conductivity of washed sand and stone, m/s; right within a factor of about 3. Common practice. */
-const CONDUCTIVITY: Record<Granular, number> = {
+/** Permeability of washed sand and stone, m/s; right within a factor of about 3. Common practice. */
+const PERMEABILITY: Record<Granular, number> = {
   'masonry sand': 1.5e-4,
   'concrete sand': 3e-4,
   'pea gravel': 2e-2,
@@ -105,15 +105,15 @@ export function isMat(bed: Bed): boolean {
  * Layers of a bed from the liner down: the core on the filter sand, or the one material it is made of.
  * @param bed - what is laid
  * @param thickness - of all, m; a mat keeps its own
- * @returns layers with thickness, m, and conductivity, m/s
+ * @returns layers with thickness, m, and permeability, m/s
  */
 export function strataOf(bed: Bed, thickness = BED_THICKNESS): BedStratum[] {
-  if (isMat(bed)) return [{ thickness: MAT_THICKNESS, conductivity: MAT_TRANSMISSIVITY / MAT_THICKNESS }];
+  if (isMat(bed)) return [{ thickness: MAT_THICKNESS, permeability: MAT_TRANSMISSIVITY / MAT_THICKNESS }];
   const { filter, core }: BedLayers = BEDS[bed];
   const sand = core && filter !== 'fabric' ? Math.min(FILTER_THICKNESS, thickness) : 0;
   return [
-    { thickness: thickness - sand, conductivity: CONDUCTIVITY[core ?? (filter as Granular)] },
-    ...(sand > 0 ? [{ thickness: sand, conductivity: CONDUCTIVITY[filter as Granular] }] : []),
+    { thickness: thickness - sand, permeability: PERMEABILITY[core ?? (filter as Granular)] },
+    ...(sand > 0 ? [{ thickness: sand, permeability: PERMEABILITY[filter as Granular] }] : []),
   ].filter((l) => l.thickness > 0);
 }
 

@@ -37,7 +37,7 @@ export interface Lowering {
 
 /** Ground that a drain lowers, SI. */
 export interface LoweredGround {
-  /** conductivity at its low, likely and high end, m/s */
+  /** permeability at its low, likely and high end, m/s */
   k: Ends;
   /** thickness of the same ground below the drain, m; Infinity where no tighter layer was logged */
   below: number;
@@ -46,13 +46,13 @@ export interface LoweredGround {
 }
 
 /**
- * Lowering at a distance for the spread of the conductivity, by {@link loweringAt} with 1 mm of rain a day (our choice).
+ * Lowering at a distance for the spread of the permeability, by {@link loweringAt} with 1 mm of rain a day (our choice).
  * @param place - its name, and its distance from the pond's edge, m
  * @param s - water lowered at the drain, m, 0 and more
- * @param ground - conductivity, what lies below the drain, and the radius of the pond, SI
+ * @param ground - permeability, what lies below the drain, and the radius of the pond, SI
  * @param shrinkable - whether the clay shrinks (yes also where nobody knows)
  * @param use - what evaluates the formulas at the likely and the high end, for a record
- * @returns at each end of the conductivity, m, and whether the clay may shrink or nobody notice
+ * @returns at each end of the permeability, m, and whether the clay may shrink or nobody notice
  */
 export function loweringOf(
   place: { name: string; distance: number },
@@ -61,9 +61,9 @@ export function loweringOf(
   shrinkable: boolean,
   use: Use = unrecorded,
 ): Lowering {
-  const at = (conductivity: number, thickness: number, use?: Use) =>
+  const at = (permeability: number, thickness: number, use?: Use) =>
     loweringAt(
-      { lowered: s, k: conductivity, recharge: RECHARGE, below: thickness, radius },
+      { lowered: s, k: permeability, recharge: RECHARGE, below: thickness, radius },
       place.distance,
       use,
     );
@@ -88,7 +88,7 @@ export interface Discharge {
 
 /**
  * Flow for ever out of a seam of sand, and how far it is felt, by {@link dupuitWell} and {@link sichardtRadius}.
- * @param k - conductivity of the sand, m/s
+ * @param k - permeability of the sand, m/s
  * @param thickness - of the water above the base of the seam, m
  * @param s - water lowered at the pond, m
  * @param radius - of the circle as large as the pond, m

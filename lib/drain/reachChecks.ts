@@ -43,7 +43,7 @@ function widest(head: number, at: (spacing: number) => number): number {
 
 /**
  * Reach of a drain by every spacing formula, see {@link reachChecksMethod}.
- * @param ground - k: conductivity, m/s; below: thickness of the same ground under the drain, m; porosity: drainable, 0–1
+ * @param ground - k: permeability, m/s; below: thickness of the same ground under the drain, m; porosity: drainable, 0–1
  * @param head - water midway above the drain, m, above 0
  * @param recharge - m/s, above 0
  * @param radius - effective, of the pipe, m

@@ -26,18 +26,18 @@ export interface SectionWorks {
  * @returns layers, m thick, with their soil
  */
 function bedStrata(bed: Bed, thickness = BED_THICKNESS): Stratum[] {
-  return strataOf(bed, thickness).map((l) => ({ thickness: l.thickness, soil: looseSoil(l.conductivity) }));
+  return strataOf(bed, thickness).map((l) => ({ thickness: l.thickness, soil: looseSoil(l.permeability) }));
 }
 
 /**
- * Loose fill of a conductivity.
- * @param conductivity - full of water, m/s
+ * Loose fill of a permeability.
+ * @param permeability - full of water, m/s
  * @returns a soil that drains at once
  */
-export function looseSoil(conductivity: number): SectionSoil {
+export function looseSoil(permeability: number): SectionSoil {
   return {
-    across: conductivity,
-    down: conductivity,
+    across: permeability,
+    down: permeability,
     sorptive: SORPTIVE.coarse,
     drainable: 0.3,
     storage: 1e-5,

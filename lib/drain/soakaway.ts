@@ -37,7 +37,7 @@ export interface SoakawayVerdict {
 
 /**
  * Judges a square soakaway filled with stone (35 % voids), by {@link soakawayHalfTime}.
- * @param soakaway - water it must hold, m³, 0.01 and more; its depth when full, m, above 0; conductivity of the ground,
+ * @param soakaway - water it must hold, m³, 0.01 and more; its depth when full, m, above 0; permeability of the ground,
  *   m/s, above 0; height of its floor above the highest winter water, m, below 0 where that stands in it
  * @returns time to half empty, s, and what is wrong with it
  */

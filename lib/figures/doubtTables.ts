@@ -15,7 +15,7 @@ import type { Table } from './table.js';
  */
 function inputText(value: number, unit: string, units: UnitSystem): string {
   if (unit === 'm') return formatQuantity(value, 'level', units);
-  if (unit === 'm/s') return formatQuantity(value, 'conductivity', units);
+  if (unit === 'm/s') return formatQuantity(value, 'permeability', units);
   if (unit === 'Pa') return formatQuantity(value, 'pressure', units);
   return unit === '' ? chanceText(value) : `${Number(value.toPrecision(3))} ${unit}`;
 }

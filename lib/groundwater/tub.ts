@@ -58,8 +58,8 @@ export interface TubForcing {
   inflow: Float64Array;
   /** level in the clay, m above the datum, day by day */
   clay: Float64Array;
-  /** conductivity of the clay around it, m/s */
-  conductivity: number;
+  /** permeability of the clay around it, m/s */
+  permeability: number;
 }
 
 /** A drain out of the tub. */
@@ -166,7 +166,7 @@ export function tubHeads(g: TubGeometry, levels: Float64Array): void {
  */
 export function runTub(
   g: TubGeometry,
-  { inflow, clay, conductivity }: TubForcing,
+  { inflow, clay, permeability }: TubForcing,
   level: Float64Array,
   drain: TubDrain | undefined = g.exit,
 ): { closure: number } {
@@ -178,7 +178,7 @@ export function runTub(
   const [perRing, perBed] = [1 / ring, 1 / bed];
   const bottom = tubBottom(g);
   const brim = tubVolume(g, spill);
-  const perDay = conductivity * SECONDS_PER_DAY;
+  const perDay = permeability * SECONDS_PER_DAY;
   const piped = (drain?.conductance ?? 0) * SECONDS_PER_DAY;
   const perDepth = (drain?.perDepth ?? 0) * SECONDS_PER_DAY;
   const outlet = drain?.level ?? Number.POSITIVE_INFINITY;

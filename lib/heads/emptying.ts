@@ -44,7 +44,7 @@ export function secondsToLift(
   hold: number,
   head: number,
   tub: number,
-  conductivity: number,
+  permeability: number,
   lifted = LIFT_VOLUME_DEPTH,
   use: Use = unrecorded,
 ): number {
@@ -53,6 +53,6 @@ export function secondsToLift(
   const ring =
     site.tub && tub > hold ? use(tubGives, tubVolume(site.tub, tub, use), tubVolume(site.tub, hold, use)) : 0;
   if (ring >= lifted * Math.max(planArea(shape, depth), LEAST_FLOOR)) return 0;
-  const clay = clayArrival(shape, depth, use(depthOver, head, hold, 0), conductivity, use);
+  const clay = clayArrival(shape, depth, use(depthOver, head, hold, 0), permeability, use);
   return secondsToFill(planArea(shape, depth), { clay, ring, storm: 0 }, lifted, use);
 }

@@ -1,7 +1,7 @@
 import { LEVEL_RESOLUTION, SECONDS_PER_DAY } from '../formula/index.js';
 import { tubVolume } from '../groundwater/index.js';
 import { discInflow } from '../seepage/index.js';
-import { conductivityAround, type Site } from '../site/index.js';
+import { permeabilityBySample, type Site } from '../site/index.js';
 import { gatheringRadius, LEAST_FLOOR, LIFT_VOLUME_DEPTH, planArea } from '../uplift/index.js';
 import { emptiedHold } from './emptying.js';
 import type { Measures } from './measures.js';
@@ -19,7 +19,7 @@ export class LiftingHeads {
   private readonly widest: Float64Array;
   private readonly seconds: number;
   /** of the ground round the pond, by depth, m/s */
-  private readonly conductivity: ((sample: number) => number)[];
+  private readonly permeability: ((sample: number) => number)[];
 
   constructor(
     private readonly site: Site,
@@ -34,7 +34,7 @@ export class LiftingHeads {
     this.wanted = this.areas.map((area) => LIFT_VOLUME_DEPTH * area);
     this.standing = this.holds.map((hold) => (tub ? tubVolume(tub, hold) : 0));
     this.widest = this.areas.map((area) => gatheringRadius.compute(area, planArea(pond.shape, 0)));
-    this.conductivity = Array.from(depths, (depth) => conductivityAround(site, depth));
+    this.permeability = Array.from(depths, (depth) => permeabilityBySample(site, depth));
     // Mean heights are of whole days.
     const days = pond.daysEmpty > 1 ? Math.ceil(pond.daysEmpty) : pond.daysEmpty;
     this.seconds = days * SECONDS_PER_DAY;
@@ -54,8 +54,8 @@ export class LiftingHeads {
     const missing = this.wanted[j] - stands;
     if (missing <= 0) return true;
     if (highest <= LEVEL_RESOLUTION) return false;
-    const conductivity = this.conductivity[j](sample) * this.factor;
-    const arrives = (radius: number) => discInflow.compute(conductivity, radius, mean) * this.seconds;
+    const permeability = this.permeability[j](sample) * this.factor;
+    const arrives = (radius: number) => discInflow.compute(permeability, radius, mean) * this.seconds;
     if (arrives(this.widest[j]) <= missing) return false;
     const plan = planArea(site.pond.shape, Math.max(depths[j] - highest, 0));
     return arrives(gatheringRadius.compute(areas[j], plan)) > missing;

@@ -4,7 +4,7 @@ export interface Shift {
   water: number;
   /** pond level, m */
   pond: number;
-  /** factor on the conductivity */
-  conductivity: number;
+  /** factor on the permeability */
+  permeability: number;
 }
-export const NO_SHIFT: Shift = { water: 0, pond: 0, conductivity: 1 };
+export const NO_SHIFT: Shift = { water: 0, pond: 0, permeability: 1 };

@@ -146,7 +146,7 @@ export class OpenedPond {
 
   /** The layers of the holes, and how fast water moves in them. */
   ground(): Promise<void> {
-    const speed = (perSecond: number) => formatQuantity(perSecond, 'conductivity', this.units);
+    const speed = (perSecond: number) => formatQuantity(perSecond, 'permeability', this.units);
     return this.table(
       tableOf(
         ['hole', 'from', 'to', 'texture', 'water moves', 'at least', 'at most', 'known from'],

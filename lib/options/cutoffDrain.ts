@@ -3,7 +3,7 @@ import type { Basis } from '../basis/index.js';
 import type { Obstacle } from '../contract/index.js';
 import { formula, LEVEL_RESOLUTION, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
-import { ksatAround, type Site } from '../site/index.js';
+import { permeabilityAround, type Site } from '../site/index.js';
 import { permeabilityAt, SCORE_90 } from '../soil/index.js';
 import type { Option } from './option.js';
 import { outletsOf } from './outlets.js';
@@ -80,7 +80,7 @@ const trenchDepth = ({ places, pond }: Site) => Math.min(CUTOFF.depth, pond.dept
 
 /** The level that the drain keeps behind the uphill wall, m above the datum, in ground as tight as it is once in ten. */
 export function keptByCutoff(site: Site, use: Use = unrecorded): number {
-  const { median, spread } = ksatAround(site.ground, site.pond.depth);
+  const { median, spread } = permeabilityAround(site.ground, site.pond.depth);
   const tight = use(permeabilityAt, median, spread, -SCORE_90);
   const left = use(cutoffHead, CUTOFF.distance, WINTER_RECHARGE, tight);
   return use(cutoffLevel, site.places.highRim, trenchDepth(site), left);

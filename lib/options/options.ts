@@ -7,7 +7,7 @@ import { UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
 import { drainLevel, floorLevel, fullLevel, type Measures, NOTHING, oldDrainOf } from '../heads/index.js';
 import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
-import { ksatAround, type Site } from '../site/index.js';
+import { permeabilityAround, type Site } from '../site/index.js';
 import {
   ballastHead,
   CONCRETE_UNIT_WEIGHT,
@@ -90,7 +90,11 @@ function endlessFlow(site: Site, level: number): Obstacle | undefined {
   const winter = quantile(Float64Array.from(site.water.clayLow.month), 0.9);
   const { shape, depth } = site.pond;
   const radius = Math.sqrt((planArea(shape, 0) + planArea(shape, depth)) / 2 / Math.PI);
-  const flow = discInflow.compute(ksatAround(site.ground, depth).median, radius, Math.max(winter - level, 0));
+  const flow = discInflow.compute(
+    permeabilityAround(site.ground, depth).median,
+    radius,
+    Math.max(winter - level, 0),
+  );
   if (flow <= limit) return undefined;
   return { governs: 'discharge', code: 'endless-flow', values: { flow_m3_s: flow, limit_m3_s: limit } };
 }

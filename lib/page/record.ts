@@ -32,7 +32,7 @@ export function groundSection({ result, pits }: Report, units: UnitSystem, photo
     pit,
     `${formatQuantity(top_m, 'length', units)} to ${formatQuantity(bottom_m, 'length', units)}`,
     texture,
-    formatQuantity(ksat_m_s.p50, 'conductivity', units),
+    formatQuantity(ksat_m_s.p50, 'permeability', units),
     `${Number((ksat_m_s.p90 / ksat_m_s.p10).toPrecision(2))}`,
     evidence.join('; '),
   ]);

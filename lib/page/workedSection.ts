@@ -9,7 +9,7 @@ const KINDS: Record<string, QuantityKind> = {
   m: 'length',
   s: 'time',
   Pa: 'pressure',
-  'm/s': 'conductivity',
+  'm/s': 'permeability',
   'm³/s': 'flow',
 };
 

@@ -6,7 +6,7 @@ import { method } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { NO_SHIFT, type Shift } from '../heads/index.js';
 import { discInflow } from '../seepage/index.js';
-import { conductivityAround } from '../site/index.js';
+import { permeabilityBySample } from '../site/index.js';
 import { drainInputOf } from '../works/index.js';
 
 export const carryingMethod = method({
@@ -60,10 +60,10 @@ export function carryingOf(
     const filled = sump && new Uint8Array(samples);
     const inStorm =
       (totalInflow - clay - input.inflow.leak) * Math.min(storm.seconds, reliability.cutSeconds);
-    const conductivity = conductivityAround(site, depth);
+    const permeability = permeabilityBySample(site, depth);
     let same = before !== undefined;
     for (let s = 0; s < samples; s++) {
-      const k = conductivity(s) * shift.conductivity;
+      const k = permeability(s) * shift.permeability;
       const seepage = discInflow.compute(k, radius, Math.max(highest[s] - level, 0));
       overwhelmed[s] = Number(seepage > room);
       if (sump && filled) filled[s] = Number(seepage * reliability.cutSeconds + inStorm > sump.storage);

@@ -93,7 +93,7 @@ function parts({ site, draws }: Basis, m: Measures, shares: Float64Array): Drive
     });
   const inputs: [DriverInput, Float64Array][] = [
     ['clay-water', mean((i) => draws.clayLow[i])],
-    ['permeability', site.water.conductivity],
+    ['permeability', site.water.permeability],
   ];
   if (ring) inputs.push(['ring-water', mean(wetOrClay(ring, draws.clayLow))]);
   if (site.places.highRim > 0) inputs.push(['uphill-rise', site.unknowns['uphill rise']]);

@@ -49,7 +49,7 @@ export function emptiedYears(
 ): EmptiedYears {
   const count = () => countEmptied(basis, m, course, depths, shift);
   const { way, cutoff, raise, ballast, drain } = m;
-  const { water, conductivity } = shift;
+  const { water, permeability } = shift;
   const relieved = course.calm.most ? [drain, course.state, course.flood !== undefined] : [];
   const key = JSON.stringify([
     way,
@@ -59,9 +59,9 @@ export function emptiedYears(
     relieved,
     Array.from(depths),
     water,
-    conductivity,
+    permeability,
   ]);
-  const asIs = water === NO_SHIFT.water && conductivity === NO_SHIFT.conductivity;
+  const asIs = water === NO_SHIFT.water && permeability === NO_SHIFT.permeability;
   return (asIs ? found : shifted).of(basis.emptied, key, count);
 }
 
@@ -78,7 +78,7 @@ function countEmptied(
   const { heights, cracks, slips } = baredSides(site, m, depths);
   const stands = Array.from(depths, sides);
   const maySlip = slips.some((level) => level < Number.POSITIVE_INFINITY);
-  const lifting = new LiftingHeads(site, m, depths, shift.conductivity);
+  const lifting = new LiftingHeads(site, m, depths, shift.permeability);
   const heads = undrainedHeads(draws, emptyings, m, shift.water);
   const calm = new EmptiedPond(lifting, cracks, course.calm, emptyings, heads);
   const flooded = course.flood && new EmptiedPond(lifting, cracks, course.flood, emptyings, heads);

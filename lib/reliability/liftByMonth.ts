@@ -25,16 +25,16 @@ const LONGEST = 5;
 export function soonestLift(
   site: Site,
   depth: number,
-  months: readonly (MonthWater & { conductivity: number; holds: number })[],
+  months: readonly (MonthWater & { permeability: number; holds: number })[],
   lifted: number,
 ): (month: number, free: boolean) => number {
   const { tub, pond } = site;
   const wanted = lifted * Math.max(planArea(pond.shape, depth), LEAST_FLOOR);
-  const water = months.map(({ clay, standing, conductivity, holds }) => {
+  const water = months.map(({ clay, standing, permeability, holds }) => {
     const rise = clay > holds + LEVEL_RESOLUTION ? clay - holds : 0;
     return {
       /** m³ a day */
-      seeps: clayArrival(pond.shape, depth, rise, conductivity) * SECONDS_PER_DAY,
+      seeps: clayArrival(pond.shape, depth, rise, permeability) * SECONDS_PER_DAY,
       stands:
         tub && standing > holds + LEVEL_RESOLUTION ? tubVolume(tub, standing) - tubVolume(tub, holds) : 0,
     };

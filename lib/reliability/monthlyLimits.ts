@@ -4,7 +4,7 @@ import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { shareAllowed, sideUphill, sideWithBank, UNIT_WEIGHT } from '../digging/index.js';
 import { formula, LEVEL_RESOLUTION, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index.js';
 import { emptiedHold, floorLevel, fullLevel, type Measures, relievedBy } from '../heads/index.js';
-import { ksatAround, type Site, strengthAt } from '../site/index.js';
+import { permeabilityAround, type Site, strengthAt } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
 import {
   type EmptyTime,
@@ -25,7 +25,7 @@ interface MonthlyDesign extends MonthWater {
   /** the same of the emptyings that start in it, which run into the next */
   emptied: number;
   /** permeability at the 90 % end, m/s */
-  conductivity: number;
+  permeability: number;
   /** liner's lowest point with the head that ballast holds there, m above the datum */
   holds: number;
 }
@@ -49,7 +49,7 @@ export function monthlyDesign(
     // What was seen under the liner without a store to come from comes as the clay's.
     clay: site.tub ? relieved(highs.clay(m, month, p)) : high,
     standing: Math.min(highs.ring(m, month, p), high),
-    conductivity: logPercentiles(ksatAround(site.ground, depth)).p90,
+    permeability: logPercentiles(permeabilityAround(site.ground, depth)).p90,
     holds: emptiedHold(site, m, depth),
   };
 }

@@ -51,13 +51,13 @@ export function resultOf(
     contract: 2,
     survey: { name: survey.name, sha256: survey.digest, files: survey.digests },
     ground: {
-      layers: ground.layers.map(({ row, texture, ksat }) => ({
+      layers: ground.layers.map(({ row, texture, permeability }) => ({
         pit: row.pit,
         top_m: row.top,
         bottom_m: row.bottom,
         texture,
-        ksat_m_s: logPercentiles(ksat),
-        evidence: ksat.evidence,
+        ksat_m_s: logPercentiles(permeability),
+        evidence: permeability.evidence,
       })),
     },
     water: {

@@ -39,7 +39,7 @@ export function emptiedPart(a: Judged): Recording[] {
   const months = pond.emptiedIn === 'any' ? MONTHS : pond.emptiedIn;
   const designs = months.map((month) => ({ month, ...monthlyDesign(basis, NOTHING, pond.depth, month) }));
   const worst = designs.reduce((x, y) => (y.high > x.high ? y : x));
-  const { month, holds, clay, standing, conductivity } = worst;
+  const { month, holds, clay, standing, permeability } = worst;
   if (clay <= holds + LEVEL_RESOLUTION) return [];
   const end = monthlyLimits(basis, NOTHING, pond.depth).empty[month - 1];
   const r = new Recording(
@@ -63,7 +63,7 @@ export function emptiedPart(a: Judged): Recording[] {
   r.use(netHead, emptiedHold(site, NOTHING, pond.depth, r.use), clay);
   tellArrival(r, a);
   const recorded = r.steps.length;
-  const lift = secondsToLift(site, pond.depth, holds, clay, standing, conductivity, LIFT_VOLUME_DEPTH, r.use);
+  const lift = secondsToLift(site, pond.depth, holds, clay, standing, permeability, LIFT_VOLUME_DEPTH, r.use);
   if (r.steps.length === recorded) return [];
   const liftEnds = lift === end.seconds;
   if (liftEnds && r.steps.at(-1)!.result === lift)

@@ -52,10 +52,10 @@ const isPooled = ({ known }: Pick<GroundLayer, 'known'>) =>
   known.tests.length > 0 && known.tests.every(({ test }) => test.says === 'value');
 
 /** Where a layer's permeability comes from that no step gives. */
-function tableWords({ row, ksat, known }: GroundLayer): string {
+function tableWords({ row, permeability, known }: GroundLayer): string {
   return known.tests.length > 0
     ? `${rowWords(row.origin)}: table, tests and the bounds they set`
-    : `${rowWords(row.origin)}: ${ksat.evidence.join(', ') || 'by table'}`;
+    : `${rowWords(row.origin)}: ${permeability.evidence.join(', ') || 'by table'}`;
 }
 
 function layerSteps(r: Recording, known: GroundLayer['known']): void {

@@ -87,7 +87,7 @@ export const loweringMethod = method({
 interface DrainedGround {
   /** water lowered at the drain, m, 0 and more */
   lowered: number;
-  /** conductivity, m/s, above 0 */
+  /** permeability, m/s, above 0 */
   k: number;
   /** m/s, above 0 */
   recharge: number;

@@ -41,7 +41,7 @@ function stripPoint({ x, y }: PlanePoint): StripPoint {
   };
 }
 
-/** Drawdown at a point from a pipe of unit flow over conductivity; `near` stands for the point itself. */
+/** Drawdown at a point from a pipe of unit flow over permeability; `near` stands for the point itself. */
 function unitDrawdown(at: StripPoint, pipe: StripPoint, near: number): number {
   return [at.xi - pipe.xi, at.xi + pipe.xi].reduce((sum, across) => {
     const c = Math.cosh(across);

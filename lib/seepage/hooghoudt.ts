@@ -64,7 +64,7 @@ export const hooghoudtSpacing = formula({
 
 /**
  * Spacing at which drains hold the water to a height midway, with the equivalent depth that belongs to it.
- * @param k - conductivity above and below the drains, m/s
+ * @param k - permeability above and below the drains, m/s
  * @param depth - from the drains down to the tight layer, m, above 0
  * @param radius - effective radius of the pipe, m
  * @param h - water above the drains midway, m, above 0

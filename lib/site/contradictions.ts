@@ -48,24 +48,24 @@ export function contradictions(layers: readonly GroundLayer[], tests: readonly S
 }
 
 const measured = (name: string, origin: Origin, test: PermeabilityTest) => ({ name, origin, test });
-const speed = (ksat: number) => formatQuantity(ksat, 'conductivity', 'metric');
+const speed = (permeability: number) => formatQuantity(permeability, 'permeability', 'metric');
 const place = ({ pit, top, bottom }: LayerRow) => `${pit}, ${round(top)} to ${round(bottom)} m`;
 const round = (metres: number) => Number(metres.toFixed(2));
 
 function testAgainstWord(
-  { row, ksat }: GroundLayer,
+  { row, permeability }: GroundLayer,
   texture: Texture,
   { name, origin, test }: ReturnType<typeof measured>,
 ): Warning[] {
   const word = permeabilityFromTexture({ ...row, texture, organicPercent: undefined });
   const gravel = permeabilityFromTexture({ texture: 'gravel' });
-  const off = Math.log(test.ksat / word.median);
+  const off = Math.log(test.permeability / word.median);
   const bound = (test.says === 'slower than' && off > 0) || (test.says === 'faster than' && off < 0);
   if (bound || Math.abs(off) <= BEYOND * Math.hypot(word.spread, test.spread)) return [];
-  const told = `${place(row)} is called ${texture}, about ${speed(word.median)}; ${name} gives ${speed(test.ksat)}`;
-  const taken = `the answer takes ${speed(ksat.median)}`;
+  const told = `${place(row)} is called ${texture}, about ${speed(word.median)}; ${name} gives ${speed(test.permeability)}`;
+  const taken = `the answer takes ${speed(permeability.median)}`;
   const times = Math.exp(Math.abs(off)).toPrecision(1);
-  if (texture.includes('clay') && test.ksat > gravel.median)
+  if (texture.includes('clay') && test.permeability > gravel.median)
     return [
       {
         code: 'faster-than-gravel',
@@ -80,14 +80,15 @@ function testAgainstWord(
   return [
     {
       code: 'texture-against-test',
-      message: `${told}, as ${nearestTexture(test.ksat)} does; both count and ${taken}; ${consequence} - roll a ribbon of that layer, and test again`,
+      message: `${told}, as ${nearestTexture(test.permeability)} does; both count and ${taken}; ${consequence} - roll a ribbon of that layer, and test again`,
       ...origin,
     },
   ];
 }
 
-function nearestTexture(ksat: number): Texture {
-  const away = (texture: Texture) => Math.abs(Math.log(permeabilityFromTexture({ texture }).median / ksat));
+function nearestTexture(permeability: number): Texture {
+  const away = (texture: Texture) =>
+    Math.abs(Math.log(permeabilityFromTexture({ texture }).median / permeability));
   return [...USDA_CLASSES, 'gravel' as const].reduce<Texture>(
     (best, one) => (away(one) < away(best) ? one : best),
     'clay',

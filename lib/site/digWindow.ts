@@ -47,11 +47,11 @@ export function digRadius(shape: PondShape, depth: number): number {
  * @throws RangeError where a year lacks a month
  */
 export function digWindow(
-  water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'clayHigh' | 'conductivity'>,
+  water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'clayHigh' | 'permeability'>,
   shape: PondShape,
   depths: readonly number[],
 ): DigWindow {
-  const { samples, years, clayLow, clayHigh, conductivity } = water;
+  const { samples, years, clayLow, clayHigh, permeability } = water;
   const n = samples * years;
   const byMonth = Array.from({ length: 12 }, (_, m) => {
     const [low, uphill] = [clayLow, clayHigh].map(({ month }) => monthValues(month, m + 1)) as [
@@ -73,7 +73,7 @@ export function digWindow(
       for (let i = 0; i < n; i++) {
         const head = mean[i] + depth;
         if (uphill[i] + depth < 0) below++;
-        flow[i] = head > 0 ? discInflow.compute(conductivity[Math.floor(i / years)], radius, head) : 0;
+        flow[i] = head > 0 ? discInflow.compute(permeability[Math.floor(i / years)], radius, head) : 0;
       }
       const p50 = quantile(flow, 0.5);
       return { dry: below / n, p50, p90: quantile(flow, 0.9, Math.floor(0.5 * (n - 1))) };

@@ -7,7 +7,7 @@ import {
   dryBound,
   type FillingHole,
   type FillingLook,
-  type KnownConductivity,
+  type KnownPermeability,
   LONGEST_RECOVERY,
   recoveredLevel,
   SCORE_95,
@@ -41,7 +41,7 @@ export interface PitDip extends Dip {
 interface Filling {
   since: number;
   hole: FillingHole;
-  known: KnownConductivity;
+  known: KnownPermeability;
   looks: (FillingLook & { origin: Look['origin'] })[];
   /** rises longer than the ground was taken to let it */
   slow: boolean;
@@ -56,7 +56,7 @@ interface Filling {
  */
 export function dipsOf(
   survey: Survey,
-  groundOf: (pit: string, from: number | undefined, to: number) => KnownConductivity,
+  groundOf: (pit: string, from: number | undefined, to: number) => KnownPermeability,
 ): { dips: PitDip[]; warnings: Warning[] } {
   const dips: PitDip[] = [];
   const warnings: Warning[] = [];
@@ -178,11 +178,11 @@ function fillingHole(look: Look, start: Look): FillingHole {
 }
 
 /** Time lag of the hole in seconds; an open hole gathers water over the lower half of its depth. */
-export function lagOf(hole: Look, conductivity: number): number {
+export function lagOf(hole: Look, permeability: number): number {
   const { diameter, bore, floor, openFrom } = dimensions(hole);
   const length = Math.max(floor - (openFrom ?? floor / 2), 0.05);
   const shape = intakeShapeFactor.compute(length, diameter / 2);
-  return basicTimeLag.compute(bore / 2, shape, conductivity);
+  return basicTimeLag.compute(bore / 2, shape, permeability);
 }
 
 const round = (v: number) => Number(v.toPrecision(2));

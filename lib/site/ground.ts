@@ -41,7 +41,7 @@ export interface SideLayer {
 /** The ground as the physics needs it. */
 export interface Ground extends Profile {
   /** of the ground that the table moves in: permeability, m/s, and drainable porosity, 0–1 */
-  ksat: LogEstimate;
+  permeability: LogEstimate;
   porosity: LogEstimate;
   /** undrained strength of the sides, Pa, of holes deeper than `from`, m; shallowest first */
   strengths: { from: number; strength?: LogEstimate }[];
@@ -108,7 +108,7 @@ export function groundOf(survey: Survey, tests: SoilTest[], assume: Assumptions)
   const thickest = around.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   return {
     layers,
-    ksat: alongParts(around),
+    permeability: alongParts(around),
     porosity: drainablePorosity(thickest.texture),
     strengths: strengthsOf({ layers, topsoil }, assume),
     rootCapacity: rootCapacityOf(layers),
@@ -130,7 +130,7 @@ function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): Groun
   );
   const tested = [...groups.values()].map((members) => ({ members, tests: testsIn(members, tests) }));
   const scatter = pooledScatter(tested.map((group) => group.tests.map(({ test }) => test)));
-  const estimates = new Map<LayerRow, Pick<GroundLayer, 'ksat' | 'known'>>();
+  const estimates = new Map<LayerRow, Pick<GroundLayer, 'permeability' | 'known'>>();
   for (const { members, tests } of tested) {
     const { sand, clay, organic, structure, stones } = members[0];
     const prior = permeabilityFromTexture({
@@ -141,8 +141,8 @@ function layersOf(logged: LayerRow[], topsoil: number, tests: SoilTest[]): Groun
       structure,
       stones,
     });
-    const ksat = posteriorPermeability(prior, tests, scatter);
-    for (const member of members) estimates.set(member, { ksat, known: { prior, tests, scatter } });
+    const permeability = posteriorPermeability(prior, tests, scatter);
+    for (const member of members) estimates.set(member, { permeability, known: { prior, tests, scatter } });
   }
   return logged.map((row) => ({ row, texture: textureOf(row), ...estimates.get(row)! }));
 }

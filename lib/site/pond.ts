@@ -30,7 +30,7 @@ export interface Pond {
     depth?: number;
     fill: NonNullable<PondFacts['ring_fill']>;
     capped: boolean /** m/s; absent: not said */;
-    conductivity?: number;
+    permeability?: number;
   };
   /** under the liner, m thick */
   bedding: { kind: NonNullable<PondFacts['bedding']>; thickness: number };
@@ -136,7 +136,7 @@ export function pondOf(survey: Survey, datum: number, assume: Assumptions): Pond
       ),
       depth: p.ring_depth,
       fill: assume.or(p.ring_fill, 'ring_fill', 'topsoil', '', 'filled back with what was dug'),
-      conductivity: p.ring_ksat,
+      permeability: p.ring_ksat,
       capped: assume.or(p.ring_cap, 'ring_cap', 'no', '', 'no cap mentioned') === 'yes',
     },
     bedding: {

@@ -1,4 +1,4 @@
-import { FILL_CONDUCTIVITY, looseSoil } from '../drain/index.js';
+import { FILL_PERMEABILITY, looseSoil } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { quantile } from '../sampling/index.js';
 import type { PondGround, SectionPoint } from '../seepage/index.js';
@@ -33,7 +33,7 @@ interface SectionWish {
   pond?: number;
   /** rain that enters the ground, m/s, 0 and more; absent: none */
   rain?: number;
-  /** conductivity across over downwards; absent: 1 */
+  /** permeability across over downwards; absent: 1 */
   anisotropy?: number;
   /** through the width, uphill on the left, or along the length; absent: through the width */
   cut?: 'across' | 'along';
@@ -91,7 +91,7 @@ export function pondGroundOf(site: Site, wish: SectionWish = {}): PondGround {
           ring: {
             width: pond.ring.width,
             ...(pond.ring.depth === undefined ? {} : { bottom: -pond.ring.depth }),
-            soil: looseSoil(FILL_CONDUCTIVITY[pond.ring.fill]),
+            soil: looseSoil(FILL_PERMEABILITY[pond.ring.fill]),
           },
         }
       : {}),

@@ -7,7 +7,7 @@ import type { Unknowns } from './unknowns.js';
 export interface GroundLayer {
   row: LayerRow;
   texture: Texture;
-  ksat: LogEstimate;
+  permeability: LogEstimate;
   /** what that is made of */
   known: LayerKnown;
 }
@@ -79,16 +79,18 @@ export function meanByThickness(n: number): Formula {
 
 /** The part that lets most through. */
 export function mainPart(parts: readonly Part[]): Part {
-  return parts.reduce((a, b) => (b.thickness * b.ksat.median > a.thickness * a.ksat.median ? b : a));
+  return parts.reduce((a, b) =>
+    b.thickness * b.permeability.median > a.thickness * a.permeability.median ? b : a,
+  );
 }
 
 /** Permeability along parts of the ground: mean by thickness, with the spread of what lets most through. */
 export function alongParts(parts: readonly Part[], use: Use = unrecorded): LogEstimate {
   const median = use(
     meanByThickness(parts.length),
-    ...parts.flatMap(({ thickness, ksat }) => [thickness, ksat.median]),
+    ...parts.flatMap(({ thickness, permeability }) => [thickness, permeability.median]),
   );
-  return { ...mainPart(parts).ksat, median };
+  return { ...mainPart(parts).permeability, median };
 }
 
 /** Parts of the ground below the topsoil that a hole so deep feels, m. */
@@ -97,7 +99,7 @@ export function partsAround({ layers, topsoil }: Profile, depth: number): Part[]
 }
 
 /** Permeability around and under a hole so deep, m/s; its depth m. */
-export function ksatAround(profile: Profile, depth: number): LogEstimate {
+export function permeabilityAround(profile: Profile, depth: number): LogEstimate {
   return alongParts(partsAround(profile, depth));
 }
 
@@ -106,7 +108,7 @@ export function ksatAround(profile: Profile, depth: number): LogEstimate {
  * @param from - depth below which water can enter, m; absent: the topsoil
  * @param to - depth of its floor, m
  */
-export function ksatOfHole(
+export function permeabilityOfHole(
   { layers, topsoil }: Profile,
   pit: string,
   from: number | undefined,
@@ -117,12 +119,12 @@ export function ksatOfHole(
 }
 
 /** Permeability around a hole so deep, m/s, by sample. */
-export function conductivityAround(
+export function permeabilityBySample(
   { ground, unknowns }: { ground: Profile; unknowns: Pick<Unknowns, 'permeability'> },
   depth: number,
 ): (sample: number) => number {
-  const ksat = ksatAround(ground, depth);
-  return (sample) => logValue(ksat, unknowns.permeability[sample]);
+  const permeability = permeabilityAround(ground, depth);
+  return (sample) => logValue(permeability, unknowns.permeability[sample]);
 }
 
 /** Depths at which a hole begins to feel another layer, m, the first 0. */

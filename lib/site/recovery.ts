@@ -38,14 +38,14 @@ export interface FillingLook {
 }
 
 /** Permeability of the ground: median, m/s, and spread of the logarithm (Infinity: nothing known). */
-export interface KnownConductivity {
+export interface KnownPermeability {
   median: number;
   spread: number;
 }
 
 /** Where the water is heading: a level with the band that holds nine in ten, or only that it is above the last look. */
 type Recovered =
-  | { says: 'level'; depth: number; shallowest: number; deepest: number; conductivity: number }
+  | { says: 'level'; depth: number; shallowest: number; deepest: number; permeability: number }
   | { says: 'above'; depth: number };
 
 /** Standard deviation of a look with a tape, m. */
@@ -59,16 +59,16 @@ const NOTICED = 0.02;
 export const SCORE_95 = 1.6448536269514722;
 
 /** Depth to the water in a hole after a time, with the water outside at a depth. */
-export function fillingDepth(hole: FillingHole, outside: number, conductivity: number, time: number): number {
+export function fillingDepth(hole: FillingHole, outside: number, permeability: number, time: number): number {
   const missing = hole.start - outside;
   if (hole.sealed) {
     const shape = intakeShapeFactor.compute(hole.intakeLength, hole.holeRadius);
-    return outside + missing * Math.exp(-time / basicTimeLag.compute(hole.poolRadius, shape, conductivity));
+    return outside + missing * Math.exp(-time / basicTimeLag.compute(hole.poolRadius, shape, permeability));
   }
   const below = hole.floor - outside;
   // In a pipe narrower than its hole the same inflow lifts the water faster.
   const rate =
-    augerHoleRate.compute(conductivity, below, hole.holeRadius) * (hole.holeRadius / hole.poolRadius) ** 2;
+    augerHoleRate.compute(permeability, below, hole.holeRadius) * (hole.holeRadius / hole.poolRadius) ** 2;
   return outside + below * augerHoleUnfilled.compute(missing / below, rate, time);
 }
 
@@ -81,7 +81,7 @@ export function fillingDepth(hole: FillingHole, outside: number, conductivity: n
 export function recoveredLevel(
   looks: readonly FillingLook[],
   hole: FillingHole,
-  conductivity: KnownConductivity,
+  permeability: KnownPermeability,
   highest = 0,
 ): Recovered {
   const limit: Recovered = { says: 'above', depth: Math.min(...looks.map((l) => l.depth)) };
@@ -93,7 +93,7 @@ export function recoveredLevel(
   for (let round = 0; round < 8; round++) {
     grid = Array.from({ length: POINTS }, (_, i) => {
       const depth = low + ((high - low) * (i + 0.5)) / POINTS;
-      return { depth, ...overConductivity(looks, hole, depth, conductivity) };
+      return { depth, ...overPermeability(looks, hole, depth, permeability) };
     });
     const most = Math.max(...grid.map((g) => g.log));
     const likely = grid.filter((g) => g.log > most - 12);
@@ -118,17 +118,17 @@ export function recoveredLevel(
   };
   const [shallowest, depth, deepest] = [quantile(0.05), quantile(0.5), quantile(0.95)];
   if (deepest - shallowest > WIDEST_BAND) return limit;
-  return { says: 'level', depth, shallowest, deepest, conductivity: best.k };
+  return { says: 'level', depth, shallowest, deepest, permeability: best.k };
 }
 
 const POINTS = 121;
 
-/** Log-likelihood of a level outside with the conductivity integrated out, and the conductivity that fits best. */
-function overConductivity(
+/** Log-likelihood of a level outside with the permeability integrated out, and the permeability that fits best. */
+function overPermeability(
   looks: readonly FillingLook[],
   hole: FillingHole,
   outside: number,
-  { median, spread }: KnownConductivity,
+  { median, spread }: KnownPermeability,
 ): { log: number; k: number } {
   const centre = Math.log(median);
   const reach = Math.min(5 * spread, 14);
@@ -167,7 +167,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
 export function dryBound(
   time: number,
   hole: FillingHole,
-  { median, spread }: KnownConductivity,
+  { median, spread }: KnownPermeability,
 ): number | undefined {
   const tight = median * Math.exp(-SCORE_95 * spread);
   if (!(tight > 0)) return undefined;

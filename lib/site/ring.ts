@@ -52,9 +52,9 @@ export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, 
   const away: Catchment = { ...catchment, uphillArea: 0, roofArea: 0, overflow: 'away', capped: true };
   return (s: number, series: ColumnSeries, clay: Float64Array, pond?: PondSeries) => {
     for (const way of WAYS) {
-      tubInflow(record, series, tub, way === 'asIs' ? catchment : away, e.conductivity[s], inflow);
+      tubInflow(record, series, tub, way === 'asIs' ? catchment : away, e.permeability[s], inflow);
       if (pond) overflowToRing(way === 'asIs' ? catchment : away, pond.overflow, inflow);
-      const forcing = { inflow, clay, conductivity: e.conductivity[s] };
+      const forcing = { inflow, clay, permeability: e.permeability[s] };
       const { closure } = runTub(tub, forcing, level);
       e.closure = Math.max(e.closure, Math.abs(closure) / tub.ringArea);
       if (pond?.leaked) raiseByLeak(pond.drawdown, pond.leaked, forcing);

@@ -15,7 +15,7 @@ export interface LoggedSeam {
   top: number;
   bottom: number;
   /** at its slow end, m/s */
-  conductivity: number;
+  permeability: number;
   coverWeight: number;
 }
 
@@ -109,7 +109,7 @@ export function standsHigher(seen: Reading[], told: Reading[]): boolean {
 }
 
 /** Looks in a hole that is open to the seam. */
-export function looksInto(looks: Look[], { top, bottom, conductivity }: LoggedSeam): Reading[] {
+export function looksInto(looks: Look[], { top, bottom, permeability }: LoggedSeam): Reading[] {
   const readings: Reading[] = [];
   let start: Look | undefined;
   for (const look of looks) {
@@ -133,7 +133,7 @@ export function looksInto(looks: Look[], { top, bottom, conductivity }: LoggedSe
     const lags =
       start === undefined
         ? Number.POSITIVE_INFINITY
-        : ((look.day - start.day) * SECONDS_PER_DAY) / lagOf(look, conductivity);
+        : ((look.day - start.day) * SECONDS_PER_DAY) / lagOf(look, permeability);
     if (look.reading === 'level') readings.push({ ...reading, depth: look.depth!, atLeast: lags < 3 });
     else if (lags >= 2) readings.push({ ...reading, depth: floor, atLeast: false });
   }

@@ -171,7 +171,7 @@ function loggedSeams(
       0,
     );
   const add = (layer: GroundLayer, bottom: number) => {
-    const { ksat } = layer;
+    const { permeability } = layer;
     const top = topOf(layer);
     const last = seams.at(-1);
     if (last && last.bottom >= top - 1e-9) last.bottom = bottom;
@@ -180,13 +180,13 @@ function loggedSeams(
         pit,
         top,
         bottom,
-        conductivity: ksat.median * Math.exp(-SCORE_95 * ksat.spread),
+        permeability: permeability.median * Math.exp(-SCORE_95 * permeability.spread),
         coverWeight: coverWeight(top),
       });
   };
   for (const [i, layer] of log.entries()) {
     const above = log.slice(0, i).filter(({ row }) => row.bottom > topsoil + 1e-9);
-    const cover = Math.min(...above.map((l) => l.ksat.median));
+    const cover = Math.min(...above.map((l) => l.permeability.median));
     const bottom = i === log.length - 1 ? Number.POSITIVE_INFINITY : layer.row.bottom;
     const isSeam = carries(layer, cover) || holes.some((looks) => pressesFrom(looks, layer, bottom));
     if (layer.row.top >= UNDER && above.length > 0 && isSeam) add(layer, bottom);
@@ -213,15 +213,15 @@ function loggedSeams(
       pit,
       top: Math.min(...below),
       bottom: Number.POSITIVE_INFINITY,
-      conductivity: fastest,
+      permeability: fastest,
       coverWeight: coverWeight(end),
     });
   return seams;
 }
 
-function carries({ texture, ksat }: GroundLayer, cover: number): boolean {
+function carries({ texture, permeability }: GroundLayer, cover: number): boolean {
   // Its cracks carry what no table tells.
   if (texture === 'rock') return Number.isFinite(cover);
-  if (texture.includes('clay')) return ksat.median >= Math.max(PERMEABLE_CLAY, CONTRAST * cover);
-  return ksat.median * Math.exp(SCORE_95 * ksat.spread) >= CONTRAST * cover;
+  if (texture.includes('clay')) return permeability.median >= Math.max(PERMEABLE_CLAY, CONTRAST * cover);
+  return permeability.median * Math.exp(SCORE_95 * permeability.spread) >= CONTRAST * cover;
 }

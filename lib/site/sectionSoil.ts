@@ -7,12 +7,12 @@ const STORAGE = 1e-4;
 
 /**
  * A layer of the pit log as a soil of the section, median of what is known.
- * @param anisotropy - conductivity across over downwards; tests in holes measure mostly across
+ * @param anisotropy - permeability across over downwards; tests in holes measure mostly across
  */
-export function sectionSoilOf({ row, texture, ksat }: GroundLayer, anisotropy = 1): SectionSoil {
+export function sectionSoilOf({ row, texture, permeability }: GroundLayer, anisotropy = 1): SectionSoil {
   return {
-    across: ksat.median,
-    down: ksat.median / anisotropy,
+    across: permeability.median,
+    down: permeability.median / anisotropy,
     sorptive: sorptiveNumber(texture, row.structure),
     drainable: drainablePorosity(texture).median,
     storage: STORAGE,

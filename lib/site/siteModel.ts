@@ -19,7 +19,7 @@ import { heldAtWorst } from './pondKept.js';
 import { pondLossDraws } from './pondLooks.js';
 import { pondInWeather } from './pondYears.js';
 import { pooledDips } from './pooledDips.js';
-import { ksatAround, ksatOfHole } from './profile.js';
+import { permeabilityAround, permeabilityOfHole } from './profile.js';
 import { seamsOf } from './seams.js';
 import { type SoilTest, soilTestsOf } from './soilTests.js';
 import { type SpotHeads, spotHeads, uphillRiseBy } from './spots.js';
@@ -144,7 +144,7 @@ export function siteModel(
       : 'away',
     capped: dug.ring.capped,
   };
-  const read = dipsOf(survey, (pit, from, to) => ksatOfHole(soil, pit, from, to));
+  const read = dipsOf(survey, (pit, from, to) => permeabilityOfHole(soil, pit, from, to));
   warnings.push(...read.warnings);
   const spots = spotHeads(survey, read.dips);
   if (spots.noPlane) assume.add('water at the pond', 'as in the nearest hole', '', spots.noPlane);
@@ -217,7 +217,7 @@ function waterOf(
     samples,
     seed,
     unknowns,
-    ksat: ksatAround(ground, pond.depth),
+    permeability: permeabilityAround(ground, pond.depth),
     highRim: places.highRim,
     measuredRise,
   };

@@ -9,7 +9,7 @@ export function forTable(ground: Ground, record: ClimateRecord): GroundForTable 
   return {
     porosity: ground.porosity,
     rootCapacity: ground.rootCapacity,
-    permeable: ground.ksat.median > 1e-6,
+    permeable: ground.permeability.median > 1e-6,
     clayey: ground.clayey,
     snows: record.snows,
   };

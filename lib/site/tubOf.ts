@@ -25,8 +25,8 @@ const BED_POROSITY = { none: 0, sand: 0.25, gravel: 0.35, mat: 0.8 };
 /** Slack between liner and clay where bedding has no ring around it, m. Common practice. */
 const LINER_EDGE = 0.01;
 
-/** Conductivity of what a ring is filled with, m/s: towards the tight end of Freeze & Cherry 1979, Table 2.2 (from memory). */
-const FILL_CONDUCTIVITY = { clay: 1e-7, topsoil: 5e-6, sand: 1e-4, gravel: 3e-3 };
+/** Permeability of what a ring is filled with, m/s: towards the tight end of Freeze & Cherry 1979, Table 2.2 (from memory). */
+const FILL_PERMEABILITY = { clay: 1e-7, topsoil: 5e-6, sand: 1e-4, gravel: 3e-3 };
 
 /** Area of the ring from above. */
 export const ringFrom = formula({
@@ -97,15 +97,15 @@ function exitOf(
   assume: Assumptions,
 ): TubDrain | undefined {
   if (spill >= 0 || spill <= floor) return undefined;
-  const conductivity = assume.or(
-    ring.conductivity,
+  const permeability = assume.or(
+    ring.permeability,
     'ring_ksat',
-    FILL_CONDUCTIVITY[ring.width > 0 ? ring.fill : 'sand'],
+    FILL_PERMEABILITY[ring.width > 0 ? ring.fill : 'sand'],
     'm/s',
     'water in the ring has to flow along its fill to the way out',
   );
   const width = Math.max(ring.width, LINER_EDGE);
-  return { level: spill, conductance: 0, perDepth: ringFlow.compute(conductivity, width, perimeter, 1, 0) };
+  return { level: spill, conductance: 0, perDepth: ringFlow.compute(permeability, width, perimeter, 1, 0) };
 }
 
 /** Warns of spill points that lie below the floor of the ring. */
@@ -189,7 +189,7 @@ export function fullRing(tub: TubGeometry, c: Catchment): number {
  * @param column - daily water of the ground, m
  * @param tub - ring and bedding
  * @param c - what drains towards it
- * @param conductivity - of the clay, m/s
+ * @param permeability - of the clay, m/s
  * @param out - filled, m³ a day; as long as the record
  * @throws Error when the balance of a hard surface does not close to 1e-9 m
  */
@@ -198,13 +198,13 @@ export function tubInflow(
   column: ColumnSeries,
   tub: TubGeometry,
   c: Omit<Catchment, 'pondRoof'>,
-  conductivity: number,
+  permeability: number,
   out: Float64Array,
 ): void {
   const { liquid, recharge, spill } = column;
   const { demand } = record;
   const { ringArea, ringHold } = tub;
-  const intake = conductivity * SECONDS_PER_DAY;
+  const intake = permeability * SECONDS_PER_DAY;
   const share = c.capped ? CAP_LEAK : 1;
   const { paved, roof } = RUNOFF_COEFFICIENT;
   const ofRoof = roof.likely * c.roofArea;

@@ -2,7 +2,7 @@ import { method, SECONDS_PER_DAY } from '../formula/index.js';
 import { CAP_LEAK, runTub, type TubGeometry, tubVolume } from '../groundwater/index.js';
 import { logPercentiles, RUNOFF_COEFFICIENT, triangularRain } from '../soil/index.js';
 import { deepestMonth } from './monthlyHighs.js';
-import { ksatAround } from './profile.js';
+import { permeabilityAround } from './profile.js';
 import type { Site } from './siteModel.js';
 
 export const tubYearMethod = method({
@@ -43,7 +43,7 @@ export function tubYear(site: Site, storm: { rain: number; seconds: number }): T
   const { tub, ground, water } = site;
   if (!tub) return undefined;
   const clay = deepestMonth(water.clayLow);
-  const { p10, p50, p90 } = logPercentiles(ksatAround(ground, -tub.floor));
+  const { p10, p50, p90 } = logPercentiles(permeabilityAround(ground, -tub.floor));
   const [slow, likely, quick] = [p10, p50, p90].map((k) => weeksToDrain(tub, k, clay));
   return {
     daysAbove: daysAbove(site, tub),
@@ -85,13 +85,13 @@ function hoursToFull(
   return (high * seconds) / 3600;
 }
 
-function weeksToDrain(tub: TubGeometry, conductivity: number, clay: number): number | undefined {
+function weeksToDrain(tub: TubGeometry, permeability: number, clay: number): number | undefined {
   const inflow = new Float64Array(LONGEST);
   // The first day's water fills it whatever seeps away meanwhile.
   const wall = tub.ringArea + tub.bedArea + tub.perimeter * (tub.spill - tub.floor);
-  inflow[0] = tubVolume(tub, tub.spill) + conductivity * SECONDS_PER_DAY * wall * 2;
+  inflow[0] = tubVolume(tub, tub.spill) + permeability * SECONDS_PER_DAY * wall * 2;
   const level = new Float64Array(LONGEST);
-  runTub(tub, { inflow, clay: new Float64Array(LONGEST).fill(clay), conductivity }, level);
+  runTub(tub, { inflow, clay: new Float64Array(LONGEST).fill(clay), permeability }, level);
   const low = tub.floor + DRAINED * (tub.spill - tub.floor);
   const day = level.findIndex((z, d) => d > 0 && z <= low);
   return day < 0 ? undefined : day / 7;

@@ -55,8 +55,8 @@ export interface WaterEnsemble {
   rise: Float64Array;
   /** ground there, m above the datum */
   highRim: number;
-  /** conductivity of the ground, m/s, one a sample */
-  conductivity: Float64Array;
+  /** permeability of the ground, m/s, one a sample */
+  permeability: Float64Array;
   /** largest closure error of any balance, m */
   closure: number;
 }
@@ -96,7 +96,7 @@ export interface Common {
   samples: number;
   seed: number;
   unknowns: Unknowns;
-  ksat: LogEstimate;
+  permeability: LogEstimate;
   /** ground at the uphill rim, m above the datum */
   highRim: number;
   /** rise of the water across the pond, where levelled holes tell it */
@@ -105,7 +105,7 @@ export interface Common {
 
 /** An ensemble without water yet. */
 export function startEnsemble(common: Common, years: number, withTub: boolean): WaterEnsemble {
-  const { samples, ksat, unknowns, highRim } = common;
+  const { samples, permeability, unknowns, highRim } = common;
   const n = samples * years * 12;
   return {
     samples,
@@ -116,7 +116,7 @@ export function startEnsemble(common: Common, years: number, withTub: boolean): 
     rises: noRises(n),
     rise: uphillRise(common),
     highRim,
-    conductivity: unknowns.permeability.map((z) => logValue(ksat, z)),
+    permeability: unknowns.permeability.map((z) => logValue(permeability, z)),
     closure: 0,
   };
 }

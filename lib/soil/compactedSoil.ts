@@ -43,7 +43,7 @@ const A = {
 };
 
 /** How much stones slow water down. */
-export const stonyConductivityRatio = formula({
+export const stonyPermeabilityRatio = formula({
   title: 'Conductivity of stony soil over that of its fine earth',
   symbol: 'Kb/Ks',
   unit: '-',

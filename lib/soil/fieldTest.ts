@@ -27,7 +27,7 @@ export interface LevelReading {
 export interface PermeabilityTest {
   method: string;
   /** m/s; the bound where `says` is not 'value' */
-  ksat: number;
+  permeability: number;
   /** standard deviation of its natural logarithm from the readings alone */
   reading: number;
   /** the same with what the method leaves out */
@@ -105,19 +105,26 @@ export function fitLevels(
         'Fill the hole and begin again.',
       );
     const [{ time, level }] = used;
-    const ksat = (potential(level) - potential(2 * tape)) / (readings[emptied].time - time);
+    const permeability = (potential(level) - potential(2 * tape)) / (readings[emptied].time - time);
     const emptyBias = [...bias, 'emptied before the second look'];
-    return { method, ksat, reading: 0, spread: methodSpread, says: 'faster than', bias: emptyBias };
+    return { method, permeability, reading: 0, spread: methodSpread, says: 'faster than', bias: emptyBias };
   }
   const { rate, error } = line(used, potential, slope, tape);
   const middle = (used[0].level + used[used.length - 1].level) / 2;
   const evaporation = geometry.kind === 'falling' ? HOLE_EVAPORATION * slope(middle) : 0;
   if (rate <= Math.max(2 * error, evaporation)) {
-    const ksat = Math.max(rate, 0) + 2 * error;
-    return { method, ksat, reading: 0, spread: methodSpread, says: 'slower than', bias };
+    const permeability = Math.max(rate, 0) + 2 * error;
+    return { method, permeability, reading: 0, spread: methodSpread, says: 'slower than', bias };
   }
   const reading = error / rate;
-  return { method, ksat: rate, reading, spread: Math.hypot(reading, methodSpread), says: 'value', bias };
+  return {
+    method,
+    permeability: rate,
+    reading,
+    spread: Math.hypot(reading, methodSpread),
+    says: 'value',
+    bias,
+  };
 }
 
 function checkOrder(readings: LevelReading[], kind: TestGeometry['kind'], tape: number): void {

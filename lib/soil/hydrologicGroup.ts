@@ -28,8 +28,8 @@ export interface ConductiveLayer {
   /** m below the ground */
   top: number;
   bottom: number;
-  /** conductivity full of water, m/s */
-  ksat: number;
+  /** permeability full of water, m/s */
+  permeability: number;
 }
 
 const TIGHT = 1e-8;
@@ -48,7 +48,7 @@ export function groupText({ drained, undrained }: HydrologicGroup): string {
 
 /**
  * Hydrologic soil group of a profile, see {@link hydrologicSoilGroup}.
- * @param layers - depths m below the ground, conductivity m/s
+ * @param layers - depths m below the ground, permeability m/s
  * @param highWater - depth to the seasonal high water table, m below the ground; Infinity when there is none
  * @returns the letter drained, and as it lies
  * @throws RangeError when no layer begins in the depth that the table looks at, 0.5 to 1 m
@@ -58,9 +58,9 @@ export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): H
     const within = layers.filter((l) => l.top < depth);
     if (within.length === 0)
       throw new RangeError(`missing layers in the top ${depth} m: log the pit from the ground down`);
-    return Math.min(...within.map((l) => l.ksat));
+    return Math.min(...within.map((l) => l.permeability));
   };
-  const tight = Math.min(...layers.filter((l) => l.ksat < TIGHT).map((l) => l.top));
+  const tight = Math.min(...layers.filter((l) => l.permeability < TIGHT).map((l) => l.top));
   if (tight < 0.5) return { drained: 'D', undrained: 'D' };
   const wet = highWater < 0.6;
   const letter =
@@ -72,6 +72,6 @@ export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): H
   return { drained: letter, undrained: wet ? 'D' : letter };
 }
 
-function letterOf(ksat: number, [a, b, c]: number[]): GroupLetter {
-  return ksat > a ? 'A' : ksat > b ? 'B' : ksat > c ? 'C' : 'D';
+function letterOf(permeability: number, [a, b, c]: number[]): GroupLetter {
+  return permeability > a ? 'A' : permeability > b ? 'B' : permeability > c ? 'C' : 'D';
 }

@@ -142,10 +142,10 @@ export function pooledScatter(layers: PermeabilityTest[][]): number {
   let freedom = 0;
   for (const tests of layers.map((layer) => layer.filter((t) => t.says === 'value'))) {
     if (tests.length < 2) continue;
-    const mean = tests.reduce((s, t) => s + Math.log(t.ksat), 0) / tests.length;
+    const mean = tests.reduce((s, t) => s + Math.log(t.permeability), 0) / tests.length;
     const share = (tests.length - 1) / tests.length;
     for (const t of tests) {
-      squares += (Math.log(t.ksat) - mean) ** 2;
+      squares += (Math.log(t.permeability) - mean) ** 2;
       expected += share * t.spread ** 2;
     }
     freedom += tests.length - 1;
@@ -185,7 +185,13 @@ function pooled(prior: LogEstimate, tests: NamedTest[], scatter: number, use: Us
   const spreads = values.map(({ spread }) => spread);
   if (bounds.length === 0)
     return {
-      median: use(pooledMedian(n), prior.median, v, scatter, ...values.flatMap((t) => [t.ksat, t.spread])),
+      median: use(
+        pooledMedian(n),
+        prior.median,
+        v,
+        scatter,
+        ...values.flatMap((t) => [t.permeability, t.spread]),
+      ),
       spread: use(pooledSpread(n), v, scatter, HOLE_TO_HOLE, ...spreads),
     };
   const start = { mean: Math.log(prior.median), variance: v };
@@ -204,11 +210,11 @@ function update(start: Normal, tests: NamedTest[], scatter: number): Normal {
   let weighted = start.mean * precision;
   for (const each of tests.filter(({ test }) => test.says === 'value')) {
     precision += 1 / error(each);
-    weighted += Math.log(each.test.ksat) / error(each);
+    weighted += Math.log(each.test.permeability) / error(each);
   }
   let state: Normal = { mean: weighted / precision, variance: 1 / precision };
   for (const each of tests.filter(({ test }) => test.says !== 'value'))
-    state = cut(state, Math.log(each.test.ksat), error(each), each.test.says === 'slower than');
+    state = cut(state, Math.log(each.test.permeability), error(each), each.test.says === 'slower than');
   return state;
 }
 
@@ -233,11 +239,11 @@ function outliersOf(tests: NamedTest[]): string[] {
   return values
     .filter((each) => {
       const others = values.filter((other) => other !== each);
-      const logs = Float64Array.from(others, ({ test }) => Math.log(test.ksat)).sort();
+      const logs = Float64Array.from(others, ({ test }) => Math.log(test.permeability)).sort();
       const mean = others.reduce((sum, other) => sum + variance(other), 0) / others.length;
       // A median varies π/2 times as much as a mean.
       const expected = Math.sqrt(variance(each) + ((Math.PI / 2) * mean) / others.length);
-      return Math.abs(Math.log(each.test.ksat) - quantileSorted(logs, 0.5)) > OUTLIER * expected;
+      return Math.abs(Math.log(each.test.permeability) - quantileSorted(logs, 0.5)) > OUTLIER * expected;
     })
     .map(({ name }) => name);
 }
@@ -259,8 +265,8 @@ function evidenceOf(prior: LogEstimate, tests: NamedTest[], outliers: string[]):
  * @param test - of a layer
  * @returns such as `1.2e-7 m/s by …`, or the bound it gives
  */
-function testText({ says, ksat, method }: PermeabilityTest): string {
-  const number = `${Number(ksat.toPrecision(2)).toExponential()} m/s`;
+function testText({ says, permeability, method }: PermeabilityTest): string {
+  const number = `${Number(permeability.toPrecision(2)).toExponential()} m/s`;
   return says === 'value'
     ? `${number} by ${method}`
     : `${says} ${number}: the test cannot resolve it (${method})`;

@@ -71,14 +71,16 @@ export function permeabilityFromTexture(layer: Composition): LogEstimate {
     return { median, spread, evidence: [`table for ${layer.texture}`] };
   }
   const { sand, clay, measured } = compositionOf(layer);
-  const { ksat } = saxtonRawls(sand, clay, Math.min(layer.organicPercent ?? 1, 8), { stones: layer.stones });
+  const { permeability } = saxtonRawls(sand, clay, Math.min(layer.organicPercent ?? 1, 8), {
+    stones: layer.stones,
+  });
   const clayey = clay >= 0.2;
   const factor = clayey && layer.structure ? STRUCTURE_FACTOR[layer.structure] : 1;
   const evidence = [
     measured ? 'texture regression for the measured percentages' : `table for ${layer.texture}`,
   ];
   if (factor !== 1) evidence.push(`${layer.structure} structure`);
-  return { median: ksat * factor, spread: clayey ? 1.6 : 0.9, evidence };
+  return { median: permeability * factor, spread: clayey ? 1.6 : 0.9, evidence };
 }
 
 /** One measurement is right within a factor of 2, standard deviation of the logarithm. */
@@ -86,9 +88,16 @@ const MEASURED_SPREAD = 0.7;
 
 /**
  * A permeability (m/s) measured by someone who does not say how, as a test.
- * @param ksat - m/s, above 0
+ * @param permeability - m/s, above 0
  * @returns a test with the spread of a method unknown
  */
-export function measuredPermeability(ksat: number): PermeabilityTest {
-  return { method: 'a measurement', ksat, reading: 0, spread: MEASURED_SPREAD, says: 'value', bias: [] };
+export function measuredPermeability(permeability: number): PermeabilityTest {
+  return {
+    method: 'a measurement',
+    permeability,
+    reading: 0,
+    spread: MEASURED_SPREAD,
+    says: 'value',
+    bias: [],
+  };
 }

@@ -8,7 +8,7 @@ export interface Retention {
   /** suction at which air enters, Pa */
   airEntry: number;
   /** saturated hydraulic conductivity, m/s */
-  ksat: number;
+  permeability: number;
 }
 
 const source =

@@ -1,5 +1,5 @@
 import { formula, type Parameter } from '../formula/index.js';
-import { compactedFieldCapacity, compactedSaturation, stonyConductivityRatio } from './compactedSoil.js';
+import { compactedFieldCapacity, compactedSaturation, stonyPermeabilityRatio } from './compactedSoil.js';
 import { airEntryEstimate, airEntrySuction, type Retention } from './retentionCurve.js';
 
 const S: Parameter = { meaning: 'sand, mass fraction', unit: '-', min: 0, max: 1 };
@@ -78,7 +78,7 @@ export const saturation = formula({
 });
 
 /** Saturated hydraulic conductivity from the three water contents. */
-export const saturatedConductivity = formula({
+export const saturatedPermeability = formula({
   title: 'Saturated hydraulic conductivity from retention',
   symbol: 'Ks',
   unit: 'm/s',
@@ -109,14 +109,14 @@ export interface Adjustments {
 const LEAST_WATER = 0.01;
 
 /**
- * Retention and conductivity of a soil by the Saxton & Rawls (2006) regressions. Stones lower the conductivity only:
+ * Retention and permeability of a soil by the Saxton & Rawls (2006) regressions. Stones lower the permeability only:
  * water contents stay those of the fine earth. Wilting point and drainable pores are 0.01 m³/m³ at least: clean sand and
  * organic clay leave the regressions' soils.
  * @param sand - mass fraction 0–1
  * @param clay - mass fraction 0–0.6
  * @param organicPercent - organic matter, 0–8 % by mass, as a percentage
  * @param adjustments - density over the usual one, and stones
- * @returns water contents m³/m³, suction Pa, conductivity m/s
+ * @returns water contents m³/m³, suction Pa, permeability m/s
  * @example
  * ```ts
  * saxtonRawls(0.2, 0.5).fieldCapacity; // 0.421
@@ -139,8 +139,8 @@ export function saxtonRawls(
     fieldCapacity: f,
     saturation: s,
     airEntry: Math.max(airEntrySuction.compute(airEntryEstimate.compute(sand, clay, free)), 0),
-    ksat:
-      saturatedConductivity.compute(Math.max(s - f, LEAST_WATER), f, w) *
-      stonyConductivityRatio.compute(stones, 1 - s),
+    permeability:
+      saturatedPermeability.compute(Math.max(s - f, LEAST_WATER), f, w) *
+      stonyPermeabilityRatio.compute(stones, 1 - s),
   };
 }

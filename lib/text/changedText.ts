@@ -8,7 +8,7 @@ const KINDS: Partial<Record<Dimension, QuantityKind>> = {
   area: 'area',
   volume: 'volume',
   time: 'time',
-  speed: 'conductivity',
+  speed: 'permeability',
   flow: 'flow',
   pressure: 'pressure',
   fraction: 'fraction',

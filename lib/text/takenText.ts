@@ -10,7 +10,7 @@ export function takenText(item: string, value: string | number, unit: string, un
     return /^\d+(;\d+)*$/.test(value) ? monthWords(value.split(';').map(Number)) : `${value} ${unit}`.trim();
   if (item === 'storm_rain') return rainText(value, units);
   if (unit === 'a year') return `${chanceText(value)} a year`;
-  const kind = ({ m: 'length', s: 'time', Pa: 'pressure', 'm/s': 'conductivity' } as const)[unit];
+  const kind = ({ m: 'length', s: 'time', Pa: 'pressure', 'm/s': 'permeability' } as const)[unit];
   return kind
     ? formatQuantity(value, item.endsWith('level') ? 'level' : kind, units)
     : `${Number(value.toPrecision(3))} ${unit}`.trim();

@@ -8,7 +8,7 @@ import { ADVICE_NAMES, turnWords } from './terms.js';
 /** A value at which the answer turns; one without a unit is a chance. */
 function amountText(amount: number, unit: string, units: UnitSystem): string {
   if (unit === '') return chanceText(amount);
-  const kind = ({ m: 'level', 'm/s': 'conductivity', Pa: 'pressure' } as const)[unit];
+  const kind = ({ m: 'level', 'm/s': 'permeability', Pa: 'pressure' } as const)[unit];
   return kind ? formatQuantity(amount, kind, units) : `${Number(amount.toPrecision(3))} ${unit}`;
 }
 

@@ -7,7 +7,7 @@ export type UnitSystem = 'metric' | 'us';
 /**
  * What is shown: `length`; `depth`, a length beside others in a column, in metres or in feet and inches; `level`, the same
  * with its sign (+ above, − below); `area`; `volume` of water; `bulk`, a volume of
- * soil or stone; `flow`; `conductivity`; `pressure`; `fraction`; `time`; `temperature`.
+ * soil or stone; `flow`; `permeability`; `pressure`; `fraction`; `time`; `temperature`.
  */
 export type QuantityKind =
   | 'length'
@@ -17,7 +17,7 @@ export type QuantityKind =
   | 'volume'
   | 'bulk'
   | 'flow'
-  | 'conductivity'
+  | 'permeability'
   | 'pressure'
   | 'fraction'
   | 'time'
@@ -30,7 +30,7 @@ const PSF = POUND_FORCE / FOOT ** 2;
 
 /**
  * Writes a quantity with its unit, rounded to what a tape, a bucket or a bill can use; what it writes (for a
- * conductivity: the part before the bracket) `parseQuantity` reads back to the same rounding.
+ * permeability: the part before the bracket) `parseQuantity` reads back to the same rounding.
  * @param value in SI (fraction 0–1, temperature °C); must be finite
  * @param kind what it is
  * @param system `metric`, or `us` for US customary units
@@ -61,8 +61,8 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
       return signed(value, us ? text(size / (3 * FOOT) ** 3, 'yd³') : text(size, 'm³'), '');
     case 'flow':
       return signed(value, us ? text((size * DAY) / US_GALLON, 'gal/day') : litres(size * DAY, '/day'), '');
-    case 'conductivity':
-      return signed(value, conductivity(size, us), '');
+    case 'permeability':
+      return signed(value, permeability(size, us), '');
     case 'pressure':
       return signed(value, us ? text(size / PSF, 'lb/ft²') : text(size / 1000, 'kPa'), '');
     case 'fraction':
@@ -177,7 +177,7 @@ function litres(cubicMetres: number, per: string): string {
     : `${significant(cubicMetres)} m³${per}`;
 }
 
-function conductivity(size: number, us: boolean): string {
+function permeability(size: number, us: boolean): string {
   const perDay = us
     ? `${significant((size * DAY) / INCH, 2)} in/day`
     : `${significant(size * DAY * 1000, 2)} mm/day`;

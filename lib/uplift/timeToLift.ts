@@ -102,7 +102,7 @@ export const LEAST_FLOOR = 0.05;
  * @param pond - its shape
  * @param depth - rim to floor, m
  * @param rise - head outside above the floor, m; 0 or less brings nothing
- * @param conductivity - of the clay, m/s
+ * @param permeability - of the clay, m/s
  * @param use - what evaluates the formula, for a record
  * @returns m³/s
  */
@@ -110,13 +110,13 @@ export function clayArrival(
   pond: PondShape,
   depth: number,
   rise: number,
-  conductivity: number,
+  permeability: number,
   use: Use = unrecorded,
 ): number {
   if (rise <= 0) return 0;
   const floor = use(floorCounted, planArea(pond, depth, use));
   const surface = planArea(pond, use(depthOver, depth, rise, 0), use);
-  return use(discInflow, conductivity, use(gatheringRadius, floor, surface), rise);
+  return use(discInflow, permeability, use(gatheringRadius, floor, surface), rise);
 }
 
 /**

@@ -34,7 +34,7 @@ import {
   Assumptions,
   acrossOf,
   frameOf,
-  ksatAround,
+  permeabilityAround,
   placedPoints,
   type Site,
 } from '../site/index.js';
@@ -228,7 +228,7 @@ function sourcesOf(
   const { catchment, tub, pond, ground } = site;
   const lacks = drawdownOf(basis, 0.5);
   const kept = m.way === 'keptOut';
-  const { p10, p50, p90 } = logPercentiles(ksatAround(ground, depth));
+  const { p10, p50, p90 } = logPercentiles(permeabilityAround(ground, depth));
   const input: InflowInput = {
     k: { low: p10, likely: p50, high: p90 },
     radius,

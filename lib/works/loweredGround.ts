@@ -1,10 +1,10 @@
 import type { LoweredGround } from '../drain/index.js';
 import { type Use, unrecorded } from '../formula/index.js';
-import { ksatAround, type Site } from '../site/index.js';
+import { permeabilityAround, type Site } from '../site/index.js';
 import { logPercentiles } from '../soil/index.js';
 import { circleRadius, planArea } from '../uplift/index.js';
 
-/** A layer is tight against the ground of the pond below this share of its conductivity. Common practice. */
+/** A layer is tight against the ground of the pond below this share of its permeability. Common practice. */
 const TIGHT = 0.1;
 
 /**
@@ -19,12 +19,12 @@ export function loweredGround(
   depth: number,
   use: Use = unrecorded,
 ): LoweredGround {
-  const { p10, p50, p90 } = logPercentiles(ksatAround(ground, depth));
+  const { p10, p50, p90 } = logPercentiles(permeabilityAround(ground, depth));
   const pits = [...new Set(ground.layers.map(({ row }) => row.pit))];
   // Where one hole meets a tight layer and the next does not, the ground goes on.
   const below = pits.map((pit) => {
     const tight = ground.layers.filter(
-      ({ row, ksat }) => row.pit === pit && row.bottom > -level && ksat.median < TIGHT * p50,
+      ({ row, permeability }) => row.pit === pit && row.bottom > -level && permeability.median < TIGHT * p50,
     );
     return Math.max(Math.min(...tight.map(({ row }) => row.top)) + level, 0);
   });

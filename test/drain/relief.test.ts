@@ -25,9 +25,9 @@ const BASE: DrainInput = {
   end: { kind: 'outlet', name: 'ditch', level: -1.5, distance: 15 },
 };
 
-/** Conductivity times thickness of a bed, m²/s. */
+/** Permeability times thickness of a bed, m²/s. */
 const transmissivity = (bed: keyof typeof BEDS) =>
-  strataOf(bed).reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
+  strataOf(bed).reduce((sum, l) => sum + l.permeability * l.thickness, 0);
 
 describe('layout', () => {
   const sand = (fromBelow: number, fromSides: number) =>

@@ -97,7 +97,7 @@ describe.each(BED_KINDS)('water in a bed of %s', (bed) => {
   test('full and under pressure it is the loss in a full blanket, q L²/(2 T)', () => {
     const strata = strataOf(bed);
     const thickness = strata.reduce((sum, l) => sum + l.thickness, 0);
-    const transmissivity = strata.reduce((sum, l) => sum + l.conductivity * l.thickness, 0);
+    const transmissivity = strata.reduce((sum, l) => sum + l.permeability * l.thickness, 0);
     const more = bedHead(strata, thickness, 1e-5, 2) - thickness;
     expect(more).toBeCloseTo((1e-5 * 2 ** 2) / (2 * transmissivity), 12);
   });

@@ -33,12 +33,12 @@ function levels(
   g: TubGeometry,
   inflow: number[],
   clay: number | number[],
-  conductivity: number,
+  permeability: number,
   drain?: TubDrain,
 ) {
   const level = new Float64Array(inflow.length);
   const h = typeof clay === 'number' ? new Array(inflow.length).fill(clay) : clay;
-  const forcing = { inflow: Float64Array.from(inflow), clay: Float64Array.from(h), conductivity };
+  const forcing = { inflow: Float64Array.from(inflow), clay: Float64Array.from(h), permeability };
   return { ...runTub(g, forcing, level, drain), level };
 }
 

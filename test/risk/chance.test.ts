@@ -90,7 +90,7 @@ describe('with common random numbers', () => {
 
   test('lower water never raises the chance', () => {
     const risks = [0.2, 0, -0.1, -0.3].map(
-      (water) => chanceOf(basis, NOTHING, 1, { water, pond: 0, conductivity: 1 }).perYear,
+      (water) => chanceOf(basis, NOTHING, 1, { water, pond: 0, permeability: 1 }).perYear,
     );
     expect([...risks].sort((a, b) => b - a)).toEqual(risks);
   });

@@ -5,9 +5,9 @@ import type { DrainState, Measures } from '../../lib/heads/index.js';
 import { optionsOf } from '../../lib/options/index.js';
 import { chancesOf } from '../../lib/reliability/index.js';
 import {
-  conductivityAround,
   letFall,
   meanRise,
+  permeabilityBySample,
   rungBelow,
   type Site,
   siteModel,
@@ -127,7 +127,7 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
         high,
         highestOutside(m, draws.clayLow[i], draws.clayHigh[i], draws.tub?.[m.way][i] ?? NONE),
       );
-    return 4 * conductivityAround(site, depth)(s) * flatRadius * Math.max(high - bedLevel(m, floor), 0);
+    return 4 * permeabilityBySample(site, depth)(s) * flatRadius * Math.max(high - bedLevel(m, floor), 0);
   };
   const overwhelmed = (s: number) => {
     const { inflow, totalInflow, reserve } = designed!;
@@ -203,7 +203,7 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
               const seeped =
                 rise > LEVEL_RESOLUTION
                   ? 4 *
-                    conductivityAround(site, depth)(s) *
+                    permeabilityBySample(site, depth)(s) *
                     radius *
                     Math.min(mean + returned, rise) *
                     Math.ceil(pond.daysEmpty) *

@@ -9,7 +9,7 @@ import { columnSeries, runColumn, runTub } from '../../lib/groundwater/index.js'
 import { NOTHING } from '../../lib/heads/index.js';
 import { chanceOf } from '../../lib/reliability/index.js';
 import { reportOf } from '../../lib/report/index.js';
-import { ksatAround, siteModel, tubInflow } from '../../lib/site/index.js';
+import { permeabilityAround, siteModel, tubInflow } from '../../lib/site/index.js';
 import { demoFiles, surveyOf } from '../folder.js';
 import { calibrated, type Draw, type Reading, Scores } from './calibration.js';
 import { liftsEmptied, outlineOf, type Plan, type Ring, ringLevels, seepage } from './pond.js';
@@ -125,7 +125,7 @@ describe('clay-slope, from its looks to the answer, with a calibration of its ow
   test('the share of years in which it lifts, emptied in March for ten days', () => {
     const basis = basisOf(site);
     for (const depth of [0.2, 0.3, 0.5, 0.7, 1]) {
-      const around = ksatAround(site.ground, depth);
+      const around = permeabilityAround(site.ground, depth);
       const failing = (starts: number[], held: boolean) =>
         mean(
           ponds.flatMap(({ low, rise, score }) =>
@@ -160,7 +160,7 @@ describe('clay-slope, from its looks to the answer, with a calibration of its ow
       highs.map(({ uphill }) => uphill),
       0.9,
     );
-    const own = seepage(plan, 1, ksatAround(site.ground, 1).median, head + 1.15);
+    const own = seepage(plan, 1, permeabilityAround(site.ground, 1).median, head + 1.15);
     // 0.03 m of head in 1.2 m.
     expect(Math.abs(report.result.drain!.inflow_m3_s.clay / own - 1)).toBeLessThan(0.025);
   });
@@ -188,7 +188,7 @@ describe('clay-hollow, the ring', () => {
 
   test.each([0, 1, 2])('its level in ground %i, stepped on 48 times a day', (s) => {
     const ground = site.fit!.sets[s]!;
-    const conductivity = site.water.conductivity[s]!;
+    const conductivity = site.water.permeability[s]!;
     const own = columnOf(forcing, ground);
     const clay = own.depth.map((z) => -z);
     const level = ringLevels(ring, own, forcing.et0, clay, conductivity, 120);
@@ -197,7 +197,7 @@ describe('clay-hollow, the ring', () => {
     const inflow = new Float64Array(days.length);
     tubInflow(record, series, site.tub!, site.catchment, conductivity, inflow);
     const told = new Float64Array(days.length);
-    runTub(site.tub!, { inflow, clay: series.depth.map((z) => -z), conductivity }, told);
+    runTub(site.tub!, { inflow, clay: series.depth.map((z) => -z), permeability: conductivity }, told);
     const off = told.map((z, d) => z - level[d]!).subarray(730);
     const size = off.map(Math.abs);
     // One implicit step a day against 48 explicit ones: a day's rain arrives at once here and over the day there.

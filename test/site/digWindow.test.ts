@@ -19,7 +19,7 @@ function water(step = 0.02, rise = 0) {
     years,
     clayLow: { month, emptied: none },
     clayHigh,
-    conductivity: Float64Array.of(1e-8, 1e-6),
+    permeability: Float64Array.of(1e-8, 1e-6),
   };
 }
 

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import {
   Assumptions,
   groundOf,
-  ksatAround,
-  ksatOfHole,
+  permeabilityAround,
+  permeabilityOfHole,
   soilTestsOf,
   strengthAt,
 } from '../../lib/site/index.js';
@@ -23,8 +23,9 @@ const TOPSOIL = 'P1,0,0.3,clay loam,rooted,,,,,';
 
 describe('permeability around the hole', () => {
   test('tests of one kind of layer are pooled over the holes, and outweigh the table', () => {
-    const log = (...ksat: string[]) =>
-      ground([TOPSOIL, ...ksat.map((k, i) => `P${i + 1},0.3,2,clay,massive,,,${k},,`)].join('\n')).ksat;
+    const log = (...permeability: string[]) =>
+      ground([TOPSOIL, ...permeability.map((k, i) => `P${i + 1},0.3,2,clay,massive,,,${k},,`)].join('\n'))
+        .permeability;
     const [table, one, two] = [log(''), log('1e-9'), log('1e-9', '1e-7')];
     expect(Math.abs(Math.log(one.median / 1e-9))).toBeLessThan(0.3 * Math.abs(Math.log(table.median / 1e-9)));
     expect(two.median).toBeGreaterThan(3 * one.median);
@@ -38,7 +39,7 @@ describe('permeability around the hole', () => {
 
   test('without a test the table of the texture', () => {
     const g = ground(`${TOPSOIL}\nP1,0.3,2,clay,massive,,,,,`);
-    expect(g.ksat.median).toBeCloseTo(
+    expect(g.permeability.median).toBeCloseTo(
       permeabilityFromTexture({ texture: 'clay', structure: 'massive' }).median,
       20,
     );
@@ -51,14 +52,14 @@ describe('permeability around the hole', () => {
     const g = ground(
       `${TOPSOIL}\nP1,0.3,0.8,sandy loam,,,,1e-6,,\nP1,0.8,1.5,clay,massive,,,1e-8,,\nP1,1.5,3,gravel,,,,1e-2,,`,
     );
-    const [, loam, clay, gravel] = g.layers.map((l) => l.ksat.median);
+    const [, loam, clay, gravel] = g.layers.map((l) => l.permeability.median);
     expect(loam).toBeGreaterThan(10 * clay);
     expect(gravel).toBeGreaterThan(1000 * loam);
-    expect(ksatAround(g, 1).median / ((0.5 * loam + 0.7 * clay) / 1.2)).toBeCloseTo(1, 12);
-    expect(ksatAround(g, 1.1).median).toBeGreaterThan(10 * ksatAround(g, 1).median);
+    expect(permeabilityAround(g, 1).median / ((0.5 * loam + 0.7 * clay) / 1.2)).toBeCloseTo(1, 12);
+    expect(permeabilityAround(g, 1.1).median).toBeGreaterThan(10 * permeabilityAround(g, 1).median);
     // A hole gathers through what it is open to: all of it, or its lower end.
-    expect(ksatOfHole(g, 'P1', undefined, 0.7).median).toBeCloseTo(loam, 15);
-    expect(ksatOfHole(g, 'P1', 0.9, 1.4).median).toBeCloseTo(clay, 15);
+    expect(permeabilityOfHole(g, 'P1', undefined, 0.7).median).toBeCloseTo(loam, 15);
+    expect(permeabilityOfHole(g, 'P1', 0.9, 1.4).median).toBeCloseTo(clay, 15);
   });
 });
 

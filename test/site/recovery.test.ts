@@ -100,7 +100,7 @@ describe('level a sealed pipe is heading for', () => {
     expect(found.shallowest).toBeLessThan(0.4);
     expect(found.deepest).toBeGreaterThan(0.4);
     expect(found.deepest - found.shallowest).toBeLessThan(0.06);
-    expect(Math.abs(Math.log(found.conductivity / 3e-9))).toBeLessThan(0.05);
+    expect(Math.abs(Math.log(found.permeability / 3e-9))).toBeLessThan(0.05);
   });
 
   test('two looks do when the lag is known, and not when it is not', () => {
@@ -171,7 +171,7 @@ describe('level an open hole is heading for', () => {
     expect(Math.abs(found.depth - 0.3)).toBeLessThan(0.01);
     expect(found.shallowest).toBeLessThan(0.3);
     expect(found.deepest).toBeGreaterThan(0.3);
-    expect(Math.abs(Math.log(found.conductivity / 3e-8))).toBeLessThan(0.1);
+    expect(Math.abs(Math.log(found.permeability / 3e-8))).toBeLessThan(0.1);
   });
 
   test('of a bailed hole, from the level that was left', () => {

@@ -35,8 +35,8 @@ describe('soakage.csv', () => {
     // Massive clay sucks more than gravity pulls: well below what gravity alone would say.
     // Gravity alone: K = (r/2) ln((h₁ + r/2)/(h₂ + r/2))/t.
     const gravity = (0.025 * Math.log(0.425 / 0.375)) / 86400;
-    expect(found[0].test.ksat).toBeLessThan(gravity / 2);
-    const [topsoil, clay, sand] = ground.layers.map((l) => l.ksat);
+    expect(found[0].test.permeability).toBeLessThan(gravity / 2);
+    const [topsoil, clay, sand] = ground.layers.map((l) => l.permeability);
     expect(topsoil.evidence.join()).not.toContain('test a');
     expect(sand.evidence.join()).not.toContain('test a');
     expect(clay.evidence[0]).toBe('measured here once');
@@ -46,9 +46,9 @@ describe('soakage.csv', () => {
   test('a level that stands still is a bound in the evidence, and pulls the layer down', () => {
     const { ground, tests: found } = soakage('P1,a,0,0.5,0.9,10,yes', 'P1,a,1440,0.501,0.9,10,yes');
     expect(found[0].test.says).toBe('slower than');
-    const clay = ground.layers[1].ksat;
+    const clay = ground.layers[1].permeability;
     expect(clay.evidence[0]).toMatch(/^test a in P1: slower than \S+ m\/s: the test cannot resolve it/);
-    expect(clay.median).toBeLessThan(tests({}).ground.layers[1].ksat.median / 3);
+    expect(clay.median).toBeLessThan(tests({}).ground.layers[1].permeability.median / 3);
   });
 
   test('in cracked clay the smear is named and the spread widened', () => {
@@ -110,7 +110,7 @@ describe('recoveries in water.csv', () => {
     expect(auger.warnings).toEqual([]);
     expect(auger.tests.map((t) => t.test.method)).toEqual(['recovery of an auger hole (Ernst)']);
     expect(auger.tests[0].depth).toBeCloseTo(0.75, 12);
-    expect(auger.ground.layers[1].ksat.evidence[1]).toMatch(/^recovery in P1: /);
+    expect(auger.ground.layers[1].permeability.evidence[1]).toMatch(/^recovery in P1: /);
     const pipe = tests({
       'water.csv': [
         WATER,
@@ -144,5 +144,5 @@ test('without a pit log the assumed profile takes the tests', () => {
   const rows = [SOAKAGE, 'A,1,0,0.5,0.9,10,yes', 'A,1,600,0.52,0.9,10,yes', 'A,1,1440,0.55,0.9,10,yes'];
   const { ground, warnings } = tests({ 'pits.csv': undefined, 'soakage.csv': rows.join('\n') });
   expect(warnings).toEqual([]);
-  expect(ground.layers[1].ksat.evidence[0]).toBe('measured here once');
+  expect(ground.layers[1].permeability.evidence[0]).toBe('measured here once');
 });

@@ -47,7 +47,7 @@ const CLAY_WATER = -1.5;
 type Way = 'run-off' | 'rain only' | 'kept out' | 'drained';
 
 /** How full the ring stands each day, 0–1, and the day's month and year of the record. */
-function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number, way: Way) {
+function ring(station: Station, fill: Pond['ring']['fill'], permeability: number, way: Way) {
   const record = realWeather(station);
   const column = columnSeries(record.rain.length);
   runColumn(record, CLAY, column);
@@ -61,12 +61,12 @@ function ring(station: Station, fill: Pond['ring']['fill'], conductivity: number
     capped: way === 'kept out',
   };
   const inflow = new Float64Array(record.rain.length);
-  tubInflow(record, column, tub, catchment, conductivity, inflow);
+  tubInflow(record, column, tub, catchment, permeability, inflow);
   const level = new Float64Array(inflow.length);
   const clay = new Float64Array(inflow.length).fill(CLAY_WATER);
   // A clear drain: a litre a second for each 10 cm of head.
   const drain = way === 'drained' ? { level: tub.floor, conductance: 0.01 } : undefined;
-  runTub(tub, { inflow, clay, conductivity }, level, drain);
+  runTub(tub, { inflow, clay, permeability }, level, drain);
   const full = Float64Array.from(level, (z) => (z - tub.floor) / (tub.spill - tub.floor));
   /** For each whole year of the record, the share of November to April above a height of the ring. */
   const winters = (above: number) =>
@@ -295,7 +295,7 @@ describe('a way out of the ring', () => {
     const forcing = {
       inflow: new Float64Array(n).fill(inflow),
       clay: new Float64Array(n).fill(-3),
-      conductivity: 1e-30,
+      permeability: 1e-30,
     };
     runTub(g, forcing, level);
     return level[n - 1];

@@ -48,8 +48,8 @@ describe('hours to full', () => {
 test('tight ground drains it in years or never, open ground in days', () => {
   const at = (median: number) => {
     const s = site({ 'heads.csv': 'place,month,depth_m,spread_m\nsite,high,2,0.1\n' });
-    const ksat = { median, spread: 0.2, evidence: [] };
-    const layers = s.ground.layers.map((layer) => ({ ...layer, ksat }));
+    const permeability = { median, spread: 0.2, evidence: [] };
+    const layers = s.ground.layers.map((layer) => ({ ...layer, permeability }));
     return tubYear({ ...s, ground: { ...s.ground, layers } }, STORM)!.weeksToDrain;
   };
   expect(at(1e-5).likely).toBeLessThan(1);

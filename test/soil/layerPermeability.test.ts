@@ -12,9 +12,9 @@ import {
 } from '../../lib/soil/index.js';
 
 const prior: LogEstimate = permeabilityFromTexture({ texture: 'clay', structure: 'blocky' });
-const value = (ksat: number, spread = 0.5): PermeabilityTest => ({
+const value = (permeability: number, spread = 0.5): PermeabilityTest => ({
   method: 'a test',
-  ksat,
+  permeability,
   reading: 0.1,
   spread,
   says: 'value',
@@ -74,7 +74,7 @@ function cutByGrid(tests: PermeabilityTest[]): { median: number; spread: number 
     const x = m0 + (i / 60000) * 14 * Math.sqrt(v0);
     let p = Math.exp(-((x - m0) ** 2) / 2 / v0);
     for (const t of tests)
-      p *= normalCdf(((t.says === 'slower than' ? 1 : -1) * (Math.log(t.ksat) - x)) / t.spread);
+      p *= normalCdf(((t.says === 'slower than' ? 1 : -1) * (Math.log(t.permeability) - x)) / t.spread);
     w += p;
     x1 += p * x;
     x2 += p * x * x;
@@ -90,8 +90,8 @@ describe('a test that only bounds', () => {
     ['slower than', 1e-5],
     ['faster than', 1e-8],
     ['faster than', 1e-5],
-  ] as const)('%s %d m/s: moments of the cut prior, summed on a grid', (says, ksat) => {
-    const bound = { ...value(ksat), says };
+  ] as const)('%s %d m/s: moments of the cut prior, summed on a grid', (says, permeability) => {
+    const bound = { ...value(permeability), says };
     const found = posteriorPermeability(prior, named(bound));
     const grid = cutByGrid([bound]);
     expect(found.median / grid.median).toBeCloseTo(1, 6);

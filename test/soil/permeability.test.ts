@@ -31,13 +31,13 @@ describe('from the pit log', () => {
 
   test('percentages go before the class, and are said to', () => {
     const measured = permeabilityFromTexture({ texture: 'clay', sand: 0.1, clay: 0.55, organicPercent: 2 });
-    expect(measured.median).toBe(saxtonRawls(0.1, 0.55, 2).ksat);
+    expect(measured.median).toBe(saxtonRawls(0.1, 0.55, 2).permeability);
     expect(measured.evidence).toEqual(['texture regression for the measured percentages']);
   });
 
   test('what lies outside the regression is held at its edge', () => {
     const stiff = permeabilityFromTexture({ texture: 'clay', sand: 0.05, clay: 0.8, organicPercent: 12 });
-    expect(stiff.median).toBe(saxtonRawls(0.05, 0.6, 8).ksat);
+    expect(stiff.median).toBe(saxtonRawls(0.05, 0.6, 8).permeability);
   });
 
   test('gravel passes more than a hundred thousand times what rock does; peat and made ground have their own tables', () => {

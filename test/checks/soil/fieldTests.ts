@@ -118,7 +118,7 @@ export const fieldTestChecks: Check[] = [
         ],
         { ...hole, tape: 1e-5 },
       );
-      return fit.ksat / augerHole.compute(0.04, 1.26, (a + b) / 2, (a - b) / 60);
+      return fit.permeability / augerHole.compute(0.04, 1.26, (a + b) / 2, (a - b) / 60);
     },
     expected: 1,
     tolerance: 2e-4,
@@ -139,7 +139,7 @@ export const fieldTestChecks: Check[] = [
             { time: 600, level: 0.299 },
           ],
           { diameter: 0.1, sorptive: 12, tape: 1e-6 },
-        ).ksat / k
+        ).permeability / k
       );
     },
     expected: 1,
