@@ -53,6 +53,7 @@ export {
 } from './text/index.js';
 export {
   formatQuantity,
+  InputError,
   parseQuantity,
   QuantityError,
   UnderpondError,

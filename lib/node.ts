@@ -1,6 +1,7 @@
 /** The front with what needs files, processes and notebooks: Node only. */
 export * from './index.js';
 export { type Html, show } from './notebook/display.js';
+export { EnvironmentError } from './notebook/environmentError.js';
 export { readFolder } from './notebook/files.js';
 export { type Frame, toDataFrame } from './notebook/frame.js';
 export type { Cell, ExecutedNotebook, Notebook, Output } from './notebook/nbformat.js';

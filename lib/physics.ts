@@ -47,4 +47,5 @@ export {
 } from './seepage/index.js';
 export { digWindow, letFall, strengthAt, tubInflow } from './site/index.js';
 export * as soil from './soil/index.js';
+export { InputError } from './units/index.js';
 export * as uplift from './uplift/index.js';

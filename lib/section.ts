@@ -18,8 +18,10 @@ export {
   pondSection,
   runSection,
   type Section,
+  SolverError,
   solveFreeSurface,
   solveSaturated,
   USUAL_FINENESS,
 } from './seepage/index.js';
 export { pondGroundOf } from './site/index.js';
+export { InputError } from './units/index.js';

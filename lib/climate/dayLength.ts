@@ -38,7 +38,7 @@ export const DAYS_OF_MONTH = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
  * Mean day length of each month, by {@link dayLength}.
  * @param latitude - degrees, −65 to 65, south negative
  * @returns 12 values, January first, h
- * @throws RangeError for latitudes nearer the poles, where the sun may stay up or down all day
+ * @throws InputError for latitudes nearer the poles, where the sun may stay up or down all day
  */
 export function monthlyDayLength(latitude: number): number[] {
   checkSunLatitude(latitude);

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 const fao56 = 'Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56';
 const J = { meaning: 'day of the year', unit: 'd', min: 1, max: 366 };
@@ -9,11 +10,14 @@ export const SUN_LATITUDE = 65;
 /**
  * Refuses a latitude at which the sun may not rise or set in a day.
  * @param latitude - degrees, south negative
- * @throws RangeError for latitudes nearer the poles than {@link SUN_LATITUDE}
+ * @throws InputError for latitudes nearer the poles than {@link SUN_LATITUDE}
  */
 export function checkSunLatitude(latitude: number): void {
   if (!(Math.abs(latitude) <= SUN_LATITUDE))
-    throw new RangeError(`latitude ${latitude} deg is outside -${SUN_LATITUDE} to ${SUN_LATITUDE} deg`);
+    throw new InputError(
+      'invalid-input',
+      `latitude ${latitude} deg is outside -${SUN_LATITUDE} to ${SUN_LATITUDE} deg`,
+    );
 }
 
 /** Solar declination. */

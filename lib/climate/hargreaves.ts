@@ -29,7 +29,7 @@ export const hargreaves = formula({
  * @param tmin - lowest temperature of the day, °C
  * @param tmax - highest, °C; where it is not above `tmin` nothing leaves
  * @returns m a day, 0 or more
- * @throws RangeError for latitudes nearer the poles
+ * @throws InputError for latitudes nearer the poles
  */
 export function referenceEvaporation(
   latitude: number,

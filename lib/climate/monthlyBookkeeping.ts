@@ -1,4 +1,5 @@
 import { formula, method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 /** Water left in the root zone after a dry month, where it holds on the harder the drier it is. */
 export const soilRetention = formula({
@@ -54,7 +55,7 @@ export interface MonthlyBalance {
  * @param storage - water in it at the start, 0 to capacity, m
  * @param retention - what a store that is not full gives up to the demand
  * @returns by month, m, with the closure over all of them
- * @throws RangeError for a capacity or storage outside its range
+ * @throws InputError for a capacity or storage outside its range
  * @throws Error when the balance does not close to 1e-9 m
  */
 export function runBookkeeping(
@@ -64,9 +65,9 @@ export function runBookkeeping(
   storage: number,
   retention: RetentionRule,
 ): MonthlyBalance {
-  if (!(capacity > 0)) throw new RangeError(`capacity ${capacity} m is outside 0 to 1 m`);
+  if (!(capacity > 0)) throw new InputError('invalid-input', `capacity ${capacity} m is outside 0 to 1 m`);
   if (!(storage >= 0 && storage <= capacity))
-    throw new RangeError(`storage ${storage} m is outside 0 to ${capacity} m`);
+    throw new InputError('invalid-input', `storage ${storage} m is outside 0 to ${capacity} m`);
   const out: MonthlyBalance = { storage: [], drawn: [], deficit: [], surplus: [], closure: 0 };
   let held = storage;
   for (let m = 0; m < rain.length; m++) {
@@ -98,7 +99,7 @@ const STILL = 1e-12;
  * @param capacity - available water of the root zone, m, above 0
  * @param retention - what a store that is not full gives up to the demand
  * @returns the balance of that year, m
- * @throws RangeError for a capacity of 0 or less
+ * @throws InputError for a capacity of 0 or less
  * @throws Error when the balance does not close to 1e-9 m
  */
 export function ordinaryYear(

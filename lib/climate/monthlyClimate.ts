@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { type MonthlyBalance, ordinaryYear } from './monthlyBookkeeping.js';
 import { thornthwaiteYear } from './thornthwaite.js';
 
@@ -81,7 +82,7 @@ export function climateGaps(months: readonly OrdinaryMonth[]): string[] {
  * @param latitude - degrees, −65 to 65, south negative; used where an evaporation is not given
  * @param capacity - available water of the root zone, m, above 0
  * @returns by month, m, by both kinds of store, with the months that are wet by both
- * @throws RangeError naming every gap of {@link climateGaps}, or what is outside its range
+ * @throws InputError naming every gap of {@link climateGaps}, or what is outside its range
  */
 export function monthlySurplus(
   months: readonly OrdinaryMonth[],
@@ -89,7 +90,7 @@ export function monthlySurplus(
   capacity: number,
 ): MonthlySurplus {
   const gaps = climateGaps(months);
-  if (gaps.length > 0) throw new RangeError(gaps.join('; '));
+  if (gaps.length > 0) throw new InputError('missing-input', gaps.join('; '));
   const year = [...months].sort((a, b) => a.month - b.month);
   const estimated = year.filter((m) => m.et0 === undefined).map((m) => m.month);
   const byTemperature =

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { dayLength, sunsetAngle } from './dayLength.js';
 import {
   checkSunLatitude,
@@ -108,11 +109,12 @@ const LEAST_WIND = 0.5;
  * @param dayOfYear - 1–366; for a month, its middle day
  * @param station - where the day was observed
  * @returns evapotranspiration and the steps to it; what was substituted is named
- * @throws RangeError where the lowest temperature is above the highest, or nearer the poles
+ * @throws InputError where the lowest temperature is above the highest, or nearer the poles
  */
 export function stationEvaporation(day: StationDay, dayOfYear: number, station: Station): StationEvaporation {
   const { tmin, tmax } = day;
-  if (!(tmin <= tmax)) throw new RangeError(`invalid day: lowest ${tmin} °C above highest ${tmax} °C`);
+  if (!(tmin <= tmax))
+    throw new InputError('invalid-input', `invalid day: lowest ${tmin} °C above highest ${tmax} °C`);
   checkSunLatitude(station.latitude);
   const f = (station.latitude * Math.PI) / 180;
   const declination = solarDeclination.compute(dayOfYear);

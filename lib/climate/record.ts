@@ -1,3 +1,4 @@
+import { InputError } from '../units/index.js';
 import { calendarOf } from './calendar.js';
 import { DAYS_OF_MONTH } from './dayLength.js';
 import { referenceEvaporation } from './hargreaves.js';
@@ -59,7 +60,7 @@ export type DemandSource =
  * @param latitude - degrees, −65 to 65, south negative
  * @param ordinary - demand of the twelve months of an ordinary year, m a month, January first
  * @returns daily series, with what was filled and where the demand comes from
- * @throws RangeError when a month has no rain, or no temperatures or evaporation, in the whole record, and where demand is
+ * @throws InputError when a month has no rain, or no temperatures or evaporation, in the whole record, and where demand is
  *   to come from temperatures also for latitudes nearer the poles or a month warmer than 38 °C
  */
 export function climateRecord(
@@ -147,7 +148,10 @@ function fillByMonth(
     const m = month[d] - 1;
     const value = Number.isNaN(means[m]) && ordinary ? ordinary[m] / DAYS_OF_MONTH[m] : means[m];
     if (Number.isNaN(value))
-      throw new RangeError(`missing ${what}: no day of month ${m + 1} has any in the whole record`);
+      throw new InputError(
+        'missing-input',
+        `missing ${what}: no day of month ${m + 1} has any in the whole record`,
+      );
     series[d] = value;
   }
   return missing;

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { DAYS_OF_MONTH, monthlyDayLength } from './dayLength.js';
 
 const source =
@@ -69,15 +70,18 @@ export const thornthwaiteHot = formula({
  * @param tmean - twelve mean temperatures, January first, °C, at most 38
  * @param latitude - degrees, −65 to 65, south negative
  * @returns 12 values, January first, m a month
- * @throws RangeError for other than twelve months, a month without a temperature, temperatures above 38 °C, or latitudes
+ * @throws InputError for other than twelve months, a month without a temperature, temperatures above 38 °C, or latitudes
  *   nearer the poles
  */
 export function thornthwaiteYear(tmean: readonly number[], latitude: number): number[] {
-  if (tmean.length !== 12) throw new RangeError(`invalid year: ${tmean.length} months instead of 12`);
+  if (tmean.length !== 12)
+    throw new InputError('invalid-input', `invalid year: ${tmean.length} months instead of 12`);
   const unknown = tmean.findIndex((T) => Number.isNaN(T));
-  if (unknown >= 0) throw new RangeError(`missing temperature: month ${unknown + 1} has none`);
+  if (unknown >= 0)
+    throw new InputError('missing-input', `missing temperature: month ${unknown + 1} has none`);
   const hottest = Math.max(...tmean);
-  if (!(hottest <= 38)) throw new RangeError(`mean temperature ${hottest} °C is outside -60 to 38 °C`);
+  if (!(hottest <= 38))
+    throw new InputError('invalid-input', `mean temperature ${hottest} °C is outside -60 to 38 °C`);
   const I = tmean.reduce((sum, T) => sum + (T > 0 ? heatIndex.compute(T) : 0), 0);
   const a = heatExponent.compute(I);
   const hours = monthlyDayLength(latitude);

@@ -69,7 +69,7 @@ const FINENESS: Fineness = { across: 120, up: 70, hole: 2 };
  * @param wish - what may be laid
  * @param fineness - of the grid
  * @returns the layouts tried, and the first that holds
- * @throws RangeError as {@link pondSection}, as for a pipe too close under the floor, or where a section does not settle
+ * @throws InputError as {@link pondSection}, as for a pipe too close under the floor; SolverError where a section does not settle
  */
 export function searchLayout(
   ground: PondGround,

@@ -3,7 +3,7 @@ import type { DigWindow } from '../site/index.js';
 import { digMonthText, digWindowAlt } from '../text/digWindowAlt.js';
 import { monthShort } from '../text/monthWords.js';
 import { wholePercent } from '../text/say.js';
-import type { UnitSystem } from '../units/index.js';
+import { InputError, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { baseLayout, type FigureSize, LABEL_SIZE, lengthScale, short, thinAxis } from './layout.js';
 import { ALARM, INK } from './palette.js';
@@ -24,7 +24,7 @@ const STEPS = [
  * @param units system of the axis and labels
  * @param size changes the layout only
  * @returns plain data that plotly.js and {@link figureSvg} draw
- * @throws RangeError for a window without depths
+ * @throws InputError for a window without depths
  */
 export function digWindowFigure(
   window: DigWindow,
@@ -33,7 +33,7 @@ export function digWindowFigure(
   size: FigureSize = 'wide',
 ): Figure {
   const { depths, dry, pumped } = window;
-  if (depths.length === 0) throw new RangeError('missing depths - at least one is needed');
+  if (depths.length === 0) throw new InputError('missing-input', 'missing depths - at least one is needed');
   const { per_m, unit } = lengthScale(units);
   const months = MONTHS;
   const y = depths.map((depth) => short(depth * per_m));

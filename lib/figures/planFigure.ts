@@ -2,7 +2,7 @@ import type { Report } from '../contract/report.js';
 import { groundPlane } from '../site/index.js';
 import { planAlt } from '../text/drawnDrain.js';
 import { listText } from '../text/sentence.js';
-import { formatQuantity, type UnitSystem } from '../units/index.js';
+import { formatQuantity, InputError, type UnitSystem } from '../units/index.js';
 import type { Figure } from './figure.js';
 import { LANDMARKS } from './landmarks.js';
 import { baseLayout, DESIGN_WIDTH, type FigureSize, LABEL_SIZE, label, short, textWidth } from './layout.js';
@@ -41,12 +41,15 @@ export function hasPlan(report: Report): boolean {
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
  * @returns plain data that plotly.js and {@link figureSvg} draw
- * @throws RangeError where they are fewer
+ * @throws InputError where they are fewer
  */
 export function planFigure(report: Report, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const spots = placed(report);
   if (spots.length < 3)
-    throw new RangeError(`missing places - ${spots.length} points have x and y, a plan needs 3`);
+    throw new InputError(
+      'missing-input',
+      `missing places - ${spots.length} points have x and y, a plan needs 3`,
+    );
   const { pond } = report;
   const rims = spots.filter(({ role }) => role === 'rim');
   const [cx, cy] = [mean(rims.length > 0 ? rims : spots, 'x_m'), mean(rims.length > 0 ? rims : spots, 'y_m')];

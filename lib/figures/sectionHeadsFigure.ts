@@ -7,7 +7,7 @@ import {
   type SectionState,
 } from '../seepage/index.js';
 import { sectionHeadsAlt, sectionHeadsKey } from '../text/sectionHeadsWords.js';
-import type { UnitSystem } from '../units/index.js';
+import { InputError, type UnitSystem } from '../units/index.js';
 import { contourLines } from './contourLines.js';
 import type { Figure } from './figure.js';
 import { FreeRoom } from './freeRoom.js';
@@ -43,7 +43,7 @@ const MARGIN = { l: 46, r: 10, b: 40 };
  * @param units - how numbers are written
  * @param size - wide, or narrow for a phone
  * @returns plain data that plotly.js and {@link figureSvg} draw
- * @throws RangeError for a section without water
+ * @throws InputError for a section without water
  */
 export function sectionHeadsFigure(
   pond: PondSection,
@@ -98,7 +98,10 @@ export function sectionHeadsFigure(
   const heads = up.map((b) => across.map((a) => readHead(pond, state, { x: a, z: b })));
   const known = heads.flat().filter((h): h is number => h !== null);
   if (known.length === 0)
-    throw new RangeError('no water in the section: it is dry to its base, so there is no head to draw');
+    throw new InputError(
+      'invalid-input',
+      'no water in the section: it is dry to its base, so there is no head to draw',
+    );
   const [low, high] = [Math.min(...known), Math.max(...known)];
   const step = roundStep(((high - low) * per_m) / LINES) / per_m;
   const levels = Array.from(
@@ -214,7 +217,7 @@ function readHead({ section }: PondSection, { head }: SectionState, { x, z }: Se
     // Above the table the lines of equal head say nothing to a reader.
     return value < z ? null : value;
   } catch (error) {
-    if (error instanceof RangeError) return null;
+    if (error instanceof InputError) return null;
     throw error;
   }
 }

@@ -1,3 +1,4 @@
+import { InputError } from '../units/index.js';
 import { escapeHtml } from './escape.js';
 import type { Figure } from './figure.js';
 import { axisNumber, axisRange, svgAxis } from './svgAxis.js';
@@ -11,12 +12,12 @@ import { type Places, strokeOf, svgHeatmap, svgScatter } from './svgTraces.js';
  * @param width in pixels, that for which it was laid out
  * @param id unique in the document, letters and dashes
  * @returns an `<svg>` element
- * @throws RangeError for a kind of trace that is not drawn, or a place that is not finite
+ * @throws InputError for a kind of trace that is not drawn, or a place that is not finite
  */
 export function figureSvg(figure: Figure, width: number, id: string): string {
   for (const { type } of figure.data as { type: string }[])
     if (type !== 'scatter' && type !== 'heatmap')
-      throw new RangeError(`unknown trace '${type}' - lines, marks and grids are drawn`);
+      throw new InputError('invalid-input', `unknown trace '${type}' - lines, marks and grids are drawn`);
   const layout = figure.layout as Layout;
   const { height, margin, font } = layout;
   const frame = {

@@ -1,5 +1,7 @@
 /** The part of plotly.js' figure language that is drawn as SVG; what is not named here is not used by the page. */
 
+import { InputError } from '../units/index.js';
+
 export interface Line {
   color?: string;
   width?: number;
@@ -109,6 +111,6 @@ export interface Layout {
 /** A number as it stands in a drawing: a hundredth of a pixel, and never one that is not finite. */
 export function px(value: number): string {
   if (!Number.isFinite(value))
-    throw new RangeError(`invalid place ${value} in a drawing - it must be a finite number`);
+    throw new InputError('invalid-input', `invalid place ${value} in a drawing - it must be a finite number`);
   return String(Number(value.toFixed(2)));
 }

@@ -1,3 +1,4 @@
+import { InputError } from '../units/index.js';
 import { escapeHtml } from './escape.js';
 import { type HeatmapTrace, type Line, px, type ScatterTrace } from './svgParts.js';
 import { svgText } from './svgText.js';
@@ -93,7 +94,10 @@ function markPath(symbol: string, x: number, y: number, r: number): string {
     case 'triangle-right':
       return closed([-0.8, -1.1], [-0.8, 1.1], [1.1, 0]);
     default:
-      throw new RangeError(`unknown mark '${symbol}' - circle, square and triangles are drawn`);
+      throw new InputError(
+        'invalid-input',
+        `unknown mark '${symbol}' - circle, square and triangles are drawn`,
+      );
   }
 }
 

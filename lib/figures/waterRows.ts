@@ -1,4 +1,5 @@
 import type { Report, WaterDay } from '../contract/report.js';
+import { InputError } from '../units/index.js';
 
 /** Most rows a figure draws: about a pixel each, and a small page. */
 const MOST_ROWS = 1200;
@@ -17,7 +18,8 @@ interface WaterRows {
 
 /** Rows of the water year as drawn: the last three years, further back where looks are; thinned when many. */
 export function waterRows({ water_year, dips }: Report): WaterRows {
-  if (water_year.length === 0) throw new RangeError('missing water_year - at least one row is needed');
+  if (water_year.length === 0)
+    throw new InputError('missing-input', 'missing water_year - at least one row is needed');
   if (water_year[0]!.date.startsWith('--')) {
     return {
       monthly: true,

@@ -36,7 +36,7 @@ const SAYS = { level: 'level', below: 'dry, water lower', above: 'water here or 
  * @param units system of the axis and labels
  * @param size changes the layout only
  * @returns plain data that plotly.js and {@link figureSvg} draw
- * @throws RangeError for a report without a water year, as a quick one
+ * @throws InputError for a report without a water year, as a quick one
  */
 export function waterYearFigure(report: Report, units: UnitSystem, size: FigureSize = 'wide'): Figure {
   const { per_m, unit } = lengthScale(units);

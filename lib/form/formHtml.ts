@@ -1,6 +1,7 @@
 import { escapeHtml } from '../figures/escape.js';
 import type { LiveScripts } from '../page/liveScripts.js';
 import { inlineScript, policyOf, scriptElement } from '../page/policy.js';
+import { InputError } from '../units/index.js';
 import { FORM_STYLE } from './formStyle.js';
 
 /** What the form is made of. */
@@ -17,12 +18,12 @@ interface FormParts {
  * The survey as a form: one HTML file that opens offline and on a phone, makes no request and runs only its own scripts.
  * @param parts - its scripts and their version
  * @returns HTML as text, to be written as UTF-8
- * @throws Error when a script's text would break out of its element
+ * @throws InputError when a script's text would break out of its element
  */
 export function formHtml({ script, page: { own: page, allowed, library }, version }: FormParts): string {
   const own = inlineScript(script);
   if (!/^[A-Za-z0-9+/=]*$/.test(library))
-    throw new Error('invalid library - it is not in base64. Deflate it and encode it');
+    throw new InputError('invalid-input', 'invalid library - it is not in base64. Deflate it and encode it');
   // The worker is made from text within the file.
   const policy = `${policyOf([own], FORM_STYLE)}; worker-src blob:`;
   return `<!doctype html>

@@ -1,4 +1,5 @@
 import { formula, method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 const a = { meaning: 'slope of the water along x', unit: '-', min: -0.5, max: 0.5 };
 const b = { meaning: 'slope of the water along y', unit: '-', min: -0.5, max: 0.5 };
@@ -90,13 +91,14 @@ const REACH = 10;
  * @param rounds - heads seen at one time each; together at least three holes that do not lie in a line
  * @param error - one standard deviation of a head, m, above 0
  * @returns the plane, or undefined where the holes do not span one: fewer than three, nearly in a line, or too steep
- * @throws RangeError for a round without heads
+ * @throws InputError for a round without heads
  */
 export function waterTablePlane(
   rounds: readonly LevelledHead[][],
   error: number,
 ): WaterTablePlane | undefined {
-  if (rounds.some((round) => round.length === 0)) throw new RangeError('missing heads: a round without any');
+  if (rounds.some((round) => round.length === 0))
+    throw new InputError('missing-input', 'missing heads: a round without any');
   const centres = rounds.map((round) => ({
     n: round.length,
     x: mean(round.map((h) => h.x)),

@@ -32,7 +32,7 @@ let figures = 0;
  * Shows a figure, a drawing, a table, a data frame or HTML under the running cell; outside a kernel it prints the plain text.
  * The figure library goes into the notebook once, with the first figure.
  * @param what - to be shown
- * @throws Error when a figure is shown and the package plotly.js-dist-min is missing
+ * @throws EnvironmentError when a figure is shown and the package plotly.js-dist-min is missing
  */
 export async function show(what: Figure | Drawing | Table | Frame | Html): Promise<void> {
   const publish = kernelPublish();

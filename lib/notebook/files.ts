@@ -1,4 +1,5 @@
 /** Reading a survey folder into memory, and writing so that nobody ever sees half a file. */
+
 import { randomUUID } from 'node:crypto';
 import {
   closeSync,
@@ -14,6 +15,7 @@ import {
 import { basename, dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { LATER, MOST_BYTES, type Problem, SurveyError } from '../survey/index.js';
+import { EnvironmentError } from './environmentError.js';
 import { isWorkbook, workbookFiles } from './workbook.js';
 
 /** Files that may hold rows; of others (photos, notes) the name is enough. */
@@ -24,12 +26,15 @@ const HOLDS_ROWS = /\.(csv|tsv|dly|txt)(\.gz)?$/i;
  * files and subfolders are no part of a survey; of `later` the files are told of, with that before their names.
  * @param folder - path of the survey
  * @returns bytes by file name
- * @throws Error when the folder is missing or cannot be read
+ * @throws EnvironmentError when the folder is missing, Error when it cannot be read
  * @throws SurveyError when what has the name of a survey's file is none, or cannot be read
  */
 export function readFolder(folder: string): Record<string, Uint8Array> {
   if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
-    throw new Error(`missing folder '${folder}': name a folder that holds the CSV files of a survey`);
+    throw new EnvironmentError(
+      'missing-folder',
+      `missing folder '${folder}': name a folder that holds the CSV files of a survey`,
+    );
   const problems: Problem[] = [];
   const files: Record<string, Uint8Array> = {};
   const later = readdirSync(folder, { withFileTypes: true }).some(

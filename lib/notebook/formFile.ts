@@ -1,8 +1,10 @@
 /** The form as one file, from what was bundled when the library was built. */
+
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { formHtml } from '../form/index.js';
 import { partsOf } from '../page/liveScripts.js';
+import { EnvironmentError } from './environmentError.js';
 import { writeAtomically } from './files.js';
 import { liveScript } from './liveScript.js';
 import { PROJECT, VERSION } from './project.js';
@@ -13,13 +15,16 @@ const FORM_FILE = 'pond-form.html';
 /**
  * The form: one HTML file to take outside on a phone, that needs nothing else.
  * @returns its text
- * @throws Error when the library was not built
+ * @throws EnvironmentError when the library was not built
  */
 export async function formText(): Promise<string> {
   const path = join(PROJECT, 'dist', 'form', 'form.min.js');
   const page = partsOf(await liveScript());
   if (!existsSync(path))
-    throw new Error("missing 'dist/form/form.min.js', the script of the form: npm run build");
+    throw new EnvironmentError(
+      'not-built',
+      "missing 'dist/form/form.min.js', the script of the form: npm run build",
+    );
   return formHtml({
     script: readFileSync(path, 'utf8'),
     page,

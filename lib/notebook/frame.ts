@@ -16,7 +16,7 @@ export interface Frame {
  * The table as a data frame, its columns named by their keys.
  * @param table - of the library
  * @returns a frame of danfo.js
- * @throws Error when the optional package danfojs is missing
+ * @throws EnvironmentError when the optional package danfojs is missing
  */
 export async function toDataFrame(table: Table): Promise<DataFrame> {
   const danfo = await optional('danfojs', 'work on tables as data frames', () => import('danfojs'));

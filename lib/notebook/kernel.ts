@@ -1,4 +1,5 @@
 /** A client of the tslab kernel: starts it, runs code in it, ends it. Node alone; no Python, no server. */
+
 import { type ChildProcess, spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
@@ -7,6 +8,7 @@ import { dirname, join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { Dealer, Subscriber } from 'zeromq';
 import { address, type Connection, listens, newConnection, withConnectionFile } from './connection.js';
+import { EnvironmentError } from './environmentError.js';
 import { optional } from './optional.js';
 import { decode, encode, type Message, newMessage } from './wire.js';
 
@@ -101,9 +103,16 @@ export class Kernel {
       };
     });
     this.failed.catch(() => {});
-    process.once('error', (cause) => this.fail(new Error(`kernel did not start: ${cause.message}`)));
+    process.once('error', (cause) =>
+      this.fail(new EnvironmentError('kernel-failed', `kernel did not start: ${cause.message}`)),
+    );
     process.once('exit', (code, signal) =>
-      this.fail(new Error(`kernel ended with ${signal ?? `exit status ${code}`}\n${this.noise}`.trim())),
+      this.fail(
+        new EnvironmentError(
+          'kernel-failed',
+          `kernel ended with ${signal ?? `exit status ${code}`}\n${this.noise}`.trim(),
+        ),
+      ),
     );
     process.stderr?.on('data', (text) => {
       this.noise += text;
@@ -117,7 +126,7 @@ export class Kernel {
    * Starts a kernel and waits until it answers on both its sockets; one that stumbles over its own start is started again.
    * @param cwd the folder from which cells resolve imports and files
    * @param env environment of the kernel's process
-   * @throws Error when tslab or zeromq is missing, the kernel dies, or does not answer within a minute
+   * @throws EnvironmentError when tslab or zeromq is missing, the kernel dies, or does not answer within a minute
    */
   static async start(cwd: string, env: NodeJS.ProcessEnv): Promise<Kernel> {
     for (let left = STARTS - 1; ; left--)
@@ -159,7 +168,7 @@ export class Kernel {
   /**
    * Runs code and waits for both its reply and the kernel's being idle.
    * @param limit_s seconds after which the wait is given up; the kernel is then of no further use
-   * @throws Error when the kernel dies or the time is over
+   * @throws EnvironmentError when the kernel dies or the time is over
    */
   execute(code: string, limit_s: number): Promise<Answer> {
     return this.request(
@@ -218,7 +227,10 @@ export class Kernel {
       await Promise.race([done, this.failed, after(RESEND_S)]);
       if (answer.reply && answer.idle) return;
     }
-    throw new Error(`kernel did not answer within ${START_S} s\n${this.noise}`.trim());
+    throw new EnvironmentError(
+      'kernel-failed',
+      `kernel did not answer within ${START_S} s\n${this.noise}`.trim(),
+    );
   }
 
   private async request(type: string, content: Record<string, unknown>, limit_s: number): Promise<Answer> {
@@ -227,7 +239,7 @@ export class Kernel {
     const late = new AbortController();
     try {
       const over = after(limit_s, late.signal).then(() => {
-        throw new Error(`no end within the ${limit_s} s allowed`);
+        throw new EnvironmentError('kernel-failed', `no end within the ${limit_s} s allowed`);
       });
       over.catch(() => {});
       await Promise.race([done, this.failed, over]);

@@ -8,7 +8,7 @@ import { kernelArguments } from './kernel.js';
  * Writes `kernels/tslab/kernel.json` under a folder, to be named in `JUPYTER_PATH`.
  * @param folder created where missing
  * @returns the path of the kernelspec
- * @throws Error when tslab is missing
+ * @throws EnvironmentError when tslab is missing
  */
 export async function writeKernelspec(folder: string): Promise<string> {
   const home = join(folder, 'kernels', 'tslab');

@@ -1,5 +1,7 @@
 /** Notebooks as files: the Jupyter notebook format 4.5, as far as a kernel client needs it. */
+
 import { readFile } from 'node:fs/promises';
+import { EnvironmentError } from './environmentError.js';
 import { inert } from './terminal.js';
 import type { Message } from './wire.js';
 
@@ -53,7 +55,7 @@ export function sourceOf(cell: Cell): string {
 
 /**
  * Reads a notebook file.
- * @throws Error when the file is missing, not JSON, or not a notebook of format 4
+ * @throws EnvironmentError when the file is not JSON, or not a notebook of format 4
  */
 export async function readNotebook(path: string): Promise<Notebook> {
   const text = await readFile(path, 'utf8');
@@ -61,10 +63,13 @@ export async function readNotebook(path: string): Promise<Notebook> {
   try {
     notebook = JSON.parse(text);
   } catch (cause) {
-    throw new Error(`invalid notebook ${path}: not JSON`, { cause });
+    throw new EnvironmentError('invalid-notebook', `invalid notebook ${path}: not JSON`, { cause });
   }
   if (notebook?.nbformat !== 4 || !Array.isArray(notebook.cells))
-    throw new Error(`invalid notebook ${path}: format ${notebook?.nbformat}, only 4 is read`);
+    throw new EnvironmentError(
+      'invalid-notebook',
+      `invalid notebook ${path}: format ${notebook?.nbformat}, only 4 is read`,
+    );
   return notebook;
 }
 

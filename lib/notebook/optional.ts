@@ -1,10 +1,12 @@
 /** Packages that only notebooks and pages need; the rest of the library works without them. */
 
+import { EnvironmentError } from './environmentError.js';
+
 /**
  * Loads an optional peer.
  * @param name the package
  * @param purpose what it is needed for, to finish the sentence "needed to …"
- * @throws Error naming the package and how to install it, when it is missing
+ * @throws EnvironmentError naming the package and how to install it, when it is missing
  */
 export async function optional<T>(name: string, purpose: string, load: () => T | Promise<T>): Promise<T> {
   try {
@@ -18,5 +20,9 @@ export async function optional<T>(name: string, purpose: string, load: () => T |
 export function missingPackage(name: string, purpose: string, cause: unknown): unknown {
   const code = (cause as { code?: unknown }).code;
   if (code !== 'ERR_MODULE_NOT_FOUND' && code !== 'MODULE_NOT_FOUND') return cause;
-  return new Error(`missing package '${name}', needed to ${purpose}: npm install ${name}`, { cause });
+  return new EnvironmentError(
+    'missing-package',
+    `missing package '${name}', needed to ${purpose}: npm install ${name}`,
+    { cause },
+  );
 }

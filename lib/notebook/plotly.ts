@@ -6,7 +6,7 @@ import { optional } from './optional.js';
 /**
  * The source of plotly.js, which sets `window.Plotly`; it holds no `</script`.
  * @returns a script
- * @throws Error when the package plotly.js-dist-min is missing
+ * @throws EnvironmentError when the package plotly.js-dist-min is missing
  */
 export async function plotlySource(): Promise<string> {
   const file = await optional('plotly.js-dist-min', 'draw figures', () =>

@@ -18,7 +18,7 @@ export function surveyFolder(path: string): string {
  * @param path of a folder with the survey's CSV files, or of one of them
  * @returns what {@link siteModel} takes; photos that will not be shown are among its warnings
  * @throws SurveyError with every problem found, each with file, line, column and remedy
- * @throws Error when the folder is missing or cannot be read
+ * @throws EnvironmentError when the folder is missing, Error when it cannot be read
  */
 export function readSurvey(path: string): Survey {
   const folder = surveyFolder(path);

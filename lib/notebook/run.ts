@@ -51,7 +51,7 @@ interface Ran {
  * @param options - environment, limit in s for a cell, and whom to tell of progress
  * @returns the notebook, format 4.5, with outputs and execution counts
  * @throws NotebookError with the number of the cell and its standard error
- * @throws Error when the notebook cannot be read, tslab or zeromq is missing, or the kernel does not start
+ * @throws EnvironmentError when it is no notebook, tslab or zeromq is missing, or the kernel does not start; Error when it cannot be read
  */
 export async function runNotebook(path: string, options: RunOptions = {}): Promise<ExecutedNotebook> {
   const { cwd = dirname(resolve(path)), env, cellLimit_s = CELL_LIMIT_S, onProgress } = options;

@@ -1,4 +1,5 @@
 /** A survey folder to fill in, and a sheet to take outside. */
+
 import {
   existsSync,
   mkdirSync,
@@ -12,6 +13,7 @@ import {
 import { dirname, join } from 'node:path';
 import { type GivenSurvey, surveyFiles } from '../survey/index.js';
 import type { UnitSystem } from '../units/index.js';
+import { EnvironmentError } from './environmentError.js';
 import { fieldSheetHtml } from './fieldSheet.js';
 import { surveyTemplates } from './templates.js';
 
@@ -23,7 +25,7 @@ export const FIELD_SHEET = 'field-sheet.html';
  * @param folder must not exist, or be empty: nothing is ever written over
  * @param units in which the files ask
  * @returns the names of the files written
- * @throws Error when the folder holds anything, or cannot be written
+ * @throws EnvironmentError when the folder holds anything, Error when it cannot be written
  */
 export function newSurvey(folder: string, units: UnitSystem): string[] {
   return writeNew(folder, { ...surveyTemplates(units), [FIELD_SHEET]: fieldSheetHtml(units) });
@@ -35,7 +37,7 @@ export function newSurvey(folder: string, units: UnitSystem): string[] {
  * @param folder must not exist, or be empty: nothing is ever written over
  * @param given facts and rows
  * @returns the names of the files written
- * @throws Error when the folder holds anything, or cannot be written
+ * @throws EnvironmentError when the folder holds anything, Error when it cannot be written
  */
 export function writeSurvey(folder: string, given: GivenSurvey): string[] {
   return writeNew(folder, surveyFiles(given));
@@ -43,7 +45,10 @@ export function writeSurvey(folder: string, given: GivenSurvey): string[] {
 
 function writeNew(folder: string, files: Readonly<Record<string, string>>): string[] {
   if (existsSync(folder) && readdirSync(folder).length > 0)
-    throw new Error(`invalid folder '${folder}': it is not empty. Name a new one; nothing was written`);
+    throw new EnvironmentError(
+      'folder-not-empty',
+      `invalid folder '${folder}': it is not empty. Name a new one; nothing was written`,
+    );
   mkdirSync(dirname(folder), { recursive: true });
   const passing = mkdtempSync(`${folder}-`);
   try {

@@ -18,7 +18,7 @@ import { VERSION } from './project.js';
  * @param survey as read
  * @param options `seed` and `samples` as of `siteModel`
  * @returns to be shown
- * @throws Error when the library was not built
+ * @throws EnvironmentError when the library was not built
  */
 export async function whatIfOutput(
   survey: Survey,

@@ -1,5 +1,7 @@
 /** Messages of the Jupyter wire protocol 5.3, signed with HMAC-SHA256. */
+
 import { createHmac, randomUUID, timingSafeEqual } from 'node:crypto';
+import { EnvironmentError } from './environmentError.js';
 
 const DELIMITER = '<IDS|MSG>';
 
@@ -60,16 +62,22 @@ export function encode(key: string, message: Message): string[] {
 
 /**
  * Reads frames as received; routing identities before the delimiter are dropped.
- * @throws Error when the delimiter or a part is missing, or the signature is not that of the parts under `key`
+ * @throws EnvironmentError when the delimiter or a part is missing, or the signature is not that of the parts under `key`
  */
 export function decode(key: string, frames: readonly Buffer[]): Message {
   const at = frames.findIndex((frame) => frame.toString() === DELIMITER);
   const [sent, ...parts] = at < 0 ? [] : frames.slice(at + 1, at + 6);
   if (sent === undefined || parts.length < 4)
-    throw new Error(`invalid kernel message: ${frames.length} frames without delimiter and four parts`);
+    throw new EnvironmentError(
+      'kernel-failed',
+      `invalid kernel message: ${frames.length} frames without delimiter and four parts`,
+    );
   const expected = Buffer.from(signature(key, parts));
   if (sent.length !== expected.length || !timingSafeEqual(sent, expected))
-    throw new Error('invalid kernel message: its signature does not fit the connection key');
+    throw new EnvironmentError(
+      'kernel-failed',
+      'invalid kernel message: its signature does not fit the connection key',
+    );
   const [header, parent_header, metadata, content] = parts.map((part) => JSON.parse(part.toString()));
   return { header, parent_header, metadata, content };
 }

@@ -22,7 +22,7 @@ export function isWorkbook(name: string): boolean {
  * but one sheet it is named by the workbook: `pits.xlsx/pits.csv`.
  * @param name of the workbook's file
  * @param bytes of it
- * @throws Error when the library that reads workbooks is missing, SurveyError when it cannot read this one
+ * @throws EnvironmentError when the library that reads workbooks is missing, SurveyError when it cannot read this one
  */
 export function workbookFiles(name: string, bytes: Uint8Array): Record<string, string> {
   const { read, SSF, utils } = library();

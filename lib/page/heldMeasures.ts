@@ -49,7 +49,7 @@ export interface Holder {
  * @param survey as read
  * @param options - seed and number of samples
  * @returns judges one change after another
- * @throws RangeError for fewer than 8 samples
+ * @throws InputError for fewer than 8 samples
  */
 export function holder(survey: Survey, options: SiteOptions = {}): Holder {
   const first = arranger(survey, options);

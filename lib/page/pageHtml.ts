@@ -46,7 +46,7 @@ export interface PageOptions {
  * @param report what was computed; every text of it is taken for hostile
  * @param options - the script, its version, photos, and what is to be left out
  * @returns HTML as text, to be written as UTF-8
- * @throws Error when the script's text would break out of its element
+ * @throws InputError when the script's text would break out of its element
  */
 export function pageHtml(
   report: Report,

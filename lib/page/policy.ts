@@ -1,4 +1,5 @@
 import { sha256 } from '@noble/hashes/sha2.js';
+import { InputError } from '../units/index.js';
 
 /**
  * Content security policy of a page that makes no request and holds only the scripts and the style it was made with.
@@ -27,7 +28,10 @@ export function sourceHash(text: string): string {
 export function inlineScript(text: string): string {
   const read = text.replace(/\r\n?/g, '\n');
   if (/<\/?script/i.test(read))
-    throw new Error('invalid script - it holds the tag of a script. Give the library as it was published');
+    throw new InputError(
+      'invalid-input',
+      'invalid script - it holds the tag of a script. Give the library as it was published',
+    );
   return read;
 }
 

@@ -43,7 +43,7 @@ const EMPTIED = { never: [] as number[], any: 'any' } as const;
  * Judges what-ifs on a survey; the water is simulated again only where what was dug and filled back changes.
  * @param survey - as read
  * @param options - seed and number of samples
- * @returns judges one change after another; throws RangeError for fewer than 8 samples
+ * @returns judges one change after another; throws InputError for fewer than 8 samples
  */
 export function explorer(survey: Survey, options: SiteOptions = {}): (change: WhatIf) => Judged {
   const arrange = arranger(survey, options);
@@ -105,7 +105,7 @@ function kept<T>(make: (change: WhatIf) => T, keyOf: (change: WhatIf) => string)
  * @param change what is tried; see {@link WhatIf}
  * @param options - seed and number of samples
  * @returns the assessment of the changed pond, for {@link reportOf}, {@link recommend} and the figures
- * @throws RangeError for fewer than 8 samples
+ * @throws InputError for fewer than 8 samples
  */
 export function whatIf(survey: Survey, change: WhatIf, options: SiteOptions = {}): Assessment {
   return explained(explorer(survey, options)(change));

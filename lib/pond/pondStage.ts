@@ -1,3 +1,4 @@
+import { InputError } from '../units/index.js';
 import { deepestFloor, type PondShape, planArea, pondVolume } from '../uplift/index.js';
 
 /** How a pond falls as it loses water, from brim to floor. */
@@ -21,13 +22,14 @@ const HALVINGS = 48;
  * @param brim - level at which it runs over, m above the rim's ground (negative below it); above the ground the sides are upright
  * @param depth - m from the rim's ground to the floor, below the brim; to where the sides meet at most
  * @returns fall and water area by missing water
- * @throws RangeError for a brim that is not above the floor
+ * @throws InputError for a brim that is not above the floor
  */
 export function pondStage(shape: PondShape, brim: number, depth: number): PondStage {
   const deepest = Math.min(depth, deepestFloor(shape));
   const most = brim + deepest;
   if (!(most > 0))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `outside: a brim at ${brim} m is not above the floor at ${-deepest} m; raise it or dig deeper`,
     );
   const rim = planArea(shape, 0);

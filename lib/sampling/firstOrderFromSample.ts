@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { type Estimate, jackknife, replicateStart } from './replicates.js';
 
 export const givenDataIndices = method({
@@ -27,7 +28,7 @@ const MOST_BINS = 32;
  * @param replicates - as drawn, 3 or more
  * @param bins - of equal count; fewer where values tie
  * @returns one a column; 0 where the output does not vary, a little below 0 where an input drives nothing
- * @throws RangeError for fewer than three replicates
+ * @throws InputError for fewer than three replicates
  */
 export function firstOrderFromSample(
   inputs: ArrayLike<number>,
@@ -37,7 +38,10 @@ export function firstOrderFromSample(
   bins = Math.max(2, Math.min(MOST_BINS, Math.floor(output.length / replicates / 4))),
 ): Estimate[] {
   if (!(replicates >= 3))
-    throw new RangeError(`invalid number of replicates ${replicates}: draw the sample in three or more.`);
+    throw new InputError(
+      'invalid-input',
+      `invalid number of replicates ${replicates}: draw the sample in three or more.`,
+    );
   const n = output.length;
   let mean = 0;
   for (let s = 0; s < n; s++) mean += output[s] / n;

@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { type Estimate, jackknife, meanOfReplicates, replicateStart } from './replicates.js';
 
 export const preposteriorAnalysis = method({
@@ -44,7 +45,7 @@ interface MeasurementValue {
  * @param reading - what the measurement would read, its error included, one a sample; the input itself gives the
  *   value of knowing it perfectly
  * @param replicates - as the samples were drawn, 2 or more
- * @throws RangeError where there is no decision, lengths differ, or a reading is not a number
+ * @throws InputError where there is no decision, lengths differ, or a reading is not a number
  */
 export function measurementValue(
   losses: ArrayLike<number>[],
@@ -52,11 +53,14 @@ export function measurementValue(
   replicates: number,
 ): MeasurementValue {
   const n = reading.length;
-  if (losses.length === 0) throw new RangeError('missing losses: give one array for each decision.');
+  if (losses.length === 0)
+    throw new InputError('missing-input', 'missing losses: give one array for each decision.');
   for (const [d, { length }] of losses.entries())
-    if (length !== n) throw new RangeError(`invalid losses of decision ${d}: ${length} for ${n} readings.`);
+    if (length !== n)
+      throw new InputError('invalid-input', `invalid losses of decision ${d}: ${length} for ${n} readings.`);
   for (let s = 0; s < n; s++)
-    if (!Number.isFinite(reading[s])) throw new RangeError(`invalid reading ${reading[s]} of sample ${s}.`);
+    if (!Number.isFinite(reading[s]))
+      throw new InputError('invalid-input', `invalid reading ${reading[s]} of sample ${s}.`);
   const order = Uint32Array.from({ length: n }, (_, s) => s).sort((s, t) => reading[s] - reading[t]);
   /** Decides by lines drawn through all replicates but one, in that one or in the others. */
   const decided = (r: number, inIt: boolean, each: (s: number, best: number, prior: number) => void) => {

@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { studentQuantile975 } from './student.js';
 
 export const replicateError = method({
@@ -33,7 +34,7 @@ export interface Estimate {
 /**
  * Estimate from independent replicates of equal worth: their mean x̄, and s/√R as its standard error.
  * @param means - one a replicate, two or more
- * @throws RangeError for fewer than two
+ * @throws InputError for fewer than two
  */
 export function meanOfReplicates(means: ArrayLike<number>): Estimate {
   const R = means.length;
@@ -50,7 +51,7 @@ export function meanOfReplicates(means: ArrayLike<number>): Estimate {
  * scrambled points gain: the spread between replicates, not the spread between samples.
  * @param values - one a sample, in the order of the sample
  * @param replicates - as drawn, 2 or more
- * @throws RangeError for fewer than two replicates
+ * @throws InputError for fewer than two replicates
  */
 export function replicateMean(values: ArrayLike<number>, replicates: number): Estimate {
   const means = new Float64Array(replicates);
@@ -102,7 +103,8 @@ function estimate(value: number, standardError: number, replicates: number): Est
 
 function needTwo(replicates: number): void {
   if (!(replicates >= 2))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `invalid number of replicates ${replicates}: an error needs two or more; draw the sample in replicates.`,
     );
 }

@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import { normalQuantile } from './normal.js';
 import { replicateStart } from './replicates.js';
 import { SOBOL_DIRECTIONS } from './sobolDirections.js';
@@ -61,7 +62,7 @@ export function sobolIntegers(n: number, dimension: number, bits: number): Uint3
  * @param seed - whole number
  * @param replicates - independent scrambles, 1 to n; sizes differ by at most one sample
  * @returns row-major, n rows of `dimensions`, each in (0, 1)
- * @throws RangeError for a count outside these
+ * @throws InputError for a count outside these
  */
 export function sobolUniforms(n: number, dimensions: number, seed: number, replicates = 1): Float64Array {
   checkCount('samples', n, 1, 2 ** MOST_BITS);
@@ -107,5 +108,8 @@ function nestedScramble(x: number, bits: number, coins: Uint32Array): number {
 
 function checkCount(what: string, value: number, min: number, max: number): void {
   if (!(Number.isInteger(value) && value >= min && value <= max))
-    throw new RangeError(`invalid number of ${what} ${value}: give a whole number from ${min} to ${max}.`);
+    throw new InputError(
+      'invalid-input',
+      `invalid number of ${what} ${value}: give a whole number from ${min} to ${max}.`,
+    );
 }

@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 export const splitRhatMethod = method({
   title: 'Agreement of chains, split-R̂',
@@ -14,12 +15,13 @@ export const splitRhatMethod = method({
  * @param chains - of equal length, 4 or more values each
  * @returns √(((n − 1)/n·W + B/n)/W), W the mean variance within the halves of n values, B/n that of their means; 1 where
  *   nothing varies
- * @throws RangeError for no chain, shorter or unequal ones
+ * @throws InputError for no chain, shorter or unequal ones
  */
 export function splitRhat(chains: readonly ArrayLike<number>[]): number {
   const [{ length } = { length: 0 }] = chains;
   if (length < 4 || chains.some((chain) => chain.length !== length))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `invalid chains of ${chains.map((c) => c.length).join(', ')} values: give one or more of equal length, 4 or longer.`,
     );
   const n = Math.floor(length / 2);

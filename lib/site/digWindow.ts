@@ -1,6 +1,7 @@
 import { method } from '../formula/index.js';
 import { quantile } from '../sampling/index.js';
 import { discInflow } from '../seepage/index.js';
+import { InputError } from '../units/index.js';
 import { type PondShape, planArea } from '../uplift/index.js';
 import { monthValues } from './monthValues.js';
 import type { WaterEnsemble } from './water.js';
@@ -44,7 +45,7 @@ export function digRadius(shape: PondShape, depth: number): number {
  * @param shape - of the dig
  * @param depths - of the dig, m below the datum (the lowest natural ground at the rim), above 0
  * @returns by depth and month: chance of a dry floor, 0–1, and what is to be pumped, m³/s
- * @throws RangeError where a year lacks a month
+ * @throws InputError where a year lacks a month
  */
 export function digWindow(
   water: Pick<WaterEnsemble, 'samples' | 'years' | 'clayLow' | 'clayHigh' | 'permeability'>,
@@ -59,7 +60,8 @@ export function digWindow(
       Float64Array,
     ];
     const mean = low.map((level, i) => (level + uphill[i]!) / 2);
-    if (!mean.every(Number.isFinite)) throw new RangeError(`missing level: a year without month ${m + 1}`);
+    if (!mean.every(Number.isFinite))
+      throw new InputError('missing-input', `missing level: a year without month ${m + 1}`);
     return { uphill, mean };
   });
   const dry: number[][] = [];

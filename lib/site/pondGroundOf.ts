@@ -2,6 +2,7 @@ import { FILL_PERMEABILITY, looseSoil } from '../drain/index.js';
 import { method } from '../formula/index.js';
 import { quantile } from '../sampling/index.js';
 import type { PondGround, SectionPoint } from '../seepage/index.js';
+import { InputError } from '../units/index.js';
 import { linerProfile } from '../uplift/index.js';
 import { monthValues } from './monthValues.js';
 import type { GroundLayer } from './profile.js';
@@ -52,13 +53,13 @@ const WET_YEAR = 0.9;
  * @returns heights m above the lowest natural ground at the rim, x from the middle of the pond; without pipes, for which
  *   see {@link withWorks}
  * @throws PondGeometryError for a pond that cannot be dug as described
- * @throws RangeError for a month outside 1 to 12
+ * @throws InputError for a month outside 1 to 12
  */
 export function pondGroundOf(site: Site, wish: SectionWish = {}): PondGround {
   const { pond, places, ground } = site;
   const { month, rain = 0, anisotropy, cut = 'across' } = wish;
   if (month !== undefined && !(Number.isInteger(month) && month >= 1 && month <= 12))
-    throw new RangeError(`month ${month} is outside 1 (January) to 12 (December)`);
+    throw new InputError('invalid-input', `month ${month} is outside 1 (January) to 12 (December)`);
   const { points } = linerProfile(pond.shape, pond.depth);
   const width = cut === 'across' ? pond.shape.width : pond.shape.length;
   const half = width / 2;

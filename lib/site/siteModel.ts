@@ -1,6 +1,7 @@
 import type { ClimateRecord, MonthlySurplus } from '../climate/index.js';
 import { freeLevel, type TableFit, TableFits, type TubGeometry, tablePriors } from '../groundwater/index.js';
 import type { Survey, Warning } from '../survey/index.js';
+import { InputError } from '../units/index.js';
 import { type Assumption, Assumptions } from './assumptions.js';
 import { contradictions } from './contradictions.js';
 import { type Country, countryOf } from './country.js';
@@ -96,14 +97,15 @@ export interface SiteOptions {
  * @param survey - as read by `readSurvey` or `parseSurvey`
  * @param options - seed, number of samples, and a site that it differs little from
  * @returns the site; depths and levels m from the lowest natural ground at the rim; every assumption listed
- * @throws RangeError for fewer than 8 samples, and for a site before of another seed or number of samples
+ * @throws InputError for fewer than 8 samples, and for a site before of another seed or number of samples
  */
 export function siteModel(
   survey: Survey,
   { seed = 1, samples = 512, before, fits = new TableFits() }: SiteOptions = {},
 ): Site {
   if (before && (before.seed !== seed || before.water.samples !== samples))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `invalid site before: drawn with seed ${before.seed} and ${before.water.samples} samples, asked for are ${seed} and ${samples}; give the same, or no site before.`,
     );
   const assume = new Assumptions();

@@ -1,5 +1,6 @@
 import { method } from '../formula/index.js';
 import { sobolNormals } from '../sampling/index.js';
+import { InputError } from '../units/index.js';
 
 export const unknownsMethod = method({
   title: 'What is unknown but fixed',
@@ -41,11 +42,12 @@ export type Unknowns = Record<Unknown, Float64Array>;
 /**
  * @param samples - {@link REPLICATES} or more; eight times a power of two is best
  * @param seed - whole number
- * @throws RangeError for fewer samples
+ * @throws InputError for fewer samples
  */
 export function unknownsOf(samples: number, seed: number): Unknowns {
   if (!(samples >= REPLICATES))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `outside: ${samples} samples; draw ${REPLICATES} or more, so that their error can be told.`,
     );
   const rows = sobolNormals(samples, UNKNOWNS.length, seed, REPLICATES);

@@ -10,6 +10,7 @@ import {
   SUN_LATITUDE,
 } from '../climate/index.js';
 import type { Survey, Warning } from '../survey/index.js';
+import { InputError } from '../units/index.js';
 import type { Assumptions } from './assumptions.js';
 
 /** The latitude for the formulas of the sun, which end short of the polar circle. */
@@ -39,7 +40,7 @@ export function ordinaryYearOf(
   try {
     return monthlySurplus(survey.climate, sunLatitude(latitude), capacity);
   } catch (error) {
-    if (error instanceof RangeError) return refuse(error.message);
+    if (error instanceof InputError) return refuse(error.message);
     throw error;
   }
 }
@@ -119,7 +120,7 @@ export function recordOf(
   try {
     record = climateRecord(survey.weather, sunLatitude(latitude), year?.demand);
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof InputError)) throw error;
     tell('weather-not-used', `weather.csv is not used: ${error.message}`);
     return undefined;
   }

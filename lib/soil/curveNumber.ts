@@ -1,4 +1,5 @@
 import { formula, method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import type { HydrologicGroup } from './hydrologicGroup.js';
 
 const N = { meaning: 'curve number', unit: '-', min: 30, max: 100 };
@@ -68,12 +69,12 @@ const CONDITIONS: [ordinary: number, dry: number, wet: number][] = [
  * @param ordinary - for condition II, 30 to 100
  * @param ground - before the rain
  * @returns for condition I or III, 0–100
- * @throws RangeError below 30 or above 100
+ * @throws InputError below 30 or above 100
  */
 export function curveNumberOf(ordinary: number, ground: 'dry' | 'wet'): number {
   const above = CONDITIONS.findIndex(([row]) => ordinary <= row);
   if (!(ordinary >= CONDITIONS[0][0] && above >= 0))
-    throw new RangeError(`curve number ${ordinary} is outside 30 to 100`);
+    throw new InputError('invalid-input', `curve number ${ordinary} is outside 30 to 100`);
   const column = ground === 'dry' ? 1 : 2;
   const [to, from] = [CONDITIONS[above], CONDITIONS[Math.max(above - 1, 0)]];
   if (to === from) return to[column];

@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 export const hydrologicSoilGroup = method({
   title: 'Hydrologic soil group',
@@ -51,13 +52,16 @@ export function groupText({ drained, undrained }: HydrologicGroup): string {
  * @param layers - depths m below the ground, permeability m/s
  * @param highWater - depth to the seasonal high water table, m below the ground; Infinity when there is none
  * @returns the letter drained, and as it lies
- * @throws RangeError when no layer begins in the depth that the table looks at, 0.5 to 1 m
+ * @throws InputError when no layer begins in the depth that the table looks at, 0.5 to 1 m
  */
 export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): HydrologicGroup {
   const least = (depth: number) => {
     const within = layers.filter((l) => l.top < depth);
     if (within.length === 0)
-      throw new RangeError(`missing layers in the top ${depth} m: log the pit from the ground down`);
+      throw new InputError(
+        'missing-input',
+        `missing layers in the top ${depth} m: log the pit from the ground down`,
+      );
     return Math.min(...within.map((l) => l.permeability));
   };
   const tight = Math.min(...layers.filter((l) => l.permeability < TIGHT).map((l) => l.top));

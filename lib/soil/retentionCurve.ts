@@ -1,4 +1,5 @@
 import { formula, method, UNIT_WEIGHT_OF_WATER } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 /** How water is held and let through; water contents m³/m³. */
 export interface Retention {
@@ -60,12 +61,15 @@ const FIELD_CAPACITY = 33_000;
  * @param soil - its retention curve
  * @param depth - of the table, m below the ground, 0 to 3.36 (33 kPa)
  * @returns m of water
- * @throws RangeError outside that range
+ * @throws InputError outside that range
  */
 export function roomAboveTable(soil: Retention, depth: number): number {
   const deepest = FIELD_CAPACITY / UNIT_WEIGHT_OF_WATER;
   if (!(depth >= 0 && depth <= deepest))
-    throw new RangeError(`depth to the water table ${depth} m is outside 0 to ${deepest.toFixed(2)} m`);
+    throw new InputError(
+      'invalid-input',
+      `depth to the water table ${depth} m is outside 0 to ${deepest.toFixed(2)} m`,
+    );
   // The deficit grows in a straight line above the height of air entry.
   const top = Math.max(depth * UNIT_WEIGHT_OF_WATER - soil.airEntry, 0);
   const slope = (soil.saturation - soil.fieldCapacity) / (FIELD_CAPACITY - soil.airEntry);

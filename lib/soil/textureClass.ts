@@ -1,4 +1,5 @@
 import { method } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 import type { UsdaClass } from './words.js';
 
 export const usdaTextureTriangle = method({
@@ -16,7 +17,7 @@ export const usdaTextureTriangle = method({
  * @param sand - mass fraction 0.05–2 mm, 0–1
  * @param clay - mass fraction below 0.002 mm, 0–1; silt is the rest
  * @returns one of the twelve classes of the USDA
- * @throws RangeError when a fraction is below 0, or they exceed 1 together
+ * @throws InputError when a fraction is below 0, or they exceed 1 together
  * @example
  * ```ts
  * textureClass(0.2, 0.5); // 'clay'
@@ -24,7 +25,8 @@ export const usdaTextureTriangle = method({
  */
 export function textureClass(sand: number, clay: number): UsdaClass {
   if (!(sand >= 0 && clay >= 0 && sand + clay <= 1 + 1e-9))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `invalid texture: sand ${sand} and clay ${clay} must be 0 to 1 and at most 1 together`,
     );
   // Tenths of a percent as whole numbers: binary fractions put points on the wrong side of a limit.

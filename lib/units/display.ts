@@ -1,4 +1,5 @@
 /** Quantities as people read them, in either system. */
+import { InputError } from './inputError.js';
 import { DAY, FOOT, INCH, POUND_FORCE, US_GALLON } from './unit.js';
 
 /** Which units a reader is used to. */
@@ -35,7 +36,7 @@ const PSF = POUND_FORCE / FOOT ** 2;
  * @param kind what it is
  * @param system `metric`, or `us` for US customary units
  * @returns such as `0.95 m`, `4.5 cm`, `3 ft 1 1/2 in`, `130 gal/day`, `1.0×10⁻⁸ m/s (0.86 mm/day)`
- * @throws RangeError when the value is not finite: a figure that does not exist must never be shown
+ * @throws InputError when the value is not finite: a figure that does not exist must never be shown
  * @example
  * ```ts
  * formatQuantity(0.9779, 'length', 'us'); // '3 ft 2 1/2 in'
@@ -43,7 +44,7 @@ const PSF = POUND_FORCE / FOOT ** 2;
  */
 export function formatQuantity(value: number, kind: QuantityKind, system: UnitSystem): string {
   if (!Number.isFinite(value))
-    throw new RangeError(`invalid ${kind} ${value} - only finite numbers can be shown`);
+    throw new InputError('invalid-input', `invalid ${kind} ${value} - only finite numbers can be shown`);
   const us = system === 'us';
   const size = Math.abs(value);
   const text = (amount: number, unit: string) => `${significant(amount)} ${unit}`;
@@ -84,7 +85,7 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
  * @param system `metric`, or `us` for US customary units
  * @param side the text is never more (`down`), or never less (`up`) than the value, to a millionth of a millimetre
  * @returns such as `0.95 m` or `3 ft 1 in`
- * @throws RangeError when the value is not finite
+ * @throws InputError when the value is not finite
  * @example
  * ```ts
  * formatBound(0.1655, 'length', 'metric', 'down'); // '0.16 m'
@@ -97,7 +98,7 @@ export function formatBound(
   side: 'down' | 'up',
 ): string {
   if (!Number.isFinite(value))
-    throw new RangeError(`invalid ${kind} ${value} - only finite numbers can be shown`);
+    throw new InputError('invalid-input', `invalid ${kind} ${value} - only finite numbers can be shown`);
   const up = (side === 'up') === value > 0;
   const round = (steps: number) => (up ? Math.ceil(steps - STEP_SLACK) : Math.floor(steps + STEP_SLACK));
   const size = Math.abs(value);
@@ -112,7 +113,7 @@ export function formatBound(
  * @param system `metric`, or `us` for US customary units
  * @param side as of {@link formatBound}
  * @returns such as `12 cm`, `1.37 m` or `4 3/4 in`
- * @throws RangeError when the value is not finite
+ * @throws InputError when the value is not finite
  * @example
  * ```ts
  * formatGap(0.128, 'metric', 'down'); // '12 cm'

@@ -129,7 +129,7 @@ function stepsFor(clay: ClaySide, depth: number, factor: number): SidePlan['step
  * @param wetShare - share of that height below the water outside, 0–1
  * @param factor - of safety, 1 or more
  * @returns s
- * @throws RangeError for a side that overhangs
+ * @throws InputError for a side that overhangs
  */
 export function secondsSidesAllow(
   clay: ClaySide,

@@ -1,4 +1,5 @@
 import { formula, UNIT_WEIGHT_OF_WATER, type Use, unrecorded } from '../formula/index.js';
+import { InputError } from '../units/index.js';
 
 const c = { meaning: 'undrained strength', unit: 'Pa', min: 1000, max: 400000 };
 const g = { meaning: 'unit weight of the clay', unit: 'N/m³', min: 14000, max: 23000 };
@@ -65,7 +66,7 @@ export const sideFactor = formula({
  * from 53° on, 0.181 for flatter ones in deep clay.
  * @param angleDegrees - of the side from the level, above 0 to 90°
  * @returns strength over unit weight times height at which it fails, 0.181–0.261
- * @throws RangeError for an angle outside that range
+ * @throws InputError for an angle outside that range
  */
 export function taylorNumber(angleDegrees: number): number {
   const points = [
@@ -75,7 +76,7 @@ export function taylorNumber(angleDegrees: number): number {
     [90, 0.261],
   ];
   if (!(angleDegrees > 0 && angleDegrees <= 90))
-    throw new RangeError(`invalid slope angle ${angleDegrees}°: above 0 to 90°`);
+    throw new InputError('invalid-input', `invalid slope angle ${angleDegrees}°: above 0 to 90°`);
   // Below 53° failure runs deep and the number no longer depends on the angle.
   if (angleDegrees <= 53) return 0.181;
   const i = points.findIndex(([angle]) => angleDegrees <= angle);
@@ -94,7 +95,7 @@ export function taylorNumber(angleDegrees: number): number {
  * @param crack - what stands in it
  * @param use - a recorder, for the worked sheet
  * @returns m; below 0 where the load alone is more than the clay carries
- * @throws RangeError for a side that overhangs
+ * @throws InputError for a side that overhangs
  */
 export function standingHeight(
   strength: number,

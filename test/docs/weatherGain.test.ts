@@ -52,7 +52,9 @@ test.each(['metric', 'us'] as const)('it is said by how the water is known, in %
   expect(width).toMatch(units === 'us' ? /^1 ft/ : /^0\.\d\d m$/);
   if (units === 'metric') expect(Number.parseFloat(width!)).toBeCloseTo(p90 - p10, 2);
   expect(said(true, 'months')).toContain('The twelve months that you gave');
-  expect(said(false, 'neither')).toMatch(/^What was looked at so far does not tell.* three of our five .* none did\./);
+  expect(said(false, 'neither')).toMatch(
+    /^What was looked at so far does not tell.* three of our five .* none did\./,
+  );
   expect(weatherGainWords(reported(byMonth(), SAMPLES), units)).toContain(
     'heads.csv tells it month by month',
   );

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { uniforms } from '../../lib/sampling/index.js';
 import { textureClass, USDA_CLASSES, type UsdaClass } from '../../lib/soil/index.js';
+import { InputError } from '../../lib/units/index.js';
 
 /**
  * Benham, Ahrens & Nettleton 2009, Clarification of Soil Texture Class Boundaries (USDA-NRCS): one rule a class, in
@@ -98,7 +99,7 @@ describe('USDA texture class', () => {
     [0.2, Number.NaN],
     [60, 20],
   ])('sand %d and clay %d are refused', (sand, clay) => {
-    expect(() => textureClass(sand, clay)).toThrow(RangeError);
+    expect(() => textureClass(sand, clay)).toThrow(InputError);
     expect(() => textureClass(sand, clay)).toThrow(/0 to 1 and at most 1 together/);
   });
 });

@@ -4,6 +4,7 @@ import {
   type Dimension,
   formatBound,
   formatQuantity,
+  InputError,
   parseQuantity,
   type QuantityKind,
   type UnitSystem,
@@ -55,7 +56,7 @@ test('inches never reach twelve', () => {
 });
 
 test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])('%d is never shown', (value) => {
-  expect(() => formatQuantity(value, 'length', 'metric')).toThrow(RangeError);
+  expect(() => formatQuantity(value, 'length', 'metric')).toThrow(InputError);
 });
 
 describe('what is shown reads back to the rounding shown', () => {
@@ -130,5 +131,5 @@ describe.each<UnitSystem>(['metric', 'us'])('a bound in %s', (system) => {
 });
 
 test('a bound that does not exist is refused', () => {
-  expect(() => formatBound(Number.NaN, 'level', 'metric', 'up')).toThrow(RangeError);
+  expect(() => formatBound(Number.NaN, 'level', 'metric', 'up')).toThrow(InputError);
 });

@@ -10,6 +10,7 @@ import {
   strongestHead,
 } from './section.js';
 import { settle } from './settle.js';
+import { SolverError } from './solverError.js';
 import { cellsOf, framed } from './stencil.js';
 import {
   type CellFacts,
@@ -37,7 +38,7 @@ export const freeSurfaceMethod = method({
  * Heads of a section with its free surface, see {@link freeSurfaceMethod}.
  * @param original - grid, soils and contacts
  * @returns head in each cell, m above the datum of the grid, and flows, m²/s
- * @throws RangeError where a part of the section touches no contact, or when the surface does not settle
+ * @throws InputError where a part of the section touches no contact; SolverError when the surface does not settle
  */
 export function solveFreeSurface(original: Section): SectionState {
   const conductances = conductancesOf(original);
@@ -57,7 +58,7 @@ export function solveFreeSurface(original: Section): SectionState {
   for (let way = 0; way < WAYS.length && iterations === undefined; way++)
     iterations = creep(section, conductances, facts, head, system, WAYS[way]);
   if (iterations === undefined)
-    throw new RangeError('the free surface did not settle, neither at once nor by way of time');
+    throw new SolverError('the free surface did not settle, neither at once nor by way of time');
   return {
     head: cells.map((h, k) => (soilOf[k] < 0 ? Number.NaN : h + datum)),
     contactFlow: system.contactFlow,

@@ -1,3 +1,5 @@
+import { InputError } from '../../units/index.js';
+
 /** A rectangle of cells in a vertical section, by its lines: x to the right, z upwards, m. */
 export interface SectionGrid {
   /** lines across, ascending; one more than cells */
@@ -29,7 +31,7 @@ export const GROWTH = 0.12;
  * @param count - cells wanted; the sizes at the marks are scaled alike to come near it
  * @param growth - of a cell over the one before it, as a part of it, above 0
  * @returns lines, m, ascending
- * @throws RangeError without two ends, or with blocks that overlap or leave them
+ * @throws InputError without two ends, or with blocks that overlap or leave them
  */
 export function gradedLines(
   marks: GridMark[],
@@ -39,11 +41,12 @@ export function gradedLines(
 ): Float64Array {
   const rate = Math.log1p(growth);
   const [low, high] = [Math.min(...marks.map((m) => m.at)), Math.max(...marks.map((m) => m.at))];
-  if (!(high > low)) throw new RangeError(`a grid from ${low} m to ${high} m has no extent`);
+  if (!(high > low)) throw new InputError('invalid-input', `a grid from ${low} m to ${high} m has no extent`);
   const sorted = [...blocks].sort((a, b) => a.from - b.from);
   for (let i = 0; i < sorted.length; i++)
     if (sorted[i].from < low || sorted[i].to > high || sorted[i].to > (sorted[i + 1]?.from ?? high))
-      throw new RangeError(
+      throw new InputError(
+        'invalid-input',
         `a pipe's hole from ${sorted[i].from} m to ${sorted[i].to} m overlaps another or leaves the section, ${low} to ${high} m`,
       );
   const free = merged(marks).filter((m) =>

@@ -14,4 +14,5 @@ export * from './sample.js';
 export * from './saturated.js';
 export * from './section.js';
 export * from './soil.js';
+export * from './solverError.js';
 export * from './transient.js';

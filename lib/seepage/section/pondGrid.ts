@@ -1,3 +1,4 @@
+import { InputError } from '../../units/index.js';
 import { GROWTH, type GridMark, gradedLines, type SectionGrid } from './grid.js';
 import { type HoleCells, pipeHole } from './pipeHole.js';
 import { placeOf } from './placeOf.js';
@@ -36,7 +37,10 @@ export function pondGrid(ground: PondGround, fineness: Fineness): { grid: Sectio
     const place = what(pipe);
     const soil = typeof place === 'number' ? soils[place] : undefined;
     if (!soil)
-      throw new RangeError(`a pipe at x ${pipe.x} m, z ${pipe.z} m lies in the ${place}, not in the ground`);
+      throw new InputError(
+        'invalid-input',
+        `a pipe at x ${pipe.x} m, z ${pipe.z} m lies in the ${place}, not in the ground`,
+      );
     return pipeHole(pipe, soil.across, soil.down, fineness.hole);
   });
   const floor = floorOf(ground);
@@ -101,7 +105,8 @@ function refuseAtLiner({ outline, pipes }: PondGround, holes: Hole[], floor: num
     const under = x > outline[0].x && x < outline[outline.length - 1].x && middle < floor;
     const room = z.to - middle + (0.5 * (z.to - z.from)) / z.cells;
     if (under && middle + room >= floor)
-      throw new RangeError(
+      throw new InputError(
+        'invalid-input',
         `a pipe at x ${x} m lies ${(floor - middle).toFixed(3)} m under the floor; at its radius of ${pipes[p].radius} m it needs ` +
           `more than ${room.toFixed(3)} m to its middle. Lay it deeper.`,
       );

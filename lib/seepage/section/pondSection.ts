@@ -1,3 +1,4 @@
+import { InputError } from '../../units/index.js';
 import { placeOf } from './placeOf.js';
 import { alongLine } from './polyline.js';
 import { type Fineness, pondGrid, USUAL_FINENESS } from './pondGrid.js';
@@ -33,7 +34,7 @@ const POND = 'pond';
  * @param ground - of the pond, SI
  * @param fineness - how finely it is cut
  * @returns the section, and the liner in it
- * @throws RangeError without an outline or layers, for layers without thickness, a base above the underside of the works, a
+ * @throws InputError without an outline or layers, for layers without thickness, a base above the underside of the works, a
  *   pond that leaves the section, rain below 0, a pipe that is not in the ground or too close under the floor, or pipes that
  *   overlap
  */
@@ -106,19 +107,26 @@ function farEnd(cell: number, height: number, head: number, name: string): Conta
 
 function refuse(ground: PondGround): void {
   const { outline, surface, layers, blanket = [], base, rain } = ground;
-  if (outline.length < 2) throw new RangeError('missing outline: a liner needs two points or more');
-  if (layers.length === 0) throw new RangeError('missing layers: the ground needs at least one');
+  if (outline.length < 2)
+    throw new InputError('missing-input', 'missing outline: a liner needs two points or more');
+  if (layers.length === 0)
+    throw new InputError('missing-input', 'missing layers: the ground needs at least one');
   [...layers, ...blanket].forEach(({ thickness }, l) => {
     const name = l < layers.length ? `layer ${l + 1}` : `blanket, layer ${l + 1 - layers.length} from above`;
-    if (!(thickness > 0)) throw new RangeError(`${name}: thickness ${thickness} m is outside 0 m upwards`);
+    if (!(thickness > 0))
+      throw new InputError('invalid-input', `${name}: thickness ${thickness} m is outside 0 m upwards`);
   });
   const under = undersidesOf(ground).at(-1) ?? floorOf(ground);
   if (!(base < under))
-    throw new RangeError(`base ${base} m is outside the ground below the pond, under ${under} m`);
+    throw new InputError(
+      'invalid-input',
+      `base ${base} m is outside the ground below the pond, under ${under} m`,
+    );
   const [left, right] = [surface[0].x, surface[surface.length - 1].x];
   if (!(outline[0].x > left && outline[outline.length - 1].x < right))
-    throw new RangeError(
+    throw new InputError(
+      'invalid-input',
       `the pond, ${outline[0].x} to ${outline[outline.length - 1].x} m, leaves the section, ${left} to ${right} m`,
     );
-  if (!(rain >= 0)) throw new RangeError(`rain ${rain} m/s is outside 0 m/s upwards`);
+  if (!(rain >= 0)) throw new InputError('invalid-input', `rain ${rain} m/s is outside 0 m/s upwards`);
 }

@@ -1,3 +1,4 @@
+import { InputError } from '../../units/index.js';
 import { cellAt } from './grid.js';
 import type { Section } from './section.js';
 
@@ -9,7 +10,7 @@ import type { Section } from './section.js';
  * @param x - place to the right, m, as the grid counts it
  * @param z - place upwards, m above the datum of the grid
  * @returns m above the datum of the grid
- * @throws RangeError where there is no soil
+ * @throws InputError where there is no soil
  */
 export function headAt(section: Section, head: Float64Array, x: number, z: number): number {
   const { grid, soilOf, tightRight, tightAbove } = section;
@@ -21,7 +22,7 @@ export function headAt(section: Section, head: Float64Array, x: number, z: numbe
     .map((p) => ({ a: p & 1, b: p >> 1, w: (p & 1 ? s : 1 - s) * (p >> 1 ? t : 1 - t) }))
     .sort((p, q) => q.w - p.w)
     .filter(({ a, b, w }) => w > 0 && soilOf[(j + b) * nx + i + a] >= 0);
-  if (corners.length === 0) throw new RangeError(`no ground at x ${x} m, z ${z} m`);
+  if (corners.length === 0) throw new InputError('invalid-input', `no ground at x ${x} m, z ${z} m`);
   const home =
     corners.find(({ a, b }) => i + a === cellAt(grid.x, x) && j + b === cellAt(grid.z, z)) ?? corners[0];
   const row = (j + home.b) * nx + i;

@@ -1,4 +1,5 @@
 import { method } from '../../formula/index.js';
+import { InputError } from '../../units/index.js';
 import { conjugateGradients } from './conjugateGradients.js';
 import { flowsOf, type SectionFlows } from './flows.js';
 import { multigridOf } from './multigrid.js';
@@ -10,6 +11,7 @@ import {
   type Section,
   strongestHead,
 } from './section.js';
+import { SolverError } from './solverError.js';
 import { cellsOf, framed, type Stencil } from './stencil.js';
 
 export const saturatedSectionMethod = method({
@@ -45,7 +47,7 @@ const MOST_ITERATIONS = 500;
  * Heads of a section full of water, see {@link saturatedSectionMethod}.
  * @param original - grid, soils and contacts
  * @returns head in each cell, m above the datum of the grid, and flows, m²/s
- * @throws RangeError where a part of the section touches no given head, or when the heads do not settle
+ * @throws InputError where a part of the section touches no given head; SolverError when the heads do not settle
  */
 export function solveSaturated(original: Section): SectionState {
   const conductances = conductancesOf(original);
@@ -73,7 +75,7 @@ export function solveSaturated(original: Section): SectionState {
   const multigrid = multigridOf(saturatedStencil(section, conductances));
   const iterations = conjugateGradients(multigrid, b, x, tolerance, MOST_ITERATIONS);
   if (iterations === undefined)
-    throw new RangeError(`the heads did not settle in ${MOST_ITERATIONS} iterations`);
+    throw new SolverError(`the heads did not settle in ${MOST_ITERATIONS} iterations`);
   const contactFlow = Float64Array.from(contacts, (_, c) => flow(c));
   return {
     head: values.map((v, k) => (soilOf[k] < 0 ? Number.NaN : v + datum)),
@@ -130,7 +132,8 @@ export function refuseIslands({ contacts, soilOf, grid }: Section, { nx, right, 
   const lost = soilOf.findIndex((soil, k) => soil >= 0 && !seen[k]);
   if (lost < 0) return;
   const [i, j] = [lost % nx, Math.floor(lost / nx)];
-  throw new RangeError(
+  throw new InputError(
+    'invalid-input',
     `ground at x ${((grid.x[i] + grid.x[i + 1]) / 2).toFixed(2)} m, z ${((grid.z[j] + grid.z[j + 1]) / 2).toFixed(2)} m ` +
       'touches no water of known level; open a way to the far ground, or fill it as pond',
   );

@@ -3,6 +3,7 @@ import { flowsOf, type SectionFlows } from './flows.js';
 import { refuseIslands } from './saturated.js';
 import { conductancesOf, fromDatum, roundingFlow, type Section, strongestHead } from './section.js';
 import { settle } from './settle.js';
+import { SolverError } from './solverError.js';
 import { cellsOf, framed } from './stencil.js';
 import { cellFacts, unsaturatedSystem, waterHeld } from './unsaturated.js';
 
@@ -34,7 +35,7 @@ interface SectionMoment {
  * @param steps - lengths of the steps, s, above 0
  * @param at - the section at the end of a step, same cells and contacts; absent: unchanged
  * @returns the state after each step
- * @throws RangeError where a part of the section touches no contact, or when a step does not settle
+ * @throws InputError where a part of the section touches no contact; SolverError when a step does not settle
  */
 export function runSection(
   original: Section,
@@ -60,7 +61,7 @@ export function runSection(
     time += step;
     const then = fromDatum(at(time), datum);
     if (settle(then, conductances, facts, head, system, { held, step }) === undefined)
-      throw new RangeError(
+      throw new SolverError(
         `the heads did not settle in the step of ${step} s to ${time} s; take shorter steps`,
       );
     const after = waterNow();
