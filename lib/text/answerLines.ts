@@ -2,7 +2,6 @@
 
 import {
   advisedOption,
-  advisedOptions,
   BEFORE_DIGGING,
   isDug,
   LEAST_CHANCE,
@@ -12,11 +11,11 @@ import {
   possibleOption,
   type Recommendation,
   type Result,
-  type Situation,
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
 import { changeWords } from './changeWords.js';
 import { emptiedOnly } from './emptiedWords.js';
+import { keptLine, keptOtherwise } from './keptOtherwise.js';
 import { monthName } from './monthWords.js';
 import { rebuildBriefly } from './rebuildWords.js';
 import { isRimTaken, LEVEL_THE_RIM } from './rimTaken.js';
@@ -67,31 +66,6 @@ export function answerLines(
           : `nothing tried would change this${depth_m > 0 ? '; read the dip pipe before lowering' : ''}`
     }`,
   ];
-}
-
-/**
- * What is recommended, as low as it is kept, where no option at the wish tells of it: used otherwise, less deep, or several
- * options at once.
- */
-export function keptOtherwise({
-  recommendation,
-  situations,
-}: Pick<Result, 'recommendation' | 'situations'>): Situation | undefined {
-  const { option, change } = recommendation;
-  const other = change || option === 'shallower' || advisedOptions(recommendation).length > 1;
-  return other ? situations.find(keptAsAdvised) : undefined;
-}
-
-const keptAsAdvised = ({ of, situation, month }: Situation) =>
-  of === 'recommended' && situation === 'drawn-down' && month === null;
-
-/** Of the recommendation as it is kept, by the water that decides. */
-export function keptLine({ margin_m, allowed }: Situation, units: UnitSystem): string {
-  const spare = margin_m ?? 0;
-  if (!allowed) return 'fails oftener than accepted';
-  return spare > 0
-    ? `stays down, ${formatBound(spare, 'length', units, 'down')} to spare as it is then kept`
-    : 'stays down';
 }
 
 function fullLine({ full }: PossibleOption, units: UnitSystem): string {

@@ -18,9 +18,9 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
-import { keptLine, keptOtherwise } from './answerLines.js';
 import { changeOrders, dugWords } from './changeWords.js';
 import { whenEmptied } from './emptiedWords.js';
+import { keptLine, keptOtherwise } from './keptOtherwise.js';
 import { monthName } from './monthWords.js';
 import { chanceText, WITH_OPTION, withOptions } from './say.js';
 import { listText, lowerFirst, sentence } from './sentence.js';
