@@ -42,6 +42,7 @@ export function readFacts<F extends object>(
   const names = Object.keys(items) as (keyof F & string)[];
   const facts: Partial<F> = {};
   const said = new Map<keyof F, FactRow>();
+  const empty = new Map<keyof F, FactRow>();
   for (const row of readTable(sheet, FACT_COLUMNS, findings)) {
     const item = names.find((name) => name === itemName(row.values.item));
     if (item === undefined) {
@@ -58,6 +59,7 @@ export function readFacts<F extends object>(
       continue;
     }
     if (row.values.value === undefined) {
+      empty.set(item, row);
       findings.warn({
         ...row.origin,
         column: 'value',
@@ -93,7 +95,7 @@ export function readFacts<F extends object>(
   return {
     facts: facts as F,
     origins: origins as Facts<F>['origins'],
-    cell: (item) => said.get(item)?.cell('value'),
+    cell: (item) => (said.get(item) ?? empty.get(item))?.cell('value'),
   };
 }
 

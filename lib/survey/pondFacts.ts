@@ -79,7 +79,7 @@ export function readPond(sheet: Sheet | undefined, findings: Findings): Facts<Po
   const pond = readFacts<PondFacts>(sheet, POND_ITEMS, findings);
   if (!sheet) return pond;
   // An item refused in its own row is not missing.
-  if (findings.clean('pond.csv')) requireSize(pond.facts, findings);
+  if (findings.clean('pond.csv')) requireSize(pond, findings);
   for (const [item, message, remedy] of contradictions(pond.facts)) {
     const place = pond.cell(item);
     if (place)
@@ -93,18 +93,20 @@ export function readPond(sheet: Sheet | undefined, findings: Findings): Facts<Po
   return pond;
 }
 
-function requireSize(pond: PondFacts, findings: Findings): void {
-  const missing = (item: keyof PondFacts, why: string, remedy: string): Problem => ({
-    file: 'pond.csv',
-    column: 'item',
-    code: 'missing-item',
-    message: `missing item '${item}' - ${why}`,
-    expected: item,
-    remedy,
-  });
+function requireSize({ facts: pond, cell }: Facts<PondFacts>, findings: Findings): void {
+  const missing = (item: keyof PondFacts, why: string, remedy: string): Problem => {
+    const left = cell(item);
+    return {
+      ...(left ?? { file: 'pond.csv', column: 'item' }),
+      code: 'missing-item',
+      message: `missing ${left ? 'value of ' : 'item '}'${item}' - ${why}`,
+      expected: item,
+      remedy,
+    };
+  };
   if (pond.depth === undefined) {
     findings.refuse(
-      missing('depth', 'nothing can be said without the depth wished for', "Add a row like 'depth,1.0,m,'."),
+      missing('depth', 'nothing can be said without the depth wished for', "Write it as 'depth,1.0,m,'."),
     );
   }
   if (pond.area !== undefined) return;
@@ -113,7 +115,7 @@ function requireSize(pond: PondFacts, findings: Findings): void {
       missing(
         'length',
         'the size of the pond is not said',
-        'Add length and width (a round pond: length is its diameter), or area.',
+        'Write length and width (a round pond: length is its diameter), or area.',
       ),
     );
   } else if (pond.width === undefined && pond.shape !== 'round') {
@@ -121,7 +123,7 @@ function requireSize(pond: PondFacts, findings: Findings): void {
       missing(
         'width',
         'only a round pond is described by its length alone',
-        "Add width or area, or 'shape,round,,'.",
+        "Write width or area, or 'shape,round,,'.",
       ),
     );
   }
