@@ -1,5 +1,8 @@
 import { UnderpondError } from './underpondError.js';
 
+/** Of no use, or not there. */
+type InputFault = 'invalid-input' | 'missing-input';
+
 /** Something given to a function that it cannot work with. */
 export class InputError extends UnderpondError {
   override readonly name = 'InputError';
@@ -9,7 +12,7 @@ export class InputError extends UnderpondError {
    * @param message - what was given, what it may be, and what to do
    */
   constructor(
-    override readonly code: 'invalid-input' | 'missing-input',
+    override readonly code: InputFault,
     message: string,
   ) {
     super(message);
