@@ -54,7 +54,7 @@ export interface SourceInflow extends Ends {
 /** What the sources of inflow are reckoned from, SI. */
 export interface InflowInput {
   /** permeability of the ground, m/s */
-  k: Ends;
+  permeability: Ends;
   /** radius of the disc of equal area, m, and head outside above the drain, m */
   radius: number;
   head: number;
@@ -149,7 +149,7 @@ export function inflowBySource(
     const flow = ends((e) => by(e, over[source][e] > 0 && lets < 1)(throughRing, over[source][e], lets));
     return { source, ...flow, ...(flow.high > 0 ? { measure } : {}), passes, left: flow.likely * passes };
   };
-  const clay = ends((e) => by(e, true)(discInflow, input.k[e], input.radius, input.head));
+  const clay = ends((e) => by(e, true)(discInflow, input.permeability[e], input.radius, input.head));
   const leak = ends((e) => by(e, true)(orificeFlow, HOLES[e], input.leakHead));
   return [
     { source: 'clay', ...clay, passes: 1, left: clay.likely },

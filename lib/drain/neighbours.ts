@@ -38,7 +38,7 @@ export interface Lowering {
 /** Ground that a drain lowers, SI. */
 export interface LoweredGround {
   /** permeability at its low, likely and high end, m/s */
-  k: Ends;
+  permeability: Ends;
   /** thickness of the same ground below the drain, m; Infinity where no tighter layer was logged */
   below: number;
   /** of the circle as large as the pond, m */
@@ -57,13 +57,13 @@ export interface LoweredGround {
 export function loweringOf(
   place: { name: string; distance: number },
   s: number,
-  { k, below, radius }: LoweredGround,
+  { permeability: k, below, radius }: LoweredGround,
   shrinkable: boolean,
   use: Use = unrecorded,
 ): Lowering {
   const at = (permeability: number, thickness: number, use?: Use) =>
     loweringAt(
-      { lowered: s, k: permeability, recharge: RECHARGE, below: thickness, radius },
+      { lowered: s, permeability, recharge: RECHARGE, below: thickness, radius },
       place.distance,
       use,
     );

@@ -43,19 +43,19 @@ function widest(head: number, at: (spacing: number) => number): number {
 
 /**
  * Reach of a drain by every spacing formula, see {@link reachChecksMethod}.
- * @param ground - k: permeability, m/s; below: thickness of the same ground under the drain, m; porosity: drainable, 0–1
+ * @param ground - permeability, m/s; below: thickness of the same ground under the drain, m; porosity: drainable, 0–1
  * @param head - water midway above the drain, m, above 0
  * @param recharge - m/s, above 0
  * @param radius - effective, of the pipe, m
  * @returns by each formula, m, with what it holds for
  */
 export function reachChecks(
-  ground: { k: number; below: number; porosity: number },
+  ground: { permeability: number; below: number; porosity: number },
   head: number,
   recharge: number,
   radius: number,
 ): ReachCheck[] {
-  const { k, below, porosity } = ground;
+  const { permeability: k, below, porosity } = ground;
   const hooghoudt = drainSpacing(k, below, radius, head, recharge);
   const kirkham = widest(head, (L) =>
     kirkhamHead.compute(L, Math.min(recharge / k, 0.9), kirkhamTerm(L, below, radius)),

@@ -44,10 +44,10 @@ export interface SoakawayVerdict {
 export function judgeSoakaway(soakaway: {
   volume: number;
   depth: number;
-  k: number;
+  permeability: number;
   clearance: number;
 }): SoakawayVerdict {
-  const { volume, depth, k, clearance } = soakaway;
+  const { volume, depth, permeability: k, clearance } = soakaway;
   const perimeter = 4 * Math.sqrt(volume / (VOIDS * depth));
   const half = soakawayHalfTime.compute(volume, k, perimeter, depth);
   const slow = half > HALF_EMPTY || k < LEAST_SOAKAGE;

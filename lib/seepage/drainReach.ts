@@ -88,7 +88,7 @@ interface DrainedGround {
   /** water lowered at the drain, m, 0 and more */
   lowered: number;
   /** permeability, m/s, above 0 */
-  k: number;
+  permeability: number;
   /** m/s, above 0 */
   recharge: number;
   /** thickness of the same ground below the drain, m, 0 and more; Infinity where no tight layer is known */
@@ -105,7 +105,7 @@ interface DrainedGround {
  * @returns m; 0 from the end of the reach on
  */
 export function loweringAt(
-  { lowered, k, recharge, below, radius }: DrainedGround,
+  { lowered, permeability: k, recharge, below, radius }: DrainedGround,
   distance: number,
   use: Use = unrecorded,
 ): number {

@@ -88,7 +88,7 @@ export function recoveredLevel(
   if (looks.length < 2 || looks.at(-1)!.time > LONGEST_RECOVERY || !(limit.depth < hole.start)) return limit;
   let low = Math.min(highest, limit.depth);
   let high = Math.min(limit.depth + 2 * LOOK_ERROR, hole.start - LOOK_ERROR);
-  let grid: { depth: number; log: number; k: number }[] = [];
+  let grid: { depth: number; log: number; permeability: number }[] = [];
   // Narrow the grid to where the looks allow the level to be.
   for (let round = 0; round < 8; round++) {
     grid = Array.from({ length: POINTS }, (_, i) => {
@@ -103,7 +103,7 @@ export function recoveredLevel(
   }
   const best = grid.reduce((a, b) => (b.log > a.log ? b : a));
   const misfit = looks.reduce(
-    (sum, l) => sum + (fillingDepth(hole, best.depth, best.k, l.time) - l.depth) ** 2,
+    (sum, l) => sum + (fillingDepth(hole, best.depth, best.permeability, l.time) - l.depth) ** 2,
     0,
   );
   if (misfit > looks.length * (3 * LOOK_ERROR) ** 2) return limit;
@@ -118,7 +118,7 @@ export function recoveredLevel(
   };
   const [shallowest, depth, deepest] = [quantile(0.05), quantile(0.5), quantile(0.95)];
   if (deepest - shallowest > WIDEST_BAND) return limit;
-  return { says: 'level', depth, shallowest, deepest, permeability: best.k };
+  return { says: 'level', depth, shallowest, deepest, permeability: best.permeability };
 }
 
 const POINTS = 121;
@@ -129,7 +129,7 @@ function overPermeability(
   hole: FillingHole,
   outside: number,
   { median, spread }: KnownPermeability,
-): { log: number; k: number } {
+): { log: number; permeability: number } {
   const centre = Math.log(median);
   const reach = Math.min(5 * spread, 14);
   const log = (x: number) => {
@@ -153,7 +153,7 @@ function overPermeability(
   // Laplace: the width of the peak from its curvature.
   const h = 1e-3;
   const curvature = Math.max((2 * most - log(x + h) - log(x - h)) / h ** 2, 1e-2);
-  return { log: most - 0.5 * Math.log(curvature), k: Math.exp(x) };
+  return { log: most - 0.5 * Math.log(curvature), permeability: Math.exp(x) };
 }
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;

@@ -25,7 +25,7 @@ export interface HydrologicGroup {
 }
 
 /** A layer of the ground. */
-export interface ConductiveLayer {
+export interface PermeableLayer {
   /** m below the ground */
   top: number;
   bottom: number;
@@ -54,7 +54,7 @@ export function groupText({ drained, undrained }: HydrologicGroup): string {
  * @returns the letter drained, and as it lies
  * @throws InputError when no layer begins in the depth that the table looks at, 0.5 to 1 m
  */
-export function hydrologicGroup(layers: ConductiveLayer[], highWater: number): HydrologicGroup {
+export function hydrologicGroup(layers: PermeableLayer[], highWater: number): HydrologicGroup {
   const least = (depth: number) => {
     const within = layers.filter((l) => l.top < depth);
     if (within.length === 0)

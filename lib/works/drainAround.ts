@@ -42,7 +42,7 @@ export function aroundIt(
 ): Omit<SiteDrain, keyof Drain | 'assumptions'> {
   const { ground, places, survey, catchment, pond, tub } = basis.site;
   const around = loweredGround(basis.site, level, depth);
-  const k = around.k.likely;
+  const k = around.permeability.likely;
   const lowered = depthOver.compute(outside, level, 0);
   const shrinkable = survey.site.shrinkable_clay !== 'no' && ground.clayey;
   const { radius } = around;
@@ -77,13 +77,13 @@ export function aroundIt(
     soakaway: judgeSoakaway({
       volume: Math.max(design.totalInflow * seconds, 0.1),
       depth: SOAKAWAY_DEPTH,
-      k,
+      permeability: k,
       clearance: level - SOAKAWAY_DEPTH - outside,
     }),
     lowering: [...boundary, ...places.houses].map((place) => loweringOf(place, lowered, around, shrinkable)),
     discharge: { ordinary: design.inflow.clay, storm: governing.total.likely, before },
     ...(k > SANDY ? { endless: endlessFlow(k, lowered + 1, lowered, radius) } : {}),
-    ...(design.sump ? { powerCut: powerCutByMonth(basis, design, level, around.k.likely) } : {}),
+    ...(design.sump ? { powerCut: powerCutByMonth(basis, design, level, around.permeability.likely) } : {}),
     maintenance: maintenance(design.kind),
   };
 }

@@ -230,7 +230,7 @@ function sourcesOf(
   const kept = m.way === 'keptOut';
   const { p10, p50, p90 } = logPercentiles(permeabilityAround(ground, depth));
   const input: InflowInput = {
-    k: { low: p10, likely: p50, high: p90 },
+    permeability: { low: p10, likely: p50, high: p90 },
     radius,
     head: use(depthOver, highs.yearly(m, 0.9), level, 0),
     ...storm,

@@ -29,7 +29,7 @@ export function loweredGround(
     return Math.max(Math.min(...tight.map(({ row }) => row.top)) + level, 0);
   });
   return {
-    k: { low: p10, likely: p50, high: p90 },
+    permeability: { low: p10, likely: p50, high: p90 },
     below: Math.max(...below),
     radius: use(circleRadius, planArea(pond.shape, 0)),
   };

@@ -139,7 +139,7 @@ export const spacingChecks: Check[] = [
     ['loweringMethod'],
     'lowered 1 m at the drain: all of it at the edge of the pond',
     'boundary condition',
-    () => loweringAt({ lowered: 1, k: 1e-6, recharge: 1e-8, below: 3, radius: 2 }, 0),
+    () => loweringAt({ lowered: 1, permeability: 1e-6, recharge: 1e-8, below: 3, radius: 2 }, 0),
     1,
     1e-9,
   ),

@@ -222,7 +222,8 @@ describe('outlet', () => {
   });
 
   test('a soakaway is a second tub in clay and serves in sand', () => {
-    const of = (k: number, clearance = 2, volume = 1) => judgeSoakaway({ volume, depth: 0.6, k, clearance });
+    const of = (k: number, clearance = 2, volume = 1) =>
+      judgeSoakaway({ volume, depth: 0.6, permeability: k, clearance });
     const clay = of(1e-8);
     expect(clay.works).toBe(false);
     expect(soakawayWords(clay, 'metric')).toContain('second tub');
@@ -243,7 +244,8 @@ describe('outlet', () => {
         number(0.05, 20),
         number(0, 1),
         (logK, clearance, volume, less) => {
-          const of = (k: number, c: number) => judgeSoakaway({ volume, depth: 0.6, k, clearance: c });
+          const of = (k: number, c: number) =>
+            judgeSoakaway({ volume, depth: 0.6, permeability: k, clearance: c });
           const here = of(10 ** logK, clearance);
           const worse = of(10 ** (logK - less), clearance - less);
           expect(worse.half).toBeGreaterThanOrEqual(here.half);

@@ -4,7 +4,7 @@ import { loweringOf, reachChecks } from '../../lib/drain/index.js';
 const MM_A_DAY = 0.001 / 86400;
 const reach = (k: number, below: number, head = 1, recharge = MM_A_DAY) =>
   Object.fromEntries(
-    reachChecks({ k, below, porosity: 0.05 }, head, recharge, 0.05).map((c) => [c.by, c.reach]),
+    reachChecks({ permeability: k, below, porosity: 0.05 }, head, recharge, 0.05).map((c) => [c.by, c.reach]),
   );
 
 describe('reach of a drain by the spacing formulas', () => {
@@ -14,7 +14,7 @@ describe('reach of a drain by the spacing formulas', () => {
       expect(r[by] / r.Hooghoudt, by).toBeGreaterThan(0.8);
       expect(r[by] / r.Hooghoudt, by).toBeLessThan(1.2);
     }
-    for (const { scope } of reachChecks({ k: 1e-5, below: 2, porosity: 0.05 }, 1, MM_A_DAY, 0.05))
+    for (const { scope } of reachChecks({ permeability: 1e-5, below: 2, porosity: 0.05 }, 1, MM_A_DAY, 0.05))
       expect(scope.length).toBeGreaterThan(20);
   });
 
@@ -66,7 +66,7 @@ describe('the lowering next door', () => {
     loweringOf(
       { name: '', distance },
       s,
-      { k: { low: k / 3, likely: k, high: 3 * k }, below, radius: 2 },
+      { permeability: { low: k / 3, likely: k, high: 3 * k }, below, radius: 2 },
       false,
     ).lowered;
 

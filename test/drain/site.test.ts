@@ -108,7 +108,7 @@ describe('where the water comes from', () => {
   ])('low, likely and high are in order for every source, ring of %d m² and %d m² of roof', (area, roof) => {
     for (const capped of [false, true])
       for (const s of inflowBySource({
-        k: { low: 1e-9, likely: 1e-8, high: 1e-7 },
+        permeability: { low: 1e-9, likely: 1e-8, high: 1e-7 },
         radius: 1.5,
         head: 1,
         rain: 0.05,

@@ -83,7 +83,7 @@ describe('a roof led into the pond', () => {
   test('comes over the brim in the storm a drain is laid for', () => {
     const overflow = (pondRoof: number) =>
       inflowBySource({
-        k: { low: 1e-9, likely: 1e-8, high: 1e-7 },
+        permeability: { low: 1e-9, likely: 1e-8, high: 1e-7 },
         radius: 1.5,
         head: 1,
         rain: 0.03,
