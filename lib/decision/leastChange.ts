@@ -3,8 +3,8 @@ import type { WishChange } from '../contract/index.js';
 import { method } from '../formula/index.js';
 import { NOTHING } from '../heads/index.js';
 import { Remembered } from '../sampling/index.js';
-import type { Site } from '../site/index.js';
-import { type PondFacts, usedAs } from './simulatedAs.js';
+import { WEEKEND } from '../site/index.js';
+import { emptiedInWeekend, keptWithin } from './simulatedAs.js';
 
 export const leastChangeMethod = method({
   title: 'The least change that makes it safe',
@@ -30,8 +30,6 @@ export interface Changed {
 
 /** Topped up within this, m: what a float valve keeps, or a hose once a week. Our choice. */
 const KEPT_FULL = 0.05;
-/** A pond is cleaned in a weekend, days. */
-const WEEKEND = 2;
 
 const changed = new Remembered<Basis>();
 
@@ -100,20 +98,12 @@ function emptiedBest(basis: Basis): Changed | undefined {
 export function toppedUpSooner(basis: Basis): Changed | undefined {
   const { kept } = basis.site.pond;
   const sooner = 'held' in kept ? kept.held > KEPT_FULL : kept.within > KEPT_FULL;
-  const { usual_drawdown: _, ...facts } = basis.site.survey.pond;
-  const then = sooner && usedAs(basis, { ...facts, kept_within: KEPT_FULL });
+  const then = sooner && keptWithin(basis, KEPT_FULL);
   return then ? { change: { kept_within_m: KEPT_FULL }, basis: then } : undefined;
 }
 
 /** Emptied for no longer than a weekend. */
 function emptiedBriefly(basis: Basis): Changed | undefined {
-  if (basis.site.pond.daysEmpty <= WEEKEND) return undefined;
-  const then = usedAs(basis, { ...heldAsTried(basis.site), days_empty: WEEKEND });
+  const then = emptiedInWeekend(basis);
   return then && { change: { days_empty: WEEKEND }, basis: then };
-}
-
-/** Facts of the pond with the level it is held at, which a what-if may have changed. */
-function heldAsTried({ survey, pond: { kept } }: Site): PondFacts {
-  const { kept_within: _, ...facts } = survey.pond;
-  return 'held' in kept ? { ...facts, usual_drawdown: kept.held } : survey.pond;
 }

@@ -1,32 +1,44 @@
 /** The same pond in the same weather, kept, emptied or shaped otherwise. */
 import { type Basis, basisOf } from '../basis/index.js';
 import { Remembered } from '../sampling/index.js';
-import { type Site, siteModel } from '../site/index.js';
+import { type Pond, type Site, siteModel, type WaterEnsemble, WEEKEND } from '../site/index.js';
 
-export type PondFacts = Site['survey']['pond'];
+type PondFacts = Site['survey']['pond'];
 
-const used = new Remembered<Basis | null>();
-const usedHere = new Remembered<Basis>();
+const kept = new Remembered<Site | null>();
+const weekends = new Remembered<WaterEnsemble>();
+const first = new Remembered<Basis>();
+const used = new Remembered<Basis>();
 const shaped = new Remembered<Site | null>();
 
-/** What judgements rest on with other habits; undefined where they cannot be run through the same years. */
-export function usedAs(basis: Basis, facts: PondFacts): Basis | undefined {
+/** What judgements rest on with the pond topped up within so much, m; undefined where it cannot be run through the same years. */
+export function keptWithin(basis: Basis, within: number): Basis | undefined {
   const { site } = basis;
-  const { usual_drawdown, kept_within, days_empty } = facts;
-  const then = used.of(
-    site.water,
-    `${usual_drawdown} ${kept_within} ${days_empty} ${site.pond.shape.sideSlope}`,
-    () => {
-      const after = simulated(site, facts);
-      return after && basisOf({ ...after, survey: { ...site.survey, pond: facts } });
-    },
-  );
-  if (!then) return undefined;
-  const { water, pond, survey } = then.site;
-  const { kept, daysEmpty } = pond;
-  return usedHere.of(basis, `used ${kept_within} ${days_empty}`, () =>
-    basisOf({ ...site, survey, water, pond: { ...site.pond, kept, daysEmpty } }, then),
-  );
+  const { usual_drawdown: _, ...facts } = { ...site.survey.pond, kept_within: within };
+  const key = `${within} ${site.pond.shape.sideSlope}`;
+  const after = kept.of(site.water, key, () => simulated(site, facts));
+  return after ? usedAs(basis, facts, after.water, { kept: after.pond.kept }) : undefined;
+}
+
+/** The same with the pond emptied for a weekend; undefined where it never is for longer. */
+export function emptiedInWeekend(basis: Basis): Basis | undefined {
+  const { survey, water } = basis.site;
+  const { weekend } = water;
+  if (!weekend) return undefined;
+  const met = weekends.of(water, '', () => ({ ...water, ...weekend, weekend: undefined }));
+  return usedAs(basis, { ...survey.pond, days_empty: WEEKEND }, met, { daysEmpty: WEEKEND });
+}
+
+function usedAs(basis: Basis, facts: PondFacts, water: WaterEnsemble, change: Partial<Pond>): Basis {
+  return used.of(basis, JSON.stringify(change), () => {
+    const { site } = basis;
+    const survey = { ...site.survey, pond: facts };
+    const then = { ...site, survey, water, pond: { ...site.pond, ...change } };
+    return basisOf(
+      then,
+      first.of(water, '', () => basisOf(then)),
+    );
+  });
 }
 
 /** The site with its sides at another slope, its water as it was. */

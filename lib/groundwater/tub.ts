@@ -171,13 +171,15 @@ export function runTub(
   drain: TubDrain | undefined = g.exit,
 ): { closure: number } {
   // In hand before the loop: what is read of an object is fetched anew every day.
-  const { floor, spill, ringArea, bedArea, perimeter, bedThickness } = g;
-  const ring = ringArea * g.ringPorosity;
-  const bed = bedArea * g.bedPorosity;
+  const { floor, spill, ringArea, ringPorosity, perimeter, bedArea, bedThickness, bedPorosity } = g;
+  const ring = ringArea * ringPorosity;
+  const bed = bedArea * bedPorosity;
   const bedFull = bed * bedThickness;
   const [perRing, perBed] = [1 / ring, 1 / bed];
   const bottom = tubBottom(g);
-  const brim = tubVolume(g, spill);
+  const held = (level: number) =>
+    tubHolds.compute(bedArea, bedPorosity, bedThickness, ringArea, ringPorosity, level, floor);
+  const brim = held(spill);
   const perDay = permeability * SECONDS_PER_DAY;
   const piped = (drain?.conductance ?? 0) * SECONDS_PER_DAY;
   const perDepth = (drain?.perDepth ?? 0) * SECONDS_PER_DAY;
@@ -231,7 +233,7 @@ export function runTub(
     if (v < 0) v = 0;
     // Seepage stops at the level it comes from.
     if (exchange < 0) {
-      const ceiling = Math.max(tubVolume(g, Math.min(h, spill)), own - drained);
+      const ceiling = Math.max(held(Math.min(h, spill)), own - drained);
       if (v > ceiling) {
         exchange += v - ceiling;
         v = ceiling;

@@ -57,7 +57,7 @@ export function holder(survey: Survey, options: SiteOptions = {}): Holder {
   const own = judge(asSurveyed.site, asSurveyed.change);
   const { change, measures } = own.decision;
   const option = builtBy(own.decision);
-  const arrange = change ? arranger(usedAs(survey, change), options) : first;
+  const arrange = change ? arranger(usedAs(survey, change), { ...options, before: asSurveyed.site }) : first;
   let last = own.basis;
   return {
     own,

@@ -1,4 +1,4 @@
-import type { MonthlyLevels, Site, WaterEnsemble } from '../site/index.js';
+import type { MonthlyLevels, Site, WaterEnsemble, WaterMet } from '../site/index.js';
 
 /** Years of the weather that are counted: every one, the middle fifth, or the wettest fifth. */
 export type Years = 'all' | 'ordinary' | 'wet';
@@ -21,12 +21,18 @@ export function inYears(water: WaterEnsemble, years: Exclude<Years, 'all'>): Wat
     month: pick(levels.month, water, kept),
     emptied: pick(levels.emptied, water, kept),
   });
+  const met = ({ daysEmpty, clayLow, clayHigh, tub, rises }: WaterMet): WaterMet => ({
+    daysEmpty,
+    clayLow: of(clayLow),
+    clayHigh: of(clayHigh),
+    tub: tub && { asIs: of(tub.asIs), keptOut: of(tub.keptOut) },
+    rises: pick(rises, water, kept),
+  });
   return {
     ...water,
-    rises: pick(water.rises, water, kept),
+    ...met(water),
+    weekend: water.weekend && met(water.weekend),
     years: count,
-    clayLow: of(water.clayLow),
-    clayHigh: of(water.clayHigh),
     pond: water.pond && {
       ...water.pond,
       clayLow: pick(water.pond.clayLow, water, kept),
@@ -38,7 +44,6 @@ export function inYears(water: WaterEnsemble, years: Exclude<Years, 'all'>): Wat
       drawdown: pick(water.pond.drawdown, water, kept),
       topUp: pick(water.pond.topUp, water, kept),
     },
-    tub: water.tub && { asIs: of(water.tub.asIs), keptOut: of(water.tub.keptOut) },
   };
 }
 

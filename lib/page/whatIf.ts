@@ -13,12 +13,12 @@ import { type Measures, NOTHING, namesOf } from '../heads/index.js';
 import { outletsOf } from '../options/index.js';
 import { monthlyLimits, type Verdict, verdictAt } from '../reliability/index.js';
 import {
-  type MonthlyLevels,
   planOf,
   type Site,
   type SiteOptions,
   siteModel,
   type WaterEnsemble,
+  type WaterMet,
 } from '../site/index.js';
 import type { Survey } from '../survey/index.js';
 import { drainFor } from '../works/index.js';
@@ -66,7 +66,7 @@ export function arranger(
   survey: Survey,
   options: SiteOptions = {},
 ): (tried: WhatIf) => { site: Site; change: Change } {
-  let before: Site | undefined;
+  let { before } = options;
   const siteFor = kept((change) => {
     before = siteModel(resized(survey, change), { ...options, before });
     return before;
@@ -123,17 +123,18 @@ function resized(survey: Survey, change: WhatIf): Survey {
 /** The water of the years and the run-off that are counted. */
 function counted(site: Site, { runoff, years = 'all' }: WhatIf): WaterEnsemble {
   const { water } = site;
-  const { tub } = water;
-  const dry = runoff === 'kept-out' && tub ? keptOut(water, tub.keptOut) : water;
+  const dry = runoff === 'kept-out' ? keptOut(water) : water;
   return years === 'all' || !hasWeatherYears(site) ? dry : inYears(dry, years);
 }
 
 /** The ensemble with its ring as run-off kept out leaves it. */
-function keptOut(water: WaterEnsemble, ring: MonthlyLevels): WaterEnsemble {
+function keptOut(water: WaterEnsemble): WaterEnsemble {
   const sums = water.pond?.tub?.keptOut;
+  const ring = ({ tub }: WaterMet) => tub && { asIs: tub.keptOut, keptOut: tub.keptOut };
   return {
     ...water,
-    tub: { asIs: ring, keptOut: ring },
+    tub: ring(water),
+    weekend: water.weekend && { ...water.weekend, tub: ring(water.weekend) },
     pond: water.pond && { ...water.pond, tub: sums && { asIs: sums, keptOut: sums } },
   };
 }

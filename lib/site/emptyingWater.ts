@@ -1,6 +1,6 @@
 import { DAYS_OF_MONTH } from '../climate/index.js';
 import { method } from '../formula/index.js';
-import type { MonthsOfRecord } from './monthlyHighs.js';
+import type { MonthlyLevels, MonthsOfRecord } from './monthlyHighs.js';
 
 export const emptyingWater = method({
   title: 'Water outside over an emptying',
@@ -25,6 +25,9 @@ const COUNT = RUNGS.length;
 /** Room for the mean heights of so many months. */
 export const noRises = (n: number) => new Float32Array(n * COUNT);
 
+/** A pond is cleaned in a weekend, days. Our choice. */
+export const WEEKEND = 2;
+
 /** Days that count for an emptying: each begun day. */
 export const daysCounted = (daysEmpty: number) => Math.max(Math.ceil(daysEmpty), 1);
 
@@ -32,13 +35,14 @@ export const daysCounted = (daysEmpty: number) => Math.max(Math.ceil(daysEmpty),
 const dayAfter = (n: number) => (d: number) => d - 365 * Math.ceil((d - n + 1) / 365);
 
 /**
- * Keeps the highest level that an emptying from each month of a record meets.
+ * Keeps the highest level that an emptying from each month of a record meets: that of the month, or of the days that follow.
+ * @param levels - with the highest of the months
  * @param offset - place of the first year's January
  * @param empty - days counted of an emptying
  * @param series - level day by day, m above the datum
  */
 export function keepEmptyings(
-  highest: Float32Array,
+  { month, emptied }: MonthlyLevels,
   offset: number,
   { from, days }: MonthsOfRecord,
   empty: number,
@@ -47,13 +51,13 @@ export function keepEmptyings(
   const n = series.length;
   const day = dayAfter(n);
   for (let slot = 0; slot < from.length; slot++) {
-    let high = Number.NEGATIVE_INFINITY;
-    const end = from[slot] + days[slot] + empty - 1;
-    for (let d = from[slot]; d < end; d++) {
+    let high = month[offset + slot];
+    const end = from[slot] + days[slot];
+    for (let d = end; d < end + empty - 1; d++) {
       const level = series[d < n ? d : day(d)];
       if (level > high) high = level;
     }
-    highest[offset + slot] = high;
+    emptied[offset + slot] = high;
   }
 }
 

@@ -9,11 +9,12 @@ export interface MonthlyLevels {
   emptied: Float32Array;
 }
 
-/** Room for so many months, without a level yet. */
-export function noLevels(n: number): MonthlyLevels {
-  const nothing = Number.NEGATIVE_INFINITY;
-  return { month: new Float32Array(n).fill(nothing), emptied: new Float32Array(n).fill(nothing) };
+/** Room for so many months, without a level yet; or for the emptyings of months whose levels are there. */
+export function noLevels(n: number, month: Float32Array = nothingYet(n)): MonthlyLevels {
+  return { month, emptied: nothingYet(n) };
 }
+
+const nothingYet = (n: number) => new Float32Array(n).fill(Number.NEGATIVE_INFINITY);
 
 /** The months of a record, one after another by year: their first day and how many there are. */
 export interface MonthsOfRecord {

@@ -10,18 +10,17 @@ import {
   tubHeads,
 } from '../groundwater/index.js';
 import type { PondSeries } from '../pond/index.js';
-import { daysCounted, keepEmptyings } from './emptyingWater.js';
+import { keepEmptyings } from './emptyingWater.js';
 import { keepHighestOf, keepHighestSum, monthsOfRecord } from './monthlyHighs.js';
 import { type PondInWeather, pondRunner } from './pondYears.js';
 import { type Catchment, overflowToRing, tubInflow } from './tubOf.js';
-import { DAILY_SAMPLES, WAYS, type WaterEnsemble } from './water.js';
+import { asMet, DAILY_SAMPLES, WAYS, type WaterEnsemble } from './water.js';
 
 /** The ring, its catchment and the weather it lies in. */
 export interface RingInWeather {
   tub: TubGeometry;
   catchment: Catchment;
   record: ClimateRecord;
-  daysEmpty: number;
   /** of the pond, m above the datum */
   fullLevel: number;
   /** parameter sets for the run-off from above, one a sample */
@@ -35,7 +34,7 @@ export interface RingInWeather {
 export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, firstYear = 0) {
   const { record, tub, catchment } = ring;
   const months = monthsOfRecord(record);
-  const empty = daysCounted(ring.daysEmpty);
+  const met = asMet(e);
   const n = record.rain.length;
   const inflow = new Float64Array(n);
   const level = new Float64Array(n);
@@ -66,7 +65,7 @@ export function ringRunner(e: WaterEnsemble, ring: Omit<RingInWeather, 'sets'>, 
       const first = (s * e.years + firstYear) * 12;
       keepHighestOf(e.tub![way].month, first, months, level);
       if (pond && e.pond?.tub) keepHighestSum(e.pond.tub[way], first, months, level, pond.drawdown);
-      keepEmptyings(e.tub![way].emptied, first, months, empty, level);
+      for (const water of met) keepEmptyings(water.tub![way], first, months, water.daysEmpty, level);
     }
   };
 }

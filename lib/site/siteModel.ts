@@ -6,6 +6,7 @@ import { type Assumption, Assumptions } from './assumptions.js';
 import { contradictions } from './contradictions.js';
 import { type Country, countryOf } from './country.js';
 import { dipsOf, type PitDip, WET_MONTHS_NEEDED, wetMonthsCovered } from './dips.js';
+import { daysCounted } from './emptyingWater.js';
 import { floodEveryOf } from './floodEvery.js';
 import { type Ground, groundOf } from './ground.js';
 import { type HighEvidence, highEvidenceOf } from './highEvidence.js';
@@ -86,7 +87,7 @@ export interface SiteOptions {
   seed?: number;
   /** draws of everything unknown but fixed, 8 or more; eight times a power of two is best */
   samples?: number;
-  /** a site of the same survey, draws and seed whose pond is only of another length or width: its table is not fitted again */
+  /** a site of the same survey, draws and seed whose pond is only of another size or kept otherwise: its table is not fitted again, its clay not run again */
   before?: Site;
   /** fits of the water table made for other sites, which are taken where they are the same, and to which its own is added */
   fits?: TableFits;
@@ -249,6 +250,7 @@ function waterOf(
         '%',
         `only ${record.years} whole years of weather: each is counted with its wet season as it was, and as much wetter and drier`,
       );
+    const same = before?.water.daysEmpty === daysCounted(pond.daysEmpty) ? before : undefined;
     const simulated = () =>
       waterByWeather(
         common,
@@ -258,9 +260,10 @@ function waterOf(
         pond.daysEmpty,
         tub && { tub, catchment, fullLevel: pond.fullLevel },
         kept,
+        same?.water,
       );
     // With a level held and no ring the water does not know how large the pond is.
-    const water = tub || kept || !before || before.tub ? simulated() : before.water;
+    const water = tub || kept || !same || same.tub ? simulated() : same.water;
     return {
       fit,
       water,

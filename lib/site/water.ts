@@ -1,6 +1,6 @@
 import { method } from '../formula/index.js';
 import { type LogEstimate, logValue } from '../soil/index.js';
-import { noRises } from './emptyingWater.js';
+import { daysCounted, noRises, WEEKEND } from './emptyingWater.js';
 import { type MonthlyLevels, noLevels } from './monthlyHighs.js';
 import { TABLE_FOLLOWS_GROUND, type UphillRise } from './spots.js';
 import type { Unknowns } from './unknowns.js';
@@ -37,19 +37,27 @@ export interface DailyLevels {
   drawdown?: Float32Array;
 }
 
-/** Water in and around the site: a level a month for every sample and year. */
-export interface WaterEnsemble {
-  samples: number;
-  years: number;
+/** Water that emptyings of so many days meet, beside the levels of the months. */
+export interface WaterMet {
+  /** days counted of an emptying */
+  daysEmpty: number;
   /** in the clay at the low side of the pond, and behind its uphill wall */
   clayLow: MonthlyLevels;
   clayHigh: MonthlyLevels;
   /** in the ring, −Infinity while it is dry; absent where no permeable layer touches the liner */
   tub?: Record<Way, MonthlyLevels>;
-  /** beside the pond as it is kept; absent where a level is held */
-  pond?: PondYears;
   /** mean heights of the higher of the clay's waters over an emptying, as {@link noRises} */
   rises: Float32Array;
+}
+
+/** Water in and around the site: a level a month for every sample and year. */
+export interface WaterEnsemble extends WaterMet {
+  samples: number;
+  years: number;
+  /** the same water, met in a weekend; absent where no emptying takes longer */
+  weekend?: WaterMet;
+  /** beside the pond as it is kept; absent where a level is held */
+  pond?: PondYears;
   daily?: DailyLevels;
   /** rise of the table to behind the uphill wall, m, one a sample */
   rise: Float64Array;
@@ -103,23 +111,57 @@ export interface Common {
   measuredRise?: UphillRise;
 }
 
-/** An ensemble without water yet. */
-export function startEnsemble(common: Common, years: number, withTub: boolean): WaterEnsemble {
+/**
+ * An ensemble without water yet.
+ * @param daysEmpty - an emptying as planned, days
+ */
+export function startEnsemble(
+  common: Common,
+  years: number,
+  withTub: boolean,
+  daysEmpty: number,
+): WaterEnsemble {
   const { samples, permeability, unknowns, highRim } = common;
   const n = samples * years * 12;
-  return {
-    samples,
-    years,
+  const planned: WaterMet = {
+    daysEmpty: daysCounted(daysEmpty),
     clayLow: noLevels(n),
     clayHigh: noLevels(n),
     tub: withTub ? { asIs: noLevels(n), keptOut: noLevels(n) } : undefined,
     rises: noRises(n),
+  };
+  return {
+    ...planned,
+    samples,
+    years,
+    weekend: planned.daysEmpty > WEEKEND ? overWeekend(planned) : undefined,
     rise: uphillRise(common),
     highRim,
     permeability: unknowns.permeability.map((z) => logValue(permeability, z)),
     closure: 0,
   };
 }
+
+function overWeekend({ clayLow, clayHigh, tub, rises }: WaterMet): WaterMet {
+  const met = ({ month }: MonthlyLevels) => noLevels(month.length, month);
+  return {
+    daysEmpty: WEEKEND,
+    clayLow: met(clayLow),
+    clayHigh: met(clayHigh),
+    tub: tub && { asIs: met(tub.asIs), keptOut: met(tub.keptOut) },
+    rises: new Float32Array(rises.length),
+  };
+}
+
+/** Takes over the clay's water of another ensemble of the same ground, weather and emptyings. */
+export function takeClay(e: WaterEnsemble, from: WaterEnsemble): void {
+  const clay = ({ clayLow, clayHigh, rises }: WaterMet) => ({ clayLow, clayHigh, rises });
+  Object.assign(e, clay(from));
+  if (e.weekend && from.weekend) Object.assign(e.weekend, clay(from.weekend));
+}
+
+/** The water as emptyings meet it: as planned, and in a weekend where they are to take longer. */
+export const asMet = (e: WaterEnsemble): WaterMet[] => [e, ...(e.weekend ? [e.weekend] : [])];
 
 /** Rise of the table from the low side to behind the uphill wall, m, one a sample. */
 function uphillRise({ highRim, unknowns, measuredRise }: Common): Float64Array {

@@ -6,7 +6,16 @@ import type { MonthlyWater } from './monthlyWater.js';
 import { type PondInWeather, pairByMonth, pondRunner } from './pondYears.js';
 import { type RingInWeather, simulateRing } from './ring.js';
 import { fullRing, stormRing } from './tubOf.js';
-import { type Common, noPondYears, startEnsemble, uphillLevel, WAYS, type WaterEnsemble } from './water.js';
+import {
+  asMet,
+  type Common,
+  noPondYears,
+  startEnsemble,
+  uphillLevel,
+  WAYS,
+  type WaterEnsemble,
+  type WaterMet,
+} from './water.js';
 
 const SYNTHETIC_YEARS = 20;
 
@@ -22,7 +31,7 @@ export function waterByMonth(
   common: Common,
   monthly: MonthlyWater,
   wetMonths: readonly number[],
-  ring: Omit<RingInWeather, 'record' | 'daysEmpty'> | undefined,
+  ring: Omit<RingInWeather, 'record'> | undefined,
   underLiner: number | undefined,
   daysEmpty: number,
   weather?: { record: ClimateRecord; pond?: PondInWeather },
@@ -31,11 +40,11 @@ export function waterByMonth(
   const years = record?.years ?? SYNTHETIC_YEARS;
   const simulated = ring !== undefined && record !== undefined;
   const { samples, seed, unknowns } = common;
-  const e = startEnsemble(common, years, ring !== undefined || underLiner !== undefined);
+  const e = startEnsemble(common, years, ring !== undefined || underLiner !== undefined, daysEmpty);
   const most = monthly.aboveGround
     ? { low: Number.POSITIVE_INFINITY, high: Number.POSITIVE_INFINITY }
     : { low: 0, high: common.highRim };
-  const shares = monthShares(daysEmpty);
+  const met = asMet(e).map((water) => ({ water, shares: monthShares(water.daysEmpty) }));
   const perYear = latinNormals(samples * years, 1, seed + 17);
   for (let s = 0; s < samples; s++)
     for (let y = 0; y < years; y++) {
@@ -61,12 +70,12 @@ export function waterByMonth(
           e.tub.keptOut.month[i] = low;
         }
       }
-      keepEmptyingsOf(e, s * years + y, shares, !simulated);
+      for (const { water, shares } of met) keepEmptyingsOf(water, s * years + y, shares, !simulated);
     }
   if (!record) return e;
   const pond = weather?.pond;
   if (pond && !('held' in pond.kept)) e.pond = noPondYears(samples * years * 12, e.tub !== undefined);
-  if (ring) simulateRing(e, { ...ring, record, daysEmpty }, pond, monthlyClay(e, record));
+  if (ring) simulateRing(e, { ...ring, record }, pond, monthlyClay(e, record));
   else if (pond) {
     const runPond = pondRunner(e, pond, record);
     for (let s = 0; s < samples; s++) runPond(s);
@@ -76,7 +85,7 @@ export function waterByMonth(
 }
 
 /** What the emptyings of a year meet, of its months; of the ring only where it is not simulated. */
-function keepEmptyingsOf(e: WaterEnsemble, year: number, shares: MonthShares, ring: boolean): void {
+function keepEmptyingsOf(e: WaterMet, year: number, shares: MonthShares, ring: boolean): void {
   const first = year * 12;
   const yearOf = ({ month }: MonthlyLevels) => month.subarray(first, first + 12);
   const keep = (levels: MonthlyLevels) =>

@@ -7,16 +7,18 @@ import {
   spinUp,
   type TableFit,
 } from '../groundwater/index.js';
-import { daysCounted, keepEmptyings, keepRises } from './emptyingWater.js';
+import { keepEmptyings, keepRises } from './emptyingWater.js';
 import { keepHighestOf, keepHighestSum, monthsOfRecord } from './monthlyHighs.js';
 import { type PondInWeather, pondRunner } from './pondYears.js';
 import { type RingInWeather, ringRunner } from './ring.js';
 import {
+  asMet,
   type Common,
   DAILY_SAMPLES,
   noPondYears,
   PLACE_SPREAD,
   startEnsemble,
+  takeClay,
   uphillLevel,
   uphillLevels,
   type WaterEnsemble,
@@ -29,6 +31,7 @@ import {
  * @param free - level to which the model error lifts the water freely, m above the datum
  * @param ring - absent where no permeable layer touches the liner
  * @param pond - absent where a level is held and nothing that runs over reaches a ring
+ * @param before - of the same ground, weather and emptyings: the clay's water is taken over
  */
 export function waterByWeather(
   common: Common,
@@ -38,24 +41,28 @@ export function waterByWeather(
   daysEmpty: number,
   ring: Pick<RingInWeather, 'tub' | 'catchment' | 'fullLevel'> | undefined,
   pond: PondInWeather | undefined,
+  before?: WaterEnsemble,
 ): WaterEnsemble {
   const { samples, seed, unknowns } = common;
   const [{ firstDay, years, rain }] = records;
   const n = rain.length;
-  const e = startEnsemble(common, years * records.length, ring !== undefined);
+  const e = startEnsemble(common, years * records.length, ring !== undefined, daysEmpty);
+  // Some of the years only, where a what-if counts those.
+  const clayOf = before?.years === e.years ? before : undefined;
+  if (clayOf) takeClay(e, clayOf);
+  const met = asMet(e);
   const missed = errorSeries(seed + 29);
   const error = new Float64Array(n);
   const kept = Math.min(DAILY_SAMPLES, samples);
-  e.daily = { firstDay, days: n, samples: kept, clay: new Float32Array(kept * n) };
+  e.daily = { firstDay, days: n, samples: kept, clay: clayOf?.daily?.clay ?? new Float32Array(kept * n) };
   if (pond && !('held' in pond.kept)) e.pond = noPondYears(samples * e.years * 12, ring !== undefined);
   const series = columnSeries(n);
   const clay = new Float64Array(n);
   const uphill = new Float64Array(n);
   records.forEach((record, r) => {
     const months = monthsOfRecord(record);
-    const empty = daysCounted(daysEmpty);
     const start = spinUp(record, 0);
-    const runRing = ring && ringRunner(e, { ...ring, record, daysEmpty }, r * years);
+    const runRing = ring && ringRunner(e, { ...ring, record }, r * years);
     const runPond = pond && pondRunner(e, pond, record, r * years);
     for (let s = 0; s < samples; s++) {
       const p = fit.sets[s];
@@ -65,10 +72,14 @@ export function waterByWeather(
       const place = PLACE_SPREAD * unknowns.place[s];
       levelsWithError(series.depth, error, place, fit.modelError[s], free, p.porosity, clay);
       uphillLevels(clay, e.rise[s], e.highRim, uphill);
-      keepHighestOf(e.clayLow.month, first * 12, months, clay);
-      keepEmptyings(e.clayLow.emptied, first * 12, months, empty, clay);
-      keepRises(e.rises, first * 12, months, empty, uphill);
-      if (r === 0 && s < kept) e.daily!.clay.set(clay, s * n);
+      if (!clayOf) {
+        keepHighestOf(e.clayLow.month, first * 12, months, clay);
+        for (const water of met) {
+          keepEmptyings(water.clayLow, first * 12, months, water.daysEmpty, clay);
+          keepRises(water.rises, first * 12, months, water.daysEmpty, uphill);
+        }
+        if (r === 0 && s < kept) e.daily!.clay.set(clay, s * n);
+      }
       const beside = runPond?.(s);
       runRing?.(s, series, clay, beside);
       if (!beside || !e.pond) continue;
@@ -76,12 +87,14 @@ export function waterByWeather(
       keepHighestSum(e.pond.clayHigh, first * 12, months, uphill, beside.drawdown);
     }
   });
-  e.rise.forEach((up, s) => {
-    for (let i = s * e.years * 12; i < (s + 1) * e.years * 12; i++) {
-      e.clayHigh.month[i] = uphillLevel(e.clayLow.month[i], up, e.highRim);
-      e.clayHigh.emptied[i] = uphillLevel(e.clayLow.emptied[i], up, e.highRim);
-    }
-  });
+  if (clayOf) return e;
+  for (const { clayLow, clayHigh } of met)
+    e.rise.forEach((up, s) => {
+      for (let i = s * e.years * 12; i < (s + 1) * e.years * 12; i++) {
+        clayHigh.month[i] = uphillLevel(clayLow.month[i], up, e.highRim);
+        clayHigh.emptied[i] = uphillLevel(clayLow.emptied[i], up, e.highRim);
+      }
+    });
   return e;
 }
 

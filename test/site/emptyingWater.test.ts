@@ -4,11 +4,13 @@ import { uniforms } from '../../lib/sampling/index.js';
 import {
   daysCounted,
   keepEmptyings,
+  keepHighestOf,
   keepMonthlyEmptyings,
   keepRises,
   meanRise,
   monthShares,
   monthsOfRecord,
+  noLevels,
   noRises,
   RUNGS,
   rungBelow,
@@ -32,11 +34,13 @@ function series(seed: number): Float64Array {
 }
 
 function kept(levels: Float64Array, daysEmpty: number) {
-  const highest = new Float32Array(record.years * 12);
+  const water = noLevels(record.years * 12);
+  const highest = water.emptied;
   const rises = noRises(highest.length);
   const months = monthsOfRecord(record);
   const empty = daysCounted(daysEmpty);
-  keepEmptyings(highest, 0, months, empty, levels);
+  keepHighestOf(water.month, 0, months, levels);
+  keepEmptyings(water, 0, months, empty, levels);
   keepRises(rises, 0, months, empty, levels);
   return { highest, at: (slot: number, z: number) => meanRise(highest[slot], rises, slot, z, rungBelow(z)) };
 }
