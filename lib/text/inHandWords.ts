@@ -55,7 +55,7 @@ export function inHandWords(report: Report, units: UnitSystem): string {
         )
       : undefined;
   const { water: decides, margin_m: spare } = below ?? least;
-  const water = `the highest water${below ? ' below the clay' : ''} of 1 year in ${Math.round(1 / decides!.statistic.exceeded)}`;
+  const water = `the highest water of 1 year in ${Math.round(1 / decides!.statistic.exceeded)}${below ? ' below the clay' : ''}`;
   const about = `With the pond ${STATE[least.situation]!}${when}${bare}, ${water}`;
   if (spare! < 0)
     return `${about} stands ${formatGap(-spare!, units, 'up')} too high: ${least.why === 'lifts' ? 'the liner lifts' : WHY_WORDS[least.why]}.`;

@@ -140,14 +140,14 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
     said.span(`risk|${option}`, 'how often', chance, oftenIn(fails));
   const hand = facts.get('Safety margin') ?? '';
   const found = new RegExp(
-    `^With the pond (.*?)(?: in (${MONTH}))?( and nothing done)?, the highest water of 1 year in (\\d+) (stays|stands) (${LENGTH}) (below|too high)`,
+    `^With the pond (.*?)(?: in (${MONTH}))?( and nothing done)?, the highest water of 1 year in (\\d+)( below the clay)? (stays|stands) (${LENGTH}) (below|too high)`,
   ).exec(hand);
   if (found) {
-    const [, state, month, nothing, , , size, side] = found;
+    const [, state, month, nothing, , clay, , size, side] = found;
     const span = lengthIn(size!, side === 'below' ? 'down' : 'up', true);
     const of = nothing ? 'no-drain' : told.of;
     said.span(
-      `margin|${of}|${STATE[state!]}|${month ? monthIn(month) : 'year'}`,
+      `margin|${of}|${clay ? 'seam' : STATE[state!]}|${month ? monthIn(month) : 'year'}`,
       'what is in hand',
       hand,
       side === 'below' ? span : { low: -span.high, high: -span.low },

@@ -82,7 +82,7 @@ export function lineClaims(lines: string[], units: string, told: Told) {
   if (when) emptied(said, 'emptied', empty, who, whenIn(when));
   const next = of('next');
   const change = /may change the answer \((.*?)\)/.exec(next)?.[1];
-  said.says('to measure', 'next', next, change ? 'yes' : 'no');
+  said.says('to measure', 'next', next, /^nothing tried would change/.test(next) ? 'no' : 'yes');
   if (change) said.span('chance to change', 'next', next, percentIn(change));
   return said.claims;
 }
