@@ -35,6 +35,8 @@ const RESERVED = new Set(['pond', 'dip-pipe', 'dig']);
 /** A dip with its pit, and the depth below the ground there. */
 export interface PitDip extends Dip {
   pit: string;
+  /** seen above the ground at the hole, where the depth is counted from other ground */
+  aboveGround?: boolean;
 }
 
 /** Looks since a hole was opened or bailed, while it fills. */

@@ -183,7 +183,8 @@ export function monthlyFromDips(
 /** A look in a month of one year is so much off that month in others, m. */
 const ONE_YEAR = otherYearSpread(1);
 
-const seenAboveGround = (dips: PitDip[]) => dips.some(({ depth, says }) => says !== 'below' && depth < 0);
+const seenAboveGround = (dips: PitDip[]) =>
+  dips.some(({ depth, says, aboveGround = depth < 0 }) => says !== 'below' && aboveGround);
 
 /**
  * The winter unknown: water at the spill level all through the wet months, or as near as it was seen; in the others as

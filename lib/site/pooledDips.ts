@@ -36,12 +36,13 @@ export function pooledDips(
     if (!point || ground === undefined) return dip;
     if (plane && placed(point) && pond && placed(pond)) {
       const { rise } = plane.riseOver(pond.x! - point.x!, pond.y! - point.y!);
-      return { ...dip, depth: dip.depth - ground - rise };
+      return { ...dip, depth: dip.depth - ground - rise, aboveGround: dip.depth < 0 };
     }
     const { mean, spread } = TABLE_FOLLOWS_GROUND;
     return {
       ...dip,
       depth: dip.depth - (1 - mean) * ground,
+      aboveGround: dip.depth < 0,
       error: Math.sqrt(dip.error ** 2 + (spread * ground) ** 2),
     };
   });

@@ -1,5 +1,6 @@
 import { method } from '../formula/index.js';
 import type { Look, Survey } from '../survey/index.js';
+import { interpolate, wetFilled } from './filledMonths.js';
 import { otherYearSpread, wetSeasons } from './otherYears.js';
 import type { GroundLayer } from './profile.js';
 import { COVER_WEIGHT, type Seam } from './seam.js';
@@ -24,7 +25,8 @@ export const seamsMethod = method({
     'rock under other ground always counts; permeability of what else is no clay counts at its 95 % end; ten times as permeable, a seam 0.3 m thick keeps a quarter of its ' +
       'pressure under 0.4 m of cover beside a pond 2 m in radius, a hundred times three quarters (leaky seam)',
     'a level counts three lags of the seam after opening or bailing; sooner it is a lower limit, as a strike is',
-    'a month that nobody looked in has the highest level read, where three wet months were looked in or heads.csv knows one; else ' +
+    'a wet month that nobody looked in has the highest level read, where three wet months were looked in or heads.csv knows one, and ' +
+      'a dry one lies between those that were read; else ' +
       'water at the ground, or at the highest level known where that is higher, 0.3 m over it where no wet month was read: our ' +
       'choice; ground that rises nearby can lift it further',
     'looks of one wet season tell of other years within 0.3 m, of two within 0.2, of more within 0.15 (one standard deviation: ' +
@@ -144,10 +146,16 @@ function seamWith(
     ...r,
     spread: r.day === undefined ? r.spread : Math.hypot(r.spread, years),
   }));
-  const heads = Array.from({ length: 12 }, (_, m) => {
+  const seen = Array.from({ length: 12 }, (_, m) => {
     const here = settled.filter((r) => r.month === m + 1).map(credibleThen);
-    return (here.length > 0 ? Math.min(...here) : unread) - ground;
+    return here.length > 0 ? Math.min(...here) : undefined;
   });
+  // Where the wet months are known the dry ones lie between those that were read, as in the clay.
+  const filled =
+    year && seen.some((depth) => depth !== undefined)
+      ? interpolate(wetFilled(seen, wetMonths, unread))
+      : seen.map((depth) => depth ?? unread);
+  const heads = filled.map((depth) => depth - ground);
   return {
     pit,
     top: top - ground,

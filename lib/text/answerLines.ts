@@ -14,6 +14,7 @@ import {
 } from '../contract/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/display.js';
 import { changeWords } from './changeWords.js';
+import { dugAndRaised } from './dugAndRaised.js';
 import { emptiedOnly } from './emptiedWords.js';
 import { keptLine, keptOtherwise } from './keptOtherwise.js';
 import { monthName } from './monthWords.js';
@@ -45,8 +46,7 @@ export function answerLines(
   return [
     [
       adviceWords(recommendation),
-      isDug({ recommendation, situations }) && `, dug ${size(depth_m)} deep`,
-      raise_m > 0 && `, raised by ${size(raise_m)}`,
+      isDug({ recommendation, situations }) && `, ${dugAndRaised({ depth_m, raise_m }, units)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
       rebuildBriefly(recommendation),
       isRimTaken({ assumptions }) &&

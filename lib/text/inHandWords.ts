@@ -51,7 +51,10 @@ export function inHandWords(report: Report, units: UnitSystem): string {
     least.why === 'floor-heaves'
       ? deciding.find(
           ({ of, situation, month, margin_m }) =>
-            situation === 'seam' && of === least.of && month === least.month && margin_m! < 0,
+            situation === `seam-${least.situation}` &&
+            of === least.of &&
+            month === least.month &&
+            margin_m! < 0,
         )
       : undefined;
   const { water: decides, margin_m: spare } = below ?? least;

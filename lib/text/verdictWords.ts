@@ -19,6 +19,7 @@ import {
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeOrders, dugWords } from './changeWords.js';
+import { dugAndRaised } from './dugAndRaised.js';
 import { whenEmptied } from './emptiedWords.js';
 import { keptLine, keptOtherwise } from './keptOtherwise.js';
 import { monthName } from './monthWords.js';
@@ -254,10 +255,7 @@ function seasonWords({ from, to, rank, of }: Result['water']['seasons_looked_in'
 function recommendationWords(report: Report, units: UnitSystem): string {
   const { result } = report;
   const { depth_m, raise_m, reason } = result.recommendation;
-  const size = (value: number) => formatQuantity(value, 'length', units);
-  const dug = isDug(result)
-    ? `, dug ${size(depth_m)} deep${raise_m > 0 ? ` and raised by ${size(raise_m)}` : ''}`
-    : '';
+  const dug = isDug(result) ? `, ${dugAndRaised({ depth_m, raise_m }, units)}` : '';
   return paragraph([
     `${adviceWords(result.recommendation)}${dug}.`,
     `${sentence(reason.trim())}${/[.!?]$/.test(reason.trim()) ? '' : '.'}`,

@@ -147,7 +147,7 @@ function factClaims({ facts }: Page, told: Told, said: Claimer) {
     const span = lengthIn(size!, side === 'below' ? 'down' : 'up', true);
     const of = nothing ? 'no-drain' : told.of;
     said.span(
-      `margin|${of}|${clay ? 'seam' : STATE[state!]}|${month ? monthIn(month) : 'year'}`,
+      `margin|${of}|${clay ? 'seam-' : ''}${STATE[state!]}|${month ? monthIn(month) : 'year'}`,
       'what is in hand',
       hand,
       side === 'below' ? span : { low: -span.high, high: -span.low },
@@ -186,6 +186,8 @@ export function ruleClaims(steps: string[], title: string, told: Told, said: Cla
   );
   const lifts: number[] = [];
   for (const step of steps) {
+    const counted = new RegExp(`^(${LENGTH}) deep, counted down from the lowest old ground`).exec(step);
+    if (counted) said.span('dug', 'steps', step, lengthIn(counted[1]!, 'near'));
     const dug = new RegExp(
       `^No deeper than (${LENGTH}) below the lowest ground at the rim(?:, counted from the rim as raised by (${LENGTH}))?`,
     ).exec(step);
@@ -244,8 +246,11 @@ function sentenceClaims({ paragraphs }: Page, told: Told, said: Claimer) {
     safeDepth(said, 'as wished', option, answer.replace(/ at least.*/, ' at least'));
   }
   const advice = wish.slice(wish.search(/(?:yes|no)[^.]*\d[^.]*\. (?!But)|\. (?=[A-Z][^.]*dug)/));
-  const dug = new RegExp(`, dug (${LENGTH}) deep(?: and raised by (${LENGTH}))?\\.`).exec(advice);
-  if (dug) said.span('depth', 'advice', advice.slice(0, 80), lengthIn(dug[1]!, 'near'));
+  const dug = new RegExp(
+    `, dug (${LENGTH}) deep(?: and raised by (${LENGTH}): (${LENGTH}) from rim to floor)?\\.`,
+  ).exec(advice);
+  if (dug) said.span('dug', 'advice', advice.slice(0, 80), lengthIn(dug[1]!, 'near'));
+  if (dug) said.span('depth', 'advice', advice.slice(0, 80), lengthIn(dug[3] ?? dug[1]!, 'near'));
   if (dug?.[2]) said.span('raise', 'advice', advice.slice(0, 80), lengthIn(dug[2], 'near'));
   if (/No drain is needed|and no drain is needed/.test(wish))
     said.says(

@@ -58,7 +58,9 @@ export function lineClaims(lines: string[], units: string, told: Told) {
   const of = (name: string) => rest.find((line) => line.startsWith(name))?.slice(11) ?? '';
   said.says('go', 'advice', advice, GO.find(([words]) => words.test(advice))?.[1] ?? 'dig');
   const dug = new RegExp(`dug (${LENGTH}) deep`).exec(advice)?.[1];
-  if (dug) said.span('depth', 'advice', advice, lengthIn(dug, 'near'));
+  const whole = new RegExp(`(${LENGTH}) from rim to floor`).exec(advice)?.[1];
+  if (dug) said.span('dug', 'advice', advice, lengthIn(dug, 'near'));
+  if (whole ?? dug) said.span('depth', 'advice', advice, lengthIn((whole ?? dug)!, 'near'));
   const raised = new RegExp(`raised by (${LENGTH})`).exec(advice)?.[1];
   if (raised) said.span('raise', 'advice', advice, lengthIn(raised, 'near'));
   said.says('vent', 'advice', advice, /gas vent/i.test(advice) ? 'yes' : 'no');

@@ -144,6 +144,7 @@ export function resultClaims(outputs: Outputs, told: Told) {
 
   says('go', GO[r.option] ?? 'dig');
   if (told.dug) at('depth', r.depth_m);
+  if (told.dug) at('dug', r.depth_m - r.raise_m);
   if (told.dug) at('raise', r.raise_m);
   if (told.dug) says('built', told.built ?? 'no-drain');
   if (told.dug) says('kept out', [r.option, ...r.also].includes('surface-water-only') ? 'yes' : 'no');

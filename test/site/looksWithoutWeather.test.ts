@@ -7,7 +7,7 @@ const HEADER = 'pit,date,time,reading,depth_m,hole_depth_m,hole_diameter_m,pipe_
 const PITS = 'pit,top_m,bottom_m,texture,structure\nP1,0,0.25,clay loam,rooted\nP1,0.25,2.5,clay,blocky\n';
 
 /** A pipe of long standing; a look is `date depth` or `date dry`. */
-function site(looks: string[], latitude = 52, heads?: string): Site {
+function site(looks: string[], latitude = 52, heads?: string, levels?: string): Site {
   const rows = looks.map((look) => {
     const [date, depth] = look.split(' ');
     return `P1,${date},,${depth === 'dry' ? 'dry,' : `level,${depth}`},2.0,0.1,0.03,1`;
@@ -18,6 +18,7 @@ function site(looks: string[], latitude = 52, heads?: string): Site {
       'pond.csv': 'item,value,unit,note\nlength,4,m,\nwidth,3,m,\ndepth,1,m,\nring_width,0.2,m,\n',
       'pits.csv': PITS,
       'heads.csv': heads,
+      'levels.csv': levels,
       'water.csv': looks.length > 0 ? `${HEADER}\n${rows.join('\n')}\n` : undefined,
     }),
     { samples: 64 },
@@ -50,6 +51,18 @@ describe('the surface is the end of it', () => {
     const { water } = site(looks);
     expect(highest(water.clayLow.month)).toBeLessThanOrEqual(0);
     expect(highest(water.clayLow.month)).toBeGreaterThan(-0.05);
+  });
+
+  test('nor above the ground on a slope, where a hole stands uphill of the pond and was never seen to run over', () => {
+    const levels = 'point,role,distance_m,level_m\nA,rim,0,10\nB,rim,0,10.5\nP1,pit,2,10.6\n';
+    const { water } = site(
+      WINTER.map((look) => look.replace(' 0.08', ' 0.05')),
+      52,
+      undefined,
+      levels,
+    );
+    expect(highest(water.clayLow.month)).toBeLessThanOrEqual(0);
+    expect(highest(water.clayHigh.month)).toBeLessThanOrEqual(0.5);
   });
 
   test('unless it was seen there, or told', () => {

@@ -15,7 +15,7 @@ describe('readings of holes on other ground', () => {
       dip('P2', 0.6),
       dip('P3', 0.7),
     ]);
-    expect(low).toEqual(dip('P1', 0.5));
+    expect(low).toEqual({ ...dip('P1', 0.5), aboveGround: false });
     // Head 10.4 at P2; 0.85 of the metre of ground lower at the rim: 9.55, 0.45 m below it.
     expect(high.depth).toBeCloseTo(0.45, 12);
     expect(high.error).toBeCloseTo(Math.hypot(0.01, 0.15), 12);

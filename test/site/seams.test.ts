@@ -105,6 +105,15 @@ describe('how high its water rises', () => {
       );
     for (const open of ['', '1.7', '0.9'])
       expect(seams(SAND, winter(open))).toMatchObject([{ known: 0.4, headDepth: 0.4, assumed: false }]);
+    // Between February at 0.4 m and November at 0.4 m nobody looked; read at 1.2 m in June the dry months lie between.
+    const june = seams(SAND, {
+      'water.csv': `${winter('')['water.csv']}P1,2024-06-10,09:00,level,1.2,2,10,3,\n`,
+    })[0]!.heads;
+    expect(june[5]).toBe(1.2);
+    for (const month of [5, 7, 8, 9]) {
+      expect(june[month - 1]).toBeGreaterThan(0.4);
+      expect(june[month - 1]).toBeLessThan(1.2);
+    }
     // Another winter may be wetter; what heads.csv says comes with its own spread.
     expect(seams(SAND, winter(''))[0]!.headSpread).toBeCloseTo(Math.hypot(0.1, 0.3), 9);
     const told = seams(SAND, { ...winter(''), ...heads('below:P1,high,0.1,0.05') });
