@@ -1,4 +1,4 @@
-import type { Coded } from './coded.js';
+import type { Coded, Nothing } from './coded.js';
 import type { Governs } from './governs.js';
 
 /** Conditions of a dig, by code. m; slopes horizontal to 1 vertical. */
@@ -8,6 +8,8 @@ export interface ConditionValues {
   /** depth at which the 45° line from a footing is reached; `assumed`: nobody has seen it */
   'footing-line': { name: string; assumed: boolean; depth_m: number };
   'sides-meet': { depth_m: number };
+  /** in no month the liner lies dry, and nobody can keep it pumped dry */
+  'slab-cast': Nothing;
 }
 
 /** A condition of a dig: met, not met, or doubtful within the levelling error. */

@@ -9,4 +9,6 @@ export interface SlabLaid {
   /** held by the full pond without it, and with it, m³ */
   volume_m3: number;
   left_m3: number;
+  /** months (1–12) in which the liner lies dry for it to be cast */
+  cast_in: number[];
 }

@@ -153,7 +153,11 @@ export function decide(
     rejected.push({ candidate, verdict });
   }
 
-  const dry = rejected.filter(({ verdict }) => verdict.dry || (ruledAnyway && verdict.kept));
+  // A slab that cannot be cast brings nothing in order.
+  const cast = ({ conditions }: Verdict) => !conditions.some(({ code }) => code === 'slab-cast');
+  const dry = rejected.filter(
+    ({ verdict }) => cast(verdict) && (verdict.dry || (ruledAnyway && verdict.kept)),
+  );
   if (dry.length > 0) {
     // The water would be in order: the dig itself is what limits the depth.
     const limited = deepestSafe(

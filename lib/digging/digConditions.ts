@@ -12,6 +12,7 @@ import {
 } from '../uplift/index.js';
 import { bestDig, type DigDraws, dugDepth } from './digging.js';
 import { sideUphill } from './sides.js';
+import { isCastable } from './slabCast.js';
 
 /** Depth of dig at which the 45° line from a footing is reached, m; Infinity where no depth reaches it. */
 interface FootingLimit {
@@ -86,6 +87,8 @@ export function digConditions(site: Site, dig: DigDraws, m: Measures, depth: num
       values: { name: limit.name, assumed: limit.assumed ?? false, depth_m: limit.depth },
     });
   }
+  if (m.ballast > 0 && !isCastable(site, dug))
+    conditions.push({ governs: 'wet-dig', met: 'no', code: 'slab-cast', values: {} });
   if (depth > deepestFloor(site.pond.shape) + LEVEL_RESOLUTION)
     conditions.push({
       governs: 'sides-meet',

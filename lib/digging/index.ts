@@ -8,5 +8,6 @@ export * from './isDiggable.js';
 export * from './openFactAt.js';
 export * from './overSeam.js';
 export * from './sides.js';
+export * from './slabCast.js';
 export * from './uphillSide.js';
 export * from './wetDig.js';

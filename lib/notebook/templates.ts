@@ -175,8 +175,8 @@ export function surveyTemplates(units: UnitSystem): Record<string, string> {
       `pit,test,minutes,depth_to_water_${short},hole_depth_${short},hole_diameter_${short},soaked_before`,
     ]),
     'later/levels.csv': lines([
-      '# Heights above any one fixed mark, by level, hose or string line. At least one rim point is needed.',
-      '# role: rim; pit (point is its name); outlet; ditch; flood; spill; footing; boundary; house; neighbour-house ...',
+      '# Heights above any one fixed mark, by level, hose or string line. Two rim points are needed: its lowest and its highest ground.',
+      '# role: rim; pit (point is its name); outlet; discharge (where a pump may lead its water); ditch; flood; spill; footing; boundary; house; neighbour-house ...',
       `point,role,distance_${long},level_${long},note`,
     ]),
     'later/prices.csv': lines([

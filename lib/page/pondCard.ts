@@ -61,11 +61,11 @@ function bodyOf(report: Report, units: UnitSystem): Markup {
     (one, at) =>
       html`<tr><td><abbr title="${monthName(one.month)}">${monthShort(one.month)}</abbr></td>${cell(one)}${blocked ? cell(blocked[at]!) : ''}</tr>`,
   );
-  const barred = [...new Set(report.limits.barred.filter((cause) => cause !== null))];
+  const { barred } = report.limits;
   const only = report.result.recommendation.rules.find(
     (rule) => rule.code === 'empty-only-in' && rule.subject === 'free' && rule.values.days > 0,
   );
   const lifts = [...works, ...(blocked ?? [])].some(({ says }) => says === 'not-even-full');
   return html`${waits ? html`<p><b>Not to be dug yet.</b> As wished, with nothing built:</p>` : ''}<table><thead><tr><th scope="col">month</th><th scope="col" colspan="2">${blocked ? 'drain works' : 'from full'}</th>${blocked ? html`<th scope="col" colspan="2">drain blocked or stopped</th>` : ''}</tr></thead><tbody>${rows}</tbody></table>
-<ol><li>${keepAbove(report.pond.margin_m + report.lower_by_reading.rise_m, units)}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${only && !waits ? html`<li>${only.text}</li>` : ''}${barred.length > 0 ? html`<li>${notByPipe(barred)}</li>` : ''}${lifts ? html`<li>${notEvenFull(blocked !== undefined)}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
+<ol><li>${keepAbove(report.pond.margin_m + report.lower_by_reading.rise_m, units)}</li><li>Read it again every morning while the pond is low; fill up when it rises.</li>${only && !waits ? html`<li>${only.text}</li>` : ''}${barred.some((cause) => cause !== null) ? html`<li>${notByPipe(barred)}</li>` : ''}${lifts ? html`<li>${notEvenFull(blocked !== undefined)}</li>` : ''}<li>Never cut a bulge in the liner, never pump water away to flatten one, never work alone beside an open side.</li></ol>`;
 }

@@ -77,7 +77,7 @@ export function reportOf(
     })),
     fitted: fittedWater(a.site),
     drain: a.drain,
-    slab: slabOn(site.pond, decision),
+    slab: slabOn(site, decision),
     outlet:
       drain?.kind === 'outlet'
         ? {

@@ -1,6 +1,7 @@
 /** The slab that an answer casts on the liner: how thick it is, and what it leaves of the pond. */
 import type { SlabLaid } from '../contract/index.js';
 import type { Decision } from '../decision/index.js';
+import { monthsToCast } from '../digging/index.js';
 import { pondStage } from '../pond/index.js';
 import type { Site } from '../site/index.js';
 import {
@@ -14,7 +15,10 @@ import {
 
 /** Null where nothing is cast. */
 export function slabOn(
-  { shape, fullLevel }: Pick<Site['pond'], 'shape' | 'fullLevel'>,
+  {
+    water,
+    pond: { shape, fullLevel },
+  }: Pick<Site, 'water'> & { pond: Pick<Site['pond'], 'shape' | 'fullLevel'> },
   { measures, depth }: Pick<Decision, 'measures' | 'depth'>,
 ): SlabLaid | null {
   if (measures.ballast <= 0) return null;
@@ -29,6 +33,7 @@ export function slabOn(
     across_m: across,
     volume_m3: held(shape, depth),
     left_m3: held(within(shape, thickness, across), depth - thickness),
+    cast_in: monthsToCast({ water }, depth - measures.raise),
   };
 }
 

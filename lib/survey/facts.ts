@@ -110,7 +110,11 @@ function readValue<T>(
   decimals: DecimalSign | undefined,
   findings: Findings,
 ): T | undefined {
-  const found = row.values.value as string;
+  const { unitWords } = column;
+  // '1 years' and '1' with 'years' beside it are one.
+  const found = unitWords
+    ? (row.values.value as string).replace(new RegExp(`(\\d)\\s*(?:${unitWords.join('|')})$`, 'i'), '$1')
+    : (row.values.value as string);
   const given = row.values.unit === '-' ? undefined : row.values.unit;
   let apart: string | undefined;
   try {
@@ -121,7 +125,7 @@ function readValue<T>(
     return undefined;
   }
   try {
-    const plainUnit = given !== undefined && column.unitWords?.includes(given.toLowerCase());
+    const plainUnit = given !== undefined && unitWords?.includes(given.toLowerCase());
     const unit = (plainUnit ? undefined : given) ?? column.unit;
     const value = column.read(found, { unit, decimals });
     const taken = column.taken?.(found) ?? apart;

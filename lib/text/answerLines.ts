@@ -16,6 +16,7 @@ import { formatBound, formatQuantity, type UnitSystem } from '../units/display.j
 import { changeWords } from './changeWords.js';
 import { dugAndRaised } from './dugAndRaised.js';
 import { emptiedOnly } from './emptiedWords.js';
+import { engineerFirst } from './engineerFirst.js';
 import { keptLine, keptOtherwise } from './keptOtherwise.js';
 import { monthName } from './monthWords.js';
 import { rebuildBriefly } from './rebuildWords.js';
@@ -49,6 +50,7 @@ export function answerLines(
       isDug({ recommendation, situations }) && `, ${dugAndRaised({ depth_m, raise_m }, units)}`,
       change && `, ${changeWords(change, size).join(', ')}`,
       rebuildBriefly(recommendation),
+      engineerFirst(recommendation) && `, ${engineerFirst(recommendation)}`,
       isRimTaken({ assumptions }) &&
         !BEFORE_DIGGING.includes(recommendation.option) &&
         ', if the ground there is level',

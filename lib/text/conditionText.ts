@@ -9,6 +9,8 @@ const CONDITIONS: Wording<ConditionValues> = {
     `the 45° line from the footing ${assumed ? `of ${name}, taken as shallow because nobody has seen it,` : name} allows a dig of ${atMost(depth_m)}`,
   'sides-meet': ({ depth_m }, { atMost }) =>
     `at this slope the sides meet at ${atMost(depth_m)}; for more depth the pond has to be wider, or its sides steeper where the ground lets them stand`,
+  'slab-cast': () =>
+    'a slab is cast on a liner that lies dry: in no month does the water surely stay below the floor, and without mains power and a place to lead it to nobody keeps it pumped down',
 };
 
 /**

@@ -1,3 +1,4 @@
+import { MONTHS } from '../climate/index.js';
 import type { Failing, Recommendation } from '../contract/index.js';
 import { emptyingTimes } from './emptyingTimes.js';
 import { duringMonths } from './monthWords.js';
@@ -22,7 +23,14 @@ export function emptiedOnly(recommendation: Ruled, months: readonly number[]): s
   const bound = recommendation.rules.filter(({ code }) => code === 'do-not-lower');
   if (!bound.some(({ subject }) => subject === 'unread')) return undefined;
   const never = bound.flatMap(({ subject, months = [] }) => (subject === 'barred' ? months : []));
-  const but = never.length > 0 ? `, never ${duringMonths(never)}` : '';
+  const others = MONTHS.filter((month) => !never.includes(month));
+  // A few months left are easier found than a year with a gap.
+  const but =
+    never.length === 0
+      ? ''
+      : never.length > 6
+        ? `, and then only ${duringMonths(others)}`
+        : `, never ${duringMonths(never)}`;
   const below = recommendation.rules
     .map((rule) => (rule.code === 'do-not-lower' && rule.subject === 'unread' ? rule.values.below_m : 0))
     .reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a), 0);

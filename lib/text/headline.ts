@@ -16,6 +16,7 @@ import {
 import { formatBound, formatGap, formatQuantity, type UnitSystem } from '../units/index.js';
 import { changeWords } from './changeWords.js';
 import { isTimed } from './emptiedWords.js';
+import { engineerFirst } from './engineerFirst.js';
 import { HAPPENS } from './happens.js';
 import { inHandWords } from './inHandWords.js';
 import { monthName } from './monthWords.js';
@@ -23,8 +24,10 @@ import { lookOrder, nextStep } from './nextStep.js';
 import { isRebuilt, rebuildWhen } from './rebuildWords.js';
 import { isRimTaken } from './rimTaken.js';
 import { oftenText, orderText } from './say.js';
+import { sentence } from './sentence.js';
 import { useOrder } from './useOrder.js';
 import { insteadWords } from './verdictWords.js';
+import { withoutPump } from './withoutPump.js';
 
 /** The first screen. */
 export interface Headline {
@@ -63,7 +66,9 @@ export function headlineOf(report: Report, units: UnitSystem = report.units): He
   return {
     answer: answerWords(report, units),
     margin: marginWords(report, units),
-    otherwise: report.result.instead ? insteadWords(report.result.instead, report, units) : '',
+    otherwise: report.result.instead
+      ? insteadWords(report.result.instead, report, units)
+      : withoutPump(report.result, units),
     chance: chanceWords(report),
     inHand: inHandWords(report, units),
     next: nextStep(report),
@@ -107,10 +112,13 @@ function answerWords(report: Report, units: UnitSystem): string {
   const vent = recommendation.also.includes('vent') || option === 'vent' ? ', with a gas vent' : '';
   const walls = wallsUnjudged(recommendation) ? ', behind walls that an engineer designs' : '';
   const emptied = useOrder(report, size);
-  const level = (answer: string) =>
-    isRimTaken(report.result)
-      ? `If the ground there is level: ${answer.charAt(0).toLowerCase()}${answer.slice(1)}`
-      : answer;
+  const engineer = engineerFirst(recommendation);
+  const level = (answer: string) => {
+    const whole = engineer && !report.pond.existing ? `${answer} ${sentence(engineer)}.` : answer;
+    return isRimTaken(report.result)
+      ? `If the ground there is level: ${whole.charAt(0).toLowerCase()}${whole.slice(1)}`
+      : whole;
+  };
   if (report.pond.existing)
     return level(
       built === 'no-drain' && raise_m === 0 && !isRebuilt(recommendation)

@@ -1,5 +1,7 @@
 import type { Barred, MonthLowering, OptionName, Result } from '../contract/index.js';
 import { formatGap, type UnitSystem } from '../units/display.js';
+import { duringMonths } from './monthWords.js';
+import { sentence } from './sentence.js';
 import { timeWords } from './situationWords.js';
 import { ADVICE_NAMES } from './terms.js';
 /**
@@ -57,12 +59,14 @@ export function keepAbove(margin: number, units: UnitSystem): string {
 
 /**
  * What no reading of the pipe lets be done.
- * @param causes - that keep an emptied pond from standing
+ * @param barred - what keeps an emptied pond from standing, by month
  * @returns a sentence
  */
-export function notByPipe(causes: readonly Barred[]): string {
-  const seam = causes.includes('floor-heave');
-  return `Never lower than the month says, not even when the pipe is dry: ${seam ? 'water below the clay, which the pipe does not show, breaks the floor up' : 'the bared sides slip'}.`;
+export function notByPipe(barred: readonly (Barred | null)[]): string {
+  const seam = barred.includes('floor-heave');
+  const months = barred.flatMap((cause, at) => (cause === null ? [] : [at + 1]));
+  const when = months.length < 12 ? `${sentence(duringMonths(months))} never` : 'Never';
+  return `${when} lower than the month says, not even when the pipe is dry: ${seam ? 'water below the clay, which the pipe does not show, breaks the floor up' : 'the bared sides slip'}.`;
 }
 
 /**

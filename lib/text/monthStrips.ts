@@ -1,5 +1,4 @@
 /** The year month by month, as data of the figure: water, looks, and what may be done. */
-import { MONTHS } from '../climate/index.js';
 import type { Holding, Report, Situation } from '../contract/index.js';
 import { holdingOf, hoursEmpty, isDoneOtherwise } from '../contract/index.js';
 import type { UnitSystem } from '../units/index.js';
@@ -121,16 +120,6 @@ function digStrip(
     head: ['Dig', ''],
     cells,
   };
-}
-
-/**
- * Months in which the floor of the hole stays dry, as deep as is recommended.
- * @param report - with its digging window
- * @returns months, 1–12
- */
-export function dryMonths({ digging, result }: Pick<Report, 'digging' | 'result'>): number[] {
-  const { depth_m, raise_m } = result.recommendation;
-  return MONTHS.filter((month) => (dryChance(digging, depth_m - raise_m, month - 1) ?? 0) >= DRY);
 }
 
 /** Chance of a dry floor all month, at the next depth that is not less. */

@@ -1,7 +1,6 @@
 /** The slab on the liner: what it takes of the pond, and how it comes to lie there. */
 import type { Report } from '../contract/index.js';
 import { formatBound, type UnitSystem } from '../units/index.js';
-import { dryMonths } from './monthStrips.js';
 import { duringMonths } from './monthWords.js';
 
 /**
@@ -36,9 +35,9 @@ export const slabLabel = (slab: NonNullable<Report['slab']>, units: UnitSystem) 
  * @param report - with what is recommended
  * @returns sentences; empty where none is cast
  */
-export function castStep(report: Report): string {
+export function castStep(report: Pick<Report, 'slab'>): string {
   if (!report.slab) return '';
-  const dry = dryMonths(report);
+  const { cast_in: dry } = report.slab;
   if (dry.length === 0)
     return 'The slab cannot be cast on a liner that water lifts, and in no month does the water surely stay below the floor: it must be kept pumped below it, day and night, while the slab is cast and until the concrete is hard. Have the engineer who designs the slab say how, before anything is dug or bought; where nobody can keep it low, this is not the way. Fill the pond before the pump is stopped.';
   return `Cast the slab on it ${duringMonths(dry)}, while the dip pipe shows the water below the floor, look into the pipe every day until the concrete has set for a week, and fill the pond at once if the water comes above the floor; else fill it then.`;

@@ -80,7 +80,7 @@ export function lineClaims(lines: string[], units: string, told: Told) {
   if (then) said.span(`margin|${told.of}|drawn-down|year`, 'full', full, lengthIn(then, 'down'));
   const empty = of('emptied');
   const who = / with nothing done$/.test(empty) ? 'no-drain' : told.of;
-  const when = new RegExp(WHEN).exec(empty);
+  const when = /when the dip pipe shows/.test(empty) ? null : new RegExp(WHEN).exec(empty);
   if (when) emptied(said, 'emptied', empty, who, whenIn(when));
   const next = of('next');
   const change = /may change the answer \((.*?)\)/.exec(next)?.[1];

@@ -3,7 +3,7 @@ import { assess } from '../../lib/decision/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { answerLines, headlineOf, nextWords } from '../../lib/text/index.js';
-import { surveyOf } from '../folder.js';
+import { surveyOf, withItem } from '../folder.js';
 import { baseSurvey } from '../risk/base.js';
 
 const RIM = ['A,rim,0,10', 'B,rim,0,10.01'];
@@ -12,7 +12,11 @@ function said(rim: string[]) {
   const { 'levels.csv': _, ...unlevelled } = baseSurvey();
   const levels = `point,role,distance_m,level_m\n${rim.join('\n')}\n`;
   const files = { ...unlevelled, ...(rim.length > 0 && { 'levels.csv': levels }) };
-  const report = reportOf(assess(siteModel(surveyOf(files), { samples: 64 })));
+  const powered = ['mains_power', 'discharge_allowed'].reduce<Record<string, string>>(
+    (all, item) => withItem(all, 'site.csv', item, 'yes'),
+    files,
+  );
+  const report = reportOf(assess(siteModel(surveyOf(powered), { samples: 64 })));
   return {
     headline: headlineOf(report),
     lines: answerLines(report.result, 'metric').join('\n'),

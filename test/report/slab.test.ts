@@ -74,10 +74,7 @@ describe('a slab on the liner', () => {
 
   test('is cast in dry months, and where there are none only with the water kept pumped low', () => {
     expect(stepsSection(slabbed, 'metric').html).toMatch(/Cast the slab on it (in|from) [A-Z]/);
-    const wet = {
-      ...slabbed,
-      digging: { ...slabbed.digging!, dry: slabbed.digging!.dry.map((row) => row.map(() => 0)) },
-    };
+    const wet = { ...slabbed, slab: { ...slab!, cast_in: [] } };
     const steps = stepsSection(wet, 'metric').html;
     expect(steps).toContain('kept pumped below it');
     expect(steps).not.toContain('Cast the slab on it');

@@ -220,7 +220,9 @@ describe('another spot', () => {
       'point,role,x_m,y_m,level_m\nhere,spot,0,0,10\nhigh,spot,-4,24,10.2\nP1,pit,0,0,10\nP2,pit,3,12,10.1\nP3,pit,-4,24,10.2\n';
     files['heads.csv'] =
       `place,month,depth_m,spread_m,source\n${rows('P1', 0.05)}${rows('P2', there / 2)}${rows('P3', there)}`;
-    return run(files);
+    return run(
+      withItem(withItem(files, 'site.csv', 'mains_power', 'yes'), 'site.csv', 'discharge_allowed', 'yes'),
+    );
   };
 
   test('spares the concrete: move there', () => {

@@ -31,7 +31,7 @@ ${[
   .map(([pit, depth]) => `${pit},2023-02-10,level,${depth},1.5,100,40,1.2`)
   .join('\n')}
 `;
-  return files;
+  return withItem(withItem(files, 'site.csv', 'mains_power', 'yes'), 'site.csv', 'discharge_allowed', 'yes');
 }
 
 test('every levelled spot is judged with the water it has, the best first', () => {
