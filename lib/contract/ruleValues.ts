@@ -60,7 +60,8 @@ export interface DrainRules {
   'ask-way/boundary': WayQuestion;
   'notify-neighbour/outlet': Nothing;
   'ask-engineer/lowered-house': Nothing;
-  'ask-engineer/lowered-place': { place: string };
+  /** `lowered_m`: likely, at the least permeable and the most it may be less and more */
+  'ask-engineer/lowered-place': { place: string; lowered_m: number };
 }
 
 /** Rules of building and rebuilding. m, N/m, m³/s; slopes horizontal to 1 vertical. */

@@ -4,5 +4,8 @@ import { type Rule, ruleOf, type SiteDrain } from '../contract/index.js';
 export function withLowering(rules: Rule[], drain: SiteDrain | null): Rule[] {
   const house = drain?.lowering.find((place) => place.caution && place.name !== 'boundary');
   if (!house || rules.some(({ subject }) => subject === 'lowered-house')) return rules;
-  return [...rules, ruleOf('ask-engineer/lowered-place', { place: house.name })];
+  return [
+    ...rules,
+    ruleOf('ask-engineer/lowered-place', { place: house.name, lowered_m: house.lowered.likely }),
+  ];
 }

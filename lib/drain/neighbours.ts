@@ -20,7 +20,7 @@ export const effectOnOthers = method({
 const RECHARGE = 0.001 / SECONDS_PER_DAY;
 /** Lowering that can be told from the weather, and that clay shrinks noticeably with, m. Our choice. */
 export const NOTICEABLE = 0.02;
-const SHRINKING = 0.1;
+export const SHRINKING = 0.1;
 
 /** Lowering at a place. */
 export interface Lowering {
