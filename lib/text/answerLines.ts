@@ -58,7 +58,7 @@ export function answerLines(
       .filter(Boolean)
       .join(''),
     `against    ${GOVERNS_WORDS[governs]}`,
-    `full       ${kept ? keptLine(kept, units) : shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
+    `in use     ${kept ? keptLine(kept, units) : shown ? `${fullLine(shown, units)}${by}` : 'not known'}`,
     `emptied    ${shown ? `${advised ? emptiedLine(recommendation, monthsToEmpty(recommendation)) : emptiedLine({ rules: [] }, monthsFree(shown.lowest_safe_level_m))}${by}` : 'not known'}`,
     `next       ${
       isRimTaken({ assumptions })

@@ -64,7 +64,7 @@ export function lineClaims(lines: string[], units: string, told: Told) {
   const raised = new RegExp(`raised by (${LENGTH})`).exec(advice)?.[1];
   if (raised) said.span('raise', 'advice', advice, lengthIn(raised, 'near'));
   said.says('vent', 'advice', advice, /gas vent/i.test(advice) ? 'yes' : 'no');
-  const full = of('full');
+  const full = of('in use');
   const by = / with nothing done$/.test(full) ? 'no-drain' : told.option;
   const size = new RegExp(`(${LENGTH}) or more`).exec(full)?.[1];
   if (by && size) {

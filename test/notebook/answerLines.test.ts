@@ -55,7 +55,7 @@ describe('the answer in five lines', () => {
     expect(answerLines({ recommendation, options: [], situations: [], assumptions: [] }, 'metric')).toEqual([
       'Do not dig',
       'against    protected ground',
-      'full       not known',
+      'in use     not known',
       'emptied    not known',
       'next       nothing tried would change this',
     ]);
