@@ -18,8 +18,9 @@ export const effectOnOthers = method({
 
 /** Recharge in the wet half-year, m/s: 1 mm a day. Our choice. */
 const RECHARGE = 0.001 / SECONDS_PER_DAY;
-/** Lowering that can be told from the weather, and that clay shrinks noticeably with, m. Our choice. */
+/** Lowering that can be told from the weather, m. Our choice. */
 export const NOTICEABLE = 0.02;
+/** Lowering that clay shrinks noticeably with, m. Our choice. */
 export const SHRINKING = 0.1;
 
 /** Lowering at a place. */
