@@ -9,6 +9,7 @@ export * from './floodEvery.js';
 export * from './ground.js';
 export * from './groundPlane.js';
 export * from './highEvidence.js';
+export * from './holesApart.js';
 export * from './houseFootings.js';
 export * from './layBack.js';
 export * from './monthlyHighs.js';

@@ -10,6 +10,7 @@ import { daysCounted } from './emptyingWater.js';
 import { floodEveryOf } from './floodEvery.js';
 import { type Ground, groundOf } from './ground.js';
 import { type HighEvidence, highEvidenceOf } from './highEvidence.js';
+import { holesApart } from './holesApart.js';
 import { footingsOf } from './houseFootings.js';
 import { laidBack } from './layBack.js';
 import { lifeOf } from './life.js';
@@ -164,6 +165,7 @@ export function siteModel(
     assume,
   );
   const seams = seamsOf(survey, soil.layers, places.pits, wetMonths, pond.depth, soil.topsoil);
+  warnings.push(...holesApart(dips, seams));
   const ground: Ground = { ...soil, seams };
   const unknowns = before?.unknowns ?? unknownsOf(samples, seed);
   const base = {
