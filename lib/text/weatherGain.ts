@@ -9,7 +9,7 @@ import { formatQuantity, type UnitSystem } from '../units/index.js';
  */
 export const WEATHER_GAIN = {
   /** width within which eight draws of ten have the yearly high, m, where a winter was looked at: the middle demo */
-  band_m: { neither: 0.37, months: 0.37, days: 0.12 },
+  band_m: { neither: 0.43, months: 0.43, days: 0.12 },
   /** demos that get an answer from their holes alone, in place of 'measure first' */
   answered: { neither: 0, months: 0, days: 3 },
   demos: 5,

@@ -101,8 +101,8 @@ export function between(text: string, from: string, to: string): string {
   return start < 0 ? '' : text.slice(start, text.indexOf(`\n${to}`, start));
 }
 
-/** Sizes that are part of the name of a pipe, and what pipes without a bed would leave: that is found in a map of the flow. */
-const NAMED = /\d+ mm (?:stiff|drain|perforated|solid)|alone would leave [\d.]+ c?m/g;
+/** Sizes that are part of the name of a pipe or a stone, and what pipes without a bed would leave: that is found in a map of the flow. */
+const NAMED = /\d+ mm (?:stiff|drain|perforated|solid|stone)|alone would leave [\d.]+ c?m/g;
 /**
  * What is put in as it stands, and has its origin there: a bed, a raise or a slab of the answer, the wish; days of use; what
  * a rule for digging or a hole to be looked into has; and where sides meet, which is of the wish alone.
