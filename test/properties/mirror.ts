@@ -62,7 +62,10 @@ export function seenFromNorth(value: unknown, turned: boolean, key = ''): unknow
   }
   if (typeof value === 'number') return turned && key === 'month' ? opposite(value) : value;
   if (Array.isArray(value)) {
-    if (/^(months|danger_months|emptied_in|cast_in|at)$/.test(key) && value.every((one) => typeof one === 'number'))
+    if (
+      /^(months|danger_months|emptied_in|cast_in|at)$/.test(key) &&
+      value.every((one) => typeof one === 'number')
+    )
       return (turned ? value.map(opposite) : [...value]).sort((a, b) => a - b);
     const yearly = value.length === 12 && key !== 'assumed';
     const twelve = turned && yearly ? [...value.slice(6), ...value.slice(0, 6)] : value;
