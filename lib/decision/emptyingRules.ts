@@ -1,7 +1,7 @@
 import type { Barred, MonthlyLimits } from '../contract/index.js';
 import { monthsFree } from '../contract/index.js';
 import { SECONDS_PER_DAY } from '../formula/index.js';
-import { riseBelow } from '../heads/index.js';
+import { emptiedSlab, riseBelow } from '../heads/index.js';
 import type { Site } from '../site/index.js';
 import type { AddRule } from './addRule.js';
 import type { Decision } from './decide.js';
@@ -29,7 +29,7 @@ export function emptyingRules(site: Site, d: Decision, limits: MonthlyLimits, ad
       { months: [...free, ...brief].sort((a, b) => a - b) },
     );
   else if (brief.length > 0) add('empty-only-in/briefly', briefly, { months: brief });
-  else noMonthRule(bound, limits, riseBelow(site, d.measures) - d.measures.ballast, add);
+  else noMonthRule(bound, limits, riseBelow(site, d.measures) - emptiedSlab(d.measures), add);
   const level = (month: number) => lowestSafeLevel[month - 1]!;
   levelRule(site, d, { bound, level, excepted: brief.length > 0 }, add);
   if ((d.emptyingRuled || d.change?.emptied_in) && free.length > 0)

@@ -1,5 +1,5 @@
 import { formula, method } from '../formula/index.js';
-import type { Draws, Measures } from '../heads/index.js';
+import { type Draws, emptiedSlab, type Measures } from '../heads/index.js';
 import type { Seam, Site } from '../site/index.js';
 import { deepestCut, HEAVE_FACTOR_WANTED, waterOverPlug } from '../uplift/index.js';
 import { UNIT_WEIGHT } from './sides.js';
@@ -101,7 +101,8 @@ export function levelOverSeams(
     left: Math.max(seam.top + floor, 0),
     cut: Math.max(-floor - seam.top, 0),
   }));
-  const ballast = pond.floorBallast + m.ballast;
+  const under = pond.floorBallast + m.ballast;
+  const bare = pond.floorBallast + emptiedSlab(m);
   return (scores) => {
     let wanted = 0;
     for (const { seam, pressed, left, cut } of plugs) {
@@ -112,7 +113,7 @@ export function levelOverSeams(
       wanted = Math.max(wanted, cut > 0 ? pressure + cut : 0);
       wanted = Math.max(wanted, waterOverPlug.compute(HEAVE_FACTOR_WANTED, pressure, weight, left));
     }
-    return wanted > ballast ? floor + wanted - ballast : null;
+    return wanted > bare ? floor + wanted - under : null;
   };
 }
 

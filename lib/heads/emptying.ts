@@ -2,8 +2,10 @@ import { formula, LEVEL_RESOLUTION, type Use, unrecorded } from '../formula/inde
 import { tubGives, tubVolume } from '../groundwater/index.js';
 import type { Site } from '../site/index.js';
 import {
+  CONCRETE_UNIT_WEIGHT,
   clayArrival,
   depthOver,
+  emptiedSlabHead,
   LEAST_FLOOR,
   LIFT_VOLUME_DEPTH,
   planArea,
@@ -20,7 +22,7 @@ export const holdAt = formula({
   parameters: {
     z: { meaning: "level of the liner's lowest point", unit: 'm', min: -10, max: 10 },
     g: { meaning: 'head held by what lies on the floor as surveyed', unit: 'm', min: 0, max: 5 },
-    b: { meaning: 'head held by a slab', unit: 'm', min: 0, max: 5 },
+    b: { meaning: 'head held by a slab with no water over it', unit: 'm', min: 0, max: 5 },
   },
   compute: (z: number, g: number, b: number) => z + g + b,
   validity: 'a level floor',
@@ -29,7 +31,12 @@ export const holdAt = formula({
 
 /** Level below which water does not lift an emptied liner: its lowest point and what lies on it, m above the datum. */
 export function emptiedHold(site: Site, m: Measures, depth: number, use: Use = unrecorded): number {
-  return use(holdAt, floorLevel(depth, m, use), site.pond.floorBallast, m.ballast);
+  return use(holdAt, floorLevel(depth, m, use), site.pond.floorBallast, emptiedSlab(m, use));
+}
+
+/** Head that the slab of some measures holds with no water over it, m. */
+export function emptiedSlab({ ballast }: Measures, use: Use = unrecorded): number {
+  return ballast > 0 ? use(emptiedSlabHead, ballast, CONCRETE_UNIT_WEIGHT) : 0;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Basis } from '../basis/index.js';
 import { deepestFloorOver, monthsEmpty } from '../digging/index.js';
-import type { Measures } from '../heads/index.js';
+import { emptiedSlab, type Measures } from '../heads/index.js';
 
 /**
  * First of ascending depths at which the emptied floor heaves, by plan of emptying and sample, their count where none
@@ -12,7 +12,7 @@ export function emptiedHeaves(
   depths: ArrayLike<number>,
 ): Uint16Array[] | undefined {
   if (site.ground.seams.length === 0) return undefined;
-  const ballast = site.pond.floorBallast + m.ballast;
+  const ballast = site.pond.floorBallast + emptiedSlab(m);
   return emptyings.plans.map((places) => {
     const first = new Uint16Array(draws.samples).fill(depths.length);
     if (places.length === 0) return first;

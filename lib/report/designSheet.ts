@@ -245,11 +245,13 @@ function plugOf(designed: Designed, row: Situation, use: Use): UpliftActions {
   const plug = thickness > 0 ? use(plugWeight, seam.coverWeight, thickness) : 0;
   const load = holds > floor ? use(waterPressure, use(headOver, holds, floor)) : 0;
   const holding = plug > 0 && load > 0 ? use(plugWithLoad, plug, load) : plug + load;
-  const weight = Math.min(
-    designed.site.pond.floorBallast + designed.measures.ballast,
-    load / UNIT_WEIGHT_OF_WATER,
-  );
-  const bare = heldBy(load / UNIT_WEIGHT_OF_WATER - weight, weight);
+  const held = load / UNIT_WEIGHT_OF_WATER;
+  // No water is left over an emptied floor.
+  const weight =
+    row.situation === 'seam-emptied'
+      ? held
+      : Math.min(designed.site.pond.floorBallast + designed.measures.ballast, held);
+  const bare = heldBy(held - weight, weight);
   const by = plug > 0 ? (load > 0 ? 'plug-and-load' : 'plug') : bare;
   const alone = plug > 0 && load === 0 ? { weight: seam.coverWeight, thickness } : undefined;
   return weighed(designed, row, { lifting, holding, by, ...(alone && { plug: alone }) }, use);

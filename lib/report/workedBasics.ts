@@ -28,6 +28,7 @@ import { overDatum, type Site } from '../site/index.js';
 import type { LevelPoint, LevelRole } from '../survey/index.js';
 import {
   boxOutline,
+  emptiedSlabHead,
   leaningCut,
   ovalOutline,
   planWithin,
@@ -118,7 +119,11 @@ export function tellLevels(r: Recording, site: Site, m: Measures, depth: number)
         pond.floorBallast > 0
           ? pondRow(site, 'ballast_thickness', 'as a head')
           : assumed('nothing lies on it'),
-      b: m.ballast > 0 ? assumed('the slab of this answer, as a head') : assumed('no slab'),
+      b: assumed('no slab'),
+    })
+    .tell(emptiedSlabHead, {
+      b: assumed('the slab of this answer, as a head'),
+      c: assumed('unit weight of concrete: common practice'),
     })
     .tell(withSlab, { b: assumed('the slab of this answer, as a head') })
     .tell(bedUnderside, { t: assumed(`a bed ${BED_THICKNESS} m thick: common practice`) })

@@ -32,6 +32,21 @@ export const ballastHead = formula({
   source: 'statics',
 });
 
+/** Head that a slab holds down with no water over it: it weighs all of itself then. */
+export const emptiedSlabHead = formula({
+  title: 'Head held by a slab in an emptied pond',
+  symbol: 'e',
+  unit: 'm',
+  expression: 'b*c/(c - 9810)',
+  parameters: {
+    b: { meaning: 'head it holds under water', unit: 'm', min: 0, max: 2 },
+    c: { meaning: 'unit weight of the slab', unit: 'N/m³', min: 20000, max: 26000 },
+  },
+  compute: (b: number, c: number) => (b * c) / (c - W),
+  validity: 'over the underside of the slab; no water stands over it',
+  source: 'statics',
+});
+
 /** Slab thickness that balances a head under it. */
 export const slabThickness = formula({
   title: 'Thickness of a slab against a head',

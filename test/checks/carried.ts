@@ -51,6 +51,8 @@ const BY_HAND: [name: string, put: number[], expected: number][] = [
   ['facingThickness', [0.12, 0.75], 0.2],
   ['fullAt', [0.3, 0.2], 0.5],
   ['holdAt', [-1, 0.1, 0.25], -0.65],
+  // 0.1 m of concrete at 24.0 kN/m³: 0.1 × (24 − 9.81) ÷ 9.81 under water, 2.4 ÷ 9.81 without.
+  ['emptiedSlabHead', [(0.1 * 14190) / 9810, 24000], 2400 / 9810],
   ['dugTo', [1, 0.2, 0.15], 0.95],
   ['sideHeight', [1.15, 0.12], 1.27],
   ['depthRoom', [1.2, 1], 0.2],

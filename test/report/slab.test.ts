@@ -6,6 +6,7 @@ import { stepsSection } from '../../lib/page/steps.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { wishWords } from '../../lib/text/asked.js';
+import { weightOnLiner } from '../../lib/uplift/index.js';
 import { briefDemo, edited, surveyOf } from '../folder.js';
 
 const site = (files: Record<string, string>) =>
@@ -51,6 +52,17 @@ describe('a slab on the liner', () => {
     // A square metre of the side, 1 : m, has of its weight the part m ÷ √(1 + m²) square to it.
     const m = pond.side_slope;
     expect((facing_m! * m) / Math.sqrt(1 + m * m)).toBeCloseTo(thickness_m, 9);
+  });
+
+  test('holds with all its weight where the pond is emptied, and with what it weighs under water where it is not', () => {
+    const slabHolds = (pond: number) =>
+      weightOnLiner([{ kind: 'slab', thickness: slab!.thickness_m }], -depth_m, pond) / 9810;
+    const own = result.situations.filter(({ of }) => of === 'recommended');
+    const emptied = own.filter(({ situation }) => situation === 'emptied');
+    expect(emptied).toHaveLength(12);
+    for (const { level_m } of emptied) expect(level_m! + depth_m).toBeCloseTo(slabHolds(-depth_m), 6);
+    const full = own.find(({ situation }) => situation === 'full')!;
+    expect(full.margin_m).toBeCloseTo(slabHolds(full.level_m!) - depth_m - full.water!.level_m, 6);
   });
 
   test('is drawn as thick as it is, where the pond is cut', () => {

@@ -96,7 +96,9 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
   const { drain } = m;
   const floor = m.raise - depth;
   const drawn = pond.fullLevel + m.raise - letFall(pond.kept) + m.ballast;
-  const hold = floor + pond.floorBallast + m.ballast;
+  // Concrete of 24 kN/m³ weighs all of it where no water stands over it.
+  const bareSlab = (m.ballast * 24) / (24 - 9.81);
+  const hold = floor + pond.floorBallast + bareSlab;
   const flood = drain?.kind === 'outlet' ? drain.flood : NONE;
   const ditch = drain?.kind === 'outlet' ? (drain.outlet.ditch ?? NONE) : flood;
   const wet = site.wetMonths.map((month) => month - 1);
@@ -226,7 +228,7 @@ function enumerated(basis: Basis, m: Measures, depth: number): number {
                 Math.max(height, 0) < side + topped ||
                 slips(site, side, head) ||
                 slips(site, side + upTo, head - upTo) ||
-                heaves(site, draws, s, month, depth - m.raise, m.ballast)
+                heaves(site, draws, s, month, depth - m.raise, bareSlab)
               );
             });
             if (failsDrawn || failsEmptied) failing += chance * share;
