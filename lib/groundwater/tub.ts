@@ -156,6 +156,25 @@ export function tubHeads(g: TubGeometry, levels: Float64Array): void {
 }
 
 /**
+ * What a ring that stands at a level loses to the ground and to its own way out, by the rules of {@link tubStore}.
+ * @param g - of the tub
+ * @param ground - level of its water, m above the datum, and its permeability, m/s
+ * @param level - of the ring, m above the datum
+ * @returns m³/s; below 0 where the ground gives
+ */
+export function tubLoses(
+  { floor, spill, exit, ringArea, perimeter, bedArea }: TubGeometry,
+  ground: { level: number; permeability: number },
+  level: number,
+): number {
+  const wet = Math.min(Math.max(level, ground.level), spill);
+  const gradient = Math.min((level - ground.level) * PER_LENGTH, 1);
+  const seeps = ground.permeability * (ringArea + bedArea + perimeter * excess(wet, floor)) * gradient;
+  const [over, foot] = exit ? [excess(level, floor), excess(exit.level, floor)] : [0, 0];
+  return seeps + (exit?.perDepth ?? 0) * excess(over * over, foot * foot);
+}
+
+/**
  * Runs the tub day by day from empty, see {@link tubStore}, and asserts that it closes.
  * @param g - of the tub
  * @param forcing - what arrives, and the clay around it

@@ -7,6 +7,7 @@ import {
   type TubDrain,
   type TubGeometry,
   tubBottom,
+  tubLoses,
   tubVolume,
 } from '../groundwater/index.js';
 import { RUNOFF_COEFFICIENT, WOODLAND_SHARE } from '../soil/index.js';
@@ -154,31 +155,49 @@ function heavyDay({ ringArea }: TubGeometry, c: Catchment, share: number): numbe
   return HEAVY_DAY * (ringArea + share * c.uphillArea + c.roofArea + overBrim) * (c.capped ? CAP_LEAK : 1);
 }
 
+/** The ground that a ring stands in: level of its water, m above the datum, and its permeability, m/s. */
+export interface GroundAround {
+  level: number;
+  permeability: number;
+}
+
 /**
- * Level to which a heavy day fills a ring that stood as the clay does, in a month whose weather nobody knows, m above the
+ * Level to which a heavy day fills a ring that stood as the ground does, in a month whose weather nobody knows, m above the
  * datum; no higher than it can stand.
- * @param from - level of the clay
  */
-export function stormRing(tub: TubGeometry, c: Catchment, from: number): number {
+export function stormRing(tub: TubGeometry, c: Catchment, ground: GroundAround): number {
+  const from = ground.level;
   const bed = tub.bedArea * tub.bedPorosity;
   const ring = tub.ringArea * tub.ringPorosity;
   const held =
     tubVolume(tub, Math.max(from, tubBottom(tub))) + heavyDay(tub, c, RUNOFF_COEFFICIENT[c.cover].likely);
   const inBed = bed * tub.bedThickness;
   const level = held <= inBed ? tubBottom(tub) + held / bed : tub.floor + (held - inBed) / ring;
-  return Math.max(from, Math.min(level, fullRing(tub, c)));
+  return Math.max(from, Math.min(level, fullRing(tub, c, ground)));
 }
 
+/** Nearer than this the level of a ring is not sought, m. */
+const NEAR = 1e-4;
+
 /**
- * Level at which a ring is taken to stand in a wet month whose weather nobody knows, m above the datum: at the ground, or
- * where its way out takes the rain of a heavy day, every day, on the ring and all that drains to it.
+ * Level at which a ring is taken to stand in a wet month whose weather nobody knows, m above the datum: where the ground
+ * around it and its way out take the rain of a heavy day, every day, on the ring and all that drains to it; no higher than
+ * the ground.
  */
-export function fullRing(tub: TubGeometry, c: Catchment): number {
-  const { floor, spill, exit, flooded = floor } = tub;
-  if (!exit?.perDepth) return spill;
+export function fullRing(tub: TubGeometry, c: Catchment, ground: GroundAround): number {
+  const { spill, flooded = Number.NEGATIVE_INFINITY } = tub;
   const inflow = heavyDay(tub, c, 1) / SECONDS_PER_DAY;
-  const steady = floor + Math.sqrt((exit.level - floor) ** 2 + inflow / exit.perDepth);
-  return Math.min(Math.max(steady, flooded), spill);
+  const isLost = (level: number) => tubLoses(tub, ground, level) > inflow;
+  let low = tubBottom(tub);
+  let high = spill;
+  if (!isLost(high)) return spill;
+  if (isLost(low)) high = low;
+  while (high - low > NEAR) {
+    const middle = (low + high) / 2;
+    if (isLost(middle)) high = middle;
+    else low = middle;
+  }
+  return Math.min(Math.max(high, flooded), spill);
 }
 
 /**

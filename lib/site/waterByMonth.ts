@@ -58,15 +58,15 @@ export function waterByMonth(
         e.clayHigh.month[i] = Math.min(high, most.high);
         if (e.tub && !simulated) {
           // No weather: the ring is taken as full in the wet months, and filled by a heavy day in the others.
-          const full = wetMonths.includes(m + 1)
+          const ground = { level: low, permeability: e.permeability[s] };
+          e.tub.asIs.month[i] = wetMonths.includes(m + 1)
             ? Math.max(
-                ring ? fullRing(ring.tub, ring.catchment) : Number.NEGATIVE_INFINITY,
+                ring ? fullRing(ring.tub, ring.catchment, ground) : Number.NEGATIVE_INFINITY,
                 underLiner ?? Number.NEGATIVE_INFINITY,
               )
             : ring
-              ? stormRing(ring.tub, ring.catchment, low)
+              ? stormRing(ring.tub, ring.catchment, ground)
               : low;
-          e.tub.asIs.month[i] = full;
           e.tub.keptOut.month[i] = low;
         }
       }

@@ -67,12 +67,13 @@ describe('a roof led into the pond', () => {
 
   test('fills the ring on a heavy day where there is no weather, unless its brim is led away', () => {
     const { 'weather.csv': _, ...dry } = flush('kept_within', '0.05', { ring: '0.3', level: '0' });
+    const tight = { level: -2, permeability: 0 };
     const at = (roof: number, overflow: 'ring' | 'away') => {
       const { tub, catchment } = site(roof, dry);
       const c = { ...catchment, overflow };
       return [
-        stormRing(tub!, c, -2),
-        fullRing({ ...tub!, exit: { level: -0.5, conductance: 0, perDepth: 1e-4 } }, c),
+        stormRing(tub!, c, tight),
+        fullRing({ ...tub!, exit: { level: -0.5, conductance: 0, perDepth: 1e-4 } }, c, tight),
       ];
     };
     expect(at(40, 'ring')[0]).toBeGreaterThan(at(0, 'ring')[0]!);

@@ -138,6 +138,9 @@ test('New York: a ring of sand in clay of 1e-8 m/s stands full about half the wi
     expect(share).toBeLessThan(0.05);
 });
 
+/** Clay that takes nothing. */
+const TIGHT = { level: -3, permeability: 1e-30 };
+
 describe('the tub of a pond', () => {
   test('goes to the liner, or to where the ring ends if that is higher', () => {
     expect(tubOf(pond('sand'), NO_PLACES, new Assumptions())).toMatchObject({
@@ -255,8 +258,8 @@ describe('a way out of the ring', () => {
       overflow: 'away',
       capped: true,
     };
-    expect(fullRing(flooded(-0.8), dry)).toBeLessThan(-0.49);
-    expect(fullRing(flooded(-0.2), dry)).toBe(-0.2);
+    expect(fullRing(flooded(-0.8), dry, TIGHT)).toBeLessThan(-0.49);
+    expect(fullRing(flooded(-0.2), dry, TIGHT)).toBe(-0.2);
   });
 
   test('without weather a heavy day fills it: 30 mm on ring, roof and half the lawn uphill, by the room in its fill', () => {
@@ -265,7 +268,7 @@ describe('a way out of the ring', () => {
       stormRing(
         g,
         { uphillArea: 0, cover: 'lawn', roofArea: 0, pondRoof: 0, overflow: 'away', capped: false, ...c },
-        from,
+        { ...TIGHT, level: from },
       );
     // From dry: its own rain alone stands 30 mm ÷ 0.35 over the floor.
     expect(at({})).toBeCloseTo(g.floor + 0.03 / 0.35, 9);
@@ -288,18 +291,47 @@ describe('a way out of the ring', () => {
     }
   });
 
-  /** Where the ring settles with a steady inflow, m³ a day, in clay that takes nothing. */
-  const settled = (g: TubGeometry, inflow: number) => {
+  /** Where the ring settles with a steady inflow, m³ a day. */
+  const settled = (g: TubGeometry, inflow: number, ground = TIGHT) => {
     const n = 4000;
     const level = new Float64Array(n);
     const forcing = {
       inflow: new Float64Array(n).fill(inflow),
-      clay: new Float64Array(n).fill(-3),
-      permeability: 1e-30,
+      clay: new Float64Array(n).fill(ground.level),
+      permeability: ground.permeability,
     };
     runTub(g, forcing, level);
     return level[n - 1];
   };
+
+  test('and the ground take as much at the level of wet months as a heavy day brings every day, or it is full', () => {
+    const among = { empty: 0, between: 0, full: 0 };
+    fc.assert(
+      fc.property(
+        fc.double({ min: -9, max: -3, noNaN: true }),
+        fc.double({ min: -3, max: -0.1, noNaN: true }),
+        fc.double({ min: 0, max: 40, noNaN: true }),
+        fc.constantFrom(-0.4, 1),
+        (log, level, uphillArea, spill) => {
+          const ground = { level, permeability: 10 ** log };
+          const g = tub(spill, 'sand');
+          const c: Catchment = {
+            uphillArea,
+            cover: 'lawn',
+            roofArea: 0,
+            pondRoof: 0,
+            overflow: 'away',
+            capped: false,
+          };
+          const full = fullRing(g, c, ground);
+          expect(full).toBeCloseTo(settled(g, 0.03 * (g.ringArea + uphillArea), ground), 3);
+          among[full <= g.floor ? 'empty' : full < g.spill ? 'between' : 'full']++;
+        },
+      ),
+      { seed: 7, numRuns: 100 },
+    );
+    for (const count of Object.values(among)) expect(count).toBeGreaterThan(5);
+  });
 
   test('holds gravel at its level and topsoil hardly below the ground, as the profile along the ring says', () => {
     // 14 m all round, 0.2 m wide, 2.8 m² of ring: an inch of rain a week is 0.01 m³ a day.
@@ -341,8 +373,8 @@ describe('a way out of the ring', () => {
             overflow: 'away',
             capped: false,
           };
-          expect(fullRing(tub(lower, 'sand'), known)).toBeLessThanOrEqual(
-            fullRing(tub(level, 'sand'), known),
+          expect(fullRing(tub(lower, 'sand'), known, TIGHT)).toBeLessThanOrEqual(
+            fullRing(tub(level, 'sand'), known, TIGHT),
           );
         },
       ),
