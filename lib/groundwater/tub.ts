@@ -155,16 +155,22 @@ export function tubHeads(g: TubGeometry, levels: Float64Array): void {
   for (let d = 0; d < levels.length; d++) if (!(levels[d] > wet)) levels[d] = Number.NEGATIVE_INFINITY;
 }
 
+/** The ground that a ring stands in: level of its water, m above the datum, and its permeability, m/s. */
+export interface GroundAround {
+  level: number;
+  permeability: number;
+}
+
 /**
  * What a ring that stands at a level loses to the ground and to its own way out, by the rules of {@link tubStore}.
  * @param g - of the tub
- * @param ground - level of its water, m above the datum, and its permeability, m/s
+ * @param ground - that it stands in
  * @param level - of the ring, m above the datum
  * @returns m³/s; below 0 where the ground gives
  */
 export function tubLoses(
   { floor, spill, exit, ringArea, perimeter, bedArea }: TubGeometry,
-  ground: { level: number; permeability: number },
+  ground: GroundAround,
   level: number,
 ): number {
   const wet = Math.min(Math.max(level, ground.level), spill);

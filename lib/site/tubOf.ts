@@ -3,6 +3,7 @@ import { formula, SECONDS_PER_DAY, type Use, unrecorded } from '../formula/index
 import {
   CAP_LEAK,
   type ColumnSeries,
+  type GroundAround,
   ringFlow,
   type TubDrain,
   type TubGeometry,
@@ -153,12 +154,6 @@ const HEAVY_DAY = 0.03;
 function heavyDay({ ringArea }: TubGeometry, c: Catchment, share: number): number {
   const overBrim = c.overflow === 'ring' ? c.pondRoof : 0;
   return HEAVY_DAY * (ringArea + share * c.uphillArea + c.roofArea + overBrim) * (c.capped ? CAP_LEAK : 1);
-}
-
-/** The ground that a ring stands in: level of its water, m above the datum, and its permeability, m/s. */
-export interface GroundAround {
-  level: number;
-  permeability: number;
 }
 
 /**
