@@ -4,6 +4,7 @@ import { whichWaterFigure } from '../../lib/figures/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf } from '../folder.js';
+import { sweep } from '../sweep.js';
 
 /** Points of the liners and boxes of the margins written beside them, as a reader sees them. */
 function read(svg: string) {
@@ -28,7 +29,7 @@ function read(svg: string) {
   return { liners, margins };
 }
 
-describe.each(['clay-slope', 'meadow-scrape', 'loam-terrace'])('the margins of %s', (demo) => {
+describe.each(sweep(['clay-slope', 'meadow-scrape', 'loam-terrace'], 1))('the margins of %s', (demo) => {
   const report = reportOf(judge(siteModel(surveyOf(briefDemo(demo)), { samples: 48 })));
 
   test.each(['wide', 'narrow'] as const)('run over no line of the liner, %s', (form) => {

@@ -44,7 +44,7 @@ const PAGES: [string, Record<string, string>][] = [
   ['flush pond that is topped up', flush],
 ];
 
-describe.each(sweep(PAGES, 2))('the page of the %s, by hand', (_, files) => {
+describe.each(sweep(PAGES, 1))('the page of the %s, by hand', (_, files) => {
   const survey = surveyOf(files);
   const assessment = assess(siteModel(survey, { samples: 128 }));
   const report = reportOf(assessment);

@@ -5,6 +5,7 @@ import { resultOf, workedSheet } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
 import { placed } from '../steps/place.js';
+import { sweep } from '../sweep.js';
 import { baseSurvey } from './base.js';
 
 const seamed = (() => {
@@ -14,12 +15,14 @@ const seamed = (() => {
   return withItem(files, 'pond.csv', 'emptied_in', '3');
 })();
 
-describe.each([
+const SURVEYS: [string, Record<string, string>][] = [
+  ['a seam under the clay', seamed],
   ['clay hollow', briefDemo('clay-hollow')],
   ['clay slope', briefDemo('clay-slope')],
   ['loam terrace', briefDemo('loam-terrace')],
-  ['a seam under the clay', seamed],
-])('the worked sheet of %s', (_, files) => {
+];
+
+describe.each(sweep(SURVEYS, 2))('the worked sheet of %s', (_, files) => {
   const assessment = judge(siteModel(surveyOf(files), { samples: 200 }));
   const result = resultOf(assessment);
   const sheet = workedSheet(assessment);

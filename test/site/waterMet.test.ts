@@ -2,12 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { siteModel } from '../../lib/site/index.js';
 import { briefDemo, surveyOf, withItem } from '../folder.js';
+import { sweep } from '../sweep.js';
 
 const OPTIONS = { samples: 16 };
 const demo = (name: string, item: string, value: string, unit: string) =>
   surveyOf(withItem(briefDemo(name), 'pond.csv', item, value, unit));
 
-describe.each(['clay-slope', 'clay-hollow'])('%s', (name) => {
+describe.each(sweep(['clay-slope', 'clay-hollow'], 1))('%s', (name) => {
   const files = briefDemo(name);
   const site = siteModel(surveyOf(files), OPTIONS);
 
