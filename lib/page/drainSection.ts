@@ -8,6 +8,7 @@ import { worksTable } from '../figures/tables.js';
 import { costWords, hoursWords } from '../text/buildWords.js';
 import { amountsNote, bulkWords, dayWords } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
+import { nothingYet } from '../text/nextStep.js';
 import { workPlan } from '../text/workPlan.js';
 import type { UnitSystem } from '../units/index.js';
 import { FOOT } from '../units/index.js';
@@ -23,7 +24,7 @@ export function drainSection(report: Report, units: UnitSystem): Markup {
       'Build',
       paragraph(
         wait
-          ? 'Buy and dig nothing yet: first what is said under “What to do”.'
+          ? `${nothingYet(report.pond.existing)} yet: first what is said under “What to do”.`
           : advisedOption(result)?.option === 'cutoff-drain'
             ? 'The drain lies in a trench uphill of the pond; none lies under it.'
             : 'No drain under the pond is recommended.',

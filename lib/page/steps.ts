@@ -5,6 +5,7 @@ import { underLiner } from '../figures/sheetSection.js';
 import { CUTOFF } from '../options/index.js';
 import { CAUTIONS, FIRST_CAUTIONS } from '../text/cautions.js';
 import { duringMonths, monthWords } from '../text/index.js';
+import { nothingYet } from '../text/nextStep.js';
 import { cutoffStep, digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
 import { ruleWords } from '../text/terms.js';
 import type { UnitSystem } from '../units/index.js';
@@ -125,7 +126,7 @@ export function stepsSection(report: Report, units: UnitSystem): Markup {
   return section(
     'do',
     'What to do now',
-    now.html === '' ? paragraph('Buy and dig nothing.') : now,
+    now.html === '' ? paragraph(`${nothingYet(report.pond.existing)}.`) : now,
     later.html === ''
       ? NONE
       : html`<details><summary>Rules that would hold for the pond as wished</summary>${later}</details>`,

@@ -14,9 +14,9 @@ export const ASKING_RULES: Wording<AskingRules> = {
   'measure-first/footing': () =>
     'Find out how deep the footing goes before it is dug: a small hole beside the wall, down to its underside.',
   'measure-first/season': () =>
-    'Put in two sealed standpipes and read them every week through one wet half-year before the liner is bought.',
+    'Put in a sealed standpipe and read it every week through one wet half-year before anything is bought.',
   'measure-first/discharge': () =>
-    'Ask, and get it in writing, whether and where the water may be led away before the liner is bought.',
+    'Ask, and get it in writing, whether and where the water may be led away before anything is bought.',
   'measure-first/place': (lacking, say) => `Measure before anything is bought: ${obstacleIn(lacking, say)}.`,
   'seam-unknown/layer': ({ pit, top_m, deepest_m }, { length, atMost }) =>
     `Under tighter ground, from ${length(top_m)} down in ${pit}, lies a layer that carries water, and how high that water rises in the wet half-year is not known. Water as high as it may stand would heave a floor deeper than ${atMost(deepest_m)}: before digging deeper, read a pipe that is open in that layer only, every week through a wet half-year.`,

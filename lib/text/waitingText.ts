@@ -12,7 +12,7 @@ const TELLS: Record<OpenFact, string> = {
 /** What a reason says of what is to be found out first, or stops everything. */
 export const WAITING_TEXT: Wording<WaitingStatements> = {
   'season-unknown': () =>
-    'The survey says too little of the wet half-year to decide; a wet season of dips in sealed standpipes would.',
+    'The survey says too little of the wet half-year to decide; a wet season of dips in a sealed standpipe would.',
   'old-drain': oldDrainWords,
   'fact-tells': ({ fact }) => TELLS[fact],
   'drain-perhaps': (why, say) => `A drain may be the answer, but ${obstacleIn(why, say)}.`,
