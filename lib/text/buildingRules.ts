@@ -7,7 +7,7 @@ import { hoursDown } from './when.js';
 
 const AGAINST: Partial<Record<Governs, string>> = {
   'wet-dig': 'more water may come in than can be taken out',
-  'floor-heave': 'water under pressure below the clay may break the floor up',
+  'floor-heave': 'water under pressure below the clay may break through the floor',
   'side-slump': 'the sides may slip',
 };
 
@@ -59,7 +59,7 @@ export const BUILDING_RULES: Wording<Omit<BuildingRules, 'working-slope/class'>>
   'dig-in/months': ({ months, against }) =>
     `Dig it ${duringMonths(months)}: in the other months ${AGAINST[against]}.`,
   'read-before-digging/pressure': ({ pit, depth_m }, { atLeast }) =>
-    `In a month in which it may be dug, read the pipe that is open only in the layer under the clay, at ${pit}, every morning and after rain: go on only while its water stands ${atLeast(depth_m)} or more below the ground there. Where it stands higher, it would break the floor up.`,
+    `In a month in which it may be dug, read the pipe that is open only in the layer under the clay, at ${pit}, every morning and after rain: go on only while its water stands ${atLeast(depth_m)} or more below the ground there. Where it stands higher, it would break through the floor.`,
   'pump-while-digging/inflow': ({ flow_m3_s, months, pit_m }, { flow, length }) =>
     `Water comes into the hole while it is dug, in a wet year about ${flow(flow_m3_s)} ${duringMonths(months)}: hire a pump, let it draw from a pit in one corner ${length(pit_m)} below the floor, and keep it running until the liner lies and the pond is full.`,
   'fill-at-once/months': ({ months, hours }) =>

@@ -6,7 +6,7 @@ export const HAPPENS: Record<Governs, string> = {
   'lift-drawn-down': 'the liner lifts when the pond is low',
   'lift-emptied': 'the liner lifts when the pond is emptied',
   'lift-power-out': 'the liner lifts when the power fails',
-  'floor-heave': 'water from below breaks the floor up',
+  'floor-heave': 'water from below breaks through the floor',
   'side-slump': 'the sides do not stand safely',
   'working-slope': 'the sides are too high to work beside as steep as this',
   'sides-meet': 'the sloping sides meet and leave no floor',

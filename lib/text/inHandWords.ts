@@ -46,7 +46,7 @@ export function inHandWords(report: Report, units: UnitSystem): string {
   if (!least) return 'Nothing can be told yet of what is in hand.';
   const when = least.month === null ? '' : ` in ${monthName(least.month)}`;
   const bare = advised ? '' : ' and nothing done';
-  // What breaks the floor up is the water below it, not what lifts the liner.
+  // What breaks through the floor is the water below it, not what lifts the liner.
   const below =
     least.why === 'floor-heaves'
       ? deciding.find(

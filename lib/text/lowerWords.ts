@@ -66,7 +66,7 @@ export function notByPipe(barred: readonly (Barred | null)[]): string {
   const seam = barred.includes('floor-heave');
   const months = barred.flatMap((cause, at) => (cause === null ? [] : [at + 1]));
   const when = months.length < 12 ? `${sentence(duringMonths(months))} never` : 'Never';
-  return `${when} lower than the month says, not even when the pipe is dry: ${seam ? 'water below the clay, which the pipe does not show, breaks the floor up' : 'the bared sides slip'}.`;
+  return `${when} lower than the month says, not even when the pipe is dry: ${seam ? 'water below the clay, which the pipe does not show, breaks through the floor' : 'the bared sides slip'}.`;
 }
 
 /**

@@ -6,7 +6,7 @@ import { type Say, sayer, type Wording, wordsOf } from './say.js';
 const OBSTACLES: Wording<ObstacleValues> = {
   'no-ring': () => 'no permeable layer touches the liner, so no surface water gets behind it',
   'already-kept-out': () => 'surface water is already kept out',
-  'level-ground': () => 'there is no uphill side: the ground at the rim is nearly level',
+  'level-ground': () => 'the ground at the rim rises too little for a drain on the uphill side to help',
   'trench-near-footing': ({ name }) =>
     `its trench would lie below the 45° line from the footing ${name}: an engineer would have to design it`,
   'no-low-outlet-uphill': () => 'no outlet lies low enough for a drain uphill of the pond',

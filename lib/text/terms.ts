@@ -96,7 +96,7 @@ export const WHY_WORDS: Record<SituationWhy, string> = {
   briefly: 'holds for the days planned, no longer',
   lifts: 'the liner lifts',
   'sides-slip': 'the sides slip',
-  'floor-heaves': 'the floor breaks up',
+  'floor-heaves': 'water breaks through the floor',
   'too-wet': 'more water than can be pumped',
   condition: 'a condition is not met',
   'not-known': 'not known: nobody looked',
