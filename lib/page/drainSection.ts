@@ -8,7 +8,7 @@ import { worksTable } from '../figures/tables.js';
 import { costWords, hoursWords } from '../text/buildWords.js';
 import { amountsNote, bulkWords, dayWords } from '../text/handy.js';
 import { drainWords } from '../text/index.js';
-import { nothingYet } from '../text/nextStep.js';
+import { waitToBuild } from '../text/nextStep.js';
 import { workPlan } from '../text/workPlan.js';
 import type { UnitSystem } from '../units/index.js';
 import { FOOT } from '../units/index.js';
@@ -24,7 +24,7 @@ export function drainSection(report: Report, units: UnitSystem): Markup {
       'Build',
       paragraph(
         wait
-          ? `${nothingYet(report.pond.existing)} yet: first what is said under “What to do”.`
+          ? waitToBuild(report.pond.existing)
           : advisedOption(result)?.option === 'cutoff-drain'
             ? 'The drain lies in a trench uphill of the pond; none lies under it.'
             : 'No drain under the pond is recommended.',

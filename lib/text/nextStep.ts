@@ -11,6 +11,10 @@ import { mayTurn } from './tippingText.js';
  */
 export const nothingYet = (existing: boolean) => `Buy and ${existing ? 'change' : 'dig'} nothing`;
 
+/** The same where it would be told how to build. */
+export const waitToBuild = (existing: boolean) =>
+  `${nothingYet(existing)} yet: first what is said under “What to do”.`;
+
 /** The next thing to find out, the one that may change most. */
 export function nextStep({ result, pond }: Report): string {
   const { measure_next, option, rules, close_call } = result.recommendation;
