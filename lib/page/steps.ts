@@ -6,13 +6,11 @@ import { CUTOFF } from '../options/index.js';
 import { CAUTIONS, FIRST_CAUTIONS } from '../text/cautions.js';
 import { duringMonths, monthWords } from '../text/index.js';
 import { nothingYet } from '../text/nextStep.js';
+import { PHASES, type Phase, RULE_NAMES } from '../text/ruleNames.js';
 import { cutoffStep, digStep, LAY, lineStep, STOP, STOPPED } from '../text/stepWords.js';
-import { ruleWords } from '../text/terms.js';
+
 import type { UnitSystem } from '../units/index.js';
 import { html, type Markup, NONE, type Part, paragraph, section } from './markup.js';
-
-/** When something is done. */
-type Phase = 'ask' | 'dig' | 'build' | 'fill' | 'keep' | 'empty';
 
 const TITLES: Record<Phase, string> = {
   ask: 'Before anything else',
@@ -21,43 +19,6 @@ const TITLES: Record<Phase, string> = {
   fill: 'Line it and fill it',
   keep: 'Keep the water up',
   empty: 'Lower the water only so',
-};
-
-/** Rules by the step they belong to; what is not named here is of a pond in use. */
-const OF: Record<string, Phase> = {
-  'ask-regulator': 'ask',
-  'ask-way': 'ask',
-  'ask-engineer': 'ask',
-  'notify-neighbour': 'ask',
-  'measure-first': 'ask',
-  'seam-unknown': 'ask',
-  'look-deeper': 'ask',
-  'footing-unknown': 'ask',
-  'old-drain': 'ask',
-  'mend-leak': 'ask',
-  rebuild: 'ask',
-  'dig-in': 'dig',
-  'read-before-digging': 'dig',
-  'working-slope': 'dig',
-  'batter-sides': 'dig',
-  'pump-while-digging': 'dig',
-  trees: 'dig',
-  'wall-load': 'build',
-  'rim-load': 'build',
-  'keep-surface-water-out': 'build',
-  'ring-outlet': 'build',
-  'keep-old-ground-open': 'build',
-  'leave-gravel-out': 'build',
-  'vent-high-point': 'build',
-  flap: 'build',
-  'animal-guard': 'build',
-  'inspection-pipe': 'build',
-  'pump-alarm': 'build',
-  'dip-pipe': 'build',
-  'fill-at-once': 'fill',
-  'empty-only-in': 'empty',
-  'do-not-lower': 'empty',
-  'do-not-cut-bulge': 'empty',
 };
 
 /** What comes before the first spade. */
@@ -71,7 +32,7 @@ function ruleItem({
   months,
   text: words,
 }: Report['result']['recommendation']['rules'][number]): Markup {
-  const name = ruleWords(code);
+  const name = RULE_NAMES[code].title;
   const within = months && months.length > 0 && months.length < 12 ? monthWords(months) : '';
   const isSaid = words.includes(within) || words.includes(duringMonths(months ?? []));
   const when = within !== '' && !isSaid ? html` <span class="when">${within}</span>` : '';
@@ -103,11 +64,11 @@ export function stepsSection(report: Report, units: UnitSystem): Markup {
   const told = rules.some(({ code }) => code === 'if-drain-stops' || code === 'full-if-power-fails');
   const stopped =
     report.result.drain && !told
-      ? [html`<li><strong>${ruleWords('if-drain-stops')}.</strong> ${STOPPED}</li>`]
+      ? [html`<li><strong>${RULE_NAMES['if-drain-stops'].title}.</strong> ${STOPPED}</li>`]
       : [];
-  const steps = (Object.keys(TITLES) as Phase[]).map((phase) => {
+  const steps = PHASES.map((phase) => {
     const first = (own[phase] ?? []).map((words) => html`<li>${words}</li>`);
-    const told = rules.filter(({ code }) => (OF[code] ?? 'keep') === phase).map(ruleItem);
+    const told = rules.filter(({ code }) => RULE_NAMES[code].phase === phase).map(ruleItem);
     const items = [...first, ...told, ...(phase === 'keep' ? stopped : [])];
     const title = phase === 'build' && !dug ? 'Around the liner' : TITLES[phase];
     return {

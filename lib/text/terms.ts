@@ -9,7 +9,6 @@ import type {
   TippingPoint,
   Water,
 } from '../contract/index.js';
-import { sentence } from './sentence.js';
 
 /** What fails. */
 export const GOVERNS_WORDS: Record<Governs, string> = {
@@ -101,50 +100,6 @@ export const WHY_WORDS: Record<SituationWhy, string> = {
   condition: 'a condition is not met',
   'not-known': 'not known: nobody looked',
 };
-
-const RULE_WORDS: Record<string, string> = {
-  'dip-pipe': 'Dip pipe',
-  'do-not-lower': 'Do not lower the water',
-  'empty-only-in': 'Empty only then',
-  'keep-above-level': 'Keep the water above',
-  'full-may-lift': 'Even full it may lift',
-  rebuild: 'Rebuilding it',
-  flap: 'Flap at the outlet',
-  'animal-guard': 'Animal guard',
-  'inspection-pipe': 'Inspection pipe',
-  'keep-surface-water-out': 'Keep surface water out',
-  'ring-outlet': 'Way out for the ring',
-  'pump-alarm': 'Pump alarm',
-  'full-if-power-fails': 'Full if the power fails',
-  'if-drain-stops': 'If the drain stops',
-  'old-drain': 'The old drain',
-  'mend-leak': 'Mend the leak',
-  'ask-way': 'Ask for the way to the outlet',
-  'leave-gravel-out': 'Leave the gravel out',
-  'vent-high-point': 'Vent at the high point',
-  'dig-in': 'When to dig',
-  'read-before-digging': 'Before each day of digging',
-  ice: 'Ice',
-  trees: 'Trees',
-  'batter-sides': 'Flatten the sides',
-  'seam-unknown': 'Look into the seam',
-  'look-deeper': 'Look deeper first',
-  'footing-unknown': 'Find the footing',
-  'wall-load': 'What pushes on the wall',
-  'do-not-cut-bulge': 'Do not cut a bulge',
-  'ask-regulator': 'Ask the regulator',
-  'ask-engineer': 'Ask an engineer',
-  'notify-neighbour': 'Tell the neighbour',
-};
-
-/**
- * Heading of a rule of use.
- * @param code - of a rule in `result.json`
- * @returns a few words
- */
-export function ruleWords(code: string): string {
-  return RULE_WORDS[code] ?? sentence(code.replaceAll('-', ' '));
-}
 
 /**
  * What the answer turns to.

@@ -109,7 +109,6 @@ describe('the page', () => {
       result.ground.layers[0]!.evidence = [evil];
       result.recommendation.reason = evil;
       result.recommendation.rules[0]!.text = evil;
-      Object.assign(result.recommendation.rules[0]!, { code: evil });
       result.recommendation.measure_next[0]!.where = evil;
       result.drain!.outlet = evil;
       result.drain!.quantities[0]!.item = evil;
