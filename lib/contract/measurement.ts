@@ -10,7 +10,8 @@ export type Measurement =
   | 'ditch-in-flood'
   | 'outlet-at-spill'
   | 'deeper-hole'
-  | 'seam-pipe';
+  | 'seam-pipe'
+  | 'rim-corners';
 
 /** A measurement that may still be taken, and what it is worth; see {@link Recommendation}. */
 export type NextMeasurement = Omit<Recommendation['measure_next'][number], 'what' | 'where'> & {

@@ -3,7 +3,7 @@ import { firstOfSeason } from '../climate/index.js';
 import { KNOWN_BELOW, type Measurement, type NextMeasurement } from '../contract/index.js';
 import { perDig, worstDig } from '../digging/index.js';
 import { BED_THICKNESS } from '../drain/index.js';
-import { method } from '../formula/index.js';
+import { LEVEL_RESOLUTION, method } from '../formula/index.js';
 import type { Measures } from '../heads/index.js';
 import { FLOOD_ABOVE, floodOf } from '../heads/index.js';
 import { type Option, optionsOf, outletsOf } from '../options/index.js';
@@ -23,6 +23,8 @@ export const openFactsMethod = method({
     'below a log that ends less than 0.5 m under the dig a seam under the pressure of the wet season is found once in 10 ' +
       'holes (our choice)',
     'a seam that nobody looked into in the wet half-year stands no higher than it was seen in one of two (our choice)',
+    'with fewer than three rim points on the plan what is drawn near the pond stands as far off as it is from them in one of two, ' +
+      'else so near as the pond may reach (our choice)',
     'a dig that heaves, slumps or floods is a failure at the loss of one',
     'where a case leaves only another spot, that has no price here: the worth then comes out too low',
   ],
@@ -38,8 +40,10 @@ interface Case {
 /** A fact to be looked up without waiting for a wet season. */
 interface OpenFact {
   what: Measurement;
-  where: string;
-  month: number;
+  where: string | null;
+  month: number | null;
+  /** whether as deep as it may be dug then is another answer too */
+  deeper?: true;
   cases: Case[];
 }
 
@@ -57,11 +61,14 @@ const SEAM_AT_REST = 0.5;
 /** Spread of the pressure in a seam that nobody has seen, m. Our choice. */
 const SEAM_SPREAD = 0.2;
 
+/** Chance that the pond lies on the other side of its rim points than what is drawn near it. Our choice. */
+const OTHER_SIDE = 0.5;
+
 /** Worth of looking up what the survey leaves open, and the chance that it changes the answer. */
 export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeasurement[] {
   const base = decide(basis, options);
   if (!base.verdict) return [];
-  return factsOf(basis).flatMap(({ what, where, month, cases }) => {
+  return factsOf(basis).flatMap(({ what, where, month, deeper, cases }) => {
     const decided = cases.map(({ site, chance }) => {
       const moved = basisOf(site, basis);
       const { option, measures, depth, verdict } = decide(
@@ -71,12 +78,10 @@ export function openFacts(basis: Basis, options: Option[], loss: Loss): NextMeas
         base.change ?? null,
       );
       const choice = verdict && option !== 'move' && option !== 'measure-first' ? [{ measures, depth }] : [];
-      return { basis: moved, chance, option, choice };
+      const turns = option !== base.option || (deeper === true && depth > base.depth + LEVEL_RESOLUTION);
+      return { basis: moved, chance, turns, choice };
     });
-    const chance_to_change = decided.reduce(
-      (sum, { option, chance }) => sum + (option === base.option ? 0 : chance),
-      0,
-    );
+    const chance_to_change = decided.reduce((sum, { turns, chance }) => sum + (turns ? chance : 0), 0);
     if (chance_to_change === 0) return [];
     const choices = [base, ...decided.flatMap(({ choice }) => choice)];
     const losses = choices.map((choice) => decided.map((turn) => lossIn(turn.basis, choice, loss)));
@@ -159,6 +164,26 @@ function factsOf(basis: Basis): OpenFact[] {
       cases: [
         { chance: 1 - SEAM_CHANCE, site },
         { chance: SEAM_CHANCE, site: { ...site, ground: { ...ground, seams: [seam] } } },
+      ],
+    });
+  }
+  if (!pond.existing && places.shortOfRim) {
+    const asDrawn = <P extends { distance: number; drawn?: number }>(points: P[]) =>
+      points.map((p) => ({ ...p, distance: p.drawn ?? p.distance }));
+    facts.push({
+      what: 'rim-corners',
+      where: null,
+      month: null,
+      deeper: true,
+      cases: [
+        { chance: 1 - OTHER_SIDE, site },
+        {
+          chance: OTHER_SIDE,
+          site: {
+            ...site,
+            places: { ...places, footings: asDrawn(places.footings), houses: asDrawn(places.houses) },
+          },
+        },
       ],
     });
   }

@@ -135,8 +135,8 @@ export function stepOfKey(key: string): StepName | undefined {
 
 /** The step in which something that is to be measured next is written down. */
 export function stepOfMeasurement(text: string): StepName | undefined {
-  if (/hole, half a metre below/.test(text)) return 'holes';
-  if (/dips|standpipe|recovery|look/.test(text)) return 'looks';
-  if (/ditch|level|boundary|outlet/.test(text)) return 'levels';
+  if (/deeper hole/.test(text)) return 'holes';
+  if (/dips|standpipe|recovery|pipe open|look/.test(text)) return 'looks';
+  if (/ditch|level|boundary|outlet|where the drain ends/.test(text)) return 'levels';
   return undefined;
 }

@@ -22,7 +22,7 @@ export function footingsOf(survey: Survey, places: Places, assume: Assumptions):
   const unknown = places.houses.filter((house) => !places.footings.some((f) => isOf(f, house)));
   return [
     ...places.footings,
-    ...unknown.map(({ name, level, distance }): Footing => {
+    ...unknown.map(({ name, level, distance, drawn }): Footing => {
       if (distance < NEAR_HOUSE)
         assume.add(
           `footing of ${name}`,
@@ -30,7 +30,13 @@ export function footingsOf(survey: Survey, places: Places, assume: Assumptions):
           'm below its ground',
           'not levelled: taken as shallow as walls stand, our choice',
         );
-      return { name, level: level - SHALLOW_FOOTING, distance, assumed: true };
+      return {
+        name,
+        level: level - SHALLOW_FOOTING,
+        distance,
+        assumed: true,
+        ...(drawn !== undefined && { drawn }),
+      };
     }),
   ];
 }

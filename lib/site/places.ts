@@ -48,6 +48,8 @@ export interface Footing {
   distance: number;
   /** of a house whose footing nobody levelled */
   assumed?: true;
+  /** the way as drawn, m, where it is counted nearer: the rim points on the plan are too few */
+  drawn?: number;
 }
 
 /** Levelled points, brought to metres above the lowest natural ground at the rim. */
@@ -70,7 +72,7 @@ export interface Places {
   /** that point where it lies below the ground at the rim and how far off is known: a drain might end there */
   lowWayOut?: Outlet;
   /** `distance` from the pond's edge, m */
-  houses: { name: string; level: number; distance: number; neighbour: boolean }[];
+  houses: { name: string; level: number; distance: number; neighbour: boolean; drawn?: number }[];
   /** from the pond's edge to the line that joins the boundary points, m */
   boundary?: number;
   /** the marks from which the pond's own level and that in the dip pipe are read */
@@ -159,9 +161,10 @@ export function placesOf(survey: Survey): Places {
   const way = (p: LevelPoint) => distanceOf(p, rim);
   const reach = reachBeyond(rim, long, wide);
   // Of what the dig may harm the least that it can be: the tape measured to the edge, the plan may have too few points.
-  const wayAtLeast = (p: LevelPoint) => {
+  const wayAtLeast = (p: LevelPoint): Pick<Footing, 'distance' | 'drawn'> => {
     const distance = way(p) ?? AT_EDGE;
-    return p.distance === undefined ? Math.max(distance - reach, AT_EDGE) : distance;
+    const least = p.distance === undefined ? Math.max(distance - reach, AT_EDGE) : distance;
+    return least < distance ? { distance: least, drawn: distance } : { distance };
   };
   const apart = (a: LevelPoint, b: LevelPoint) => {
     if (a.x !== undefined && a.y !== undefined && b.x !== undefined && b.y !== undefined)
@@ -207,14 +210,14 @@ export function placesOf(survey: Survey): Places {
     })),
     unplaced,
     ...(nearer.length > 0 && { shortOfRim: { names: nearer.map((p) => p.point), reach } }),
-    footings: of('footing').map((p) => ({ name: p.point, level: level(p), distance: wayAtLeast(p) })),
+    footings: of('footing').map((p) => ({ name: p.point, level: level(p), ...wayAtLeast(p) })),
     spill: lowest(spills),
     spillFlood: swale && nearest(of('flood'), swale),
     lowWayOut: placed(swale && level(swale) < 0 ? [swale] : []).map(outletAt)[0],
     houses: [...of('house'), ...of('neighbour-house')].map((p) => ({
       name: p.point,
       level: level(p),
-      distance: wayAtLeast(p),
+      ...wayAtLeast(p),
       neighbour: p.role === 'neighbour-house',
     })),
     boundary: boundary.distance,

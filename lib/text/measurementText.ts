@@ -21,6 +21,8 @@ export function measurementText(measurement: Measurement, units: UnitSystem): st
       return `a deeper hole, ${formatQuantity(KNOWN_BELOW, 'length', units)} below the dig: sand under pressure there would lift the floor`;
     case 'seam-pipe':
       return 'how high the water rises in the layer under the clay: a pipe open in that layer only, in the wet half-year';
+    case 'rim-corners':
+      return 'another corner of the rim or two, levelled and with x and y: with as few on the plan as now, what is drawn near the pond counts as nearer';
   }
 }
 

@@ -1,5 +1,6 @@
 /** The form and the folder are two ways to the same survey. */
 import { describe, expect, test } from 'vitest';
+import type { Measurement } from '../../lib/contract/index.js';
 import { assess } from '../../lib/decision/index.js';
 import { assessmentOf, outputsOf } from '../../lib/form/answer.js';
 import {
@@ -15,11 +16,13 @@ import { folderOf, readable } from '../../lib/form/folder.js';
 import { openedFolder } from '../../lib/form/opened.js';
 import { readingOf } from '../../lib/form/reading.js';
 import { unzipped, zipOf } from '../../lib/form/screen/zip.js';
+import { stepOfMeasurement } from '../../lib/form/steps.js';
 import { TableFits } from '../../lib/groundwater/index.js';
 import { pondCardHtml } from '../../lib/page/index.js';
 import { reportOf } from '../../lib/report/index.js';
 import { siteModel } from '../../lib/site/index.js';
 import { parseSurvey, type Survey } from '../../lib/survey/index.js';
+import { measurementText } from '../../lib/text/measurementText.js';
 import { briefDemo, demoFiles } from '../folder.js';
 
 const DEMOS = ['clay-hollow', 'clay-slope', 'loam-terrace'];
@@ -31,6 +34,20 @@ const textsOf = (files: Record<string, Uint8Array>) =>
 /** Every file written anew, as if each had been typed in. */
 const typedAnew = (answers: Answers) =>
   FORM_FILES.reduce((all, file) => withRows(all, file, all.rows[file]), answers);
+
+test('what is to be measured next has its step', () => {
+  const steps: Record<Measurement, string> = {
+    'season-of-dips': 'looks',
+    'recovery-test': 'looks',
+    'ditch-in-flood': 'levels',
+    'outlet-at-spill': 'levels',
+    'deeper-hole': 'holes',
+    'seam-pipe': 'looks',
+    'rim-corners': 'levels',
+  };
+  for (const [what, step] of Object.entries(steps))
+    expect(stepOfMeasurement(measurementText(what as Measurement, 'metric')), what).toBe(step);
+});
 
 describe.each(DEMOS)('%s', (name) => {
   const files = demoFiles(name);

@@ -438,6 +438,31 @@ describe('a house beside the dig', () => {
     expect(depths.at(-1)).toBeLessThan(depths[0]!);
   });
 
+  test('drawn beside two rim points it is counted nearer, and the other corners are asked for', () => {
+    const drawn = (...rims: string[]) => {
+      const rows = ['point,role,distance_m,x_m,y_m,level_m', ...rims, 'nh,neighbour-house,,2,-3.4,10'];
+      return assess(
+        siteModel(surveyOf({ ...upright, 'levels.csv': `${rows.join('\n')}\n` }), { samples: 64 }),
+      );
+    };
+    const [a, b, c] = ['A,rim,,0,0,10', 'B,rim,,4,0,10', 'C,rim,,4,3,10'];
+    const two = drawn(a, b);
+    expect(two.decision).toMatchObject({ governs: 'footing' });
+    const corners = two.measureNext.find(({ what }) => what === 'rim-corners')!;
+    expect(corners).toMatchObject({ where: null, waits: false, chance_to_change: 0.5 });
+    expect(
+      recommend(two)
+        .measure_next.map(({ what }) => what)
+        .join(),
+    ).toContain('corner of the rim');
+    const three = drawn(a, b, c);
+    expect(three.decision.governs).not.toBe('footing');
+    expect(three.measureNext.map(({ what }) => what)).not.toContain('rim-corners');
+    // So far off that it stands against nothing on either side of them.
+    const far = ['A,rim,,20,30,10', 'B,rim,,24,30,10'] as const;
+    expect(drawn(...far).measureNext.map(({ what }) => what)).not.toContain('rim-corners');
+  });
+
   test('a boundary nearer than the dig is deep is told', () => {
     expect(codes(beside(upright, 'b,boundary,0.8,10'))).toContain('notify-neighbour');
     expect(codes(beside(upright, 'b,boundary,3,10'))).not.toContain('notify-neighbour');
