@@ -49,7 +49,8 @@ const NO_POND: readonly string[] = ['do-not-dig', 'move'];
 
 function bodyOf(report: Report, units: UnitSystem): Markup {
   const { option } = report.result.recommendation;
-  if (NO_POND.includes(option)) return html`<p>No pond is to be dug here as planned; see the page.</p>`;
+  if (NO_POND.includes(option) && !report.pond.existing)
+    return html`<p>No pond is to be dug here as planned; see the page.</p>`;
   const waits = option === 'measure-first' && !report.pond.existing;
   const { works, blocked } = loweringYear(report);
   const depth = report.pond.full_level_m + (report.result.recommendation.depth_m || report.pond.depth_m);

@@ -90,6 +90,6 @@ export function stepsSection(report: Report, units: UnitSystem): Markup {
     now.html === '' ? paragraph(`${nothingYet(report.pond.existing)}.`) : now,
     later.html === ''
       ? NONE
-      : html`<details><summary>Rules that would hold for the pond as wished</summary>${later}</details>`,
+      : html`<details><summary>${report.pond.existing ? 'Rules for the pond as it is' : 'Rules that would hold for the pond as wished'}</summary>${later}</details>`,
   );
 }

@@ -22,11 +22,17 @@ const WORTH_NAMING = 0.05;
 /** Lengths of a result have six figures; nothing is dug closer, m. */
 const NEAR = 1e-5;
 
-/** What comes before any depth. */
-const BUT: Partial<Record<Advice, string>> = {
-  'measure-first': 'But measure before you dig.',
-  move: 'Dig at another spot instead.',
-  'do-not-dig': 'Whatever the water allows, do not dig here.',
+/** What comes before any depth, of a pond to be dug and of one that is there. */
+const BUT: Partial<Record<Advice, { planned: string; existing: string }>> = {
+  'measure-first': {
+    planned: 'But measure before you dig.',
+    existing: 'But measure before you change anything.',
+  },
+  move: { planned: 'Dig at another spot instead.', existing: 'Ask a licensed engineer how it can be kept.' },
+  'do-not-dig': {
+    planned: 'Whatever the water allows, do not dig here.',
+    existing: 'Whatever the water allows, change nothing before the regulator agrees.',
+  },
 };
 
 /** Whether the pond may be as deep as wished: with nothing done, and as recommended; where it is to be dug otherwise, so dug. */
@@ -71,7 +77,9 @@ export function wishWords(report: Report, units: UnitSystem): string {
         ]
       : []),
   ];
-  const first = BEFORE_DIGGING.includes(recommendation.option) ? [BUT[recommendation.option] ?? ''] : [];
+  const first = BEFORE_DIGGING.includes(recommendation.option)
+    ? [BUT[recommendation.option]?.[report.pond.existing ? 'existing' : 'planned'] ?? '']
+    : [];
   return [...said, slabTakes(report, units), ...first].filter(Boolean).join(' ');
 }
 

@@ -9,8 +9,11 @@ export function beforeDiggingWords({ result, pond }: Report): string | null {
   const { option } = result.recommendation;
   if (!BEFORE_DIGGING.includes(option)) return null;
   if (option === 'measure-first') return 'Not yet: measure first. What is shown may change.';
-  if (option === 'move') return 'Not here: another spot is advised. What is shown is of this one.';
+  if (option === 'move')
+    return pond.existing
+      ? 'It does not hold: ask a licensed engineer first.'
+      : 'Not here: another spot is advised. What is shown is of this one.';
   return pond.existing
-    ? 'Do not dig here. What is shown is of the water alone.'
+    ? 'Change nothing before the regulator agrees. What is shown is of the water alone.'
     : 'Do not dig here, whatever the water allows.';
 }

@@ -82,8 +82,12 @@ function answerWords(report: Report, units: UnitSystem): string {
   const [next] = recommendation.measure_next;
   switch (option) {
     case 'do-not-dig':
-      return 'No: do not dig here.';
+      return report.pond.existing
+        ? 'No: change nothing here before the regulator agrees.'
+        : 'No: do not dig here.';
     case 'move': {
+      if (report.pond.existing)
+        return 'It does not hold, and nothing that was tried would make it hold: ask a licensed engineer.';
       const better = spots.find(({ planned, option }) => !planned && !BEFORE_DIGGING.includes(option));
       return better
         ? `Not here: dig at the spot ${better.spot}.`
@@ -138,7 +142,7 @@ function marginWords(report: Report, units: UnitSystem): string {
   if (BEFORE_DIGGING.includes(option)) {
     const bare = option !== 'do-not-dig' && possibleOption(result, 'no-drain');
     return bare && governs !== 'evidence' && governs !== 'none'
-      ? `Dug as wished with nothing done, ${HAPPENS[governs]}.`
+      ? `${pond.existing ? 'As it is' : 'Dug as wished with nothing done'}, ${HAPPENS[governs]}.`
       : firstSentence(reason);
   }
   const { change } = result.recommendation;

@@ -46,7 +46,7 @@ export const SERVING_TEXT: Wording<ServingStatements> = {
     `With the rim raised ${length(raise_m)} it may be ${atMost(depth_m)} deep, of the ${length(wish_m)} wished for: what the rim adds is not dug.`,
   spot: ({ name, depth_m }, { length }) =>
     `At the spot ${name} the water stands ${length(depth_m)} below the ground, and the same pond is safe there without drain or concrete.`,
-  'no-depth': () => 'No depth worth digging is safe here: another spot is the answer.',
+  'no-depth': () => 'No depth worth having is safe here.',
   vent: () =>
     'Organic ground lies under or near the floor: the gas it gives off gathers under a liner. A vent from the high point lets it out; a water drain at the low point would not.',
   inflow: inflowWords,

@@ -51,9 +51,9 @@ function orderClaims({ order, margin }: Page, told: Told, said: Claimer) {
     ? 'dig'
     : /^Not yet/.test(order)
       ? 'wait'
-      : /^Not (here|at this spot)/.test(order)
+      : /^(Not (here|at this spot)|It does not hold, and nothing)/.test(order)
         ? 'elsewhere'
-        : /^No: do not dig/.test(order)
+        : /^No: (do not dig|change nothing)/.test(order)
           ? 'never'
           : undefined;
   if (!go) throw new Error(`an order that nobody can read: '${order}'`);

@@ -13,6 +13,7 @@ const unread = ({ 'water.csv': _, 'weather.csv': __, 'heads.csv': ___, ...rest }
 const PONDS: [string, Files][] = [
   ['unread', there(unread(briefDemo('clay-slope')))],
   ['over sand', there(generatedGarden(6).files)],
+  ['protected', withItem(there(briefDemo('clay-hollow')), 'site.csv', 'protected_ground', 'yes')],
   ['old', briefDemo('old-garden-pond')],
   ...['clay-hollow', 'loam-terrace'].map((name): [string, Files] => [name, there(briefDemo(name))]),
   ...Array.from({ length: 12 }, (_, at): [string, Files] => [
@@ -21,7 +22,7 @@ const PONDS: [string, Files][] = [
   ]),
 ];
 const NEW =
-  /May I dig|[Bb]uy and dig|[Dd]ig (?:it )?(?:less|only|in [A-Z])|slump while digging|liner is bought|another place|Yes, [\d.]+ m deep/g;
+  /May I dig|[Bb]uy and dig|[Dd]ig (?:it )?(?:less|only|in [A-Z])|slump while digging|liner is bought|another place|(?:at|not here:) another spot|another spot is|do not dig here|Not at this spot|No pond is to be dug|depth worth digging|Dug as wished|for the pond as wished|Yes, [\d.]+ m deep/g;
 
 describe.each(sweep(PONDS, 2))('%s', (_, files) => {
   test('its page and card', () => {
