@@ -42,7 +42,7 @@ export function checkUnits(
       ...pair.origin,
       column: written,
       code: 'unit-doubt',
-      message: `doubtful ${written} - ${said}; ${slipOf(ratio)}`,
+      message: `doubtful ${written} - ${said}; ${slipOf(ratio, written)}`,
     });
   }
 }
@@ -56,10 +56,24 @@ function doubtOf({ pairs, least, most, by }: Comparison): { pair: Pair; ratio: n
   return found && (found.ratio < least || found.ratio > most) ? found : undefined;
 }
 
-function slipOf(ratio: number): string {
+/** What a header's unit is called in the words of a slip. */
+const NAMES: Record<string, string> = {
+  m: 'metres',
+  cm: 'centimetres',
+  mm: 'millimetres',
+  ft: 'feet',
+  in: 'inches',
+};
+
+/** @param header as written: a slip between two other units than its own is none */
+function slipOf(ratio: number, header: string): string {
   const times = ratio > 1 ? ratio : 1 / ratio;
   const away = ([factor]: (typeof SLIPS)[number]) => Math.abs(Math.log(times / factor));
-  const nearest = SLIPS.reduce((a, b) => (away(b) < away(a) ? b : a));
+  const unit = NAMES[/_(m|cm|mm|ft|in)$/.exec(header.toLowerCase())?.[1] ?? ''];
+  const possible = SLIPS.filter(
+    ([, words]) => !unit || words.includes('decimal') || words.split(' ').includes(unit),
+  );
+  const nearest = possible.reduce((a, b) => (away(b) < away(a) ? b : a));
   const meant = away(nearest) < Math.log(NEAR) ? nearest[1] : 'mixed-up units do that (1 m is 3.28 ft)';
   return `${meant}: check both against the field book and name the unit in the header`;
 }
