@@ -1,10 +1,12 @@
 import { MONTHS } from '../climate/index.js';
-import type { Failing, Recommendation } from '../contract/index.js';
+import type { Failing, Rule } from '../contract/index.js';
 import { emptyingTimes } from './emptyingTimes.js';
 import { duringMonths } from './monthWords.js';
 import { TELLING } from './usingRules.js';
 
-type Ruled = Pick<Recommendation, 'rules'>;
+interface Ruled {
+  rules: readonly Rule[];
+}
 
 /**
  * When a pond as recommended may be emptied, as an order begun small; by the dip pipe alone where no month is free.

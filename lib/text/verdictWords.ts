@@ -4,6 +4,7 @@ import { MONTHS } from '../climate/index.js';
 import {
   advisedOption,
   advisedOptions,
+  type Briefly,
   type DrainResult,
   type Instead,
   isDug,
@@ -11,9 +12,10 @@ import {
   monthsToEmpty,
   type PossibleOption,
   possibleOption,
-  type Recommendation,
   type Report,
   type Result,
+  type Rule,
+  ruleOf,
   type Water,
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
@@ -112,9 +114,10 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
   const asWished = depth_m === pond.depth_m && !change;
   const dug = (depth: number) => ` and dug ${formatQuantity(depth, 'length', units)} deep`;
   const when = `${depth_m === pond.depth_m ? '' : dug(depth_m)}${change ? ', as changed,' : ''}`;
+  const brief = undrained && brieflyUndrained(report, undrained);
   const wished = undrained && {
-    free: monthsFree(undrained.lowest_safe_level_m),
-    rules: [],
+    free: [...monthsFree(undrained.lowest_safe_level_m), ...(brief?.months ?? [])].sort((a, b) => a - b),
+    rules: brief ? [ruleOf('empty-only-in/briefly', brief)] : [],
     levels: undrained.lowest_safe_level_m,
     hours: undrained.hours_empty_safe,
     raised: 0,
@@ -136,8 +139,22 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
   ]);
 }
 
+/** Months of the wish in which time alone keeps down a pond with nothing done, and for how long. */
+function brieflyUndrained(
+  { result, pond }: Report,
+  { hours_empty_safe }: PossibleOption,
+): Briefly | undefined {
+  const months = result.situations.flatMap(({ of, situation, why, month }) =>
+    of === 'no-drain' && situation === 'emptied' && why === 'briefly' ? [month!] : [],
+  );
+  if (months.length === 0) return undefined;
+  const hours = Math.min(...months.map((month) => hours_empty_safe[month - 1] ?? Number.POSITIVE_INFINITY));
+  return { months, days: Math.min(pond.days_empty, hours / 24), changed: false };
+}
+
 /** A pond emptied, month by month. */
-interface EmptiedYear extends Pick<Recommendation, 'rules'> {
+interface EmptiedYear {
+  rules: readonly Rule[];
   /** months in which it may be, 1–12 */
   free: readonly number[];
   /** that it must not fall below, m; null where it may be emptied on any day */
