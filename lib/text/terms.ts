@@ -95,7 +95,7 @@ export const WHY_WORDS: Record<SituationWhy, string> = {
   briefly: 'holds for the days planned, no longer',
   lifts: 'the liner lifts',
   'sides-slip': 'the sides slip',
-  'floor-heaves': 'water breaks through the floor',
+  'floor-heaves': 'the floor gives way',
   'too-wet': 'more water than can be pumped',
   condition: 'a condition is not met',
   'not-known': 'not known: nobody looked',

@@ -9,8 +9,9 @@ export interface Claim {
   /** bottom of the dig, m below the datum */
   dug: number;
   raise: number;
-  /** head that a slab may hold, m */
+  /** head that a slab may hold, m: under water, and with no water over it */
   ballast: number;
+  bareSlab: number;
   drain?: 'outlet' | 'sump';
   /** surface water turned away: the ring's water as surveyed is not what stands there */
   keptOut: boolean;
@@ -31,8 +32,9 @@ const BUILT = [
 ];
 /** Advice that calls a pond of this depth safe here. */
 const CALLS_SAFE = [...BUILT, 'shallower', 'vent'];
-/** Head held by the thickest slab the library offers, 0.3 m of concrete: 0.3 × (24 − 9.81) ÷ 9.81. */
+/** Head held by the thickest slab the library offers, 0.3 m of concrete: 0.3 × (24 − 9.81) ÷ 9.81 under water, 0.3 × 24 ÷ 9.81 without. */
 const THICKEST_SLAB = 0.3 * ((24 - 9.81) / 9.81);
+const THICKEST_BARE = 0.3 * (24 / 9.81);
 /** A drain's bed lies under the liner, m: the least that is built. */
 const BED = 0.1;
 
@@ -124,6 +126,7 @@ function claimOf(
     dug: Math.max(depth - raise + (drain ? BED : pond.bedding), 0),
     raise,
     ballast: names.includes('ballast') ? THICKEST_SLAB : 0,
+    bareSlab: names.includes('ballast') ? THICKEST_BARE : 0,
     ...(drain && { drain }),
     keptOut: names.includes('surface-water-only') || drain !== undefined,
     months,

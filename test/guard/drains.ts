@@ -40,7 +40,7 @@ export function drainDangers(site: GuardSite, told: Told, claim: Claim): Danger[
 function outletDangers(site: GuardSite, told: Told, claim: Claim, undrained: number): [Kind, string][] {
   const outlet = outletFor(site, told, claim);
   if (!outlet || Number.isNaN(outlet.distance)) return [];
-  const floor = claim.floor + claim.ballast;
+  const floor = claim.floor + claim.bareSlab;
   const full = site.pond.full + claim.raise + claim.ballast;
   const level = outlet.level + outlet.distance * FLATTEST;
   const wet = wetness(site);

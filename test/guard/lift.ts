@@ -22,10 +22,10 @@ export function watersIn(site: GuardSite, told: Told, claim: Claim, month: numbe
 }
 
 /** Whether the ring alone holds water enough to lift, above what a slab holds. */
-function ringLifts(site: GuardSite, { floor, raise, ballast }: Claim, level: number): boolean {
+function ringLifts(site: GuardSite, { floor, raise, bareSlab }: Claim, level: number): boolean {
   const { ring, ringEnds, ringGives, length, width } = site.pond;
   // Below its end there is no ring: a level told there is that of a dry one.
-  const height = Math.max(level - Math.max(floor + ballast, ringEnds), 0);
+  const height = Math.max(level - Math.max(floor + bareSlab, ringEnds), 0);
   const room = ringGives * ring * 2 * (length + width) * height;
   return room > LIFTED * floorArea(site, raise - floor);
 }
@@ -36,7 +36,7 @@ function ringLifts(site: GuardSite, { floor, raise, ballast }: Claim, level: num
  */
 export function emptiedDanger(site: GuardSite, told: Told, claim: Claim): Danger[] {
   if (claim.drain || claim.days <= 0) return [];
-  const holds = claim.floor + claim.ballast + site.pond.onTheFloor;
+  const holds = claim.floor + claim.bareSlab + site.pond.onTheFloor;
   const area = floorArea(site, claim.raise - claim.floor);
   const k = conductivity(told, site.pond.depth);
   const days = Math.min(claim.days, DAYS_IN_MONTH);
