@@ -4,7 +4,6 @@ import { MONTHS } from '../climate/index.js';
 import {
   advisedOption,
   advisedOptions,
-  type Briefly,
   type DrainResult,
   type Instead,
   isDug,
@@ -20,6 +19,7 @@ import {
 } from '../contract/index.js';
 import { LEVEL_RIM } from '../site/index.js';
 import { formatBound, formatQuantity, type UnitSystem } from '../units/index.js';
+import { brieflyUndrained } from './brieflyUndrained.js';
 import { changeOrders, dugWords } from './changeWords.js';
 import { dugAndRaised } from './dugAndRaised.js';
 import { whenEmptied } from './emptiedWords.js';
@@ -139,19 +139,6 @@ function emptiedParagraph(report: Report, units: UnitSystem): string {
   ]);
 }
 
-/** Months of the wish in which time alone keeps down a pond with nothing done, and for how long. */
-function brieflyUndrained(
-  { result, pond }: Report,
-  { hours_empty_safe }: PossibleOption,
-): Briefly | undefined {
-  const months = result.situations.flatMap(({ of, situation, why, month }) =>
-    of === 'no-drain' && situation === 'emptied' && why === 'briefly' ? [month!] : [],
-  );
-  if (months.length === 0) return undefined;
-  const hours = Math.min(...months.map((month) => hours_empty_safe[month - 1] ?? Number.POSITIVE_INFINITY));
-  return { months, days: Math.min(pond.days_empty, hours / 24), changed: false };
-}
-
 /** A pond emptied, month by month. */
 interface EmptiedYear {
   rules: readonly Rule[];
@@ -173,9 +160,8 @@ function emptiedWords(
   units: UnitSystem,
 ): string {
   if (free.length === 12) return 'it may be emptied in any month.';
-  const months = MONTHS;
   const levelIn = (month: number) => levels[month - 1] ?? null;
-  const bound = months.filter((month) => levelIn(month) !== null);
+  const bound = MONTHS.filter((month) => levelIn(month) !== null);
   const worst = bound.reduce((a, b) => (levelIn(b)! > levelIn(a)! ? b : a));
   const wished = emptiedIn ?? (pond.emptied_in === 'any' ? [] : pond.emptied_in);
   const planned = wished.filter((month) => levelIn(month) !== null);
